@@ -1,0 +1,100 @@
+// One schema per kind of word. Words are YAML, Markdown or MDX only: no formulas, no branching.
+import { defineCollection } from 'astro:content';
+import { glob } from 'astro/loaders';
+import { z } from 'astro/zod';
+
+const text = z.string().min(1);
+
+/** A step of a fix; its cautions stand inside it. */
+const step = z.strictObject({ do: text, more: text.optional(), cautions: z.array(z.string()).default([]) });
+
+/** A fix page: one concrete thing to do, its cautions at the step, how to verify, what next if not. */
+const fixes = defineCollection({
+  loader: glob({ pattern: '*/fixes/*.mdx', base: './src/content' }),
+  schema: z.strictObject({
+    title: text.describe('The finding or the remedy as a short sentence; page title'),
+    lead: text.describe('The fix in one or two sentences'),
+    short: text.describe('Name in a list of remedies, a few words'),
+    because: text.describe('Why this is the answer, or why it shows like this'),
+    needs: text.describe('Parts and tools by kind, never by make'),
+    effort: text.describe('How much work: "exchange one plug", "a weekend, two gaps"'),
+    steps: z.array(step).min(1),
+    verify: text.describe('How you know it worked'),
+    next: text.describe('What to do if that did not help'),
+    drawing: z.string().optional().describe('Id of a drawing in components/drawings'),
+    wizard: z.enum(['enough-current', 'which-supply-where', 'both']),
+    says: z.array(text).default([]).describe('What people say who need this page: for the search'),
+    sources: z.array(z.string()).default([]),
+  }),
+});
+
+/** A lesson: short text with one live figure. */
+const lessons = defineCollection({
+  loader: glob({ pattern: '*/lessons/*.mdx', base: './src/content' }),
+  schema: z.strictObject({
+    title: text,
+    lead: text,
+    order: z.int().positive(),
+    minutes: z.int().positive().describe('Reading time'),
+    figure: z.enum(['how-many-trains', 'larger-supply', 'booster-adds']),
+    says: z.array(text).default([]),
+    sources: z.array(z.string()).default([]),
+    next: z.strictObject({ href: text, label: text }).describe('Where to go from here, address below /en/'),
+  }),
+});
+
+/** The words of one question; options and fields are named by the ids of src/wizards/questions.ts. */
+const questions = defineCollection({
+  loader: glob({ pattern: '*/questions/*.yaml', base: './src/content' }),
+  schema: z.strictObject({
+    title: text.describe('The question itself: the heading of its page'),
+    why: text.describe('Why it is asked'),
+    fields: z.record(
+      z.string(),
+      z.strictObject({
+        label: text,
+        hint: text.optional(),
+        known: text.describe('The name in the line of what is already known'),
+        unknown: text.describe('The words for "I don\'t know" here'),
+        options: z.record(z.string(), z.strictObject({ label: text, hint: text.optional() })).optional(),
+      }),
+    ),
+  }),
+});
+
+/** Cautions: the harm first, then what to do. Attached by id. */
+const cautions = defineCollection({
+  loader: glob({ pattern: '*/cautions/*.yaml', base: './src/content' }),
+  schema: z.strictObject({ harm: text, do: text }),
+});
+
+const glossary = defineCollection({
+  loader: glob({ pattern: '*/glossary/*.yaml', base: './src/content' }),
+  schema: z.strictObject({
+    term: text,
+    means: text,
+    also: z.array(text).default([]).describe('Other words people use for it'),
+    standard: z.enum(['standard', 'trade', 'ours']).describe('Where the term comes from'),
+    order: z.string().optional(),
+  }),
+});
+
+/** Every source the engine and the pages cite. */
+const sources = defineCollection({
+  loader: glob({ pattern: '*/sources/*.yaml', base: './src/content' }),
+  schema: z.strictObject({
+    title: text,
+    kind: z.enum(['standard', 'handbook', 'paper', 'club', 'practice', 'memory', 'derived']),
+    address: z.url().optional(),
+    says: text.describe('What is taken from it'),
+    sure: z.enum(['high', 'medium', 'low', 'memory']),
+  }),
+});
+
+/** Short texts of the user interface and of the answer page, with {placeholders}. */
+const interfaceWords = defineCollection({
+  loader: glob({ pattern: '*/interface/*.yaml', base: './src/content' }),
+  schema: z.record(z.string(), text),
+});
+
+export const collections = { fixes, lessons, questions, cautions, glossary, sources, interfaceWords };

@@ -1,0 +1,134 @@
+// The questions of the planning wizards: ids, kinds, ranges and what is assumed when a person does not know.
+// Words for these ids live in src/content/<language>/questions. A field's id is its name in the address.
+
+/** What a typed number measures; its value is always in the SI unit (ampere, volt, hour for an evening, piece). */
+export type Quantity = 'current' | 'voltage' | 'hours' | 'count';
+
+/** A choice between options. `assume` is what "I don't know" stands for; absent: stays unknown. */
+export interface ChoiceField {
+  readonly kind: 'choice';
+  readonly id: string;
+  readonly options: readonly string[];
+  readonly assume?: string;
+  readonly when?: Condition;
+}
+
+/** A number in [least, most]; a range such as "0.3-0.6 A" where `range` is true. */
+export interface NumberField {
+  readonly kind: 'number';
+  readonly id: string;
+  readonly quantity: Quantity;
+  readonly least: number;
+  readonly most: number;
+  readonly range?: boolean;
+  readonly assume?: number;
+  readonly when?: Condition;
+}
+
+/** The field is asked only when another field of the same question has one of these values (or, `above`, is larger). */
+export interface Condition {
+  readonly field: string;
+  readonly is?: readonly string[];
+  readonly above?: number;
+}
+
+export type Field = ChoiceField | NumberField;
+
+export interface Question {
+  readonly id: string;
+  readonly fields: readonly Field[];
+}
+
+const choice = (id: string, options: readonly string[], more: Pick<ChoiceField, 'assume' | 'when'> = {}): ChoiceField => ({
+  kind: 'choice',
+  id,
+  options,
+  ...more,
+});
+
+const number = (
+  id: string,
+  quantity: Quantity,
+  least: number,
+  most: number,
+  more: Pick<NumberField, 'assume' | 'when' | 'range'> = {},
+): NumberField => ({ kind: 'number', id, quantity, least, most, ...more });
+
+const MOST_TRAINS = 200;
+
+/** What is printed on a supply. Current up to NEM 609's 10 A; more is typed by mistake or is no supply for models. */
+const supplyLabel = (id: string, prefix: string): Question => ({
+  id,
+  fields: [
+    choice(`${prefix}-kind`, ['dc', 'ac']),
+    number(`${prefix}-volts`, 'voltage', 3, 60),
+    number(`${prefix}-amps`, 'current', 0.1, 40),
+    choice(`${prefix}-plug`, ['centre-plus', 'centre-minus', 'terminals']),
+  ],
+});
+
+/** What is printed on a power stage, and how its rail voltage comes about. */
+const stageFields = (prefix: string): readonly Field[] => [
+  number(`${prefix}-limit`, 'current', 0.3, 30),
+  choice(`${prefix}-input`, ['dc', 'ac', 'either']),
+  number(`${prefix}-input-volts`, 'voltage', 3, 60),
+  choice(`${prefix}-plug`, ['centre-plus', 'centre-minus', 'terminals']),
+];
+
+const railFields = (prefix: string): readonly Field[] => [
+  choice(`${prefix}-rails`, ['follows', 'set', 'converter']),
+  number(`${prefix}-rail-volts`, 'voltage', 5, 30, { when: { field: `${prefix}-rails`, is: ['set', 'converter'] } }),
+];
+
+export const QUESTIONS = {
+  system: { id: 'system', fields: [choice('system', ['two-rail', 'three-rail', 'battery', 'analogue'], { assume: 'two-rail' })] },
+  aim: { id: 'aim', fields: [choice('aim', ['enough', 'shorts'], { assume: 'enough' })] },
+  scale: { id: 'scale', fields: [choice('scale', ['z', 'n', 'tt', 'h0', '0', '1'], { assume: 'h0' })] },
+  draw: { id: 'draw', fields: [choice('draw', ['count', 'measured'], { assume: 'count' })] },
+  fleet: {
+    id: 'fleet',
+    fields: [
+      number('modern', 'count', 0, MOST_TRAINS, { assume: 3 }),
+      number('older', 'count', 0, MOST_TRAINS, { assume: 0 }),
+      number('sound', 'count', 0, MOST_TRAINS, { assume: 0 }),
+      number('stored', 'count', 0, MOST_TRAINS, { assume: 0 }),
+    ],
+  },
+  measured: {
+    id: 'measured',
+    fields: [
+      number('trains', 'count', 1, MOST_TRAINS, { assume: 3 }),
+      number('running', 'current', 0.005, 10, { range: true }),
+      number('standing', 'current', 0, 5, { assume: 0.04 }),
+    ],
+  },
+  moving: {
+    id: 'moving',
+    fields: [number('moving', 'count', 0, MOST_TRAINS), number('evening', 'hours', 0.25, 24, { assume: 2 })],
+  },
+  coaches: {
+    id: 'coaches',
+    fields: [
+      number('coaches', 'count', 0, 500, { assume: 0 }),
+      choice('lamps', ['filament', 'led'], { assume: 'filament', when: { field: 'coaches', above: 0 } }),
+    ],
+  },
+  accessories: { id: 'accessories', fields: [number('accessories', 'count', 0, 500, { assume: 0 })] },
+  'supply-label': supplyLabel('supply-label', 'supply'),
+  'unit-label': { id: 'unit-label', fields: stageFields('unit') },
+  rails: { id: 'rails', fields: railFields('unit') },
+  'own-use': {
+    id: 'own-use',
+    fields: [
+      choice('own-use', ['bare', 'handhelds', 'many', 'measured'], { assume: 'bare' }),
+      number('idle', 'current', 0, 5, { assume: 0.2, when: { field: 'own-use', is: ['measured'] } }),
+    ],
+  },
+  'station-label': { id: 'station-label', fields: [...stageFields('station'), ...railFields('station')] },
+  'booster-label': { id: 'booster-label', fields: [...stageFields('booster'), ...railFields('booster')] },
+  'supply-one': supplyLabel('supply-one', 'one'),
+  'supply-two': supplyLabel('supply-two', 'two'),
+  busier: { id: 'busier', fields: [choice('busier', ['station', 'booster', 'same'], { assume: 'same' })] },
+} as const satisfies Readonly<Record<string, Question>>;
+
+export type QuestionId = keyof typeof QUESTIONS;
