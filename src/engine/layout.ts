@@ -1,0 +1,113 @@
+// What stands on the track, as a person described it, turned into the load of one district.
+import type { Distribution, Draw, FixedGroup, TrainGroup } from './demand.ts';
+import { constant, demand, demandRows, even, meanOf } from './demand.ts';
+import type { Scale } from './draws.ts';
+import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
+import type { Capacity } from './capacity.ts';
+import type { DistrictLoad, Verdict } from './rules.ts';
+import { atLeast, judge } from './rules.ts';
+import type { Span } from './units.ts';
+import { middle } from './units.ts';
+
+/** Trains of one kind. Currents in amperes. */
+export interface Trains {
+  readonly kind: 'modern' | 'older' | 'modern-sound' | 'older-sound' | 'measured';
+  readonly count: number;
+  readonly running: Span;
+  readonly standing: number;
+  readonly stall: number;
+}
+
+export interface Layout {
+  readonly trains: readonly Trains[];
+  /** How many move at once. */
+  readonly moving: number;
+  readonly coaches: number;
+  readonly lamps: 'filament' | 'led';
+  /** Accessory decoders, signals and powered turnout motors fed from the rails. */
+  readonly accessories: number;
+  /** Vehicles with stored energy. */
+  readonly stored: number;
+}
+
+/** Counts by kind into train groups at the scale's default draws. Sound goes to modern locomotives first; sound <= modern + older. */
+export function fleet(scale: Scale, modern: number, older: number, sound: number): Trains[] {
+  const soundModern = Math.min(sound, modern);
+  const soundOlder = Math.min(sound - soundModern, older);
+  const groups = [
+    kindOf(scale, 'modern', modern - soundModern, false),
+    kindOf(scale, 'modern', soundModern, true),
+    kindOf(scale, 'older', older - soundOlder, false),
+    kindOf(scale, 'older', soundOlder, true),
+  ];
+  return groups.filter((group) => group.count > 0);
+}
+
+function kindOf(scale: Scale, age: 'modern' | 'older', count: number, sound: boolean): Trains {
+  const draws = DRAWS[scale];
+  const run = draws[age];
+  const extra = sound ? draws.sound : { from: 0, to: 0 };
+  return {
+    kind: sound ? `${age}-sound` : age,
+    count,
+    running: { from: run.from + extra.from, to: run.to + extra.to },
+    standing: middle(draws.standing) + middle(extra),
+    stall: middle(age === 'modern' ? draws.modernStall : draws.olderStall) + middle(extra),
+  };
+}
+
+/** Trains a person has measured. Without a stall figure of their own, twice the running maximum. Source: from-memory. */
+export function measuredTrains(count: number, running: Span, standing: number): Trains {
+  return { kind: 'measured', count, running, standing: Math.min(standing, running.from), stall: 2 * running.to };
+}
+
+export function trainCount(layout: Pick<Layout, 'trains'>): number {
+  return layout.trains.reduce((sum, group) => sum + group.count, 0);
+}
+
+/** Load of a district that holds any one consumer with the chance `share` (1: the whole layout). */
+export function districtLoad(layout: Layout, share = 1): DistrictLoad {
+  return loadWith(layout, demand({ ...demandParts(layout), moving: layout.moving, share }), share);
+}
+
+function demandParts(layout: Layout): { trains: TrainGroup[]; fixed: FixedGroup[] } {
+  const lamps = COACH_DRAWS[layout.lamps];
+  const fixed: FixedGroup[] = [
+    { count: layout.coaches, draw: even(lamps.from, lamps.to) },
+    { count: layout.accessories, draw: even(ACCESSORY_DRAW.from, ACCESSORY_DRAW.to) },
+  ];
+  return { trains: layout.trains.map(toGroup), fixed: fixed.filter((group) => group.count > 0) };
+}
+
+function toGroup(trains: Trains): TrainGroup {
+  const standing: Draw = constant(trains.standing);
+  return { count: trains.count, running: even(trains.running.from, trains.running.to), standing };
+}
+
+function loadWith(layout: Layout, distribution: Distribution, share: number): DistrictLoad {
+  const standing = layout.trains.reduce((sum, group) => sum + group.count * group.standing, 0);
+  const fixed = demandParts(layout).fixed.reduce((sum, group) => sum + group.count * meanOf(group.draw), 0);
+  // At the 95 % point the hungriest train already runs at the top of its range: only the rest is extra.
+  const stallExtra = layout.moving === 0 ? 0 : Math.max(0, ...layout.trains.map((group) => group.stall - group.running.to));
+  return { distribution, stallExtra, powerUp: share * (standing + fixed + layout.stored * STORED_ENERGY_INRUSH) };
+}
+
+/** Most trains of this layout that may move at once with at least the wanted verdict; -1 where not even standing does. */
+export function largestMoving(layout: Layout, capacity: Pick<Capacity, 'hard' | 'usable'>, wanted: Verdict): number {
+  const rows = demandRows({ ...demandParts(layout), moving: 0 }, 0, trainCount(layout));
+  const verdictOf = (row: Distribution, moving: number): Verdict => judge(loadWith({ ...layout, moving }, row, 1), capacity).verdict;
+  const firstFailing = rows.findIndex((row, moving) => !atLeast(verdictOf(row, moving), wanted));
+  return firstFailing === -1 ? trainCount(layout) : firstFailing - 1;
+}
+
+/** How many more trains of the kind `group` could be added and moved, the others as now, with at least the wanted verdict; at most `most`. */
+export function moreTrains(layout: Layout, group: Trains, capacity: Pick<Capacity, 'hard' | 'usable'>, wanted: Verdict, most = 30): number {
+  const passes = (more: number): boolean => {
+    const trains = [...layout.trains, { ...group, count: more }];
+    return atLeast(judge(districtLoad({ ...layout, trains, moving: layout.moving + more }), capacity).verdict, wanted);
+  };
+  if (!passes(0)) return 0;
+  let more = 0;
+  while (more < most && passes(more + 1)) more++;
+  return more;
+}

@@ -1,0 +1,90 @@
+// "Is my power enough?": one state a question. What is computed is derived from the answers in enough-current-result.ts.
+import { assign, setup } from 'xstate';
+import { TYPES, trainsIn } from './machine.ts';
+import type { Context, UserAnswer } from './machine.ts';
+import type { QuestionId } from './questions.ts';
+
+interface Told {
+  readonly context: Context;
+  readonly event: UserAnswer;
+}
+
+const chose = (field: string, option: string) => ({ event }: Told): boolean => {
+  const answer = event.answers[field];
+  return answer?.kind === 'choice' && answer.option === option;
+};
+
+export const enoughCurrent = setup({
+  types: TYPES,
+  actions: { remember: assign({ answers: ({ context, event }) => ({ ...context.answers, ...event.answers }) }) },
+  guards: {
+    threeRail: chose('system', 'three-rail'),
+    battery: chose('system', 'battery'),
+    analogue: chose('system', 'analogue'),
+    knowsAmperes: chose('draw', 'measured'),
+    nothingToMove: ({ event }: Told) => trainsIn(event.answers) === 0,
+  },
+}).createMachine({
+  id: 'enough-current',
+  context: { answers: {} },
+  initial: 'system',
+  states: {
+    system: {
+      on: {
+        'user.answer': [
+          { guard: 'threeRail', target: 'out-of-scope-three-rail', actions: 'remember' },
+          { guard: 'battery', target: 'out-of-scope-battery', actions: 'remember' },
+          { guard: 'analogue', target: 'out-of-scope-analogue', actions: 'remember' },
+          { target: 'aim', actions: 'remember' },
+        ],
+      },
+    },
+    aim: { on: { 'user.answer': { target: 'scale', actions: 'remember' } } },
+    scale: { on: { 'user.answer': { target: 'draw', actions: 'remember' } } },
+    draw: {
+      on: {
+        'user.answer': [
+          { guard: 'knowsAmperes', target: 'measured', actions: 'remember' },
+          { target: 'fleet', actions: 'remember' },
+        ],
+      },
+    },
+    fleet: {
+      on: {
+        'user.answer': [
+          { guard: 'nothingToMove', target: 'coaches', actions: 'remember' },
+          { target: 'moving', actions: 'remember' },
+        ],
+      },
+    },
+    measured: { on: { 'user.answer': { target: 'moving', actions: 'remember' } } },
+    moving: { on: { 'user.answer': { target: 'coaches', actions: 'remember' } } },
+    coaches: { on: { 'user.answer': { target: 'accessories', actions: 'remember' } } },
+    accessories: { on: { 'user.answer': { target: 'supply-label', actions: 'remember' } } },
+    'supply-label': { on: { 'user.answer': { target: 'unit-label', actions: 'remember' } } },
+    'unit-label': { on: { 'user.answer': { target: 'rails', actions: 'remember' } } },
+    rails: { on: { 'user.answer': { target: 'own-use', actions: 'remember' } } },
+    'own-use': { on: { 'user.answer': { target: 'worked-out', actions: 'remember' } } },
+    'worked-out': { type: 'final' },
+    'out-of-scope-three-rail': { type: 'final' },
+    'out-of-scope-battery': { type: 'final' },
+    'out-of-scope-analogue': { type: 'final' },
+  },
+});
+
+/** In the order in which they can be met. */
+export const ENOUGH_CURRENT_QUESTIONS = [
+  'system',
+  'aim',
+  'scale',
+  'draw',
+  'fleet',
+  'measured',
+  'moving',
+  'coaches',
+  'accessories',
+  'supply-label',
+  'unit-label',
+  'rails',
+  'own-use',
+] as const satisfies readonly QuestionId[];

@@ -1,0 +1,92 @@
+// What both planning machines share: the event, the context, and replay as the only way to build a state.
+import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
+import { initialTransition, transition } from 'xstate';
+import type { Answers, Problem } from './answers.ts';
+import { isAsked, spanOf } from './answers.ts';
+import type { Question } from './questions.ts';
+import { QUESTIONS } from './questions.ts';
+
+export interface Context {
+  readonly answers: Answers;
+}
+
+/** A person has answered the question that the machine stands at. */
+export interface UserAnswer {
+  readonly type: 'user.answer';
+  readonly answers: Answers;
+}
+
+/** Gives the machine its types without a cast. */
+export const TYPES: { context: Context; events: UserAnswer } = { context: { answers: {} }, events: { type: 'user.answer', answers: {} } };
+
+export interface Replayed {
+  readonly snapshot: AnyMachineSnapshot;
+  /** The question the machine stands at; undefined at an outcome. */
+  readonly question: Question | undefined;
+  /** Questions answered on the way, in order. */
+  readonly trail: readonly Question[];
+  /** Answers that do not go with earlier ones; they stopped the replay. */
+  readonly problems: readonly Problem[];
+}
+
+const BY_ID = new Map<string, Question>(Object.entries(QUESTIONS));
+
+/** Rebuilds the state from answers: each question met is answered from them until one has no complete answer. */
+export function replay(machine: AnyStateMachine, answers: Answers): Replayed {
+  let snapshot: AnyMachineSnapshot = initialTransition(machine)[0];
+  const trail: Question[] = [];
+  for (;;) {
+    const question = BY_ID.get(String(snapshot.value));
+    if (question === undefined || snapshot.status === 'done') return { snapshot, question: undefined, trail, problems: [] };
+    const given = answersTo(question, answers);
+    if (given === undefined) return { snapshot, question, trail, problems: [] };
+    const problems = misfits(question, { ...answersOf(trail, answers), ...given });
+    if (problems.length > 0) return { snapshot, question, trail, problems };
+    const event: UserAnswer = { type: 'user.answer', answers: given };
+    if (!snapshot.can(event)) return { snapshot, question, trail, problems: [] };
+    snapshot = transition(machine, snapshot, event)[0];
+    trail.push(question);
+  }
+}
+
+/** The answers to one question, or undefined while an asked field has none. */
+export function answersTo(question: Question, answers: Answers): Answers | undefined {
+  const given: Record<string, Answers[string]> = {};
+  for (const field of question.fields) {
+    if (!isAsked(field, given)) continue;
+    const answer = answers[field.id];
+    if (answer === undefined) return undefined;
+    given[field.id] = answer;
+  }
+  return given;
+}
+
+/** The answers that a trail used. */
+export function answersOf(trail: readonly Question[], answers: Answers): Answers {
+  return Object.assign({}, ...trail.map((question) => answersTo(question, answers) ?? {}));
+}
+
+/** All answers but those to one question: the state in which it is asked again. */
+export function without(answers: Answers, question: Question): Answers {
+  const ids = new Set(question.fields.map((field) => field.id));
+  return Object.fromEntries(Object.entries(answers).filter(([id]) => !ids.has(id)));
+}
+
+/** How many trains the answers speak of. */
+export function trainsIn(answers: Answers): number {
+  const count = (field: (typeof QUESTIONS.fleet.fields)[number] | (typeof QUESTIONS.measured.fields)[number]): number =>
+    answers[field.id] === undefined ? 0 : (spanOf(answers, field)?.from ?? 0);
+  const [modern, older] = QUESTIONS.fleet.fields;
+  return count(modern) + count(older) + count(QUESTIONS.measured.fields[0]);
+}
+
+/** Numbers that cannot go together: more moving, or more with sound, than there are trains. */
+export function misfits(question: Question, answers: Answers): Problem[] {
+  if (question.id !== 'fleet' && question.id !== 'moving') return [];
+  const trains = trainsIn(answers);
+  return ['sound', 'stored', 'moving'].flatMap((id): Problem[] => {
+    const answer = question.fields.some((field) => field.id === id) ? answers[id] : undefined;
+    if (answer?.kind !== 'number' || answer.span.from <= trains) return [];
+    return [{ field: id, because: 'more-than-trains', given: String(answer.span.from), least: 0, most: trains }];
+  });
+}
