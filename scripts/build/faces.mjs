@@ -1,0 +1,87 @@
+// The faces of the site, cut down to the characters it prints, in Astro's `fonts` form.
+//
+// Put --font-signs in front of the text face: `font-family: var(--font-signs), var(--font-text)`. Its unicode-range keeps
+// it to the signs, and a sign would otherwise be taken from the text face's system fallback.
+import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { fontProviders } from 'astro/config';
+import { create } from 'fontkitten';
+import subsetFont from 'subset-font';
+import { SIGNS, TEXT } from './characters.mjs';
+
+/** Bytes that all faces together may weigh. */
+export const MOST_BYTES = 32 * 1024;
+
+const root = new URL('../../', import.meta.url);
+const cache = new URL('node_modules/.cache/fonts/', root);
+
+const face = (packageName, file, characters, cutting = {}) => ({
+  from: new URL(`node_modules/@fontsource/${packageName}/files/${file}`, root),
+  to: new URL(file, cache),
+  path: `./node_modules/.cache/fonts/${file}`,
+  characters,
+  cutting,
+});
+
+const display = face('besley', 'besley-latin-700-normal.woff2', TEXT, { noLayoutClosure: true });
+const text = face('atkinson-hyperlegible-next', 'atkinson-hyperlegible-next-latin-400-normal.woff2', TEXT);
+const strong = face('atkinson-hyperlegible-next', 'atkinson-hyperlegible-next-latin-700-normal.woff2', TEXT);
+const signs = face('noto-sans-math', 'noto-sans-math-latin-400-normal.woff2', SIGNS, {
+  noHinting: true,
+  dropTables: ['MATH', 'GSUB', 'GPOS', 'GDEF'],
+});
+
+const variant = (weight, { path }) => ({ weight, style: 'normal', display: 'swap', src: [path] });
+const codePoint = (character) => `U+${character.codePointAt(0).toString(16).toUpperCase()}`;
+
+/** @type {import('astro').AstroUserConfig['fonts']} */
+export const fonts = [
+  {
+    provider: fontProviders.local(),
+    name: 'Besley',
+    cssVariable: '--font-display',
+    fallbacks: ['serif'],
+    options: { variants: [variant(700, display)] },
+  },
+  {
+    provider: fontProviders.local(),
+    name: 'Atkinson Hyperlegible Next',
+    cssVariable: '--font-text',
+    fallbacks: ['sans-serif'],
+    options: { variants: [variant(400, text), variant(700, strong)] },
+  },
+  {
+    provider: fontProviders.local(),
+    name: 'Noto Sans Math',
+    cssVariable: '--font-signs',
+    fallbacks: [],
+    options: { variants: [{ ...variant(400, signs), weight: '400 700', unicodeRange: [...SIGNS].map(codePoint) }] },
+  },
+];
+
+/** The cut is lossless for the characters asked for: the subsetter itself drops a missing one without a word. */
+function assertComplete({ to, characters }, bytes) {
+  const font = create(bytes);
+  const missing = [...characters].filter((character) => !font.hasGlyphForCodePoint(character.codePointAt(0)));
+  if (missing.length > 0) throw new Error(`${to.pathname} lacks ${missing.map(codePoint).join(', ')}`);
+}
+
+async function cut(one) {
+  const bytes = await subsetFont(readFileSync(one.from), one.characters, { ...one.cutting, targetFormat: 'woff2' });
+  assertComplete(one, bytes);
+  if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) writeFileSync(one.to, bytes);
+  return bytes.length;
+}
+
+/** Cuts the faces before Astro reads them. @returns {import('astro').AstroIntegration} */
+export const faces = () => ({
+  name: 'faces',
+  hooks: {
+    'astro:config:setup': async ({ logger }) => {
+      mkdirSync(cache, { recursive: true });
+      let total = 0;
+      for (const one of [display, text, strong, signs]) total += await cut(one);
+      if (total > MOST_BYTES) throw new Error(`The faces weigh ${total} bytes, more than ${MOST_BYTES}`);
+      logger.info(`${total} bytes of ${MOST_BYTES}`);
+    },
+  },
+});

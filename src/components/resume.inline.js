@@ -1,0 +1,1 @@
+if(location.search)document.documentElement.dataset.resume=""

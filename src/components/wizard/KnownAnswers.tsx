@@ -1,0 +1,67 @@
+// The line of what has been said; each answer can be tapped and changed.
+import type { Answer, Answers } from '../../wizards/answers.ts';
+import { toAddress } from '../../wizards/answers.ts';
+import { answersTo, without } from '../../wizards/machine.ts';
+import type { Field, Question } from '../../wizards/questions.ts';
+import type { FieldWords, Numbers, QuestionWords, Say } from '../words.ts';
+
+interface Props {
+  readonly trail: readonly Question[];
+  readonly answers: Answers;
+  readonly questions: Readonly<Record<string, QuestionWords>>;
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly onChange: (question: Question) => void;
+}
+
+export function KnownAnswers({ trail, answers, questions, say, numbers, onChange }: Props) {
+  if (trail.length === 0) return null;
+  return (
+    <section class="part said">
+      <h2 class="h3">{say('answered-so-far')}</h2>
+      <ul class="known">
+        {trail.flatMap((question) =>
+          question.fields.map((field) => {
+            const answer = answersTo(question, answers)?.[field.id];
+            const words = questions[question.id]?.fields[field.id];
+            if (answer === undefined || words === undefined) return null;
+            return (
+              <li key={field.id}>
+                <a
+                  href={toAddress(without(answers, question)) || '?'}
+                  onClick={(event) => {
+                    if (event.metaKey || event.ctrlKey || event.shiftKey) return;
+                    event.preventDefault();
+                    onChange(question);
+                  }}
+                >
+                  <b>{words.known}</b> <span>{answerWords(answer, field, words, say, numbers)}</span>
+                </a>
+              </li>
+            );
+          }),
+        )}
+      </ul>
+    </section>
+  );
+}
+
+/** An answer as a person reads it; what was not known shows what is assumed instead. */
+export function answerWords(answer: Answer, field: Field, words: FieldWords, say: Say, numbers: Numbers): string {
+  if (answer.kind === 'choice') return words.options?.[answer.option]?.label ?? answer.option;
+  if (answer.kind === 'number') return numberWords(answer.span.from, answer.span.to, field, numbers);
+  if (field.assume === undefined) return say('not-known');
+  const assumed =
+    field.kind === 'choice' ? (words.options?.[field.assume]?.label ?? field.assume) : numberWords(field.assume, field.assume, field, numbers);
+  return `${assumed} (${say('is-assumed')})`;
+}
+
+function numberWords(from: number, to: number, field: Field, numbers: Numbers): string {
+  const unit = field.kind === 'number' ? field.quantity : 'count';
+  const one = (value: number): string => {
+    if (unit === 'current') return numbers.ampsExactly(value);
+    if (unit === 'voltage') return numbers.volts(value);
+    return unit === 'hours' ? numbers.hours(value) : numbers.plain(value, 0);
+  };
+  return from === to ? one(from) : `${one(from)} – ${one(to)}`;
+}

@@ -1,0 +1,217 @@
+// A planning wizard: the address holds the answers, replay makes the state, and this draws it.
+import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Answers, Problem } from '../../wizards/answers.ts';
+import { parseAddress, toAddress } from '../../wizards/answers.ts';
+import { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from '../../wizards/enough-current.ts';
+import type { Replayed } from '../../wizards/machine.ts';
+import { answersOf, replay, without } from '../../wizards/machine.ts';
+import type { Question } from '../../wizards/questions.ts';
+import { QUESTIONS } from '../../wizards/questions.ts';
+import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../wizards/which-supply-where.ts';
+import type { CautionWords, FixWords, QuestionWords, Say } from '../words.ts';
+import { Numbers, sayer } from '../words.ts';
+import { EnoughAnswer } from './EnoughAnswer.tsx';
+import { KnownAnswers } from './KnownAnswers.tsx';
+import { PlaceAnswer } from './PlaceAnswer.tsx';
+import { Share, Steps, Verify } from './parts.tsx';
+import { QuestionForm, sentence } from './Question.tsx';
+
+export interface WizardProps {
+  readonly wizard: 'enough-current' | 'which-supply-where';
+  readonly language: string;
+  readonly home: string;
+  readonly words: Readonly<Record<string, string>>;
+  readonly questions: Readonly<Record<string, QuestionWords>>;
+  readonly fixes: Readonly<Record<string, FixWords>>;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+}
+
+const WIZARDS = {
+  'enough-current': { machine: enoughCurrent, ids: ENOUGH_CURRENT_QUESTIONS },
+  'which-supply-where': { machine: whichSupplyWhere, ids: WHICH_SUPPLY_QUESTIONS },
+} as const;
+
+export default function Wizard(props: WizardProps) {
+  const { wizard, language, home, words, questions, fixes, cautions } = props;
+  const { machine, ids } = WIZARDS[wizard];
+  const all = useMemo(() => ids.map((id): Question => QUESTIONS[id]), [ids]);
+  const say = useMemo(() => sayer(words, language), [words, language]);
+  const numbers = useMemo(() => new Numbers(language), [language]);
+  const [search, setSearch] = useState('');
+  const [former, setFormer] = useState<Answers>({});
+  const moved = useRef(false);
+
+  useLayoutEffect(() => {
+    const read = (): void => setSearch(location.search);
+    if (location.search !== '') read();
+    addEventListener('popstate', read);
+    return () => removeEventListener('popstate', read);
+  }, []);
+
+  const { answers, problems } = useMemo(() => parseAddress(all, search), [all, search]);
+  const state = useMemo(() => replay(machine, answers), [machine, answers]);
+  const go = useCallback((next: Answers, keep: 'push' | 'replace'): void => {
+    const address = toAddress(next);
+    history[keep === 'push' ? 'pushState' : 'replaceState'](null, '', location.pathname + address);
+    setFormer((old) => ({ ...old, ...next }));
+    setSearch(address);
+  }, []);
+
+  const done = state.question === undefined;
+  const outcome = String(state.snapshot.value);
+  const heading = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    if (!moved.current) return;
+    const title = heading.current?.querySelector('h1');
+    title?.focus({ preventScroll: true });
+    heading.current?.scrollIntoView({ block: 'nearest' });
+    scrollTo({ top: 0 });
+  }, [state.question?.id, done]);
+
+  const answer = (given: Answers): void => {
+    moved.current = true;
+    const next = { ...answers, ...given };
+    // At an outcome only the answers that led there stay in the address.
+    const after = replay(machine, next);
+    go(after.question === undefined ? answersOf(after.trail, next) : next, 'push');
+  };
+  const askAgain = (question: Question): void => {
+    moved.current = true;
+    setFormer((old) => ({ ...old, ...answers }));
+    go(without(answers, question), 'push');
+  };
+  const last = state.trail.at(-1);
+  const linkProblems = [...problems, ...state.problems];
+  const elsewhere = linkProblems.filter((problem) => !state.question?.fields.some((field) => field.id === problem.field));
+  const shared = { say, numbers, fixes, cautions, home };
+
+  return (
+    <div class="wizard stage" ref={heading}>
+      <Progress trail={state.trail} question={state.question} all={all} say={say} />
+      <div class="acts">
+        {last !== undefined && (
+          <a href={toAddress(without(answers, last)) || location.pathname} onClick={intercept(() => askAgain(last))}>
+            ← {say('back')}
+          </a>
+        )}
+        {state.trail.length > 0 && (
+          <a
+            href="?"
+            onClick={intercept(() => {
+              moved.current = true;
+              go({}, 'push');
+              setFormer({});
+            })}
+          >
+            {say('restart')}
+          </a>
+        )}
+      </div>
+      {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} />}
+      {state.question !== undefined && questions[state.question.id] !== undefined && (
+        <QuestionForm
+          key={state.question.id}
+          question={state.question}
+          words={questions[state.question.id] ?? { title: '', why: '', fields: {} }}
+          before={answersOf(state.trail, answers)}
+          former={{ ...former, ...answers }}
+          problems={linkProblems.filter((problem) => state.question?.fields.some((field) => field.id === problem.field))}
+          say={say}
+          onAnswer={answer}
+        />
+      )}
+      {done && outcome === 'worked-out' && wizard === 'enough-current' && (
+        <EnoughAnswer
+          {...shared}
+          answers={answers}
+          scaleName={scaleName(answers, questions)}
+          onAdjust={(next) => go(next, 'replace')}
+        />
+      )}
+      {done && outcome === 'worked-out' && wizard === 'which-supply-where' && <PlaceAnswer {...shared} answers={answers} />}
+      {done && outcome !== 'worked-out' && <PlainAnswer outcome={outcome} {...shared} />}
+      <KnownAnswers trail={state.trail} answers={answers} questions={questions} say={say} numbers={numbers} onChange={askAgain} />
+    </div>
+  );
+}
+
+function intercept(act: () => void): (event: MouseEvent) => void {
+  return (event) => {
+    if (event.metaKey || event.ctrlKey || event.shiftKey || event.button !== 0) return;
+    event.preventDefault();
+    act();
+  };
+}
+
+function scaleName(answers: Answers, questions: WizardProps['questions']): string {
+  const answer = answers['scale'];
+  const option = answer?.kind === 'choice' ? answer.option : 'h0';
+  return questions['scale']?.fields['scale']?.options?.[option]?.label ?? option;
+}
+
+function PlainAnswer({ outcome, fixes, cautions, say, home }: { outcome: string; say: Say; home: string } & Pick<WizardProps, 'fixes' | 'cautions'>) {
+  const fix = fixes[outcome];
+  if (fix === undefined) return null;
+  return (
+    <>
+      <section class="part">
+        <p>
+          <span class="tag tight">{say('verdict-scope')}</span>
+        </p>
+        <h1 class="verdict" tabIndex={-1}>
+          {fix.title}
+        </h1>
+        <p class="lead">{fix.lead}</p>
+        <p>{fix.because}</p>
+      </section>
+      <section class="part">
+        <h2>{say('steps-title')}</h2>
+        <Steps fix={fix} cautions={cautions} say={say} />
+        <p>
+          <a href={`${home}fixes/${outcome}/`}>{say('full-page')}</a>
+        </p>
+      </section>
+      <Verify fix={fix} say={say} />
+      <Share headline={fix.title} lead={fix.lead} say={say} />
+    </>
+  );
+}
+
+function LinkProblems({ problems, questions, all, say }: { problems: readonly Problem[]; questions: WizardProps['questions']; all: readonly Question[]; say: Say }) {
+  const wordsOf = (problem: Problem): QuestionWords | undefined => {
+    const question = all.find((one) => one.fields.some((field) => field.id === problem.field));
+    return question === undefined ? undefined : questions[question.id];
+  };
+  return (
+    <div class="problem" role="alert">
+      <h2>{say('problem-link-title')}</h2>
+      <ul>
+        {problems.map((problem) => (
+          <li key={problem.field}>{sentence(problem, wordsOf(problem), say)}</li>
+        ))}
+      </ul>
+      <p>{say('problem-kept')}</p>
+    </div>
+  );
+}
+
+function Progress({ trail, question, all, say }: { trail: Replayed['trail']; question: Question | undefined; all: readonly Question[]; say: Say }) {
+  const at = question === undefined ? all.length : all.findIndex((one) => one.id === question.id);
+  const ahead = all.slice(at + 1);
+  return (
+    <ol class="progress">
+      {trail.map((one, index) => (
+        <li key={one.id} class="done">
+          {say('step-of', { number: index + 1, total: trail.length + ahead.length + 1 })}
+        </li>
+      ))}
+      {question !== undefined && (
+        <li key="now" aria-current="step">
+          {say('step-of', { number: trail.length + 1, total: trail.length + ahead.length + 1 })}
+        </li>
+      )}
+      {question !== undefined && ahead.map((one) => <li key={one.id} />)}
+    </ol>
+  );
+}
+

@@ -1,0 +1,96 @@
+// Sentences out of the content with their values filled in, and numbers as the reader's language writes them.
+
+export interface StepWords {
+  readonly do: string;
+  readonly more?: string | undefined;
+  readonly cautions: readonly string[];
+}
+
+export interface FixWords {
+  readonly title: string;
+  readonly lead: string;
+  readonly short: string;
+  readonly because: string;
+  readonly needs: string;
+  readonly effort: string;
+  readonly steps: readonly StepWords[];
+  readonly verify: string;
+  readonly next: string;
+}
+
+export interface FieldWords {
+  readonly label: string;
+  readonly hint?: string | undefined;
+  readonly known: string;
+  readonly unknown: string;
+  readonly options?: Readonly<Record<string, { readonly label: string; readonly hint?: string | undefined }>> | undefined;
+}
+
+export interface QuestionWords {
+  readonly title: string;
+  readonly why: string;
+  readonly fields: Readonly<Record<string, FieldWords>>;
+}
+
+export interface CautionWords {
+  readonly harm: string;
+  readonly do: string;
+}
+
+export type Values = Readonly<Record<string, string | number>>;
+
+/** Fills {name}; {name:one|many} picks by the plural rules of the language. A name without value stays visible. */
+export function fill(template: string, values: Values, language: string): string {
+  return template.replace(/\{([\w-]+)(?::([^|{}]*)\|([^{}]*))?\}/g, (place, name: string, one?: string, many?: string) => {
+    const value = values[name];
+    if (value === undefined) return place;
+    if (one === undefined || many === undefined) return String(value);
+    return new Intl.PluralRules(language).select(Number(value)) === 'one' ? one : many;
+  });
+}
+
+export type Say = (key: string, values?: Values) => string;
+
+/** Sentences by key; a key without words shows itself. */
+export function sayer(words: Readonly<Record<string, string>>, language: string): Say {
+  return (key, values = {}) => fill(words[key] ?? `[${key}]`, values, language);
+}
+
+const NARROW = '\u00a0';
+
+/** Numbers with their units as the language writes them. */
+export class Numbers {
+  readonly #language: string;
+
+  constructor(language: string) {
+    this.#language = language;
+  }
+
+  plain(value: number, digits: number): string {
+    return new Intl.NumberFormat(this.#language, { maximumFractionDigits: digits }).format(value);
+  }
+
+  amps(value: number): string {
+    return `${this.plain(value, value < 1 ? 2 : 1)}${NARROW}A`;
+  }
+
+  /** Two decimals: for a number read off beside another that differs little. */
+  ampsExactly(value: number): string {
+    return `${this.plain(value, 2)}${NARROW}A`;
+  }
+
+  volts(value: number): string {
+    return `${this.plain(value, 1)}${NARROW}V`;
+  }
+
+  hours(value: number): string {
+    return `${this.plain(value, 2)}${NARROW}h`;
+  }
+
+  /** A share of time in per cent; what is too small to matter is said so. */
+  share(value: number): string {
+    if (value <= 0) return `0${NARROW}%`;
+    if (value < 0.0001) return `less than ${this.plain(0.01, 2)}${NARROW}%`;
+    return `${new Intl.NumberFormat(this.#language, { maximumSignificantDigits: 2 }).format(value * 100)}${NARROW}%`;
+  }
+}

@@ -1,0 +1,29 @@
+// Content entries in the language of an address, in the order pages list them.
+import { type CollectionEntry, getCollection } from 'astro:content';
+import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../wizards/outcomes.ts';
+import { languageOf, nameOf } from './href.ts';
+
+const written = (url: URL) => {
+  const start = `${languageOf(url)}/`;
+  return ({ id }: { id: string }) => id.startsWith(start);
+};
+
+export const lessonsFor = async (url: URL): Promise<CollectionEntry<'lessons'>[]> =>
+  (await getCollection('lessons', written(url))).sort((one, two) => one.data.order - two.data.order);
+
+const OUTCOME_ORDER: readonly string[] = [...ENOUGH_CURRENT_OUTCOMES, ...WHICH_SUPPLY_OUTCOMES];
+
+export const fixesFor = async (url: URL): Promise<CollectionEntry<'fixes'>[]> =>
+  (await getCollection('fixes', written(url))).sort(
+    (one, two) => OUTCOME_ORDER.indexOf(nameOf(one.id)) - OUTCOME_ORDER.indexOf(nameOf(two.id)),
+  );
+
+export const termsFor = async (url: URL): Promise<CollectionEntry<'glossary'>[]> =>
+  (await getCollection('glossary', written(url))).sort((one, two) =>
+    (one.data.order ?? one.data.term).localeCompare(two.data.order ?? two.data.term, languageOf(url)),
+  );
+
+export const sourcesFor = async (url: URL): Promise<CollectionEntry<'sources'>[]> =>
+  (await getCollection('sources', written(url))).sort((one, two) => one.data.title.localeCompare(two.data.title, languageOf(url)));
+
+export const cautionsFor = async (url: URL): Promise<CollectionEntry<'cautions'>[]> => getCollection('cautions', written(url));

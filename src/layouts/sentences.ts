@@ -1,0 +1,10 @@
+// Typography of a statement: its first sentence stands out, the rest follows.
+import type { Language } from './href.ts';
+
+/** Splits a text after its first sentence, by the rules of its language ("d.c. or" is no end of one). */
+export const firstSentence = (text: string, language: Language): readonly [first: string, rest: string] => {
+  const [first = text, ...rest] = [...new Intl.Segmenter(language, { granularity: 'sentence' }).segment(text)].map(
+    ({ segment }) => segment.trim(),
+  );
+  return [first, rest.join(' ')];
+};

@@ -1,0 +1,28 @@
+// The short words of the pages: common.yaml and home.yaml in src/content/<language>/interface.
+import { getEntry } from 'astro:content';
+import { languageOf } from './href.ts';
+
+export type Say = (key: string, values?: Readonly<Record<string, string | number>>) => string;
+
+/** The files whose words belong to the frame and to every page; others there belong to one figure or answer. */
+const FILES = ['common', 'home'] as const;
+
+/** Gives the words for the language of an address. A key without words stops the build; while writing it shows itself. */
+export const wordsFor = async (url: URL): Promise<Say> => {
+  const folder = `${languageOf(url)}/interface`;
+  const words = new Map<string, string>();
+  for (const file of FILES) {
+    for (const [key, sentence] of Object.entries((await getEntry('interfaceWords', `${folder}/${file}`))?.data ?? {})) {
+      if (words.has(key)) throw new Error(`Two sentences for "${key}" in src/content/${folder}`);
+      words.set(key, sentence);
+    }
+  }
+  return (key, values = {}) => {
+    const sentence = words.get(key);
+    if (sentence === undefined) {
+      if (import.meta.env.DEV) return `[${key}]`;
+      throw new Error(`No words for "${key}" in src/content/${folder}`);
+    }
+    return sentence.replace(/\{([\w-]+)\}/g, (place, name: string) => String(values[name] ?? place));
+  };
+};

@@ -1,0 +1,61 @@
+// Fleets, supplies and units that several tests speak of.
+import type { Capacity, DemandInput, Draw, Judgement, Layout, Span, Stage, Supply, Verdict } from '../src/engine/index.ts';
+import { capacity, constant, districtLoad, even, fleet, judge } from '../src/engine/index.ts';
+
+/** H0 locomotives without anything else on the track, at the default draws. */
+export function h0(modern: number, older: number, moving: number): Layout {
+  return {
+    trains: fleet('h0', modern, older, 0),
+    moving,
+    coaches: 0,
+    lamps: 'filament',
+    accessories: 0,
+    stored: 0,
+  };
+}
+
+export const dc = (amps: number, volts = 15): Supply => ({ kind: 'dc', volts, amps });
+export const ac = (amps: number, volts = 16): Supply => ({ kind: 'ac', volts, amps });
+
+/** A unit whose rails follow the supply and which needs nothing for itself. */
+export const unit = (limit: number, more: Partial<Stage> = {}): Stage => ({
+  limit,
+  rails: { kind: 'follows' },
+  ownUse: 0,
+  ...more,
+});
+
+export function judged(layout: Layout, able: Pick<Capacity, 'hard' | 'usable'>): Judgement {
+  return judge(districtLoad(layout), able);
+}
+
+/** The verdict on a layout with one supply on a unit that passes any amount of it. */
+export function verdictOn(layout: Layout, amps: number): Verdict {
+  return judged(layout, capacity(dc(amps), unit(amps))).verdict;
+}
+
+/** Trains of one kind that draw nothing while they stand. */
+export function movers(count: number, moving: number, running: Span, step?: number): DemandInput {
+  return {
+    trains: [{ count, running: even(running.from, running.to), standing: constant(0) }],
+    moving,
+    fixed: [],
+    ...(step === undefined ? {} : { step }),
+  };
+}
+
+/** A consumer that draws `current` with the chance `probability`, else nothing. */
+export function onOff(probability: number, current = 1): Draw {
+  return {
+    kind: 'states',
+    states: [
+      { current, probability },
+      { current: 0, probability: 1 - probability },
+    ],
+  };
+}
+
+/** Consumers that are on or off by themselves, one for each chance; 1 A each on a 1 A grid. */
+export function independent(chances: readonly number[]): DemandInput {
+  return { trains: [], moving: 0, fixed: chances.map((chance) => ({ count: 1, draw: onOff(chance) })), step: 1 };
+}

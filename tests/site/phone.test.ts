@@ -1,0 +1,25 @@
+// Every page on a narrow phone in light colours.
+import { describe, expect, test } from 'vitest';
+import { open, pages } from './browser.ts';
+import { accessibilityFaults, foreignFaces, frame, layoutShift, NO_SHIFT, overflow } from './measure.ts';
+
+test('there is a site of at least 20 pages to look at', () => {
+  expect(pages().length).toBeGreaterThanOrEqual(20);
+});
+
+describe.each(pages())('/%s on a phone', (path) => {
+  test('has its frame, fits, keeps still, keeps to itself and is accessible', async () => {
+    const { page, problems, close } = await open(path, { width: 360, height: 740 });
+    const { title, lang, headings } = await frame(page);
+    expect(title).not.toBe('');
+    expect(lang).toMatch(/^[a-z]{2}/);
+    expect(headings).toHaveLength(1);
+    expect(headings[0]).not.toBe('');
+    expect(await overflow(page)).toEqual([]);
+    expect(await layoutShift(page)).toBeLessThan(NO_SHIFT);
+    expect(await foreignFaces(page)).toEqual([]);
+    expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});

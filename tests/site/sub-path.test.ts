@@ -1,0 +1,39 @@
+// The site below /club/power/: npm test builds it there into a folder of its own and names both in the environment.
+import { expect, test } from 'vitest';
+import { checkLinks } from '../../scripts/check/links.mjs';
+import { open } from './browser.ts';
+
+const folder = process.env.SITE_FOLDER ?? '';
+const base = process.env.SITE_BASE ?? '';
+const WIZARD = 'en/work-it-out/enough-current/';
+
+/** A string, because the test runner rewrites an import() inside a function. */
+const searchFor = (words: string) => `
+  import('${base}pagefind/pagefind.js')
+    .then((search) => search.search('${words}'))
+    .then(({ results }) => Promise.all(results.slice(0, 3).map((result) => result.data())))
+    .then((pages) => pages.map(({ url }) => url))`;
+
+test('every link stays below the sub-path', () => {
+  expect(base).not.toBe('');
+  const { pages, broken } = checkLinks(folder, base);
+  expect(pages).toBeGreaterThanOrEqual(20);
+  expect(broken).toEqual([]);
+});
+
+test('a wizard comes to life', async () => {
+  const { page, problems, close } = await open(WIZARD, { width: 360 });
+  await page.locator('astro-island:not([ssr])').first().waitFor({ state: 'attached' });
+  expect(await page.locator('h1').count()).toBe(1);
+  expect(await problems()).toEqual([]);
+  await close();
+});
+
+test('the search finds pages and gives addresses below the sub-path', async () => {
+  const { page, problems, close } = await open('en/');
+  const found: string[] = await page.evaluate(searchFor('power'));
+  expect(found.length).toBeGreaterThan(0);
+  for (const address of found) expect(address.startsWith(base)).toBe(true);
+  expect(await problems()).toEqual([]);
+  await close();
+});

@@ -1,0 +1,29 @@
+import { defineConfig } from 'vitest/config';
+
+/** The folders of tests, in the order of the rooms; `site` needs a built site and a browser. */
+const folders = ['engine', 'wizards', 'content', 'reference'];
+
+export default defineConfig({
+  test: {
+    projects: [
+      { test: { name: 'rooms', environment: 'node', include: ['tests/rooms.test.ts'], testTimeout: 30_000 } },
+      ...folders.map((name) => ({
+        test: { name, environment: 'node', include: [`tests/${name}/**/*.test.ts`], testTimeout: 30_000 },
+      })),
+      {
+        test: { name: 'sub-path', environment: 'node', include: ['tests/site/sub-path.test.ts'], testTimeout: 60_000 },
+      },
+      {
+        test: {
+          name: 'site',
+          environment: 'node',
+          include: ['tests/site/**/*.test.ts'],
+          exclude: ['tests/site/sub-path.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          maxWorkers: 2,
+        },
+      },
+    ],
+  },
+});
