@@ -25,9 +25,15 @@ function sendMissing(folder, response) {
   response.end(existsSync(page) ? readFileSync(page) : '<!doctype html><title>Not found</title><h1>Not found</h1>');
 }
 
+/** Files with a hash in their name never change; the rest is asked for again. */
+function setHeaders(response, path) {
+  const lasting = path.startsWith('/_astro/');
+  response.setHeader('cache-control', lasting ? 'public, max-age=31536000, immutable' : 'no-cache');
+}
+
 /** Answers one request out of the files below `folder`, which are listed once. */
 function answerer(folder, base, brotli) {
-  const files = sirv(folder, { gzip: true, brotli, etag: true });
+  const files = sirv(folder, { gzip: true, brotli, etag: true, setHeaders });
   return (request, response) => {
     const at = new URL(request.url ?? '/', 'http://localhost');
     const missing = () => sendMissing(folder, response);

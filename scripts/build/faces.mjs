@@ -30,7 +30,8 @@ const signs = face('noto-sans-math', 'noto-sans-math-latin-400-normal.woff2', SI
   dropTables: ['MATH', 'GSUB', 'GPOS', 'GDEF'],
 });
 
-const variant = (weight, { path }) => ({ weight, style: 'normal', display: 'swap', src: [path] });
+/** `optional`: text never jumps when a face arrives late; that visit keeps the fallback. */
+const variant = (weight, { path }) => ({ weight, style: 'normal', display: 'optional', src: [path] });
 const codePoint = (character) => `U+${character.codePointAt(0).toString(16).toUpperCase()}`;
 
 /** @type {import('astro').AstroUserConfig['fonts']} */

@@ -50,7 +50,9 @@ const hitsFor = async (index: Index, asked: string): Promise<Hit[]> => {
     }
   }
   const first = new Set(whole.map(({ id }) => id));
-  const some = [...weights.values()].filter(({ hit }) => !first.has(hit.id)).sort((one, two) => two.weight - one.weight);
+  const some = [...weights.values()]
+    .filter(({ hit }) => !first.has(hit.id))
+    .sort((one, two) => two.weight - one.weight);
   return [...whole, ...some.map(({ hit }) => hit)];
 };
 
@@ -93,11 +95,11 @@ if (place && input && status && list) {
       const pages = await Promise.all(hits.map((hit) => hit.data()));
       const found = pages.filter((page) => answers(page, words));
       if (turn !== latest) return;
-      const sentence = [place.dataset['none'], place.dataset['one']][found.length] ?? place.dataset['some'] ?? '';
+      const sentence = [place.dataset.none, place.dataset.one][found.length] ?? place.dataset.some ?? '';
       status.textContent = sentence.replace('{q}', () => words).replace('{n}', String(found.length));
       list.replaceChildren(...found.map(line));
     } catch {
-      status.textContent = place.dataset['broken'] ?? '';
+      status.textContent = place.dataset.broken ?? '';
     }
   };
 

@@ -37,7 +37,7 @@ function fromAlternating(volts: number): RailVoltage {
   return {
     idle: {
       from: Math.max(loaded, peak * (1 + NO_LOAD_RISE.from) - RECTIFIER_DROP.to),
-      to: peak * (1 + NO_LOAD_RISE.to + MAINS_HIGH) - RECTIFIER_DROP.from,
+      to: Math.max(loaded, peak * (1 + NO_LOAD_RISE.to + MAINS_HIGH) - RECTIFIER_DROP.from),
     },
     loaded: exactly(loaded),
   };

@@ -21,8 +21,8 @@ const FACTORS: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
 };
 const POWER = new Set(['va', 'w', 'watt', 'watts']);
 
-// Digits with one decimal point or comma, at most 12 of them; then letters or "~".
-const NUMBER = '([+-]?(?:\\d{1,12}(?:[.,]\\d{0,12})?|[.,]\\d{1,12})(?:e[+-]?\\d{1,3})?)';
+// Digits with one decimal point or comma, at most 12 before it and 20 after; then letters or "~".
+const NUMBER = '([+-]?(?:\\d{1,12}(?:[.,]\\d{0,20})?|[.,]\\d{1,20})(?:e[+-]?\\d{1,3})?)';
 const ONE = new RegExp(`^${NUMBER}\\s*([a-z~]*)$`);
 const TWO = new RegExp(`^${NUMBER}\\s*([a-z~]*)\\s*(?:-|to|bis|\\.\\.)\\s*${NUMBER}\\s*([a-z~]*)$`);
 
@@ -38,14 +38,15 @@ export function parseQuantity(text: string, quantity: Quantity): Parsed {
   const two = one === null ? TWO.exec(plain) : null;
   const parts = one ?? two;
   if (parts === null) return { kind: 'bad', because: 'not-a-number' };
-  const [, first = '', firstUnit = '', second = first, secondUnit = firstUnit] = parts;
+  const [, first = '', firstUnit = '', second = first, lastUnit = ''] = parts;
   if (one !== null && quantity === 'current' && POWER.has(firstUnit)) return { kind: 'power', watts: toNumber(first) };
   const factors = FACTORS[quantity];
+  const secondUnit = lastUnit === '' ? firstUnit : lastUnit;
   const toFactor = Object.hasOwn(factors, secondUnit) ? factors[secondUnit] : undefined;
   const ownUnit = firstUnit === '' ? secondUnit : firstUnit;
   const fromFactor = Object.hasOwn(factors, ownUnit) ? factors[ownUnit] : undefined;
   if (fromFactor === undefined || toFactor === undefined) return { kind: 'bad', because: 'unknown-unit' };
-  const ends = [toNumber(first) * fromFactor, toNumber(second) * toFactor].sort((a, b) => a - b);
+  const ends = [rounded(toNumber(first) * fromFactor), rounded(toNumber(second) * toFactor)].sort((a, b) => a - b);
   const [from = Number.NaN, to = Number.NaN] = ends;
   return Number.isFinite(from) && Number.isFinite(to)
     ? { kind: 'span', span: { from, to } }
@@ -53,8 +54,12 @@ export function parseQuantity(text: string, quantity: Quantity): Parsed {
 }
 
 function toNumber(text: string): number {
-  // Rounded to 12 digits so that "1500 mA" and "1.5 A" are one value.
-  return Number(Number(text.replace(',', '.')).toPrecision(12));
+  return Number(text.replace(',', '.'));
+}
+
+// To 12 digits, so that "1500 mA" and "1.5 A" are one value, and an address that carries it reads as the same value.
+function rounded(value: number): number {
+  return Number(value.toPrecision(12));
 }
 
 /** Middle of a span, same unit. */

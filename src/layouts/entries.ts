@@ -24,6 +24,9 @@ export const termsFor = async (url: URL): Promise<CollectionEntry<'glossary'>[]>
   );
 
 export const sourcesFor = async (url: URL): Promise<CollectionEntry<'sources'>[]> =>
-  (await getCollection('sources', written(url))).sort((one, two) => one.data.title.localeCompare(two.data.title, languageOf(url)));
+  (await getCollection('sources', written(url))).sort((one, two) =>
+    one.data.title.localeCompare(two.data.title, languageOf(url)),
+  );
 
-export const cautionsFor = async (url: URL): Promise<CollectionEntry<'cautions'>[]> => getCollection('cautions', written(url));
+export const cautionsFor = async (url: URL): Promise<CollectionEntry<'cautions'>[]> =>
+  getCollection('cautions', written(url));

@@ -1,8 +1,9 @@
 // The short words of the pages: common.yaml and home.yaml in src/content/<language>/interface.
 import { getEntry } from 'astro:content';
+import type { Say } from '../components/drawings/say.ts';
 import { languageOf } from './href.ts';
 
-export type Say = (key: string, values?: Readonly<Record<string, string | number>>) => string;
+export type { Say };
 
 /** The files whose words belong to the frame and to every page; others there belong to one figure or answer. */
 const FILES = ['common', 'home'] as const;

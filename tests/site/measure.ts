@@ -29,8 +29,12 @@ export const NO_SHIFT = 0.001;
 /** The sum of layout shifts so far. */
 export const layoutShift = (page: Page): Promise<number> => page.evaluate(() => window.seen?.shift ?? Number.NaN);
 
-/** Faces of the machine, not of the site, that print something on the page. (The browser tells them element by element.) */
+/**
+ * Faces of the machine, not of the site, that print something on the page when it is visited a second time: a face that
+ * comes late is not used on the first. (The browser tells them element by element.)
+ */
 export async function foreignFaces(page: Page): Promise<readonly string[]> {
+  await page.goto(page.url(), { waitUntil: 'networkidle' });
   const session = await page.context().newCDPSession(page);
   await session.send('DOM.enable');
   await session.send('CSS.enable');

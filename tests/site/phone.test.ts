@@ -17,8 +17,8 @@ describe.each(pages())('/%s on a phone', (path) => {
     expect(headings[0]).not.toBe('');
     expect(await overflow(page)).toEqual([]);
     expect(await layoutShift(page)).toBeLessThan(NO_SHIFT);
-    expect(await foreignFaces(page)).toEqual([]);
     expect(await accessibilityFaults(page)).toEqual([]);
+    expect(await foreignFaces(page)).toEqual([]);
     expect(await problems()).toEqual([]);
     await close();
   });

@@ -24,7 +24,7 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
   const range = Math.max(last, (hard ?? 0) * 1.08, 0.1);
   const tallest = Math.max(1e-9, ...bars.map((bar) => bar.probability));
   const x = (amps: number): number => (100 * amps) / range;
-  const marks = ticks(0, range, 6).filter((amps) => x(amps) > 2 && x(amps) < 97);
+  const marks = ticks(0, range, 6).filter((amps) => x(amps) > 2 && x(amps) < 93);
   return (
     <figure class="sheet">
       <svg class="histogram" width="100%" height={TOP + HEIGHT + BOTTOM} role="img" aria-labelledby={`${id}-title`}>

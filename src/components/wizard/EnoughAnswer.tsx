@@ -23,7 +23,7 @@ interface Props extends AnswerProps {
 const REST_MS = 140;
 
 export function EnoughAnswer(props: Props) {
-  const { answers, say, fixes, cautions, home } = props;
+  const { answers, say, fixes, cautions, home, language } = props;
   const reckoning = useMemo(() => reckon(answers), [answers]);
   const [concluded, setConcluded] = useState<{ readonly answers: Answers; readonly conclusion: Conclusion }>(() => ({
     answers,
@@ -58,9 +58,10 @@ export function EnoughAnswer(props: Props) {
         <Draw {...props} reckoning={reckoning} />
         <WhatIf {...props} reckoning={reckoning} />
       </div>
+      <Remedies {...props} conclusion={conclusion} reckoning={reckoning} />
       <section class="part">
-        <h2>{say('steps-title')}</h2>
-        <Steps fix={fix} cautions={cautions} say={say} />
+        <h2>{say('how-to', { remedy: fix.title })}</h2>
+        <Steps fix={fix} cautions={cautions} say={say} language={language} />
         <p>
           <a href={`${home}fixes/${conclusion.outcome}/`}>
             {say('full-page')}: {fix.title}
@@ -68,7 +69,6 @@ export function EnoughAnswer(props: Props) {
         </p>
       </section>
       <Verify fix={fix} say={say} />
-      <Remedies {...props} conclusion={conclusion} reckoning={reckoning} />
       <Details {...props} conclusion={conclusion} reckoning={reckoning} />
       <Share headline={texts.headline} lead={texts.lead} say={say} />
     </>

@@ -12,7 +12,7 @@ interface Props extends AnswerProps {
 }
 
 export function PlaceAnswer(props: Props) {
-  const { answers, say, numbers, fixes, cautions, home } = props;
+  const { answers, say, numbers, fixes, cautions, home, language } = props;
   const placement = useMemo(() => placeSupplies(answers), [answers]);
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
@@ -46,7 +46,7 @@ export function PlaceAnswer(props: Props) {
       )}
       <section class="part">
         <h2>{say('steps-title')}</h2>
-        <Steps fix={fix} cautions={cautions} say={say} />
+        <Steps fix={fix} cautions={cautions} say={say} language={language} />
         <p>
           <a href={`${home}fixes/${placement.outcome}/`}>
             {say('full-page')}: {fix.title}

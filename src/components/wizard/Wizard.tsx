@@ -8,6 +8,7 @@ import { answersOf, replay, without } from '../../wizards/machine.ts';
 import type { Question } from '../../wizards/questions.ts';
 import { QUESTIONS } from '../../wizards/questions.ts';
 import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../wizards/which-supply-where.ts';
+import type { Language } from '../language.ts';
 import type { CautionWords, FixWords, QuestionWords, Say } from '../words.ts';
 import { Numbers, sayer } from '../words.ts';
 import { EnoughAnswer } from './EnoughAnswer.tsx';
@@ -18,7 +19,7 @@ import { QuestionForm, sentence } from './Question.tsx';
 
 export interface WizardProps {
   readonly wizard: 'enough-current' | 'which-supply-where';
-  readonly language: string;
+  readonly language: Language;
   readonly home: string;
   readonly words: Readonly<Record<string, string>>;
   readonly questions: Readonly<Record<string, QuestionWords>>;
@@ -83,7 +84,7 @@ export default function Wizard(props: WizardProps) {
   const last = state.trail.at(-1);
   const linkProblems = [...problems, ...state.problems];
   const elsewhere = linkProblems.filter((problem) => !state.question?.fields.some((field) => field.id === problem.field));
-  const shared = { say, numbers, fixes, cautions, home };
+  const shared = { say, numbers, fixes, cautions, home, language };
 
   return (
     <div class="wizard stage" ref={heading}>
@@ -149,7 +150,7 @@ function scaleName(answers: Answers, questions: WizardProps['questions']): strin
   return questions['scale']?.fields['scale']?.options?.[option]?.label ?? option;
 }
 
-function PlainAnswer({ outcome, fixes, cautions, say, home }: { outcome: string; say: Say; home: string } & Pick<WizardProps, 'fixes' | 'cautions'>) {
+function PlainAnswer({ outcome, fixes, cautions, say, home, language }: { outcome: string; say: Say } & Pick<WizardProps, 'fixes' | 'cautions' | 'home' | 'language'>) {
   const fix = fixes[outcome];
   if (fix === undefined) return null;
   return (
@@ -166,7 +167,7 @@ function PlainAnswer({ outcome, fixes, cautions, say, home }: { outcome: string;
       </section>
       <section class="part">
         <h2>{say('steps-title')}</h2>
-        <Steps fix={fix} cautions={cautions} say={say} />
+        <Steps fix={fix} cautions={cautions} say={say} language={language} />
         <p>
           <a href={`${home}fixes/${outcome}/`}>{say('full-page')}</a>
         </p>

@@ -1,5 +1,7 @@
 // Pieces that both answers share: steps with their cautions, workings, what has been said, sharing.
 import { useState } from 'preact/hooks';
+import type { Language } from '../language.ts';
+import { firstSentence } from '../sentences.ts';
 import type { Working } from '../../engine/index.ts';
 import type { CautionWords, FixWords, Numbers, Say } from '../words.ts';
 
@@ -8,25 +10,28 @@ export interface AnswerProps {
   readonly numbers: Numbers;
   readonly fixes: Readonly<Record<string, FixWords>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
+  readonly language: Language;
   /** Start of addresses below the language: `/en/`, with the base in front. */
   readonly home: string;
 }
 
-export function Steps({ fix, cautions, say }: { fix: FixWords; cautions: AnswerProps['cautions']; say: Say }) {
+export function Steps({ fix, cautions, say, language }: { fix: FixWords } & Pick<AnswerProps, 'cautions' | 'say' | 'language'>) {
+  const told = new Set<string>();
   return (
     <ol class="steps">
       {fix.steps.map((step) => {
-        const end = step.do.search(/[.!?:](\s|$)/) + 1;
+        const [first, rest] = firstSentence(step.do, language);
         return (
           <li key={step.do}>
             <p>
-              <b>{step.do.slice(0, end)}</b>
-              {step.do.slice(end)}
+              <b>{first}</b> {rest}
             </p>
             {step.more !== undefined && <p>{step.more}</p>}
-            {step.cautions.map((id) => (
-              <Caution key={id} words={cautions[id]} say={say} />
-            ))}
+            {step.cautions.map((id) => {
+              const again = told.has(id);
+              told.add(id);
+              return <Caution key={id} words={cautions[id]} again={again} say={say} language={language} />;
+            })}
           </li>
         );
       })}
@@ -34,15 +39,17 @@ export function Steps({ fix, cautions, say }: { fix: FixWords; cautions: AnswerP
   );
 }
 
-function Caution({ words, say }: { words: CautionWords | undefined; say: Say }) {
+/** A caution at its step: in full the first time, by its harm where it has been told above. */
+function Caution({ words, again, say, language }: { words: CautionWords | undefined; again: boolean } & Pick<AnswerProps, 'say' | 'language'>) {
   if (words === undefined) return null;
+  const [harm, more] = firstSentence(words.harm, language);
   return (
-    <div class="caution">
+    <div class={again ? 'caution again' : 'caution'}>
       <svg viewBox="0 0 24 24" role="img" aria-label={say('caution')}>
         <path d="M12 3 22 21H2ZM12 10v5M12 17.6v.6" />
       </svg>
       <p>
-        <b>{words.harm}</b> {words.do}
+        <b>{harm}</b> {!again && `${more} ${words.do}`}
       </p>
     </div>
   );

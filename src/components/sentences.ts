@@ -1,5 +1,5 @@
 // Typography of a statement: its first sentence stands out, the rest follows.
-import type { Language } from './href.ts';
+import type { Language } from './language.ts';
 
 /** Splits a text after its first sentence, by the rules of its language ("d.c. or" is no end of one). */
 export const firstSentence = (text: string, language: Language): readonly [first: string, rest: string] => {
