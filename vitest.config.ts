@@ -22,6 +22,7 @@ export default defineConfig({
           testTimeout: 60_000,
           hookTimeout: 60_000,
           maxWorkers: 2,
+          maxConcurrency: 2,
         },
       },
     ],

@@ -42,14 +42,14 @@ export interface Distribution {
 }
 
 export const GRID_STEP = 0.005;
-export const MOST_CONSUMERS = 1000;
+export const MOST_CONSUMERS = 1500;
 
 export const even = (from: number, to: number): Draw => ({ kind: 'even', span: { from, to } });
 export const constant = (current: number): Draw => even(current, current);
 
 /**
  * Distribution of the total draw of one district.
- * Accepts counts that are whole and not negative, at most 1000 consumers in all, currents from 0 A up, `moving` between the number of
+ * Accepts counts that are whole and not negative, at most 1500 consumers in all, currents from 0 A up, `moving` between the number of
  * always moving trains and the number of trains, 0 < share <= 1, step from 0.0005 to 1 A. Throws RangeError naming the
  * offending value otherwise.
  */

@@ -1,6 +1,6 @@
 // What stands on the track, as a person described it, turned into the load of one district.
 import type { Distribution, Draw, FixedGroup, TrainGroup } from './demand.ts';
-import { constant, demand, demandRows, even, meanOf } from './demand.ts';
+import { constant, demand, demandRows, even, GRID_STEP, meanOf } from './demand.ts';
 import type { Scale } from './draws.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
 import type { Capacity } from './capacity.ts';
@@ -70,13 +70,23 @@ export function districtLoad(layout: Layout, share = 1): DistrictLoad {
   return loadWith(layout, demand({ ...demandParts(layout), moving: layout.moving, share }), share);
 }
 
-function demandParts(layout: Layout): { trains: TrainGroup[]; fixed: FixedGroup[] } {
+// Fine enough that the grid never shows, coarse enough that a hundred trains still answer at once: at most 1500 cells.
+const MOST_CELLS = 1500;
+const STEPS = [GRID_STEP, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5] as const;
+
+function stepFor(layout: Layout): number {
+  const trains = layout.trains.reduce((sum, group) => sum + group.count * group.running.to, 0);
+  const most = trains + layout.coaches * COACH_DRAWS[layout.lamps].to + layout.accessories * ACCESSORY_DRAW.to;
+  return STEPS.find((step) => most / step <= MOST_CELLS) ?? 1;
+}
+
+function demandParts(layout: Layout): { trains: TrainGroup[]; fixed: FixedGroup[]; step: number } {
   const lamps = COACH_DRAWS[layout.lamps];
   const fixed: FixedGroup[] = [
     { count: layout.coaches, draw: even(lamps.from, lamps.to) },
     { count: layout.accessories, draw: even(ACCESSORY_DRAW.from, ACCESSORY_DRAW.to) },
   ];
-  return { trains: layout.trains.map(toGroup), fixed: fixed.filter((group) => group.count > 0) };
+  return { trains: layout.trains.map(toGroup), fixed: fixed.filter((group) => group.count > 0), step: stepFor(layout) };
 }
 
 function toGroup(trains: Trains): TrainGroup {

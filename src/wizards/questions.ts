@@ -54,7 +54,8 @@ const number = (
   more: Pick<NumberField, 'assume' | 'when' | 'range'> = {},
 ): NumberField => ({ kind: 'number', id, quantity, least, most, ...more });
 
-const MOST_TRAINS = 200;
+/** Of one kind; beyond it the figures of a club layout no longer say anything. */
+const MOST_TRAINS = 100;
 
 /** What is printed on a supply. Current up to NEM 609's 10 A; more is typed by mistake or is no supply for models. */
 const supplyLabel = (id: string, prefix: string): Question => ({

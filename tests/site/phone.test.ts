@@ -1,5 +1,5 @@
 // Every page on a narrow phone in light colours.
-import { describe, expect, test } from 'vitest';
+import { expect, test } from 'vitest';
 import { open, pages } from './browser.ts';
 import { accessibilityFaults, foreignFaces, frame, layoutShift, NO_SHIFT, overflow } from './measure.ts';
 
@@ -7,8 +7,9 @@ test('there is a site of at least 20 pages to look at', () => {
   expect(pages().length).toBeGreaterThanOrEqual(20);
 });
 
-describe.each(pages())('/%s on a phone', (path) => {
-  test('has its frame, fits, keeps still, keeps to itself and is accessible', async () => {
+test.concurrent.each(pages())(
+  '/%s on a phone has its frame, fits, keeps still, keeps to itself and is accessible',
+  async (path) => {
     const { page, problems, close } = await open(path, { width: 360, height: 740 });
     const { title, lang, headings } = await frame(page);
     expect(title).not.toBe('');
@@ -21,5 +22,5 @@ describe.each(pages())('/%s on a phone', (path) => {
     expect(await foreignFaces(page)).toEqual([]);
     expect(await problems()).toEqual([]);
     await close();
-  });
-});
+  },
+);

@@ -1,7 +1,7 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
 import { useMemo } from 'preact/hooks';
 import type { Arrangement, NamedSupply } from '../../engine/index.ts';
-import { STEP_LIMIT, stepSize } from '../../engine/index.ts';
+import { atLeast, STEP_LIMIT, stepSize } from '../../engine/index.ts';
 import type { Answers } from '../../wizards/answers.ts';
 import { placeSupplies } from '../../wizards/which-supply-where-result.ts';
 import type { AnswerProps } from './parts.tsx';
@@ -16,6 +16,8 @@ export function PlaceAnswer(props: Props) {
   const placement = useMemo(() => placeSupplies(answers), [answers]);
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
+  const best = placement.arrangements[0];
+  const short = best?.permitted === true && best.stages.some((one) => !atLeast(one.judgement.verdict, 'tight'));
   const headline = say(`place-headline-${placement.outcome}`);
   return (
     <>
@@ -25,6 +27,11 @@ export function PlaceAnswer(props: Props) {
         </h1>
         <p class="lead">{fix.lead}</p>
         <p>{fix.because}</p>
+        {short && (
+          <p>
+            {say('place-still-short')} <a href={`${home}work-it-out/enough-current/`}>{say('enough-current-title')}</a>
+          </p>
+        )}
       </section>
       {placement.arrangements.length > 0 && (
         <section class="part">

@@ -1,5 +1,5 @@
 // A planning wizard: the address holds the answers, replay makes the state, and this draws it.
-import { useCallback, useEffect, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Answers, Problem } from '../../wizards/answers.ts';
 import { parseAddress, toAddress } from '../../wizards/answers.ts';
 import { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from '../../wizards/enough-current.ts';
@@ -58,6 +58,7 @@ export default function Wizard(props: WizardProps) {
     setSearch(address);
   }, []);
 
+  const [crash, recover] = useErrorBoundary();
   const done = state.question === undefined;
   const outcome = String(state.snapshot.value);
   const heading = useRef<HTMLDivElement>(null);
@@ -100,6 +101,7 @@ export default function Wizard(props: WizardProps) {
             href="?"
             onClick={intercept(() => {
               moved.current = true;
+              recover();
               go({}, 'push');
               setFormer({});
             })}
@@ -121,7 +123,12 @@ export default function Wizard(props: WizardProps) {
           onAnswer={answer}
         />
       )}
-      {done && outcome === 'worked-out' && wizard === 'enough-current' && (
+      {crash !== undefined && (
+        <p class="problem" role="alert">
+          {say('problem-crash')}
+        </p>
+      )}
+      {crash === undefined && done && outcome === 'worked-out' && wizard === 'enough-current' && (
         <EnoughAnswer
           {...shared}
           answers={answers}
@@ -129,7 +136,7 @@ export default function Wizard(props: WizardProps) {
           onAdjust={(next) => go(next, 'replace')}
         />
       )}
-      {done && outcome === 'worked-out' && wizard === 'which-supply-where' && <PlaceAnswer {...shared} answers={answers} />}
+      {crash === undefined && done && outcome === 'worked-out' && wizard === 'which-supply-where' && <PlaceAnswer {...shared} answers={answers} />}
       {done && outcome !== 'worked-out' && <PlainAnswer outcome={outcome} {...shared} />}
       <KnownAnswers trail={state.trail} answers={answers} questions={questions} say={say} numbers={numbers} onChange={askAgain} />
     </div>

@@ -1,0 +1,232 @@
+// The wizards in a real browser: a newcomer's walk, the link, the ways back, bad input.
+import { describe, expect, test } from 'vitest';
+import { seeded } from '../../src/engine/index.ts';
+import { QUESTIONS } from '../../src/wizards/questions.ts';
+import { open, type Opened } from './browser.ts';
+import { overflow } from './measure.ts';
+
+const WIZARD = 'en/work-it-out/enough-current/';
+const ANSWERED =
+  '?accessories=0&aim=enough&coaches=0&draw=count&evening=unknown&modern=4&moving=3&older=2&own-use=bare&scale=h0&sound=0&stored=0' +
+  '&supply-amps=2&supply-kind=dc&supply-plug=unknown&supply-volts=16&system=two-rail' +
+  '&unit-input=dc&unit-input-volts=18&unit-limit=3&unit-plug=unknown&unit-rails=follows';
+
+type Page = Opened['page'];
+
+const heading = (page: Page): Promise<string> => page.locator('main h1').innerText();
+
+async function answer(page: Page, values: Readonly<Record<string, string>>): Promise<void> {
+  const before = page.url();
+  for (const [field, value] of Object.entries(values)) {
+    const radio = page.locator(`input[type=radio][name="${field}"][value="${value}"]`);
+    if ((await radio.count()) > 0) await radio.check();
+    else if (value === 'unknown') await page.locator(`.field:has(#${field}) input[type=checkbox]`).check();
+    else await page.locator(`#${field}`).fill(value);
+  }
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.waitForURL((url) => url.href !== before);
+}
+
+const WALK: readonly Readonly<Record<string, string>>[] = [
+  { system: 'two-rail' },
+  { aim: 'enough' },
+  { scale: 'h0' },
+  { draw: 'count' },
+  { modern: '4', older: '2', sound: '0', stored: '0' },
+  { moving: '3', evening: 'unknown' },
+  { coaches: '0' },
+  { accessories: '0' },
+  { 'supply-kind': 'dc', 'supply-volts': '16 V', 'supply-amps': '2000 mA', 'supply-plug': 'unknown' },
+  { 'unit-limit': '3 A', 'unit-input': 'dc', 'unit-input-volts': '18', 'unit-plug': 'unknown' },
+  { 'unit-rails': 'follows' },
+  { 'own-use': 'bare' },
+];
+
+describe('a newcomer with four modern and two older locomotives, three moving, on a 2 A supply', () => {
+  test('gets from the home page to the verdict, the reason, what to do, and a link that shows the same to anyone', async () => {
+    const { page, problems, close } = await open('en/', { width: 360 });
+    await page.getByRole('link', { name: 'Work it out' }).first().click();
+    await page.locator('main a[href$="enough-current/"]').first().click();
+    await page.locator('.wizard form').waitFor();
+    for (const values of WALK) await answer(page, values);
+    const verdict = await heading(page);
+    expect(verdict).toMatch(/overloaded about \d+ times in an evening/);
+    const lead = await page.locator('.lead').innerText();
+    expect(lead).toMatch(/^A 3\sA supply/);
+    expect(await page.locator('.histogram').isVisible()).toBe(true);
+    expect(await page.locator('.steps li').count()).toBeGreaterThan(3);
+    expect(await page.locator('.steps .caution').count()).toBeGreaterThan(0);
+    expect(await page.getByRole('heading', { name: 'How you know it worked' }).isVisible()).toBe(true);
+    expect(await overflow(page)).toEqual([]);
+    const address = new URL(page.url());
+    expect([...address.searchParams.keys()]).toEqual([...address.searchParams.keys()].sort());
+
+    const other = await open(`${WIZARD}${address.search}`, { width: 1280, dark: true });
+    expect(await heading(other.page)).toBe(verdict);
+    expect(await other.page.locator('.lead').innerText()).toBe(lead);
+    expect(await other.page.locator('.numbers').innerText()).toBe(await page.locator('.numbers').innerText());
+    expect([...(await problems()), ...(await other.problems())]).toEqual([]);
+    await other.close();
+    await close();
+  });
+
+  test('can copy the link', async () => {
+    const { page, context, close } = await open(`${WIZARD}${ANSWERED}`);
+    await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+    await page.getByRole('button', { name: 'Copy the link' }).click();
+    await page.getByText('Copied').waitFor();
+    expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
+    await close();
+  });
+
+  test('can have the draw read out as a table, and open every number down to its sources', async () => {
+    const { page, close } = await open(`${WIZARD}${ANSWERED}`);
+    await page.getByText('As a table').click();
+    const shares = await page.locator('figure tbody td:last-child').allInnerTexts();
+    const sum = shares.map((text) => Number(/[\d.]+/.exec(text.replace('less than 0.01', '0'))?.[0])).reduce((a, b) => a + b, 0);
+    expect(sum).toBeGreaterThan(97);
+    expect(sum).toBeLessThan(103);
+    for (const summary of await page.locator('.rules summary').all()) await summary.click();
+    expect(await page.locator('.rules .workings').count()).toBe(4);
+    const sources = await page.locator('.rules .workings a').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+    expect(sources.length).toBeGreaterThan(3);
+    expect(sources.every((href) => href?.includes('/en/sources/#'))).toBe(true);
+    expect(await page.getByText(/^\[.*\]$/).count()).toBe(0);
+    await close();
+  });
+
+  test('sees the answer, the figure and the link follow a what-if slider and the field beside it', async () => {
+    const { page, problems, close } = await open(`${WIZARD}${ANSWERED}`);
+    await page.locator('#what-if-supply-amps').fill('3');
+    await page.waitForURL(/supply-amps=3&/);
+    await page.locator('.tag.enough').first().waitFor();
+    expect(await heading(page)).toMatch(/enough/);
+    await page.locator('input[aria-label="supply"]').fill('1,5 A');
+    await page.locator('input[aria-label="supply"]').press('Enter');
+    await page.waitForURL(/supply-amps=1\.5/);
+    await page.locator('input[aria-label="trains moving at once"]').fill('99');
+    await page.locator('input[aria-label="trains moving at once"]').press('Enter');
+    expect(await page.locator('.slider .error').innerText()).toContain('from 0 to 6');
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
+describe('ways back', () => {
+  test('the browser’s own back button goes one question back, and forward again', async () => {
+    const { page, close } = await open(WIZARD);
+    const first = await heading(page);
+    await answer(page, { system: 'two-rail' });
+    const second = await heading(page);
+    await answer(page, { aim: 'enough' });
+    await page.goBack();
+    expect(await heading(page)).toBe(second);
+    await page.goBack();
+    expect(await heading(page)).toBe(first);
+    await page.goForward();
+    expect(await heading(page)).toBe(second);
+    await close();
+  });
+
+  test('one answer can be changed and all others stay', async () => {
+    const { page, close } = await open(`${WIZARD}${ANSWERED}`);
+    await page.locator('.known a', { hasText: 'Older motors' }).click();
+    expect(await page.locator('#modern').inputValue()).toBe('4');
+    await answer(page, { older: '0' });
+    expect(page.url()).toContain('older=0');
+    expect(page.url()).toContain('supply-amps=2');
+    expect(await page.locator('.histogram').isVisible()).toBe(true);
+    await close();
+  });
+
+  test('back and start again stand on the page', async () => {
+    const { page, close } = await open(`${WIZARD}${ANSWERED}`);
+    await page.getByRole('link', { name: 'Back' }).click();
+    await page.locator('input[name="own-use"]').first().waitFor();
+    await page.getByRole('link', { name: 'Start again' }).click();
+    await page.locator('input[name="system"]').first().waitFor();
+    expect(new URL(page.url()).search).toBe('');
+    await close();
+  });
+
+  test('whoever knows nothing about the labels is told to read them, and is sold nothing', async () => {
+    const { page, close } = await open(WIZARD);
+    const unknowns = WALK.map((values, index) => (index < 4 ? values : Object.fromEntries(Object.keys(values).map((field) => [field, 'unknown']))));
+    for (const values of unknowns) await answer(page, values);
+    expect(await heading(page)).toMatch(/label/i);
+    expect(await page.locator('.cards').count()).toBe(0);
+    await close();
+  });
+});
+
+describe('bad input', () => {
+  test('gets a sentence at the field and keeps what was good', async () => {
+    const { page, close } = await open(`${WIZARD}?system=two-rail&aim=enough&scale=h0&draw=count`, { width: 360 });
+    await page.locator('#modern').fill('ten thousand');
+    await page.locator('#older').fill('-1');
+    await page.locator('#sound').fill('1');
+    // Stored energy is left empty: the fourth sentence.
+    await page.getByRole('button', { name: 'Continue' }).click();
+    await page.locator('.problem').waitFor();
+    expect(await page.evaluate(() => document.activeElement?.className)).toBe('problem');
+    expect(await page.locator('.field .error').allInnerTexts()).toHaveLength(3 + 1);
+    expect(await page.locator('#sound').inputValue()).toBe('1');
+    expect(await page.locator('#modern').getAttribute('aria-invalid')).toBe('true');
+    await close();
+  });
+
+  test('a link with a spoiled part names it, keeps the rest and asks only that again', async () => {
+    const { page, problems, close } = await open(`${WIZARD}${ANSWERED.replace('moving=3', 'moving=1e9').replace('supply-amps=2', 'supply-amps=lots')}`);
+    expect(await page.locator('.problem').allInnerTexts()).not.toEqual([]);
+    expect(await page.locator('main').innerText()).toContain('1e9');
+    await answer(page, { moving: '3' });
+    expect(await page.locator('#supply-volts').inputValue()).toBe('16');
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('out of scope is said at the first question', async () => {
+    for (const [system, name] of [['three-rail', /three/i], ['battery', /batter/i], ['analogue', /analogue/i]] as const) {
+      const { page, close } = await open(`${WIZARD}?system=${system}`);
+      expect(await heading(page)).toMatch(name);
+      await close();
+    }
+  });
+
+  test('two hundred and forty mangled, truncated, hostile and outdated addresses never blank the page or raise an error', async () => {
+    const { page, problems, close } = await open(WIZARD);
+    for (const search of mangled(240)) {
+      await page.evaluate((text) => {
+        try {
+          history.pushState(null, '', location.pathname + text);
+        } catch {
+          return;
+        }
+        dispatchEvent(new PopStateEvent('popstate'));
+      }, search);
+      await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
+      expect((await heading(page)).length, search).toBeGreaterThan(8);
+    }
+    for (const search of mangled(24)) {
+      await page.goto(`${page.url().split('?')[0]}${search}`, { waitUntil: 'load' });
+      expect((await heading(page)).length, search).toBeGreaterThan(8);
+    }
+    expect(await problems()).toEqual([]);
+    await close();
+  }, 120_000);
+});
+
+// Deterministic: the same addresses in every run.
+function mangled(count: number): string[] {
+  const random = seeded(20261125);
+  const pick = <T>(list: readonly T[]): T | undefined => list[Math.floor(random() * list.length)];
+  const hostile = ['<script>alert(1)</script>', '%00', '%E0%A4%A', '1e9', '-1', 'NaN', 'Infinity', '10000', "';--", '𝟜', '0x10', '1,5,5', '', ' ', 'constructor', '__proto__', 'a'.repeat(3000), '9'.repeat(400)];
+  const fields = Object.values(QUESTIONS).flatMap((question) => question.fields.map((field) => field.id));
+  return Array.from({ length: count }, (_, index) => {
+    const parts = ANSWERED.slice(1).split('&');
+    if (index % 4 === 0) return `?${ANSWERED.slice(1, 1 + Math.floor(random() * ANSWERED.length))}`;
+    if (index % 4 === 1) return `?${parts.map((part) => (random() < 0.25 ? `${part.split('=')[0]}=${pick(hostile)}` : part)).join('&')}`;
+    if (index % 4 === 2) return `?${Array.from({ length: 8 }, () => `${pick(fields)}=${pick(hostile)}`).join('&')}&old-question=yes`;
+    return `?${parts.map((part) => (random() < 0.3 ? part.replace('=', pick(['==', '', '&', '%3D', '=%']) ?? '') : part)).join('&')}`;
+  });
+}
