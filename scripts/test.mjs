@@ -72,7 +72,8 @@ async function tests(projects, expected, env = {}) {
   const rows = [...counts].map(([folder, count]) => testRow(folder, count));
   if (!ok && rows.every(({ failed }) => failed === 0))
     rows.push(...single('vitest', { ok: false, printed: '' }, 'ended with an error'));
-  if (rows.some(({ failed }) => failed > 0)) rows[0].printed = printed;
+  const failed = rows.find((row) => row.failed > 0);
+  if (failed !== undefined) failed.printed = printed;
   return rows;
 }
 
@@ -96,7 +97,10 @@ async function types() {
 }
 
 const lint = async () =>
-  single('lint and format', await run(['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '.']));
+  single(
+    'lint and format',
+    await run(['node_modules/@biomejs/biome/bin/biome', 'check', '--error-on-warnings', '--max-diagnostics=60', '.']),
+  );
 
 async function unit() {
   const rows = await tests(

@@ -1,7 +1,9 @@
-// How the total current drawn is distributed, exactly: no simulation. Method: a dynamic programme over trains and the
-// number of movers among them; each row is a mass function on a current grid (elementary symmetric convolution, the
-// multi-state relative of the Poisson-binomial recursion; source: hong-2013 for the two-state case). Every term is
+// How the total current drawn is distributed, exactly: no simulation. Method: a dynamic programme over groups of trains
+// and the number of movers among them; each row is a mass function on a current grid (elementary symmetric convolution,
+// the multi-state relative of the Poisson-binomial recursion; source: hong-2013 for the two-state case). Every term is
 // positive, so the tails keep their relative accuracy.
+import type { Kernel, Row } from './kernels.ts';
+import { Convolver, isConstant, kernelOf, withShare } from './kernels.ts';
 import type { Span } from './units.ts';
 
 /** What one consumer draws at a random moment, amperes: evenly spread over a span, or one of some states. */
@@ -39,6 +41,8 @@ export interface DemandInput {
 export interface Distribution {
   readonly step: number;
   readonly mass: Float64Array;
+  /** True where an evenly spread draw is always in it: then a cell stands for all currents from half a step below to half a step above. */
+  readonly spread?: boolean;
 }
 
 export const GRID_STEP = 0.005;
@@ -64,34 +68,46 @@ export function demandRows(input: DemandInput, least: number, most: number): Dis
   const share = input.share ?? 1;
   const step = input.step ?? GRID_STEP;
   check(input, least, most, share, step);
-  const always = countOf(input.trains.filter((group) => group.alwaysMoving === true));
-  const free = countOf(input.trains) - always;
-  const width = gridWidth(input, step);
-  const table = new Rows(most - always, least - always, width);
+  const kernel = (draw: Draw): Kernel => withShare(kernelOf(draw, step), share);
+  const always = input.trains.filter((group) => group.alwaysMoving === true);
+  const free = input.trains.filter((group) => group.alwaysMoving !== true);
+  const table = new Table(most - countOf(always), least - countOf(always), countOf(free));
 
   // Constant draws that are there at every moment are one number, added at the end.
   let base = 0;
   const everyMoment = (count: number, draw: Draw): void => {
     if (share === 1 && isConstant(draw)) base += count * draw.span.from;
-    else for (let i = 0; i < count; i++) table.everyRow(withShare(kernelOf(draw, step), share));
+    else table.everyRow(kernel(draw), count);
   };
   for (const group of input.fixed) everyMoment(group.count, group.draw);
-  for (const group of input.trains.filter((g) => g.alwaysMoving === true)) everyMoment(group.count, group.running);
-  let left = free;
-  for (const group of input.trains.filter((g) => g.alwaysMoving !== true)) {
+  for (const group of always) everyMoment(group.count, group.running);
+  const groups = free.filter((group) => group.count > 0).map((group) => {
     const beyondBase = share === 1 ? extraWhenMoving(group) : undefined;
     if (beyondBase !== undefined) base += group.count * meanOf(group.standing);
-    const running = withShare(kernelOf(beyondBase ?? group.running, step), share);
-    const standing = beyondBase === undefined ? withShare(kernelOf(group.standing, step), share) : undefined;
-    for (let i = 0; i < group.count; i++) table.oneTrain(running, standing, --left);
+    const standing = beyondBase === undefined ? kernel(group.standing) : undefined;
+    return { count: group.count, running: kernel(beyondBase ?? group.running), standing };
+  });
+  // The widest last: by then the fewest rows are wanted.
+  groups.sort((a, b) => a.running.last - b.running.last);
+  for (const { count, running, standing } of groups) {
+    if (standing === undefined) table.groupOnBase(running, count);
+    else table.group(running, standing, count);
   }
-  if (base > 0) table.everyRow(kernelOf(constant(base), step));
+  if (base > 0) table.everyRow(kernelOf(constant(base), step), 1);
 
   const rows: Distribution[] = [];
   for (let movers = least; movers <= most; movers++) {
-    rows.push({ step, mass: table.row(movers - always, binomial(free, movers - always)) });
+    const mass = table.massOf(movers - countOf(always), binomial(countOf(free), movers - countOf(always)));
+    rows.push(hasSpread(input, movers) ? { step, mass, spread: true } : { step, mass });
   }
   return rows;
+}
+
+// Whether whatever moves there is an evenly spread draw in the total.
+function hasSpread(input: DemandInput, movers: number): boolean {
+  const isSpread = (draw: Draw): boolean => draw.kind === 'even' && !isConstant(draw);
+  const steady = input.trains.filter((group) => !isSpread(group.running));
+  return movers > countOf(steady) || input.fixed.some((group) => group.count > 0 && isSpread(group.draw));
 }
 
 // What a moving train draws beyond a standing one, where that is an even spread that never goes below nothing.
@@ -111,14 +127,20 @@ export function mix(regimes: readonly { readonly probability: number; readonly d
     if (distribution.step !== step) throw new RangeError('mix: distributions on different grids');
     for (let i = 0; i < distribution.mass.length; i++) mass[i] = at(mass, i) + probability * at(distribution.mass, i);
   }
-  return { step, mass };
+  const spread = regimes.length > 0 && regimes.every((regime) => regime.distribution.spread === true);
+  return spread ? { step, mass, spread } : { step, mass };
 }
 
-/** Chance that the draw is above `limit` amperes (strictly). */
+/** Chance that the draw is above `limit` amperes (strictly). Of the cell at the limit of a spread draw, the part above it counts. */
 export function chanceAbove(distribution: Distribution, limit: number): number {
-  const { mass, step } = distribution;
-  let sum = 0;
-  for (let i = mass.length - 1; i >= 0 && i * step > limit + step * 1e-6; i--) sum += at(mass, i);
+  const { mass, step, spread } = distribution;
+  const place = limit / step;
+  let sum = limit < 0 ? at(mass, 0) : 0;
+  for (let i = mass.length - 1; i > 0; i--) {
+    const above = spread === true ? Math.min(1, i + 0.5 - place) : Number(i > place + 1e-6);
+    if (above <= 0) break;
+    sum += at(mass, i) * above;
+  }
   return Math.min(1, sum);
 }
 
@@ -204,194 +226,96 @@ export function meanOf(draw: Draw): number {
     : draw.states.reduce((sum, state) => sum + state.current * state.probability, 0);
 }
 
-// A kernel is a mass function of one consumer on the grid: equal weights on a run of cells, and single cells beside it.
-interface Kernel {
-  readonly runFrom: number;
-  readonly runTo: number;
-  readonly runWeight: number;
-  readonly cells: readonly (readonly [offset: number, weight: number])[];
-  /** Lowest and highest offset that holds anything. */
-  readonly first: number;
-  readonly last: number;
-}
-
-const NO_CELLS = { low: Infinity, high: -1 } as const;
-
-function kernelOf(draw: Draw, step: number): Kernel {
-  if (draw.kind === 'states') return kernel(gather(draw.states, step));
-  const { from, to } = draw.span;
-  if (isConstant(draw)) return kernel(gather([{ current: from, probability: 1 }], step));
-  return evenKernel(from / step, to / step);
-}
-
-function isConstant(draw: Draw): draw is Draw & { kind: 'even' } {
-  return draw.kind === 'even' && draw.span.to - draw.span.from < 1e-9;
-}
-
-function kernel(cells: readonly (readonly [number, number])[], runFrom = 0, runTo = -1, runWeight = 0): Kernel {
-  const offsets = cells.map(([offset]) => offset);
-  if (runTo >= runFrom) offsets.push(runFrom, runTo);
-  return { cells, runFrom, runTo, runWeight, first: Math.min(...offsets), last: Math.max(...offsets) };
-}
-
-// A value between two grid points is split between them so that the mean is kept.
-function gather(states: readonly { readonly current: number; readonly probability: number }[], step: number): [number, number][] {
-  const cells = new Map<number, number>();
-  for (const { current, probability } of states) {
-    const place = current / step;
-    const cell = Math.floor(place + 1e-9);
-    const over = Math.max(0, place - cell);
-    const part = over < 1e-9 ? 0 : over;
-    cells.set(cell, (cells.get(cell) ?? 0) + probability * (1 - part));
-    if (part > 0) cells.set(cell + 1, (cells.get(cell + 1) ?? 0) + probability * part);
-  }
-  return [...cells];
-}
-
-// Weight at grid point g = integral of the hat function around g over [a, b], divided by its length; inside it is constant.
-function evenKernel(a: number, b: number): Kernel {
-  const runFrom = Math.ceil(a + 1 - 1e-9);
-  const runTo = Math.floor(b - 1 + 1e-9);
-  const cells: [number, number][] = [];
-  for (let g = Math.floor(a); g <= Math.ceil(b); g++) {
-    if (g >= runFrom && g <= runTo) continue;
-    const weight = (hatIntegral(b - g) - hatIntegral(a - g)) / (b - a);
-    if (weight > 1e-15) cells.push([g, weight]);
-  }
-  return kernel(cells, runFrom, runTo, 1 / (b - a));
-}
-
-// Integral of max(0, 1 - |t|) from -infinity to x.
-function hatIntegral(x: number): number {
-  if (x <= -1) return 0;
-  if (x >= 1) return 1;
-  return x < 0 ? (1 + x) ** 2 / 2 : 1 - (1 - x) ** 2 / 2;
-}
-
-function withShare(whole: Kernel, share: number): Kernel {
-  if (share === 1) return whole;
-  const cells = whole.cells.map(([offset, weight]): [number, number] => [offset, weight * share]);
-  return kernel([...cells, [0, 1 - share]], whole.runFrom, whole.runTo, whole.runWeight * share);
-}
-
 /** Mass rows by number of movers so far, not yet divided by the number of ways to choose them. */
-class Rows {
-  readonly #rows: Float64Array[];
-  readonly #low: Int32Array;
-  readonly #high: Int32Array;
+class Table {
+  readonly #most: number;
   readonly #least: number;
-  #spare: Float64Array;
-  readonly #suffix: Float64Array;
-  readonly #prefix: Float64Array;
+  readonly #convolver = new Convolver();
+  #left: number;
+  /** Rows from `#first` movers on. */
+  #rows: Row[] = [{ low: 0, mass: Float64Array.of(1) }];
+  #first = 0;
 
-  constructor(most: number, least: number, width: number) {
-    this.#rows = Array.from({ length: most + 1 }, () => new Float64Array(width));
-    this.#low = new Int32Array(most + 1).fill(width);
-    this.#high = new Int32Array(most + 1).fill(-1);
+  constructor(most: number, least: number, trains: number) {
+    this.#most = most;
     this.#least = least;
-    this.#spare = new Float64Array(width);
-    this.#suffix = new Float64Array(width);
-    this.#prefix = new Float64Array(width);
-    const first = this.#rows[0];
-    if (first !== undefined) first[0] = 1;
-    this.#low[0] = 0;
-    this.#high[0] = 0;
+    this.#left = trains;
   }
 
-  everyRow(kernel: Kernel): void {
-    for (let j = 0; j < this.#rows.length; j++) this.#rewrite(j, kernel, undefined);
+  everyRow(kernel: Kernel, count: number): void {
+    this.#rows = this.#rows.map((row) => {
+      let sum = row;
+      for (let i = 0; i < count; i++) sum = this.#convolver.apply(kernel, sum);
+      return sum;
+    });
   }
 
-  /**
-   * Adds a train that may move; `left` trains follow, so rows that can no longer reach the least row are skipped.
-   * `standing` is undefined where a standing train adds nothing (its draw is in the common base).
-   */
-  oneTrain(running: Kernel, standing: Kernel | undefined, left: number): void {
-    const lowest = Math.max(0, this.#least - left);
-    for (let j = this.#rows.length - 1; j >= lowest; j--) {
-      if (standing !== undefined) this.#rewrite(j, standing, running);
-      else if (j > 0) this.#gainInPlace(j, running);
+  /** Adds `count` alike trains of which a standing one adds nothing: row m is the sum of ways(j) * running^j * row (m - j). */
+  groupOnBase(running: Kernel, count: number): void {
+    const [lowest, highest] = this.#rangeAfter(count);
+    const rows: Row[] = [];
+    for (let movers = lowest; movers <= highest; movers++) {
+      rows.push(this.#rows.length === 1 ? this.#power(running, count, movers, rows.at(-1)) : this.#horner(running, count, movers));
     }
+    this.#rows = rows;
+    this.#first = lowest;
   }
 
-  row(movers: number, ways: number): Float64Array {
-    const row = this.#rows[movers] ?? new Float64Array(1);
-    const end = (this.#high[movers] ?? 0) + 1;
-    return row.slice(0, Math.max(1, end)).map((mass) => mass / ways);
-  }
-
-  // Row j becomes row j * same + row (j - 1) * next.
-  #rewrite(j: number, same: Kernel, next: Kernel | undefined): void {
-    const old = this.#rows[j];
-    if (old === undefined) return;
-    const target = this.#spare;
-    const own = this.#gain(target, j, same);
-    const other = next === undefined ? NO_CELLS : this.#gain(target, j - 1, next);
-    this.#rows[j] = target;
-    old.fill(0, 0, (this.#high[j] ?? -1) + 1);
-    this.#spare = old;
-    this.#low[j] = Math.min(own.low, other.low);
-    this.#high[j] = Math.max(own.high, other.high);
-  }
-
-  // Row j becomes row j + row (j - 1) * next.
-  #gainInPlace(j: number, next: Kernel): void {
-    const target = this.#rows[j];
-    if (target === undefined) return;
-    const other = this.#gain(target, j - 1, next);
-    this.#low[j] = Math.min(this.#low[j] ?? other.low, other.low);
-    this.#high[j] = Math.max(this.#high[j] ?? -1, other.high);
-  }
-
-  #gain(target: Float64Array, source: number, kernel: Kernel): { low: number; high: number } {
-    const row = this.#rows[source];
-    const from = this.#low[source] ?? 0;
-    const to = this.#high[source] ?? -1;
-    if (row === undefined || to < from) return NO_CELLS;
-    for (const [offset, weight] of kernel.cells) {
-      for (let i = from; i <= to; i++) target[i + offset] = at(target, i + offset) + weight * at(row, i);
-    }
-    if (kernel.runTo >= kernel.runFrom) this.#addRun(target, row, from, to, kernel);
-    return { low: from + kernel.first, high: to + kernel.last };
-  }
-
-  // Sliding sum by block prefixes and suffixes (van Herk): additions only, so nothing cancels.
-  #addRun(target: Float64Array, row: Float64Array, from: number, to: number, kernel: Kernel): void {
-    const { runFrom, runTo, runWeight } = kernel;
-    const length = runTo - runFrom + 1;
-    const span = to - from + 1;
-    const prefix = this.#prefix;
-    const suffix = this.#suffix;
-    for (let block = 0; block < span; block += length) fillBlock(prefix, suffix, row, from, block, Math.min(block + length, span));
-    const base = from + runFrom;
-    // Windows that begin at or before the first cell.
-    for (let i = 0; i < length; i++) target[base + i] = at(target, base + i) + runWeight * at(prefix, Math.min(i, span - 1));
-    // Windows that begin at cell `left`: the rest of its block, and the beginning of the next.
-    const shift = base + length - 1;
-    for (let block = 0; block < span; block += length) {
-      const end = Math.min(block + length, span);
-      if (block > 0) target[shift + block] = at(target, shift + block) + runWeight * at(prefix, Math.min(block + length, span) - 1);
-      for (let left = block + 1; left < end; left++) {
-        const right = Math.min(left + length - 1, span - 1);
-        const beyond = right >= end ? at(prefix, right) : 0;
-        target[shift + left] = at(target, shift + left) + runWeight * (at(suffix, left) + beyond);
+  /** Adds `count` alike trains one by one: row m becomes standing * row m + running * row (m - 1). */
+  group(running: Kernel, standing: Kernel, count: number): void {
+    for (let i = 0; i < count; i++) {
+      const [lowest, highest] = this.#rangeAfter(1);
+      const rows: Row[] = [];
+      for (let movers = lowest; movers <= highest; movers++) {
+        const stands = this.#rowOf(movers);
+        const moves = this.#rowOf(movers - 1);
+        const sum = moves === undefined ? undefined : this.#convolver.apply(running, moves);
+        rows.push(stands === undefined ? (sum ?? NOTHING) : this.#convolver.apply(standing, stands, sum, 1));
       }
+      this.#rows = rows;
+      this.#first = lowest;
     }
+  }
+
+  massOf(movers: number, ways: number): Float64Array {
+    const { low, mass } = this.#rowOf(movers) ?? NOTHING;
+    const whole = new Float64Array(low + mass.length);
+    for (let i = 0; i < mass.length; i++) whole[low + i] = at(mass, i) / ways;
+    return whole;
+  }
+
+  // Rows that the trains still to come can take to the wanted ones.
+  #rangeAfter(count: number): readonly [lowest: number, highest: number] {
+    this.#left -= count;
+    const last = this.#first + this.#rows.length - 1;
+    return [Math.max(this.#first, this.#least - this.#left), Math.min(this.#most, last + count)];
+  }
+
+  #rowOf(movers: number): Row | undefined {
+    return this.#rows[movers - this.#first];
+  }
+
+  // The only row there is, with one mover more than in `before`.
+  #power(running: Kernel, count: number, movers: number, before: Row | undefined): Row {
+    const more = movers - this.#first;
+    if (before !== undefined) return scaled(this.#convolver.apply(running, before), (count - more + 1) / more);
+    let sum = this.#rows[0] ?? NOTHING;
+    for (let j = 0; j < more; j++) sum = this.#convolver.apply(running, sum);
+    return scaled(sum, binomial(count, more));
+  }
+
+  #horner(running: Kernel, count: number, movers: number): Row {
+    const most = Math.min(count, movers - this.#first);
+    let sum = scaled(this.#rowOf(movers - most) ?? NOTHING, binomial(count, most));
+    for (let j = most - 1; j >= 0; j--) sum = this.#convolver.apply(running, sum, this.#rowOf(movers - j), binomial(count, j));
+    return sum;
   }
 }
 
-// Sums of row[from + block ..] within one block: from its start up to i, and from i to its end.
-function fillBlock(prefix: Float64Array, suffix: Float64Array, row: Float64Array, from: number, block: number, end: number): void {
-  let sum = 0;
-  for (let i = block; i < end; i++) {
-    sum += at(row, from + i);
-    prefix[i] = sum;
-  }
-  sum = 0;
-  for (let i = end - 1; i >= block; i--) {
-    sum += at(row, from + i);
-    suffix[i] = sum;
-  }
+const NOTHING: Row = { low: 0, mass: Float64Array.of(0) };
+
+function scaled(row: Row, factor: number): Row {
+  return { low: row.low, mass: row.mass.map((mass) => mass * factor) };
 }
 
 function at(array: Float64Array, index: number): number {
@@ -406,16 +330,6 @@ function binomial(n: number, k: number): number {
   let value = 1;
   for (let i = 1; i <= Math.min(k, n - k); i++) value = (value * (n - i + 1)) / i;
   return value;
-}
-
-function mostOf(draw: Draw): number {
-  return draw.kind === 'even' ? draw.span.to : Math.max(0, ...draw.states.map((state) => state.current));
-}
-
-function gridWidth(input: DemandInput, step: number): number {
-  const cells = (count: number, current: number): number => count * (Math.ceil(current / step) + 2);
-  const trains = input.trains.reduce((sum, g) => sum + cells(g.count, Math.max(mostOf(g.running), mostOf(g.standing))), 0);
-  return trains + input.fixed.reduce((sum, g) => sum + cells(g.count, mostOf(g.draw)), 0) + 4;
 }
 
 function check(input: DemandInput, least: number, most: number, share: number, step: number): void {

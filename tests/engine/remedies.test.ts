@@ -101,7 +101,7 @@ describe('the remedies of any layout', () => {
 describe('calming the consumption', () => {
   const coaches = { ...h0(3, 0, 3), coaches: 10 };
   test('puts LEDs in place of filament lamps, on the same supply', () => {
-    expect(the('calm-the-consumption', input(coaches, 2, 3))).toMatchObject({ usable: [1.8], verdict: 'ample' });
+    expect(the('calm-the-consumption', input(coaches, 2, 3))).toMatchObject({ usable: [1.8], verdict: 'enough' });
   });
   test('is no remedy where there are no coaches, or LEDs already', () => {
     expect(ids(remedies(input(h0(3, 0, 3), 2, 3)))).not.toContain('calm-the-consumption');

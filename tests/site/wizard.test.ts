@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { seeded } from '../../src/engine/index.ts';
 import { QUESTIONS } from '../../src/wizards/questions.ts';
-import { open, type Opened } from './browser.ts';
+import { type Opened, open } from './browser.ts';
 import { overflow } from './measure.ts';
 
 const WIZARD = 'en/work-it-out/enough-current/';
@@ -83,12 +83,16 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     const { page, close } = await open(`${WIZARD}${ANSWERED}`);
     await page.getByText('As a table').click();
     const shares = await page.locator('figure tbody td:last-child').allInnerTexts();
-    const sum = shares.map((text) => Number(/[\d.]+/.exec(text.replace('less than 0.01', '0'))?.[0])).reduce((a, b) => a + b, 0);
+    const sum = shares
+      .map((text) => Number(/[\d.]+/.exec(text.replace('less than 0.01', '0'))?.[0]))
+      .reduce((a, b) => a + b, 0);
     expect(sum).toBeGreaterThan(97);
     expect(sum).toBeLessThan(103);
     for (const summary of await page.locator('.rules summary').all()) await summary.click();
     expect(await page.locator('.rules .workings').count()).toBe(4);
-    const sources = await page.locator('.rules .workings a').evaluateAll((links) => links.map((link) => link.getAttribute('href')));
+    const sources = await page
+      .locator('.rules .workings a')
+      .evaluateAll((links) => links.map((link) => link.getAttribute('href')));
     expect(sources.length).toBeGreaterThan(3);
     expect(sources.every((href) => href?.includes('/en/sources/#'))).toBe(true);
     expect(await page.getByText(/^\[.*\]$/).count()).toBe(0);
@@ -151,7 +155,9 @@ describe('ways back', () => {
 
   test('whoever knows nothing about the labels is told to read them, and is sold nothing', async () => {
     const { page, close } = await open(WIZARD);
-    const unknowns = WALK.map((values, index) => (index < 4 ? values : Object.fromEntries(Object.keys(values).map((field) => [field, 'unknown']))));
+    const unknowns = WALK.map((values, index) =>
+      index < 4 ? values : Object.fromEntries(Object.keys(values).map((field) => [field, 'unknown'])),
+    );
     for (const values of unknowns) await answer(page, values);
     expect(await heading(page)).toMatch(/label/i);
     expect(await page.locator('.cards').count()).toBe(0);
@@ -176,7 +182,9 @@ describe('bad input', () => {
   });
 
   test('a link with a spoiled part names it, keeps the rest and asks only that again', async () => {
-    const { page, problems, close } = await open(`${WIZARD}${ANSWERED.replace('moving=3', 'moving=1e9').replace('supply-amps=2', 'supply-amps=lots')}`);
+    const { page, problems, close } = await open(
+      `${WIZARD}${ANSWERED.replace('moving=3', 'moving=1e9').replace('supply-amps=2', 'supply-amps=lots')}`,
+    );
     expect(await page.locator('.problem').allInnerTexts()).not.toEqual([]);
     expect(await page.locator('main').innerText()).toContain('1e9');
     await answer(page, { moving: '3' });
@@ -186,7 +194,11 @@ describe('bad input', () => {
   });
 
   test('out of scope is said at the first question', async () => {
-    for (const [system, name] of [['three-rail', /three/i], ['battery', /batter/i], ['analogue', /analogue/i]] as const) {
+    for (const [system, name] of [
+      ['three-rail', /three/i],
+      ['battery', /batter/i],
+      ['analogue', /analogue/i],
+    ] as const) {
       const { page, close } = await open(`${WIZARD}?system=${system}`);
       expect(await heading(page)).toMatch(name);
       await close();
@@ -220,13 +232,34 @@ describe('bad input', () => {
 function mangled(count: number): string[] {
   const random = seeded(20261125);
   const pick = <T>(list: readonly T[]): T | undefined => list[Math.floor(random() * list.length)];
-  const hostile = ['<script>alert(1)</script>', '%00', '%E0%A4%A', '1e9', '-1', 'NaN', 'Infinity', '10000', "';--", '𝟜', '0x10', '1,5,5', '', ' ', 'constructor', '__proto__', 'a'.repeat(3000), '9'.repeat(400)];
+  const hostile = [
+    '<script>alert(1)</script>',
+    '%00',
+    '%E0%A4%A',
+    '1e9',
+    '-1',
+    'NaN',
+    'Infinity',
+    '10000',
+    "';--",
+    '𝟜',
+    '0x10',
+    '1,5,5',
+    '',
+    ' ',
+    'constructor',
+    '__proto__',
+    'a'.repeat(3000),
+    '9'.repeat(400),
+  ];
   const fields = Object.values(QUESTIONS).flatMap((question) => question.fields.map((field) => field.id));
   return Array.from({ length: count }, (_, index) => {
     const parts = ANSWERED.slice(1).split('&');
     if (index % 4 === 0) return `?${ANSWERED.slice(1, 1 + Math.floor(random() * ANSWERED.length))}`;
-    if (index % 4 === 1) return `?${parts.map((part) => (random() < 0.25 ? `${part.split('=')[0]}=${pick(hostile)}` : part)).join('&')}`;
-    if (index % 4 === 2) return `?${Array.from({ length: 8 }, () => `${pick(fields)}=${pick(hostile)}`).join('&')}&old-question=yes`;
+    if (index % 4 === 1)
+      return `?${parts.map((part) => (random() < 0.25 ? `${part.split('=')[0]}=${pick(hostile)}` : part)).join('&')}`;
+    if (index % 4 === 2)
+      return `?${Array.from({ length: 8 }, () => `${pick(fields)}=${pick(hostile)}`).join('&')}&old-question=yes`;
     return `?${parts.map((part) => (random() < 0.3 ? part.replace('=', pick(['==', '', '&', '%3D', '=%']) ?? '') : part)).join('&')}`;
   });
 }
