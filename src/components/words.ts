@@ -37,6 +37,13 @@ export interface CautionWords {
   readonly do: string;
 }
 
+/** What the answer page says; fetched, and so checked once at the door by its shape. */
+export interface AnswerWords {
+  readonly words: Readonly<Record<string, string>>;
+  readonly fixes: Readonly<Record<string, FixWords>>;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+}
+
 export type Values = Readonly<Record<string, string | number>>;
 
 /** Fills {name}; {name:one|many} picks by the plural rules of the language. A name without value stays visible. */

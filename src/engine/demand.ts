@@ -2,14 +2,10 @@
 // and the number of movers among them; each row is a mass function on a current grid (elementary symmetric convolution,
 // the multi-state relative of the Poisson-binomial recursion; source: hong-2013 for the two-state case). Every term is
 // positive, so the tails keep their relative accuracy.
-import type { Kernel, Row } from './kernels.ts';
+import type { Draw, Kernel, Row } from './kernels.ts';
 import { Convolver, isConstant, kernelOf, withShare } from './kernels.ts';
-import type { Span } from './units.ts';
 
-/** What one consumer draws at a random moment, amperes: evenly spread over a span, or one of some states. */
-export type Draw =
-  | { readonly kind: 'even'; readonly span: Span }
-  | { readonly kind: 'states'; readonly states: readonly { readonly current: number; readonly probability: number }[] };
+export type { Draw } from './kernels.ts';
 
 /** Identical trains. */
 export interface TrainGroup {

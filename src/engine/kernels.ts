@@ -1,5 +1,10 @@
 // Mass functions of one consumer on a current grid, and how they are folded into the total.
-import type { Draw } from './demand.ts';
+import type { Span } from './units.ts';
+
+/** What one consumer draws at a random moment, amperes: evenly spread over a span, or one of some states. */
+export type Draw =
+  | { readonly kind: 'even'; readonly span: Span }
+  | { readonly kind: 'states'; readonly states: readonly { readonly current: number; readonly probability: number }[] };
 
 /** Mass function of one consumer on the grid: equal weights on a run of cells, and single cells beside it. */
 export interface Kernel {

@@ -85,9 +85,9 @@ describe('one per cent is not seldom', () => {
 describe('modern H0 locomotives at 0.2 to 0.5 A, evenly spread', () => {
   const moving = (count: number) => demand(movers(count, count, { from: 0.2, to: 0.5 }));
 
-  test('four moving pass 1.8 A in 0.8 % of moments, and never 2 A', () => {
+  test('four moving pass 1.8 A in 0.8 % of moments, and as good as never 2 A', () => {
     near(chanceAbove(moving(4), 1.8), 0.008, 0.0005);
-    near(chanceAbove(moving(4), 2), 0, 1e-12);
+    near(chanceAbove(moving(4), 2), 0, 1e-8);
   });
 
   test('five moving pass 1.8 A in 40 % of moments, and 2 A in 10 %', () => {
@@ -98,6 +98,6 @@ describe('modern H0 locomotives at 0.2 to 0.5 A, evenly spread', () => {
   // The sum of n evenly spread draws follows the Irwin-Hall law: textbook. The tail of four is a corner of a cube.
   test('the same by the law of a sum of even spreads', () => {
     const tail = ((2 - 1.8) / 0.3) ** 4 / 24;
-    near(chanceAbove(demand(movers(4, 4, { from: 0.2, to: 0.5 }, 0.0005)), 1.8), tail, 2e-5);
+    near(chanceAbove(demand(movers(4, 4, { from: 0.2, to: 0.5 }, 0.0005)), 1.8), tail, 1e-6);
   });
 });

@@ -9,11 +9,13 @@ import type { Question } from '../../wizards/questions.ts';
 import { QUESTIONS } from '../../wizards/questions.ts';
 import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../wizards/which-supply-where.ts';
 import type { Language } from '../language.ts';
-import type { CautionWords, FixWords, QuestionWords, Say } from '../words.ts';
+import type { AnswerWords, QuestionWords, Say } from '../words.ts';
 import { Numbers, sayer } from '../words.ts';
 import { EnoughAnswer } from './EnoughAnswer.tsx';
+import { useAnswerWords } from './answer-words.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
 import { PlaceAnswer } from './PlaceAnswer.tsx';
+import type { AnswerProps } from './parts.tsx';
 import { Share, Steps, Verify } from './parts.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
 
@@ -21,10 +23,9 @@ export interface WizardProps {
   readonly wizard: 'enough-current' | 'which-supply-where';
   readonly language: Language;
   readonly home: string;
+  /** Sentences the questions need; those of the answer are fetched on the way there. */
   readonly words: Readonly<Record<string, string>>;
   readonly questions: Readonly<Record<string, QuestionWords>>;
-  readonly fixes: Readonly<Record<string, FixWords>>;
-  readonly cautions: Readonly<Record<string, CautionWords>>;
 }
 
 const WIZARDS = {
@@ -33,7 +34,7 @@ const WIZARDS = {
 } as const;
 
 export default function Wizard(props: WizardProps) {
-  const { wizard, language, home, words, questions, fixes, cautions } = props;
+  const { wizard, language, home, words, questions } = props;
   const { machine, ids } = WIZARDS[wizard];
   const all = useMemo(() => ids.map((id): Question => QUESTIONS[id]), [ids]);
   const say = useMemo(() => sayer(words, language), [words, language]);
@@ -85,7 +86,7 @@ export default function Wizard(props: WizardProps) {
   const last = state.trail.at(-1);
   const linkProblems = [...problems, ...state.problems];
   const elsewhere = linkProblems.filter((problem) => !state.question?.fields.some((field) => field.id === problem.field));
-  const shared = { say, numbers, fixes, cautions, home, language };
+  const { answerWords, failed, again } = useAnswerWords(`${home}work-it-out/${wizard}.json`, state.trail.length > 0);
 
   return (
     <div class="wizard stage" ref={heading}>
@@ -128,16 +129,27 @@ export default function Wizard(props: WizardProps) {
           {say('problem-crash')}
         </p>
       )}
-      {crash === undefined && done && outcome === 'worked-out' && wizard === 'enough-current' && (
-        <EnoughAnswer
-          {...shared}
+      {crash === undefined && done && answerWords !== undefined && (
+        <Outcome
+          answerWords={answerWords}
+          wizard={wizard}
+          outcome={outcome}
           answers={answers}
-          scaleName={scaleName(answers, questions)}
+          questions={questions}
+          numbers={numbers}
+          language={language}
+          home={home}
           onAdjust={(next) => go(next, 'replace')}
         />
       )}
-      {crash === undefined && done && outcome === 'worked-out' && wizard === 'which-supply-where' && <PlaceAnswer {...shared} answers={answers} />}
-      {done && outcome !== 'worked-out' && <PlainAnswer outcome={outcome} {...shared} />}
+      {done && failed && (
+        <p class="problem" role="alert">
+          {say('words-missing')}{' '}
+          <button class="button quiet" type="button" onClick={again}>
+            {say('words-again')}
+          </button>
+        </p>
+      )}
       <KnownAnswers trail={state.trail} answers={answers} questions={questions} say={say} numbers={numbers} onChange={askAgain} />
     </div>
   );
@@ -157,7 +169,24 @@ function scaleName(answers: Answers, questions: WizardProps['questions']): strin
   return questions['scale']?.fields['scale']?.options?.[option]?.label ?? option;
 }
 
-function PlainAnswer({ outcome, fixes, cautions, say, home, language }: { outcome: string; say: Say } & Pick<WizardProps, 'fixes' | 'cautions' | 'home' | 'language'>) {
+interface OutcomeProps extends Pick<WizardProps, 'wizard' | 'questions' | 'language' | 'home'> {
+  readonly answerWords: AnswerWords;
+  readonly outcome: string;
+  readonly answers: Answers;
+  readonly numbers: Numbers;
+  readonly onAdjust: (answers: Answers) => void;
+}
+
+function Outcome({ answerWords, wizard, outcome, answers, questions, onAdjust, ...rest }: OutcomeProps) {
+  const { words, fixes, cautions } = answerWords;
+  const say = useMemo(() => sayer(words, rest.language), [words, rest.language]);
+  const shared = { ...rest, say, fixes, cautions };
+  if (outcome !== 'worked-out') return <PlainAnswer {...shared} outcome={outcome} />;
+  if (wizard === 'which-supply-where') return <PlaceAnswer {...shared} answers={answers} />;
+  return <EnoughAnswer {...shared} answers={answers} scaleName={scaleName(answers, questions)} onAdjust={onAdjust} />;
+}
+
+function PlainAnswer({ outcome, fixes, cautions, say, home, language }: AnswerProps & { readonly outcome: string }) {
   const fix = fixes[outcome];
   if (fix === undefined) return null;
   return (

@@ -1,0 +1,64 @@
+// The words of a planning wizard: what its questions need comes with the page, what its answer needs is fetched on the way there.
+import type { CollectionEntry } from 'astro:content';
+import { getCollection } from 'astro:content';
+import { languageOf } from '../components/language.ts';
+import type { AnswerWords, CautionWords, FixWords, QuestionWords } from '../components/words.ts';
+import { ENOUGH_CURRENT_QUESTIONS } from '../wizards/enough-current.ts';
+import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where.ts';
+import { cautionsFor, fixesFor, sourcesFor } from './entries.ts';
+import { nameOf } from './href.ts';
+
+export const WIZARDS = ['enough-current', 'which-supply-where'] as const;
+export type WizardId = (typeof WIZARDS)[number];
+
+const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
+  'enough-current': ENOUGH_CURRENT_QUESTIONS,
+  'which-supply-where': WHICH_SUPPLY_QUESTIONS,
+};
+
+/** Sentences that questions need, by the beginnings of their keys. */
+const ON_THE_WAY = /^(problem-|words-|back$|restart$|continue$|why-we-ask$|answered-so-far$|is-assumed$|not-known$|step-of$)/;
+
+async function interfaceWords(url: URL): Promise<Record<string, string>> {
+  const start = `${languageOf(url)}/`;
+  const entries = await getCollection('interfaceWords', ({ id }) => id.startsWith(start));
+  return Object.assign({}, ...entries.map(({ data }) => data));
+}
+
+/** Words of the questions, in the order in which they can be met. */
+export async function questionWords(url: URL, wizard: WizardId): Promise<Record<string, QuestionWords>> {
+  const start = `${languageOf(url)}/`;
+  const entries = await getCollection('questions', ({ id }) => id.startsWith(start));
+  return Object.fromEntries(
+    QUESTIONS[wizard].map((id) => {
+      const entry = entries.find((one) => nameOf(one.id) === id);
+      if (entry === undefined) throw new Error(`No words for the question "${id}" in src/content/${start}questions`);
+      return [id, entry.data];
+    }),
+  );
+}
+
+export async function wordsOnTheWay(url: URL): Promise<Record<string, string>> {
+  return Object.fromEntries(Object.entries(await interfaceWords(url)).filter(([key]) => ON_THE_WAY.test(key)));
+}
+
+export async function fixesOf(url: URL, wizard: WizardId): Promise<CollectionEntry<'fixes'>[]> {
+  return (await fixesFor(url)).filter(({ data }) => data.wizard === wizard || data.wizard === 'both');
+}
+
+/** Everything the answer page says. */
+export async function answerWords(url: URL, wizard: WizardId): Promise<AnswerWords> {
+  const entries = await fixesOf(url, wizard);
+  const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), fixWords(data)]));
+  const used = new Set(entries.flatMap(({ data }) => data.steps.flatMap((step) => step.cautions)));
+  const cautions: Record<string, CautionWords> = {};
+  for (const { id, data } of await cautionsFor(url)) if (used.has(nameOf(id))) cautions[nameOf(id)] = data;
+  const words = await interfaceWords(url);
+  for (const { id, data } of await sourcesFor(url)) words[`source-${nameOf(id)}`] = data.title;
+  return { words, fixes, cautions };
+}
+
+function fixWords(data: CollectionEntry<'fixes'>['data']): FixWords {
+  const { title, lead, short, because, needs, effort, steps, verify, next } = data;
+  return { title, lead, short, because, needs, effort, steps, verify, next };
+}

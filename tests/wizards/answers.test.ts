@@ -1,0 +1,343 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { seeded } from '../../src/engine/index.ts';
+import type { Because } from '../../src/wizards/answers.ts';
+import { answerText, isAsked, optionOf, parseField, spanOf, toAddress, UNKNOWN } from '../../src/wizards/answers.ts';
+import { conclude, reckon } from '../../src/wizards/enough-current-result.ts';
+import { replay } from '../../src/wizards/machine.ts';
+import { QUESTIONS } from '../../src/wizards/questions.ts';
+import { placeSupplies } from '../../src/wizards/which-supply-where-result.ts';
+import { answers as anyAnswers } from './arbitrary.ts';
+import { ALL_FIELDS, read, textsFor, told, WIZARDS } from './told.ts';
+
+const field = (id: string) => {
+  const found = ALL_FIELDS.find((one) => one.id === id);
+  if (found === undefined) throw new Error(`there is no field ${id}`);
+  return found;
+};
+
+describe('the fields', () => {
+  test('have a name of their own each, fit for an address', () => {
+    const ids = ALL_FIELDS.map(({ id }) => id);
+    expect(new Set(ids).size).toBe(ids.length);
+    for (const id of ids) expect(id).toMatch(/^[a-z][a-z0-9-]*$/);
+  });
+
+  test('read each of their own options, their least and their most, and "unknown"', () => {
+    for (const one of ALL_FIELDS) {
+      for (const text of textsFor(one)) {
+        const parsed = parseField(one, text);
+        expect(parsed.kind, `${one.id}=${text}`).toBe('answer');
+        if (parsed.kind === 'answer') expect(answerText(parsed.answer)).toBe(text);
+      }
+    }
+  });
+
+  test('assume only what could have been answered', () => {
+    for (const one of ALL_FIELDS) {
+      if (one.assume !== undefined) expect(parseField(one, String(one.assume)).kind, one.id).toBe('answer');
+    }
+  });
+});
+
+describe('what is typed into a field', () => {
+  test.each<[string, string, number]>([
+    ['supply-amps', '1500 mA', 1.5],
+    ['supply-amps', '1,5', 1.5],
+    ['supply-volts', ' 15 V ', 15],
+    ['evening', '90 min', 1.5],
+    ['modern', '3', 3],
+  ])('%s: %j is %d', (id, text, value) => {
+    expect(parseField(field(id), text)).toEqual({ kind: 'answer', answer: { kind: 'number', span: { from: value, to: value } } });
+  });
+
+  test('VA become amperes with the volts beside them: 36 VA at 16 V are 2.25 A', () => {
+    expect(told({ 'supply-volts': '16 V', 'supply-amps': '36 VA' })['supply-amps']).toEqual({
+      kind: 'number',
+      span: { from: 2.25, to: 2.25 },
+    });
+  });
+
+  test('a measured draw may be a range', () => {
+    expect(told({ running: '300-600 mA' })['running']).toEqual({ kind: 'number', span: { from: 0.3, to: 0.6 } });
+  });
+
+  test.each<[string, string, Because]>([
+    ['supply-amps', '', 'empty'],
+    ['supply-amps', 'much', 'not-a-number'],
+    ['supply-amps', '3 V', 'unknown-unit'],
+    ['supply-amps', '36 VA', 'needs-volts'],
+    ['supply-amps', '2-3 A', 'one-number'],
+    ['supply-amps', '0', 'too-small'],
+    ['supply-amps', '-2 A', 'too-small'],
+    ['supply-amps', '1e9 A', 'too-large'],
+    ['supply-amps', 'NaN', 'not-a-number'],
+    ['supply-amps', 'Infinity', 'not-a-number'],
+    ['supply-amps', '9'.repeat(200), 'not-a-number'],
+    ['modern', '2.5', 'not-whole'],
+    ['modern', '-1', 'too-small'],
+    ['modern', '10000', 'too-large'],
+    ['trains', '0', 'too-small'],
+    ['scale', 'H0', 'not-an-option'],
+    ['scale', '__proto__', 'not-an-option'],
+  ])('%s: %j is refused as %s', (id, text, because) => {
+    expect(parseField(field(id), text)).toMatchObject({ kind: 'problem', problem: { field: id, because } });
+  });
+
+  test('a number out of range is told the range, and what was given is cut short', () => {
+    expect(parseField(field('evening'), '48 h')).toMatchObject({ problem: { because: 'too-large', least: 0.25, most: 24 } });
+    const long = parseField(field('scale'), 'x'.repeat(300));
+    expect(long.kind === 'problem' && long.problem.given.length).toBe(40);
+  });
+});
+
+describe('fields that are asked only at times', () => {
+  const [, lamps] = QUESTIONS.coaches.fields;
+  test('coach lamps: only with coaches', () => {
+    expect(isAsked(lamps, told({ coaches: '4' }))).toBe(true);
+    expect(isAsked(lamps, told({ coaches: '0' }))).toBe(false);
+    expect(isAsked(lamps, told({ coaches: 'unknown' }))).toBe(false);
+    expect(isAsked(lamps, {})).toBe(false);
+  });
+
+  const [, railVolts] = QUESTIONS.rails.fields;
+  test('the volts of a setting: only where there is a setting', () => {
+    expect(isAsked(railVolts, told({ 'unit-rails': 'set' }))).toBe(true);
+    expect(isAsked(railVolts, told({ 'unit-rails': 'converter' }))).toBe(true);
+    expect(isAsked(railVolts, told({ 'unit-rails': 'follows' }))).toBe(false);
+    expect(isAsked(railVolts, told({ 'unit-rails': 'unknown' }))).toBe(false);
+  });
+});
+
+describe('not knowing', () => {
+  test('stands for what is assumed, and where nothing is, for nothing', () => {
+    expect(optionOf({ scale: UNKNOWN }, field('scale'))).toBe('h0');
+    expect(optionOf({ 'supply-kind': UNKNOWN }, field('supply-kind'))).toBeUndefined();
+    expect(spanOf({ modern: UNKNOWN }, field('modern'))).toEqual({ from: 3, to: 3 });
+    expect(spanOf({ 'supply-amps': UNKNOWN }, field('supply-amps'))).toBeUndefined();
+  });
+});
+
+describe('an address', () => {
+  test('carries all answers there and back', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        expect(read(toAddress(given))).toEqual({ answers: given, problems: [] });
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('is the same for the same answers, in whatever order they were given', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        const turned = Object.fromEntries(Object.entries(given).reverse());
+        expect(toAddress(turned)).toBe(toAddress(given));
+      }),
+    );
+  });
+
+  test('says the same in any order and with names in between that nobody knows', () => {
+    const names = fc.stringMatching(/^[a-zA-Z_][a-zA-Z0-9_]{0,11}$/).filter((name) => !ALL_FIELDS.some(({ id }) => id === name));
+    fc.assert(
+      fc.property(anyAnswers, fc.array(fc.tuple(names, fc.string())), fc.integer(), (given, strange, seed) => {
+        const pairs = [...new URLSearchParams(toAddress(given)), ...strange];
+        const random = seeded(seed);
+        const shuffled = pairs.map((pair) => ({ pair, at: random() })).sort((a, b) => a.at - b.at);
+        expect(read(`?${new URLSearchParams(shuffled.map(({ pair }) => pair)).toString()}`)).toEqual({ answers: given, problems: [] });
+      }),
+    );
+  });
+
+  test('is empty without answers', () => {
+    expect(toAddress({})).toBe('');
+    expect(read('')).toEqual({ answers: {}, problems: [] });
+  });
+
+  test('takes the first of two answers to one field', () => {
+    expect(read('?scale=n&scale=z').answers).toEqual(told({ scale: 'n' }));
+  });
+
+  test.each(['100 min', '50 min', '20 min', '95 min'])('carries an evening of %s', (text) => {
+    const given = told({ evening: text });
+    expect(read(toAddress(given)).answers).toEqual(given);
+  });
+});
+
+const BECAUSE: readonly Because[] = [
+  'empty',
+  'not-an-option',
+  'not-a-number',
+  'unknown-unit',
+  'not-whole',
+  'one-number',
+  'too-small',
+  'too-large',
+  'needs-volts',
+  'more-than-trains',
+];
+
+const GOOD = {
+  system: 'two-rail',
+  aim: 'enough',
+  scale: 'h0',
+  draw: 'count',
+  modern: '4',
+  older: '1',
+  sound: '2',
+  stored: '0',
+  moving: '3',
+  evening: '2',
+  coaches: '6',
+  lamps: 'led',
+  accessories: '4',
+  'supply-kind': 'dc',
+  'supply-volts': '15',
+  'supply-amps': '2',
+  'unit-limit': '3',
+  'one-kind': 'dc',
+  'station-limit': '3',
+} as const;
+
+/** Goes through everything that a page does with an address. */
+function useUp(address: string): ReturnType<typeof read> {
+  const found = read(address);
+  const known = new Set(ALL_FIELDS.map(({ id }) => id));
+  for (const { field: id, because, given } of found.problems) {
+    expect(known.has(id), id).toBe(true);
+    expect(BECAUSE).toContain(because);
+    expect(given.length).toBeLessThanOrEqual(40);
+  }
+  for (const id of Object.keys(found.answers)) expect(known.has(id), id).toBe(true);
+  expect(read(toAddress(found.answers)).answers).toEqual(found.answers);
+  for (const { machine } of WIZARDS) expect(replay(machine, found.answers).trail.length).toBeGreaterThanOrEqual(0);
+  expect(conclude(found.answers, reckon(found.answers)).outcome).toBeTypeOf('string');
+  expect(placeSupplies(found.answers).outcome).toBeTypeOf('string');
+  return found;
+}
+
+describe('an address with one answer spoilt', () => {
+  const spoilt = [
+    '',
+    ' ',
+    '0',
+    '-1',
+    '1e9',
+    '1e999',
+    'NaN',
+    'Infinity',
+    'null',
+    'undefined',
+    '10000',
+    '0.0000001',
+    '1/2',
+    '3 parsecs',
+    '<script>alert(1)</script>',
+    '"><img src=x onerror=alert(1)>',
+    "'; DROP TABLE trains; --",
+    '../../../etc/passwd',
+    '__proto__',
+    'constructor',
+    '\u0000',
+    '\ud800',
+    '\u202e3',
+    '٣',
+    '３',
+    'three',
+    'yes',
+    '2,5,1',
+    '1-2-3',
+    '{"kind":"number"}',
+    '9'.repeat(10_000),
+    'a'.repeat(10_000),
+  ];
+
+  test.each(spoilt.map((text) => [text.slice(0, 30), text]))('%j keeps all the others and names the spoilt one', (_, text) => {
+    const { answers: good } = read(`?${new URLSearchParams(GOOD).toString()}`);
+    for (const id of ['scale', 'modern', 'supply-amps', 'evening', 'lamps'] as const) {
+      const { answers, problems } = useUp(`?${new URLSearchParams({ ...GOOD, [id]: text }).toString()}`);
+      const { [id]: mine, ...others } = answers;
+      const { [id]: _before, ...expected } = good;
+      expect(others).toEqual(expected);
+      expect(problems.map((problem) => problem.field)).toEqual(mine === undefined ? [id] : []);
+    }
+  });
+});
+
+describe('an address from elsewhere', () => {
+  test.each([
+    '?',
+    '&&&&',
+    '?=',
+    '?=&=&=',
+    '?%',
+    '?%E0%A4%A',
+    '?scale=%FF%FE',
+    '?scale',
+    '?scale=',
+    '?scale=h0#scale=n',
+    '?SCALE=h0&Modern=3',
+    '?scale[]=h0&modern[0]=3',
+    '?__proto__=1&constructor=2&hasOwnProperty=3',
+    '?__proto__[modern]=3',
+    '?step=4&v=0.0.1&locomotives=3&amps=2', // names that no version has used
+    '?supply=2A&trains-moving=3',
+    '?utm_source=club&fbclid=123',
+    'scale=h0',
+    'https://example.org/?scale=h0',
+    `?${'scale=h0&'.repeat(5000)}`,
+    `?${'x'.repeat(100_000)}`,
+    '?scale=h0;modern=3',
+    '?scale=h0+&modern=+3+',
+    '?modern=3%20A&supply-amps=2%C2%A0A',
+  ])('%.40s harms nothing', (address) => {
+    useUp(address);
+  });
+
+  test('with names of an older time keeps what it knows', () => {
+    expect(useUp('?scale=n&locomotives=4&supply=3A').answers).toEqual(told({ scale: 'n' }));
+  });
+});
+
+describe('eighty addresses mangled at random', () => {
+  const random = seeded(19_870_609);
+  const pick = (below: number): number => Math.floor(random() * below);
+  const whole = `?${new URLSearchParams(GOOD).toString()}`;
+  const hostile = ['%', '&', '=', '?', '\u0000', '%00', '%FF', '<', '"', '+', '-', 'e', '\ud800', '9', 'unknown', '__proto__'];
+
+  function mangle(address: string): string {
+    const at = pick(address.length);
+    switch (pick(5)) {
+      case 0:
+        return address.slice(0, at);
+      case 1:
+        return address.slice(0, at) + (hostile[pick(hostile.length)] ?? '') + address.slice(at);
+      case 2:
+        return address.slice(0, at) + address.slice(at + 1 + pick(6));
+      case 3:
+        return address + address.slice(at);
+      default:
+        return address.slice(at) + address.slice(0, at);
+    }
+  }
+
+  const mangled = Array.from({ length: 80 }, () => {
+    let address = whole;
+    for (let times = 1 + pick(4); times > 0; times--) address = mangle(address);
+    return address;
+  });
+
+  test('are unlike each other', () => expect(new Set(mangled).size).toBeGreaterThan(60));
+
+  test.each(mangled.map((address, i) => [i, address] as const))('number %i never throws and keeps what is whole', (_, address) => {
+    const { answers, problems } = useUp(address);
+    // The first value given to a name, if it reads at all, is what is kept.
+    const given = new URLSearchParams(address);
+    for (const one of ALL_FIELDS) {
+      const text = given.get(one.id);
+      if (text === null) expect(answers[one.id]).toBeUndefined();
+      else if (textsFor(one).includes(text)) expect(answerText(answers[one.id] ?? { kind: 'choice', option: 'lost' })).toBe(text);
+      else expect(answers[one.id] !== undefined || problems.some((problem) => problem.field === one.id)).toBe(true);
+    }
+  });
+});

@@ -1,0 +1,18 @@
+// The outcome of a set of answers, the way a page finds it: out of the state the machine ends in.
+import type { Answers } from '../../src/wizards/answers.ts';
+import { enoughCurrent } from '../../src/wizards/enough-current.ts';
+import { conclude, reckon } from '../../src/wizards/enough-current-result.ts';
+import { answersOf, replay } from '../../src/wizards/machine.ts';
+import { whichSupplyWhere } from '../../src/wizards/which-supply-where.ts';
+import { placeSupplies } from '../../src/wizards/which-supply-where-result.ts';
+
+function endOf(machine: Parameters<typeof replay>[0], answers: Answers, workOut: (used: Answers) => string): string {
+  const { snapshot, trail, question } = replay(machine, answers);
+  if (question !== undefined) throw new Error(`not at an end, but at ${question.id}`);
+  return snapshot.value === 'worked-out' ? workOut(answersOf(trail, answers)) : String(snapshot.value);
+}
+
+export const enoughCurrentEnd = (answers: Answers): string =>
+  endOf(enoughCurrent, answers, (used) => conclude(used, reckon(used)).outcome);
+
+export const whichSupplyEnd = (answers: Answers): string => endOf(whichSupplyWhere, answers, (used) => placeSupplies(used).outcome);

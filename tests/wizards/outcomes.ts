@@ -1,0 +1,120 @@
+// Answers that lead to each outcome, one set for each.
+import type { OutcomeId } from '../../src/wizards/outcomes.ts';
+
+type Texts = Readonly<Record<string, string>>;
+
+const LAYOUT = {
+  system: 'two-rail',
+  aim: 'enough',
+  scale: 'h0',
+  draw: 'count',
+  modern: '4',
+  older: '0',
+  sound: '0',
+  stored: '0',
+  moving: '3',
+  evening: '2 h',
+  coaches: '0',
+  accessories: '0',
+};
+
+const POWER = {
+  'supply-kind': 'dc',
+  'supply-volts': '16 V',
+  'supply-amps': '3 A',
+  'supply-plug': 'centre-plus',
+  'unit-limit': '3 A',
+  'unit-input': 'dc',
+  'unit-input-volts': '19 V',
+  'unit-plug': 'centre-plus',
+  'unit-rails': 'set',
+  'unit-rail-volts': '15 V',
+  'own-use': 'bare',
+};
+
+const SMALL = { ...POWER, 'supply-amps': '2 A' };
+
+/** "Is my power enough?" */
+export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
+  'power-is-enough': { ...LAYOUT, ...POWER },
+  'breakers-and-sub-districts': { ...LAYOUT, ...POWER, aim: 'shorts' },
+  'calm-the-consumption': { ...LAYOUT, ...SMALL, coaches: '10', lamps: 'filament' },
+  'larger-supply': { ...LAYOUT, ...SMALL, modern: '6', moving: '5' },
+  'booster-with-freed-supply': { ...LAYOUT, ...SMALL, modern: '7', moving: '6' },
+  'booster-with-own-supply': { ...LAYOUT, ...POWER, modern: '9', moving: '8' },
+  'more-districts': { ...LAYOUT, ...POWER, modern: '16', moving: '14' },
+  'fewer-moving': { ...LAYOUT, ...POWER, modern: '60', moving: '50' },
+  'put-on-in-two-groups': { ...LAYOUT, ...POWER, modern: '12', stored: '12' },
+  'read-both-labels': { ...LAYOUT, ...POWER, 'supply-amps': 'unknown' },
+  'wrong-supply': { ...LAYOUT, ...POWER, 'supply-kind': 'ac' },
+  'rail-voltage-too-high': {
+    ...LAYOUT,
+    ...POWER,
+    'supply-kind': 'ac',
+    'supply-volts': '18 V',
+    'unit-input': 'ac',
+    'unit-rails': 'follows',
+  },
+  'out-of-scope-three-rail': { system: 'three-rail' },
+  'out-of-scope-battery': { system: 'battery' },
+  'out-of-scope-analogue': { system: 'analogue' },
+} satisfies Partial<Record<OutcomeId, Texts>>;
+
+const unit = (prefix: string, rails: Texts): Texts => ({
+  [`${prefix}-limit`]: '5 A',
+  [`${prefix}-input`]: 'dc',
+  [`${prefix}-input-volts`]: '19 V',
+  [`${prefix}-plug`]: 'centre-plus',
+  ...rails,
+});
+
+const supply = (prefix: string, volts: string, amps: string): Texts => ({
+  [`${prefix}-kind`]: 'dc',
+  [`${prefix}-volts`]: volts,
+  [`${prefix}-amps`]: amps,
+  [`${prefix}-plug`]: 'centre-plus',
+});
+
+const set = (prefix: string, volts = '15 V'): Texts => ({ [`${prefix}-rails`]: 'set', [`${prefix}-rail-volts`]: volts });
+const follows = (prefix: string): Texts => ({ [`${prefix}-rails`]: 'follows' });
+
+const PAIR = {
+  system: 'two-rail',
+  scale: 'h0',
+  ...unit('station', set('station')),
+  ...unit('booster', set('booster')),
+  ...supply('one', '18 V', '2 A'),
+  ...supply('two', '18 V', '5 A'),
+  modern: '10',
+  older: '0',
+  sound: '0',
+  stored: '0',
+  moving: '8',
+  evening: '2 h',
+  busier: 'same',
+};
+
+const FOLLOWING = { ...PAIR, ...follows('station'), ...follows('booster') };
+
+/** "Which supply goes on which unit?" */
+export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
+  'supplies-either-way': { ...PAIR, moving: '2' },
+  'larger-to-command-station': { ...PAIR, busier: 'station' },
+  'larger-to-booster': { ...PAIR, busier: 'booster' },
+  'higher-rails-to-command-station': { ...FOLLOWING, 'one-volts': '16 V', 'two-volts': '17 V' },
+  'set-both-outputs-equal': { ...PAIR, ...set('booster', '16.5 V') },
+  'two-supplies-alike': { ...FOLLOWING, 'one-volts': '15 V', 'two-volts': '18 V' },
+  'measure-rail-volts-first': { ...PAIR, 'booster-rail-volts': 'unknown' },
+  'read-both-labels': { ...PAIR, 'two-volts': 'unknown' },
+  'wrong-supply': { ...PAIR, 'station-input': 'ac' },
+  'rail-voltage-too-high': {
+    ...FOLLOWING,
+    'station-input': 'either',
+    'booster-input': 'either',
+    'one-kind': 'ac',
+    'two-kind': 'ac',
+  },
+  'out-of-scope-three-rail': { system: 'three-rail' },
+  'out-of-scope-battery': { system: 'battery' },
+  'out-of-scope-analogue': { system: 'analogue' },
+} satisfies Partial<Record<OutcomeId, Texts>>;

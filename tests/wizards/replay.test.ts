@@ -1,0 +1,128 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { toAddress } from '../../src/wizards/answers.ts';
+import { answersOf, answersTo, replay, trainsIn, without } from '../../src/wizards/machine.ts';
+import { QUESTIONS } from '../../src/wizards/questions.ts';
+import { answers as anyAnswers, fullAnswers } from './arbitrary.ts';
+import { read, told, WIZARDS } from './told.ts';
+
+describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
+  test('begins with its first question', () => {
+    expect(replay(machine, {})).toMatchObject({ question: questions[0], trail: [], problems: [] });
+  });
+
+  test('any address brings back the very same state', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        const first = replay(machine, given);
+        const again = replay(machine, read(toAddress(given)).answers);
+        expect(again.snapshot.value).toEqual(first.snapshot.value);
+        expect(again.snapshot.context).toEqual(first.snapshot.context);
+        expect(again.question?.id).toBe(first.question?.id);
+        expect(again.trail).toEqual(first.trail);
+        expect(again.problems).toEqual(first.problems);
+      }),
+    );
+  });
+
+  test('the address of the answers on the way alone brings back the same state', () => {
+    fc.assert(
+      fc.property(anyAnswers, (given) => {
+        const first = replay(machine, given);
+        const again = replay(machine, read(toAddress(answersOf(first.trail, given))).answers);
+        expect(again.snapshot.value).toEqual(first.snapshot.value);
+        expect(again.snapshot.context).toEqual(first.snapshot.context);
+      }),
+    );
+  });
+
+  test('asks only its own questions, each at most once, in their order', () => {
+    fc.assert(
+      fc.property(fullAnswers, (given) => {
+        const ids = replay(machine, given).trail.map(({ id }) => id);
+        expect(ids).toEqual(questions.map(({ id }) => id).filter((id) => ids.includes(id)));
+      }),
+    );
+  });
+
+  test('with every field answered it stands at an outcome, or at numbers that do not go together', () => {
+    fc.assert(
+      fc.property(fullAnswers, (given) => {
+        const { snapshot, question, problems } = replay(machine, given);
+        expect(snapshot.status === 'done').toBe(question === undefined);
+        if (question !== undefined) expect(problems.length).toBeGreaterThan(0);
+      }),
+    );
+  });
+
+  test('taking back an answer asks that question again and keeps what was before', () => {
+    fc.assert(
+      fc.property(fullAnswers, fc.nat(), (given, at) => {
+        const { trail } = replay(machine, given);
+        const question = trail[at % Math.max(1, trail.length)];
+        if (question === undefined) return;
+        const back = replay(machine, without(given, question));
+        expect(back.question?.id).toBe(question.id);
+        expect(back.trail).toEqual(trail.slice(0, trail.indexOf(question)));
+      }),
+    );
+  });
+
+  test('everything unknown leads to an outcome without a single problem', () => {
+    const unknown = Object.fromEntries(questions.flatMap(({ fields }) => fields.map(({ id }) => [id, 'unknown'])));
+    const { snapshot, problems } = replay(machine, told(unknown));
+    expect(problems).toEqual([]);
+    expect(snapshot.value).toBe('worked-out');
+  });
+});
+
+describe('a question with a part unanswered', () => {
+  test('is still open', () => {
+    expect(answersTo(QUESTIONS.coaches, told({ coaches: '4' }))).toBeUndefined();
+    expect(answersTo(QUESTIONS.fleet, told({ modern: '4' }))).toBeUndefined();
+  });
+  test('is answered when that part is not asked', () => {
+    expect(answersTo(QUESTIONS.coaches, told({ coaches: '0' }))).toEqual(told({ coaches: '0' }));
+  });
+});
+
+describe('numbers that do not go together', () => {
+  const [{ machine }] = WIZARDS;
+  const before = { system: 'two-rail', aim: 'enough', scale: 'h0', draw: 'count' };
+
+  test('more with sound than there are locomotives: the fleet is asked again, and told how many there are', () => {
+    const { question, problems } = replay(machine, told({ ...before, modern: '2', older: '1', sound: '4', stored: '0' }));
+    expect(question?.id).toBe('fleet');
+    expect(problems).toEqual([{ field: 'sound', because: 'more-than-trains', given: '4', least: 0, most: 3 }]);
+  });
+
+  test('more moving than there are, counted or measured', () => {
+    const counted = { ...before, modern: '2', older: '1', sound: '0', stored: '0', moving: '4', evening: '2' };
+    expect(replay(machine, told(counted))).toMatchObject({ question: { id: 'moving' }, problems: [{ field: 'moving', most: 3 }] });
+    const measured = { ...before, draw: 'measured', trains: '2', running: '0.3 A', standing: '0.1 A', moving: '3', evening: '2' };
+    expect(replay(machine, told(measured))).toMatchObject({ question: { id: 'moving' }, problems: [{ field: 'moving', most: 2 }] });
+  });
+
+  test('trains of the way not taken do not count', () => {
+    const both = { ...before, modern: '2', older: '0', sound: '0', stored: '0', trains: '9', moving: '3', evening: '2' };
+    expect(replay(machine, told(both))).toMatchObject({ question: { id: 'moving' }, problems: [{ most: 2 }] });
+  });
+
+  test('as many as there are go together', () => {
+    const all = { ...before, modern: '2', older: '1', sound: '3', stored: '3', moving: '3', evening: '2' };
+    expect(replay(machine, told(all)).question?.id).toBe('coaches');
+  });
+});
+
+describe('without locomotives', () => {
+  test('nobody is asked how many move', () => {
+    const [{ machine }] = WIZARDS;
+    const none = { system: 'two-rail', aim: 'enough', scale: 'n', draw: 'count', modern: '0', older: '0', sound: '0', stored: '0' };
+    expect(replay(machine, told(none)).question?.id).toBe('coaches');
+  });
+  test('they are counted as none', () => {
+    expect(trainsIn(told({ modern: '0', older: '0' }))).toBe(0);
+    expect(trainsIn(told({ modern: 'unknown', older: '2' }))).toBe(5);
+    expect(trainsIn({})).toBe(0);
+  });
+});
