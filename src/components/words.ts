@@ -23,7 +23,9 @@ export interface FieldWords {
   readonly hint?: string | undefined;
   readonly known: string;
   readonly unknown: string;
-  readonly options?: Readonly<Record<string, { readonly label: string; readonly hint?: string | undefined }>> | undefined;
+  readonly options?:
+    | Readonly<Record<string, { readonly label: string; readonly hint?: string | undefined }>>
+    | undefined;
 }
 
 export interface QuestionWords {
@@ -48,12 +50,15 @@ export type Values = Readonly<Record<string, string | number>>;
 
 /** Fills {name}; {name:one|many} picks by the plural rules of the language. A name without value stays visible. */
 export function fill(template: string, values: Values, language: string): string {
-  return template.replace(/\{([\w-]+)(?::([^|{}]*)\|([^{}]*))?\}/g, (place, name: string, one?: string, many?: string) => {
-    const value = values[name];
-    if (value === undefined) return place;
-    if (one === undefined || many === undefined) return String(value);
-    return new Intl.PluralRules(language).select(Number(value)) === 'one' ? one : many;
-  });
+  return template.replace(
+    /\{([\w-]+)(?::([^|{}]*)\|([^{}]*))?\}/g,
+    (place, name: string, one?: string, many?: string) => {
+      const value = values[name];
+      if (value === undefined) return place;
+      if (one === undefined || many === undefined) return String(value);
+      return new Intl.PluralRules(language).select(Number(value)) === 'one' ? one : many;
+    },
+  );
 }
 
 export type Say = (key: string, values?: Values) => string;

@@ -56,7 +56,13 @@ export function capacity(supply: Supply, stage: Stage, reserve = RESERVE): Capac
   const hard = Math.min(stage.limit, fromSupply);
   const usable = hard * (1 - reserve);
   const limitedBy = fromSupply < stage.limit ? 'supply' : 'stage';
-  return { hard, usable, usableAtBest: Math.min(stage.limit, best) * (1 - reserve), limitedBy, working: capacityWorking(supply, stage, reserve, usable) };
+  return {
+    hard,
+    usable,
+    usableAtBest: Math.min(stage.limit, best) * (1 - reserve),
+    limitedBy,
+    working: capacityWorking(supply, stage, reserve, usable),
+  };
 }
 
 /** Current that a supply can put on the track through a stage that would pass any amount, amperes, never below 0. */
@@ -69,7 +75,8 @@ export function trackCurrent(supply: Supply, stage: Stage, acFactor: number = AC
 /** Smallest common rating, amperes, that fills the stage; undefined where none within NEM 609 at this voltage does. */
 export function ratingThatFills(kind: Supply['kind'], volts: number, stage: Stage): number | undefined {
   return COMMON_RATINGS.find(
-    (amps) => withinModelLimit({ kind, volts, amps }) && trackCurrent({ kind, volts, amps }, stage) >= stage.limit - 1e-9,
+    (amps) =>
+      withinModelLimit({ kind, volts, amps }) && trackCurrent({ kind, volts, amps }, stage) >= stage.limit - 1e-9,
   );
 }
 
@@ -86,7 +93,9 @@ export type TripReach = 'reached' | 'perhaps' | 'not-reached';
 export function tripReach(supply: Supply, stage: Stage, tripCurrent: number = stage.limit): TripReach {
   const steady = trackCurrent(supply, stage);
   if (steady > tripCurrent) return 'reached';
-  return trackCurrent({ ...supply, amps: supply.amps * SHORT_TIME_FACTOR }, stage) > tripCurrent ? 'perhaps' : 'not-reached';
+  return trackCurrent({ ...supply, amps: supply.amps * SHORT_TIME_FACTOR }, stage) > tripCurrent
+    ? 'perhaps'
+    : 'not-reached';
 }
 
 function capacityWorking(supply: Supply, stage: Stage, reserve: number, usable: number): Working {
@@ -97,7 +106,13 @@ function capacityWorking(supply: Supply, stage: Stage, reserve: number, usable: 
     ['reserve', reserve, 'share'],
   ] as const;
   if (supply.kind === 'ac') {
-    return working('usable-ac', usable, 'A', [...common, ['ac-factor', AC_FACTOR.usual, 'times']], ['rectifier-table', 'common-practice']);
+    return working(
+      'usable-ac',
+      usable,
+      'A',
+      [...common, ['ac-factor', AC_FACTOR.usual, 'times']],
+      ['rectifier-table', 'common-practice'],
+    );
   }
   if (stage.rails.kind === 'converter') {
     const more = [

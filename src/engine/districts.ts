@@ -10,5 +10,6 @@ export function evenness(loads: readonly number[]): { readonly evenness: Evennes
   const total = loads.reduce((sum, load) => sum + load, 0);
   if (total === 0) return { evenness: 'good', busiest: 1 };
   const busiest = (Math.max(...loads) * loads.length) / total;
-  return { evenness: busiest <= EVENNESS.good + 1e-9 ? 'good' : busiest <= EVENNESS.fair + 1e-9 ? 'fair' : 'poor', busiest };
+  if (busiest <= EVENNESS.good + 1e-9) return { evenness: 'good', busiest };
+  return { evenness: busiest <= EVENNESS.fair + 1e-9 ? 'fair' : 'poor', busiest };
 }

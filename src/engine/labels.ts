@@ -23,17 +23,33 @@ export interface InputLabel {
 export type LabelFinding =
   | { readonly kind: 'permitted'; readonly plugSeen: boolean }
   | { readonly kind: 'unknown' }
-  | { readonly kind: 'not-permitted'; readonly because: 'wrong-kind' | 'too-many-volts' | 'plug-reversed' | 'beyond-nem-609' };
+  | {
+      readonly kind: 'not-permitted';
+      readonly because: 'wrong-kind' | 'too-many-volts' | 'plug-reversed' | 'beyond-nem-609';
+    };
 
 /** A known misfit counts before anything unknown. Plugs are compared where both are known; else it must still be looked at. */
 export function checkLabels(supply: SupplyLabel, input: InputLabel): LabelFinding {
-  const wrong = (because: (LabelFinding & { kind: 'not-permitted' })['because']): LabelFinding => ({ kind: 'not-permitted', because });
-  if (supply.kind !== undefined && input.kind !== undefined && input.kind !== 'either' && input.kind !== supply.kind) return wrong('wrong-kind');
-  if (supply.volts !== undefined && input.volts !== undefined && supply.volts > input.volts + 1e-9) return wrong('too-many-volts');
+  const wrong = (because: (LabelFinding & { kind: 'not-permitted' })['because']): LabelFinding => ({
+    kind: 'not-permitted',
+    because,
+  });
+  if (supply.kind !== undefined && input.kind !== undefined && input.kind !== 'either' && input.kind !== supply.kind)
+    return wrong('wrong-kind');
+  if (supply.volts !== undefined && input.volts !== undefined && supply.volts > input.volts + 1e-9)
+    return wrong('too-many-volts');
   if (supply.kind !== 'ac' && opposed(supply.plug, input.plug)) return wrong('plug-reversed');
   const { kind, volts, amps } = supply;
-  if (kind !== undefined && volts !== undefined && amps !== undefined && !withinModelLimit({ kind, volts, amps })) return wrong('beyond-nem-609');
-  if (kind === undefined || volts === undefined || amps === undefined || input.kind === undefined || input.volts === undefined) return { kind: 'unknown' };
+  if (kind !== undefined && volts !== undefined && amps !== undefined && !withinModelLimit({ kind, volts, amps }))
+    return wrong('beyond-nem-609');
+  if (
+    kind === undefined ||
+    volts === undefined ||
+    amps === undefined ||
+    input.kind === undefined ||
+    input.volts === undefined
+  )
+    return { kind: 'unknown' };
   return { kind: 'permitted', plugSeen: supply.plug !== undefined && input.plug !== undefined };
 }
 

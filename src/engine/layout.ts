@@ -1,9 +1,10 @@
 // What stands on the track, as a person described it, turned into the load of one district.
+
+import type { Capacity } from './capacity.ts';
 import type { Distribution, Draw, FixedGroup, TrainGroup } from './demand.ts';
 import { constant, demand, demandRows, even, GRID_STEP, meanOf } from './demand.ts';
 import type { Scale } from './draws.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
-import type { Capacity } from './capacity.ts';
 import type { DistrictLoad, Verdict } from './rules.ts';
 import { atLeast, judge } from './rules.ts';
 import type { Span } from './units.ts';
@@ -98,20 +99,28 @@ function loadWith(layout: Layout, distribution: Distribution, share: number): Di
   const standing = layout.trains.reduce((sum, group) => sum + group.count * group.standing, 0);
   const fixed = demandParts(layout).fixed.reduce((sum, group) => sum + group.count * meanOf(group.draw), 0);
   // At the 95 % point the hungriest train already runs at the top of its range: only the rest is extra.
-  const stallExtra = layout.moving === 0 ? 0 : Math.max(0, ...layout.trains.map((group) => group.stall - group.running.to));
+  const stallExtra =
+    layout.moving === 0 ? 0 : Math.max(0, ...layout.trains.map((group) => group.stall - group.running.to));
   return { distribution, stallExtra, powerUp: share * (standing + fixed + layout.stored * STORED_ENERGY_INRUSH) };
 }
 
 /** Most trains of this layout that may move at once with at least the wanted verdict; -1 where not even standing does. */
 export function largestMoving(layout: Layout, capacity: Pick<Capacity, 'hard' | 'usable'>, wanted: Verdict): number {
   const rows = demandRows({ ...demandParts(layout), moving: 0 }, 0, trainCount(layout));
-  const verdictOf = (row: Distribution, moving: number): Verdict => judge(loadWith({ ...layout, moving }, row, 1), capacity).verdict;
+  const verdictOf = (row: Distribution, moving: number): Verdict =>
+    judge(loadWith({ ...layout, moving }, row, 1), capacity).verdict;
   const firstFailing = rows.findIndex((row, moving) => !atLeast(verdictOf(row, moving), wanted));
   return firstFailing === -1 ? trainCount(layout) : firstFailing - 1;
 }
 
 /** How many more trains of the kind `group` could be added and moved, the others as now, with at least the wanted verdict; at most `most`. */
-export function moreTrains(layout: Layout, group: Trains, capacity: Pick<Capacity, 'hard' | 'usable'>, wanted: Verdict, most = 30): number {
+export function moreTrains(
+  layout: Layout,
+  group: Trains,
+  capacity: Pick<Capacity, 'hard' | 'usable'>,
+  wanted: Verdict,
+  most = 30,
+): number {
   const passes = (more: number): boolean => {
     const trains = [...layout.trains, { ...group, count: more }];
     return atLeast(judge(districtLoad({ ...layout, trains, moving: layout.moving + more }), capacity).verdict, wanted);

@@ -54,7 +54,15 @@ export interface RemedyInput {
  * alike; each district holds any one consumer with equal chance. Those with verdict enough or ample reach the goal.
  */
 export function remedies(input: RemedyInput): Remedy[] {
-  const found = [calm(input), larger(input), freed(input), own(input), moreDistricts(input), fewer(input), breakers(input)];
+  const found = [
+    calm(input),
+    larger(input),
+    freed(input),
+    own(input),
+    moreDistricts(input),
+    fewer(input),
+    breakers(input),
+  ];
   return found.filter((remedy) => remedy !== undefined);
 }
 
@@ -63,7 +71,13 @@ export function firstThatReaches(candidates: readonly Remedy[], wanted: Verdict)
   return candidates.find((remedy) => remedy.id !== 'breakers-and-sub-districts' && atLeast(remedy.verdict, wanted));
 }
 
-function remedy(id: RemedyId, layout: Layout, capacities: readonly Capacity[], ratings: readonly number[], more: Pick<Remedy, 'moving'> = {}): Remedy {
+function remedy(
+  id: RemedyId,
+  layout: Layout,
+  capacities: readonly Capacity[],
+  ratings: readonly number[],
+  more: Pick<Remedy, 'moving'> = {},
+): Remedy {
   const load = districtLoad(layout, 1 / capacities.length);
   const judgements: Judgement[] = capacities.map((one) => judge(load, one));
   return {
@@ -105,7 +119,10 @@ function freed({ layout, supply, stage }: RemedyInput): Remedy | undefined {
   return remedy('booster-with-freed-supply', layout, capacities, [amps]);
 }
 
-function full({ supply, stage }: RemedyInput, districts: number): { capacities: Capacity[]; ratings: number[] } | undefined {
+function full(
+  { supply, stage }: RemedyInput,
+  districts: number,
+): { capacities: Capacity[]; ratings: number[] } | undefined {
   const filling = largerRating(supply, stage);
   const station = { ...supply, amps: Math.max(supply.amps, filling ?? 0) };
   const booster = ratingThatFills(supply.kind, supply.volts, boosterOf(stage));
@@ -119,7 +136,9 @@ function full({ supply, stage }: RemedyInput, districts: number): { capacities: 
 
 function own(input: RemedyInput): Remedy | undefined {
   const both = full(input, 2);
-  return both === undefined ? undefined : remedy('booster-with-own-supply', input.layout, both.capacities, both.ratings);
+  return both === undefined
+    ? undefined
+    : remedy('booster-with-own-supply', input.layout, both.capacities, both.ratings);
 }
 
 function moreDistricts(input: RemedyInput): Remedy | undefined {

@@ -52,15 +52,16 @@ export interface Judgement {
 /** Judges one district against its capacity. */
 export function judge(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>): Judgement {
   const now = rulesAt(load, capacity, 1);
-  const verdict = now.passesAll
-    ? rulesAt(load, capacity, GOALS.spare).passesAll
-      ? 'ample'
-      : 'enough'
-    : now.aboveHard <= GOALS.limitPassed && now.aboveUsable <= GOALS.reserveWorked
-      ? 'tight'
-      : 'short';
   const { aboveUsable, aboveHard, everyday, stall, powerUp, heat } = now;
-  return { verdict, aboveUsable, aboveHard, everyday, stall, powerUp, heat };
+  return { verdict: verdictOf(load, capacity, now), aboveUsable, aboveHard, everyday, stall, powerUp, heat };
+}
+
+type Rules = ReturnType<typeof rulesAt>;
+
+function verdictOf(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>, now: Rules): Verdict {
+  if (now.passesAll) return rulesAt(load, capacity, GOALS.spare).passesAll ? 'ample' : 'enough';
+  const held = now.aboveHard <= GOALS.limitPassed && now.aboveUsable <= GOALS.reserveWorked;
+  return held ? 'tight' : 'short';
 }
 
 // The rules with every draw `factor` times as large, which is the same as every limit that many times smaller.
@@ -74,14 +75,34 @@ function rulesAt(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>
     passes: aboveUsable <= GOALS.reserveTouched && aboveHard <= GOALS.limitPassed,
     value: aboveUsable,
     limit: GOALS.reserveTouched,
-    working: working('everyday', aboveUsable, 'share', [['usable', usable, 'A'], ['hard', hard, 'A'], ['above-hard', aboveHard, 'share']], ['own-derivation', 'hong-2013']),
+    working: working(
+      'everyday',
+      aboveUsable,
+      'share',
+      [
+        ['usable', usable, 'A'],
+        ['hard', hard, 'A'],
+        ['above-hard', aboveHard, 'share'],
+      ],
+      ['own-derivation', 'hong-2013'],
+    ),
   };
   const stallCurrent = p95 + load.stallExtra;
   const stall: RuleResult = {
     passes: stallCurrent <= hard + 1e-9,
     value: stallCurrent,
     limit: hard,
-    working: working('stall', stallCurrent, 'A', [['p95', p95, 'A'], ['stall-extra', load.stallExtra, 'A'], ['hard', hard, 'A']], ['common-practice']),
+    working: working(
+      'stall',
+      stallCurrent,
+      'A',
+      [
+        ['p95', p95, 'A'],
+        ['stall-extra', load.stallExtra, 'A'],
+        ['hard', hard, 'A'],
+      ],
+      ['common-practice'],
+    ),
   };
   const powerUp: RuleResult = {
     passes: load.powerUp <= hard + 1e-9,
@@ -95,7 +116,15 @@ function rulesAt(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>
     limit: hard,
     working: working('heat', mean, 'A', [['hard', hard, 'A']], ['common-practice']),
   };
-  return { aboveUsable, aboveHard, everyday, stall, powerUp, heat, passesAll: everyday.passes && stall.passes && powerUp.passes && heat.passes };
+  return {
+    aboveUsable,
+    aboveHard,
+    everyday,
+    stall,
+    powerUp,
+    heat,
+    passesAll: everyday.passes && stall.passes && powerUp.passes && heat.passes,
+  };
 }
 
 /** Stretches of overload to expect in an evening: chance x evening / 10 s. Evening in hours >= 0. */

@@ -1,16 +1,15 @@
 // Which supply belongs on which power stage. Two effects, kept apart: volts on the rails decide what happens at the gap,
 // amperes against the district's demand decide capacity.
 import { assign, FORBIDDEN } from './assignment.ts';
-import type { Capacity, Stage, Supply } from './capacity.ts';
+import type { Capacity, Stage, Supply, TripReach } from './capacity.ts';
 import { capacity, tripReach } from './capacity.ts';
-import type { TripReach } from './capacity.ts';
+import { summarise } from './demand.ts';
 import type { InputLabel, LabelFinding, Plug } from './labels.ts';
 import { checkLabels } from './labels.ts';
 import type { RailVoltage } from './rail-voltage.ts';
 import { railVoltage } from './rail-voltage.ts';
 import type { DistrictLoad, Judgement } from './rules.ts';
 import { judge } from './rules.ts';
-import { summarise } from './demand.ts';
 import type { Span } from './units.ts';
 
 export interface NamedSupply extends Supply {
@@ -56,13 +55,23 @@ export const MOST_ENUMERATED = 6;
  * station, no cascade, least strain. Up to six supplies every arrangement is compared; above that only the one with the
  * least strain among the permitted (assignment). Stages <= supplies; throws RangeError otherwise.
  */
-export function arrange(supplies: readonly NamedSupply[], stages: readonly LoadedStage[], stepLimit = STEP_LIMIT): Arrangement[] {
+export function arrange(
+  supplies: readonly NamedSupply[],
+  stages: readonly LoadedStage[],
+  stepLimit = STEP_LIMIT,
+): Arrangement[] {
   if (stages.length === 0 || stages.length > supplies.length) {
     throw new RangeError(`arrange: ${supplies.length} supplies for ${stages.length} stages`);
   }
   const table = stages.map((stage) => supplies.map((supply, index) => place(supply, index, stage)));
-  const choices = supplies.length <= MOST_ENUMERATED ? permutations(supplies.length, stages.length) : [leastStrain(table)];
-  const arrangements = choices.map((choice) => arrangementOf(choice.flatMap((supply, stage) => table[stage]?.[supply] ?? []), stages));
+  const choices =
+    supplies.length <= MOST_ENUMERATED ? permutations(supplies.length, stages.length) : [leastStrain(table)];
+  const arrangements = choices.map((choice) =>
+    arrangementOf(
+      choice.flatMap((supply, stage) => table[stage]?.[supply] ?? []),
+      stages,
+    ),
+  );
   return arrangements.sort((a, b) => compare(a, b, stepLimit));
 }
 
@@ -104,10 +113,12 @@ function stepOf(placed: readonly Placed[]): Span {
 
 function cascades(placed: readonly Placed[], stages: readonly LoadedStage[]): boolean {
   const loads = stages.map((stage) => summarise(stage.load.distribution).p95);
-  return placed.some((one, i) => placed.some((other, j) => {
-    const both = (loads[i] ?? 0) + (loads[j] ?? 0);
-    return i < j && both > one.capacity.hard && both > other.capacity.hard;
-  }));
+  return placed.some((one, i) =>
+    placed.some((other, j) => {
+      const both = (loads[i] ?? 0) + (loads[j] ?? 0);
+      return i < j && both > one.capacity.hard && both > other.capacity.hard;
+    }),
+  );
 }
 
 /** Largest size of the step, volts. */
@@ -135,13 +146,17 @@ function byStrain(a: Arrangement, b: Arrangement): number {
 }
 
 function leastStrain(table: readonly (readonly Placed[])[]): number[] {
-  const costs = table.map((row) => row.map((one) => (one.label.kind === 'not-permitted' ? FORBIDDEN : one.judgement.aboveUsable)));
+  const costs = table.map((row) =>
+    row.map((one) => (one.label.kind === 'not-permitted' ? FORBIDDEN : one.judgement.aboveUsable)),
+  );
   return [...assign(costs).columns];
 }
 
 function permutations(of: number, length: number): number[][] {
   if (length === 0) return [[]];
   return permutations(of, length - 1).flatMap((start) =>
-    Array.from({ length: of }, (_, next) => next).filter((next) => !start.includes(next)).map((next) => [...start, next]),
+    Array.from({ length: of }, (_, next) => next)
+      .filter((next) => !start.includes(next))
+      .map((next) => [...start, next]),
   );
 }

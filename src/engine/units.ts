@@ -32,7 +32,11 @@ const TWO = new RegExp(`^${NUMBER}\\s*([a-z~]*)\\s*(?:-|to|bis|\\.\\.)\\s*${NUMB
  * current is asked for, or `bad` with the reason. Never throws. The range is the caller's business.
  */
 export function parseQuantity(text: string, quantity: Quantity): Parsed {
-  const plain = text.trim().toLowerCase().replace(/[\u2012-\u2015\u2212]/g, '-').replace(/\s+/g, ' ');
+  const plain = text
+    .trim()
+    .toLowerCase()
+    .replace(/[\u2012-\u2015\u2212]/g, '-')
+    .replace(/\s+/g, ' ');
   if (plain === '') return { kind: 'bad', because: 'empty' };
   const one = ONE.exec(plain);
   const two = one === null ? TWO.exec(plain) : null;

@@ -17,7 +17,8 @@ const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
 };
 
 /** Sentences that questions need, by the beginnings of their keys. */
-const ON_THE_WAY = /^(problem-|words-|back$|restart$|continue$|why-we-ask$|answered-so-far$|is-assumed$|not-known$|step-of$)/;
+const ON_THE_WAY =
+  /^(problem-|words-|back$|restart$|continue$|why-we-ask$|answered-so-far$|is-assumed$|not-known$|step-of$)/;
 
 async function interfaceWords(url: URL): Promise<Record<string, string>> {
   const start = `${languageOf(url)}/`;

@@ -53,7 +53,9 @@ function schemaOf(field: Field, volts: number | undefined) {
   );
 }
 
-export type Read = { readonly kind: 'answer'; readonly answer: Answer } | { readonly kind: 'problem'; readonly problem: Problem };
+export type Read =
+  | { readonly kind: 'answer'; readonly answer: Answer }
+  | { readonly kind: 'problem'; readonly problem: Problem };
 
 /** Reads what stands in one field, typed or out of an address. `volts`: the voltage beside it, so that VA or W can become amperes. */
 export function parseField(field: Field, text: string, volts?: number): Read {
@@ -61,11 +63,34 @@ export function parseField(field: Field, text: string, volts?: number): Read {
   if (parsed.success) return { kind: 'answer', answer: parsed.data };
   const [issue] = parsed.error.issues;
   const found = issue?.code === 'custom' ? REFUSAL.safeParse(issue.params) : undefined;
-  return { kind: 'problem', problem: { field: field.id, given: text.trim().slice(0, 40), because: 'not-a-number', ...(found?.success === true ? found.data : {}) } };
+  return {
+    kind: 'problem',
+    problem: {
+      field: field.id,
+      given: text.trim().slice(0, 40),
+      because: 'not-a-number',
+      ...(found?.success === true ? found.data : {}),
+    },
+  };
 }
 
-const BECAUSE = ['empty', 'not-an-option', 'not-a-number', 'unknown-unit', 'not-whole', 'one-number', 'too-small', 'too-large', 'needs-volts', 'more-than-trains'] as const satisfies readonly Because[];
-const REFUSAL = z.object({ because: z.enum(BECAUSE), least: z.exactOptional(z.number()), most: z.exactOptional(z.number()) });
+const BECAUSE = [
+  'empty',
+  'not-an-option',
+  'not-a-number',
+  'unknown-unit',
+  'not-whole',
+  'one-number',
+  'too-small',
+  'too-large',
+  'needs-volts',
+  'more-than-trains',
+] as const satisfies readonly Because[];
+const REFUSAL = z.object({
+  because: z.enum(BECAUSE),
+  least: z.exactOptional(z.number()),
+  most: z.exactOptional(z.number()),
+});
 type Refusal = z.infer<typeof REFUSAL>;
 
 function readField(field: Field, text: string, volts: number | undefined): Answer | Refusal {
@@ -109,7 +134,10 @@ export function isAsked(field: Field, answers: Answers): boolean {
 }
 
 /** Reads every field of a question from texts by field id; absent texts are left out, not complained about. */
-export function parseQuestion(question: Question, texts: ReadonlyMap<string, string>): { answers: Answers; problems: Problem[] } {
+export function parseQuestion(
+  question: Question,
+  texts: ReadonlyMap<string, string>,
+): { answers: Answers; problems: Problem[] } {
   const answers: Record<string, Answer> = {};
   const problems: Problem[] = [];
   for (const field of question.fields) {
@@ -129,17 +157,25 @@ function voltsBeside(question: Question, answers: Answers): number | undefined {
 }
 
 /** Reads an address (the part from "?"): good answers, and what could not be read. Never throws, whatever it is given. */
-export function parseAddress(questions: readonly Question[], search: string): { answers: Answers; problems: Problem[] } {
+export function parseAddress(
+  questions: readonly Question[],
+  search: string,
+): { answers: Answers; problems: Problem[] } {
   const texts = new Map<string, string>();
   for (const [name, value] of new URLSearchParams(search)) if (!texts.has(name)) texts.set(name, value);
   const read = questions.map((question) => parseQuestion(question, texts));
-  return { answers: Object.assign({}, ...read.map((one) => one.answers)), problems: read.flatMap((one) => one.problems) };
+  return {
+    answers: Object.assign({}, ...read.map((one) => one.answers)),
+    problems: read.flatMap((one) => one.problems),
+  };
 }
 
 /** The address of answers: names sorted, values as `parseAddress` reads them. Empty answers give an empty text. */
 export function toAddress(answers: Answers): string {
   const pairs = Object.entries(answers).sort(([a], [b]) => (a < b ? -1 : 1));
-  const text = new URLSearchParams(pairs.map(([name, answer]): [string, string] => [name, answerText(answer)])).toString();
+  const text = new URLSearchParams(
+    pairs.map(([name, answer]): [string, string] => [name, answerText(answer)]),
+  ).toString();
   return text === '' ? '' : `?${text}`;
 }
 

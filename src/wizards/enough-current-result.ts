@@ -1,8 +1,38 @@
 // What "Is my power enough?" works out of its answers. The quick part follows a slider; the remedies may come a moment later.
-import type { Bar, Capacity, DistrictLoad, Judgement, LabelFinding, Layout, RailFinding, RailVoltage, Remedy, Scale, Stage, Summary, Supply, TripReach, Verdict } from '../engine/index.ts';
+import type {
+  Bar,
+  Capacity,
+  DistrictLoad,
+  Judgement,
+  LabelFinding,
+  Layout,
+  RailFinding,
+  RailVoltage,
+  Remedy,
+  Scale,
+  Stage,
+  Summary,
+  Supply,
+  TripReach,
+  Verdict,
+} from '../engine/index.ts';
 import {
-  atLeast, capacity, checkLabels, districtLoad, firstThatReaches, histogram, judge, judgeRails, largestMoving, moreTrains, railVoltage, remedies, spellsPerEvening, summarise,
-  trainCount, tripReach,
+  atLeast,
+  capacity,
+  checkLabels,
+  districtLoad,
+  firstThatReaches,
+  histogram,
+  judge,
+  judgeRails,
+  largestMoving,
+  moreTrains,
+  railVoltage,
+  remedies,
+  spellsPerEvening,
+  summarise,
+  trainCount,
+  tripReach,
 } from '../engine/index.ts';
 import type { Answers } from './answers.ts';
 import type { OutcomeId } from './outcomes.ts';
@@ -33,7 +63,9 @@ export interface Power {
   readonly spells: number;
   readonly trip: TripReach;
   /** Undefined while it is not known how the rail voltage comes about. */
-  readonly rails: { readonly voltage: RailVoltage; readonly finding: RailFinding; readonly certain: RailFinding } | undefined;
+  readonly rails:
+    | { readonly voltage: RailVoltage; readonly finding: RailFinding; readonly certain: RailFinding }
+    | undefined;
 }
 
 /** The part that follows a slider. */
@@ -58,12 +90,25 @@ export function reckon(answers: Answers): Reckoning {
     labels: checkLabels(label, reader.inputLabel('unit')),
     stage,
     assumptions: reader.assumptions,
-    plainSum: layout.trains.reduce((sum, group) => sum + (group.count * (group.running.from + group.running.to)) / 2, 0),
-    power: supply === undefined ? undefined : power(supply, stage, load, scale, eveningHours, reader.rails('unit') !== undefined),
+    plainSum: layout.trains.reduce(
+      (sum, group) => sum + (group.count * (group.running.from + group.running.to)) / 2,
+      0,
+    ),
+    power:
+      supply === undefined
+        ? undefined
+        : power(supply, stage, load, scale, eveningHours, reader.rails('unit') !== undefined),
   };
 }
 
-function power(supply: Supply, stage: Stage, load: DistrictLoad, scale: Scale, eveningHours: number, railsKnown: boolean): Power {
+function power(
+  supply: Supply,
+  stage: Stage,
+  load: DistrictLoad,
+  scale: Scale,
+  eveningHours: number,
+  railsKnown: boolean,
+): Power {
   const able = capacity(supply, stage);
   const judgement = judge(load, able);
   const voltage = railVoltage(supply, stage.rails);
@@ -74,7 +119,9 @@ function power(supply: Supply, stage: Stage, load: DistrictLoad, scale: Scale, e
     judgement,
     spells: spellsPerEvening(judgement.aboveHard, eveningHours),
     trip: tripReach(supply, stage),
-    rails: railsKnown ? { voltage, finding: judgeRails(voltage, scale), certain: judgeRails(lowest, scale) } : undefined,
+    rails: railsKnown
+      ? { voltage, finding: judgeRails(voltage, scale), certain: judgeRails(lowest, scale) }
+      : undefined,
   };
 }
 

@@ -1,7 +1,7 @@
 // "Is my power enough?": one state a question. What is computed is derived from the answers in enough-current-result.ts.
 import { assign, setup } from 'xstate';
-import { TYPES, trainsIn } from './machine.ts';
 import type { Context, UserAnswer } from './machine.ts';
+import { TYPES, trainsIn } from './machine.ts';
 import type { QuestionId } from './questions.ts';
 
 interface Told {
@@ -9,10 +9,12 @@ interface Told {
   readonly event: UserAnswer;
 }
 
-const chose = (field: string, option: string) => ({ event }: Told): boolean => {
-  const answer = event.answers[field];
-  return answer?.kind === 'choice' && answer.option === option;
-};
+const chose =
+  (field: string, option: string) =>
+  ({ event }: Told): boolean => {
+    const answer = event.answers[field];
+    return answer?.kind === 'choice' && answer.option === option;
+  };
 
 export const enoughCurrent = setup({
   types: TYPES,

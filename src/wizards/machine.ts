@@ -17,7 +17,10 @@ export interface UserAnswer {
 }
 
 /** Gives the machine its types without a cast. */
-export const TYPES: { context: Context; events: UserAnswer } = { context: { answers: {} }, events: { type: 'user.answer', answers: {} } };
+export const TYPES: { context: Context; events: UserAnswer } = {
+  context: { answers: {} },
+  events: { type: 'user.answer', answers: {} },
+};
 
 export interface Replayed {
   readonly snapshot: AnyMachineSnapshot;
@@ -37,7 +40,8 @@ export function replay(machine: AnyStateMachine, answers: Answers): Replayed {
   const trail: Question[] = [];
   for (;;) {
     const question = BY_ID.get(String(snapshot.value));
-    if (question === undefined || snapshot.status === 'done') return { snapshot, question: undefined, trail, problems: [] };
+    if (question === undefined || snapshot.status === 'done')
+      return { snapshot, question: undefined, trail, problems: [] };
     const given = answersTo(question, answers);
     if (given === undefined) return { snapshot, question, trail, problems: [] };
     const problems = misfits(question, { ...answersOf(trail, answers), ...given });
@@ -74,8 +78,9 @@ export function without(answers: Answers, question: Question): Answers {
 
 /** How many trains the answers speak of. */
 export function trainsIn(answers: Answers): number {
-  const count = (field: (typeof QUESTIONS.fleet.fields)[number] | (typeof QUESTIONS.measured.fields)[number]): number =>
-    answers[field.id] === undefined ? 0 : (spanOf(answers, field)?.from ?? 0);
+  const count = (
+    field: (typeof QUESTIONS.fleet.fields)[number] | (typeof QUESTIONS.measured.fields)[number],
+  ): number => (answers[field.id] === undefined ? 0 : (spanOf(answers, field)?.from ?? 0));
   const [modern, older] = QUESTIONS.fleet.fields;
   return count(modern) + count(older) + count(QUESTIONS.measured.fields[0]);
 }

@@ -39,7 +39,11 @@ export interface Question {
   readonly fields: readonly Field[];
 }
 
-const choice = (id: string, options: readonly string[], more: Pick<ChoiceField, 'assume' | 'when'> = {}): ChoiceField => ({
+const choice = (
+  id: string,
+  options: readonly string[],
+  more: Pick<ChoiceField, 'assume' | 'when'> = {},
+): ChoiceField => ({
   kind: 'choice',
   id,
   options,
@@ -82,7 +86,10 @@ const railFields = (prefix: string): readonly Field[] => [
 ];
 
 export const QUESTIONS = {
-  system: { id: 'system', fields: [choice('system', ['two-rail', 'three-rail', 'battery', 'analogue'], { assume: 'two-rail' })] },
+  system: {
+    id: 'system',
+    fields: [choice('system', ['two-rail', 'three-rail', 'battery', 'analogue'], { assume: 'two-rail' })],
+  },
   aim: { id: 'aim', fields: [choice('aim', ['enough', 'shorts'], { assume: 'enough' })] },
   scale: { id: 'scale', fields: [choice('scale', ['z', 'n', 'tt', 'h0', '0', '1'], { assume: 'h0' })] },
   draw: { id: 'draw', fields: [choice('draw', ['count', 'measured'], { assume: 'count' })] },

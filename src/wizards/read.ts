@@ -1,5 +1,15 @@
 // From answers to what the engine takes, with what was assumed on the way.
-import type { InputLabel, Layout, NamedSupply, Plug, RailSetting, Scale, Span, Stage, SupplyLabel } from '../engine/index.ts';
+import type {
+  InputLabel,
+  Layout,
+  NamedSupply,
+  Plug,
+  RailSetting,
+  Scale,
+  Span,
+  Stage,
+  SupplyLabel,
+} from '../engine/index.ts';
 import { DRAWS, fleet, measuredTrains, middle, OWN_USE, trainCount } from '../engine/index.ts';
 import type { Answer, Answers } from './answers.ts';
 import { optionOf, spanOf, UNKNOWN } from './answers.ts';
@@ -12,7 +22,9 @@ export interface Assumption {
   readonly answer: Answer;
 }
 
-const FIELDS = new Map<string, Field>(Object.values(QUESTIONS).flatMap((question) => question.fields.map((field): [string, Field] => [field.id, field])));
+const FIELDS = new Map<string, Field>(
+  Object.values(QUESTIONS).flatMap((question) => question.fields.map((field): [string, Field] => [field.id, field])),
+);
 const SCALES: readonly Scale[] = ['z', 'n', 'tt', 'h0', '0', '1'];
 const PLUGS: readonly Plug[] = ['centre-plus', 'centre-minus', 'terminals'];
 
@@ -79,7 +91,9 @@ export class Reader {
       running = DRAWS[scale].modern;
       this.assume('running', { kind: 'number', span: running });
     }
-    return [measuredTrains(this.number('trains') ?? 1, running, this.number('standing') ?? middle(DRAWS[scale].standing))];
+    return [
+      measuredTrains(this.number('trains') ?? 1, running, this.number('standing') ?? middle(DRAWS[scale].standing)),
+    ];
   }
 
   private moving(count: number): number {

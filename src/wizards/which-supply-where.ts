@@ -1,13 +1,15 @@
 // "Which supply goes on which unit?": two units, two supplies. Results are derived in which-supply-where-result.ts.
 import { assign, setup } from 'xstate';
-import { TYPES, trainsIn } from './machine.ts';
 import type { UserAnswer } from './machine.ts';
+import { TYPES, trainsIn } from './machine.ts';
 import type { QuestionId } from './questions.ts';
 
-const system = (option: string) => ({ event }: { readonly event: UserAnswer }): boolean => {
-  const answer = event.answers['system'];
-  return answer?.kind === 'choice' && answer.option === option;
-};
+const system =
+  (option: string) =>
+  ({ event }: { readonly event: UserAnswer }): boolean => {
+    const answer = event.answers['system'];
+    return answer?.kind === 'choice' && answer.option === option;
+  };
 
 export const whichSupplyWhere = setup({
   types: TYPES,

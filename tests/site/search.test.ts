@@ -14,16 +14,36 @@ const SAID: readonly (readonly [words: string, pages: readonly string[]])[] = [
   ['does not boost', ['learn/what-a-booster-adds/']],
   ['my booster does not boost', ['learn/what-a-booster-adds/']],
   ['which supply goes where', ['fixes/larger-to-command-station/', 'fixes/supplies-either-way/']],
-  ['power district', ['fixes/more-districts/', 'fixes/booster-with-own-supply/', 'fixes/booster-with-freed-supply/', 'learn/what-a-booster-adds/', 'glossary/']],
+  [
+    'power district',
+    [
+      'fixes/more-districts/',
+      'fixes/booster-with-own-supply/',
+      'fixes/booster-with-freed-supply/',
+      'learn/what-a-booster-adds/',
+      'glossary/',
+    ],
+  ],
   ['one short stops everything', ['fixes/breakers-and-sub-districts/']],
   ['sub-district', ['fixes/breakers-and-sub-districts/', 'glossary/']],
-  ['overload', ['fixes/larger-supply/', 'fixes/fewer-moving/', 'learn/no-single-number/', 'fixes/calm-the-consumption/']],
+  [
+    'overload',
+    ['fixes/larger-supply/', 'fixes/fewer-moving/', 'learn/no-single-number/', 'fixes/calm-the-consumption/'],
+  ],
   ['power cycles', ['fixes/larger-supply/', 'fixes/put-on-in-two-groups/']],
   ['turns on and off', ['fixes/larger-supply/', 'fixes/put-on-in-two-groups/']],
   ['coach lamps', ['fixes/calm-the-consumption/']],
   ['current drain', ['fixes/calm-the-consumption/']],
   ['zu wenig Strom', ['fixes/larger-supply/', 'learn/larger-supply-first/', 'learn/no-single-number/']],
-  ['Boosterkreis', ['fixes/booster-with-own-supply/', 'fixes/booster-with-freed-supply/', 'fixes/more-districts/', 'learn/what-a-booster-adds/']],
+  [
+    'Boosterkreis',
+    [
+      'fixes/booster-with-own-supply/',
+      'fixes/booster-with-freed-supply/',
+      'fixes/more-districts/',
+      'learn/what-a-booster-adds/',
+    ],
+  ],
   ['2 A 4 A mean nothing to me', ['learn/no-single-number/', 'fixes/larger-supply/', 'fixes/read-both-labels/']],
 ];
 
@@ -31,8 +51,13 @@ describe('search', () => {
   test.each(SAID)('finds the right page for “%s”', async (words, expected) => {
     const { page, problems, close } = await open(`en/search/?q=${encodeURIComponent(words)}`);
     await page.locator('#results .list a').first().waitFor();
-    const found = await page.locator('#results .list a').evaluateAll((links) => links.slice(0, 3).map((link) => link.getAttribute('href') ?? ''));
-    expect(found.some((address) => expected.some((one) => address.includes(`/en/${one}`))), found.join(' ')).toBe(true);
+    const found = await page
+      .locator('#results .list a')
+      .evaluateAll((links) => links.slice(0, 3).map((link) => link.getAttribute('href') ?? ''));
+    expect(
+      found.some((address) => expected.some((one) => address.includes(`/en/${one}`))),
+      found.join(' '),
+    ).toBe(true);
     expect(await problems()).toEqual([]);
     await close();
   });

@@ -38,8 +38,20 @@ const layoutOf = (modern: number, older: number, moving: number): Layout => ({
   stored: 0,
 });
 const BAR = 0.05;
-const count = (id: string, least: number, most: number): NumberField => ({ kind: 'number', id, quantity: 'count', least, most });
-const current = (id: string, least: number, most: number): NumberField => ({ kind: 'number', id, quantity: 'current', least, most });
+const count = (id: string, least: number, most: number): NumberField => ({
+  kind: 'number',
+  id,
+  quantity: 'count',
+  least,
+  most,
+});
+const current = (id: string, least: number, most: number): NumberField => ({
+  kind: 'number',
+  id,
+  quantity: 'current',
+  least,
+  most,
+});
 
 function useSlider({ say, numbers }: FigureProps) {
   return (field: NumberField, key: string, value: number, onValue: (value: number) => void) => (
@@ -72,7 +84,15 @@ function HowManyTrains({ say, numbers }: FigureProps) {
   }, [total, moving, older, amps]);
   return (
     <div class="live two">
-      <Drawn id="how-many" say={say} numbers={numbers} load={load} usable={able.usable} hard={able.hard} caption={say('figure-caption', { trains: total, moving })} />
+      <Drawn
+        id="how-many"
+        say={say}
+        numbers={numbers}
+        load={load}
+        usable={able.usable}
+        hard={able.hard}
+        caption={say('figure-caption', { trains: total, moving })}
+      />
       <div class="part">
         <p role="status">{resultLine(judgement, able.usable, { say, numbers })}</p>
         <fieldset class="pair">
@@ -101,11 +121,23 @@ function LargerSupply({ say, numbers }: FigureProps) {
   const more = capacity(supplyOf(amps + 1), stageOf(limit)).usable - able.usable;
   return (
     <div class="live two">
-      <Drawn id="larger" say={say} numbers={numbers} load={load} usable={able.usable} hard={able.hard} caption={say('figure-caption', { trains: 6, moving: 3 })} />
+      <Drawn
+        id="larger"
+        say={say}
+        numbers={numbers}
+        load={load}
+        usable={able.usable}
+        hard={able.hard}
+        caption={say('figure-caption', { trains: 6, moving: 3 })}
+      />
       <div class="part">
         <p role="status">
-          {say('lesson-result-supply', { usable: numbers.ampsExactly(able.usable), by: say(`lesson-by-${able.limitedBy}`) })}{' '}
-          {say('lesson-next-supply', { more: numbers.ampsExactly(Math.max(0, more)) })} {resultLine(judge(load, able), able.usable, { say, numbers })}
+          {say('lesson-result-supply', {
+            usable: numbers.ampsExactly(able.usable),
+            by: say(`lesson-by-${able.limitedBy}`),
+          })}{' '}
+          {say('lesson-next-supply', { more: numbers.ampsExactly(Math.max(0, more)) })}{' '}
+          {resultLine(judge(load, able), able.usable, { say, numbers })}
         </p>
         {slider(current('supply', 1, 6), 'lesson-supply', amps, setAmps)}
         {slider(current('limit', 1, 5), 'lesson-limit', limit, setLimit)}
@@ -127,7 +159,8 @@ function BoosterAdds({ say, numbers }: FigureProps) {
       }),
     [trains, amps],
   );
-  const change = (list: readonly number[], index: number, value: number): number[] => list.map((old, i) => (i === index ? value : old));
+  const change = (list: readonly number[], index: number, value: number): number[] =>
+    list.map((old, i) => (i === index ? value : old));
   const division = evenness(parts.map((part) => part.here));
   return (
     <div class="live part">
@@ -151,10 +184,18 @@ function BoosterAdds({ say, numbers }: FigureProps) {
                 load={part.load}
                 usable={part.able.usable}
                 hard={part.able.hard}
-                caption={say('lesson-part', { part: name, usable: numbers.ampsExactly(part.able.usable), share: numbers.share(chanceAbove(part.load.distribution, part.able.usable)) })}
+                caption={say('lesson-part', {
+                  part: name,
+                  usable: numbers.ampsExactly(part.able.usable),
+                  share: numbers.share(chanceAbove(part.load.distribution, part.able.usable)),
+                })}
               />
-              {slider(count(`trains-${name}`, 0, 8), `lesson-${side}`, part.here, (value) => setTrains(change(trains, index, value)))}
-              {slider(current(`supply-${name}`, 1, 5), `lesson-supply-${side}`, amps[index] ?? 1, (value) => setAmps(change(amps, index, value)))}
+              {slider(count(`trains-${name}`, 0, 8), `lesson-${side}`, part.here, (value) =>
+                setTrains(change(trains, index, value)),
+              )}
+              {slider(current(`supply-${name}`, 1, 5), `lesson-supply-${side}`, amps[index] ?? 1, (value) =>
+                setAmps(change(amps, index, value)),
+              )}
             </div>
           );
         })}

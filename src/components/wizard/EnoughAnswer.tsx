@@ -3,7 +3,7 @@ import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Remedy, RuleResult, Working } from '../../engine/index.ts';
 import { atLeast, DRAWS } from '../../engine/index.ts';
 import type { Answers } from '../../wizards/answers.ts';
-import type { Conclusion, Reckoning } from '../../wizards/enough-current-result.ts';
+import type { Conclusion, Power, Reckoning } from '../../wizards/enough-current-result.ts';
 import { buys, conclude, reckon, verdictAtOwnUse } from '../../wizards/enough-current-result.ts';
 import { QUESTIONS } from '../../wizards/questions.ts';
 import { Histogram } from '../figures/Histogram.tsx';
@@ -30,7 +30,7 @@ export function EnoughAnswer(props: Props) {
     conclusion: conclude(answers, reckoning),
   }));
   useEffect(() => {
-    if (concluded.answers === answers) return undefined;
+    if (concluded.answers === answers) return;
     const timer = setTimeout(() => setConcluded({ answers, conclusion: conclude(answers, reckoning) }), REST_MS);
     return () => clearTimeout(timer);
   }, [answers, reckoning, concluded]);
@@ -45,7 +45,7 @@ export function EnoughAnswer(props: Props) {
       <section class="part" aria-busy={concluded.answers !== answers}>
         <p>
           <span class={`tag ${stop || verdict === undefined ? 'short' : verdict}`}>
-            {say(stop ? 'verdict-stop' : verdict === undefined ? 'verdict-unknown' : `verdict-${verdict}`)}
+            {say(stop ? 'verdict-stop' : `verdict-${verdict ?? 'unknown'}`)}
           </span>
         </p>
         <h1 class="verdict" tabIndex={-1}>
@@ -79,47 +79,61 @@ interface WithReckoning extends Props {
   readonly reckoning: Reckoning;
 }
 
-function headlines(reckoning: Reckoning, conclusion: Conclusion, { say, numbers, fixes }: Props): { headline: string; lead: string } {
-  const { power, layout, eveningHours, labels } = reckoning;
-  const { outcome, chosen } = conclusion;
-  const fix = fixes[outcome];
+interface Texts {
+  readonly headline: string;
+  readonly lead: string;
+}
+
+function headlines(reckoning: Reckoning, conclusion: Conclusion, props: Props): Texts {
+  const { power, labels } = reckoning;
+  const { outcome } = conclusion;
+  const title = props.fixes[outcome]?.title ?? '';
+  const lead = props.say(`lead-${outcome}`);
   if (outcome === 'wrong-supply' && labels.kind === 'not-permitted') {
-    return { headline: fix?.title ?? '', lead: `${say('lead-wrong-supply')} ${say(`because-not-permitted-${labels.because}`)}` };
+    return { headline: title, lead: `${lead} ${props.say(`because-not-permitted-${labels.because}`)}` };
   }
-  if (power === undefined || outcome === 'rail-voltage-too-high') return { headline: fix?.title ?? '', lead: say(`lead-${outcome}`) };
-  const { judgement, supply, capacity, spells } = power;
+  if (power === undefined || outcome === 'rail-voltage-too-high') return { headline: title, lead };
+  return { headline: headlineOf(reckoning, power, props), lead: leadOf(reckoning, power, conclusion, props) };
+}
+
+function headlineOf({ layout }: Reckoning, { judgement, spells }: Power, { say, numbers }: Props): string {
+  const { verdict, aboveHard } = judgement;
   const values = {
     moving: layout.moving,
-    spells: numbers.plain(spells, spells < 10 ? 0 : 0),
+    spells: numbers.plain(spells, 0),
     evenings: numbers.plain(1 / Math.max(spells, 1e-9), 0),
   };
-  const headline =
-    judgement.verdict !== 'short'
-      ? say(judgement.verdict === 'tight' || layout.moving > 0 ? `headline-${judgement.verdict}` : 'headline-standing-ample', values)
-      : say(shortHeadline(judgement.aboveHard, spells), values);
+  if (verdict === 'short') return say(shortHeadline(aboveHard, spells), values);
+  const standing = layout.moving === 0 && verdict !== 'tight';
+  return say(standing ? 'headline-standing-ample' : `headline-${verdict}`, values);
+}
+
+function leadOf(reckoning: Reckoning, power: Power, conclusion: Conclusion, { say, numbers }: Props): string {
+  const { judgement, supply, capacity } = power;
+  const { chosen, mayMove, outcome } = conclusion;
   const planned = chosen?.usable.map((amps) => numbers.amps(amps)) ?? [];
-  const lead = say(`lead-${outcome}`, {
+  const [here = '', there = ''] = planned;
+  return say(`lead-${outcome}`, {
     usable: numbers.ampsExactly(capacity.usable),
     inside: numbers.share(1 - judgement.aboveUsable),
-    evening: numbers.hours(eveningHours),
-    coaches: layout.coaches,
+    coaches: reckoning.layout.coaches,
     chance: numbers.share(chosen?.aboveHard ?? 0),
     rating: numbers.amps(chosen?.ratings[0] ?? supply.amps),
     supply: numbers.amps(supply.amps),
     limit: numbers.amps(reckoning.stage.limit),
-    here: planned[0] ?? '',
-    there: planned[1] ?? '',
-    each: planned[0] ?? '',
+    here,
+    there,
+    each: here,
     districts: planned.length,
-    moving: chosen?.moving ?? Math.max(0, conclusion.mayMove?.tight ?? 0),
+    moving: chosen?.moving ?? Math.max(0, mayMove?.tight ?? 0),
   });
-  return { headline, lead };
 }
 
 function shortHeadline(aboveHard: number, spells: number): string {
   if (aboveHard > 0.25) return 'headline-short-always';
   if (spells >= 1.5) return 'headline-short-often';
-  return spells > 0.67 ? 'headline-short-once' : 'headline-short-rare';
+  if (spells > 0.67) return 'headline-short-once';
+  return spells > 0.05 ? 'headline-short-rare' : 'headline-short-strained';
 }
 
 function Assumptions(props: WithReckoning) {
@@ -129,25 +143,40 @@ function Assumptions(props: WithReckoning) {
     scale: scaleName,
     trains,
     moving: layout.moving,
-    supply: power === undefined ? say('assumed-unknown-supply') : `${numbers.amps(power.supply.amps)} ${say(`kind-${power.supply.kind}`)}`,
+    supply:
+      power === undefined
+        ? say('assumed-unknown-supply')
+        : `${numbers.amps(power.supply.amps)} ${say(`kind-${power.supply.kind}`)}`,
     limit: numbers.amps(reckoning.stage.limit),
   });
   const otherOwnUse = 0.3;
   const otherwise = verdictAtOwnUse(reckoning, otherOwnUse);
-  const ownUseMatters = reckoning.stage.ownUse === 0 && otherwise !== undefined && otherwise !== power?.judgement.verdict;
+  const ownUseMatters =
+    reckoning.stage.ownUse === 0 && otherwise !== undefined && otherwise !== power?.judgement.verdict;
   const draws = DRAWS[reckoning.scale];
   const kinds = layout.trains.map((group) => group.kind);
-  const sure = kinds.some((kind) => kind.startsWith('older')) && draws.modernSure !== 'memory' ? draws.olderSure : draws.modernSure;
+  const sure =
+    kinds.some((kind) => kind.startsWith('older')) && draws.modernSure !== 'memory'
+      ? draws.olderSure
+      : draws.modernSure;
   return (
     <details class="assumed">
       <summary>
         {line} {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
       </summary>
       <ul>
-        {kinds.some((kind) => kind !== 'measured') && <li>{say('assumed-draws', { sure: say(`draws-sure-${sure}`) })}</li>}
+        {kinds.some((kind) => kind !== 'measured') && (
+          <li>{say('assumed-draws', { sure: say(`draws-sure-${sure}`) })}</li>
+        )}
         {layout.trains.map((group) => (
           <li key={group.kind}>
-            {group.count} {say(`kind-${group.kind}`)}: <span class="num">{say('table-range', { from: numbers.ampsExactly(group.running.from), to: numbers.ampsExactly(group.running.to) })}</span>
+            {group.count} {say(`kind-${group.kind}`)}:{' '}
+            <span class="num">
+              {say('table-range', {
+                from: numbers.ampsExactly(group.running.from),
+                to: numbers.ampsExactly(group.running.to),
+              })}
+            </span>
           </li>
         ))}
         {ownUseMatters && (
@@ -160,7 +189,10 @@ function Assumptions(props: WithReckoning) {
 
 function Draw({ reckoning, say, numbers, home }: WithReckoning) {
   const { power, layout, trains, bars } = reckoning;
-  const caption = say(power === undefined ? 'figure-caption-plain' : 'figure-caption', { trains, moving: layout.moving });
+  const caption = say(power === undefined ? 'figure-caption-plain' : 'figure-caption', {
+    trains,
+    moving: layout.moving,
+  });
   return (
     <div class="part">
       <Histogram
@@ -188,12 +220,22 @@ function Notes({ reckoning, say, numbers }: Pick<WithReckoning, 'reckoning' | 's
   const { power, eveningHours } = reckoning;
   if (power === undefined) return null;
   const { rails, trip, spells } = power;
-  const high = rails?.finding === 'slow' || rails?.finding === 'too-low' ? rails.voltage.loaded.from : rails?.voltage.idle.to;
+  const high =
+    rails?.finding === 'slow' || rails?.finding === 'too-low' ? rails.voltage.loaded.from : rails?.voltage.idle.to;
   return (
     <ul class="notes">
-      {spells >= 0.05 && <li>{say('spells-line', { hours: numbers.hours(eveningHours), spells: numbers.plain(spells, spells < 10 ? 1 : 0) })}</li>}
+      {spells >= 0.05 && (
+        <li>
+          {say('spells-line', {
+            hours: numbers.hours(eveningHours),
+            spells: numbers.plain(spells, spells < 10 ? 1 : 0),
+          })}
+        </li>
+      )}
       {trip !== 'reached' && <li>{say(`trip-${trip}`)}</li>}
-      {rails !== undefined && rails.finding !== 'in-range' && <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(high ?? 0) })}</li>}
+      {rails !== undefined && rails.finding !== 'in-range' && (
+        <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(high ?? 0) })}</li>
+      )}
     </ul>
   );
 }
@@ -205,7 +247,8 @@ function WhatIf({ answers, onAdjust, reckoning, say, numbers }: WithReckoning) {
   const moving = QUESTIONS.moving.fields[0];
   const supply = QUESTIONS['supply-label'].fields.find((field) => field.id === 'supply-amps');
   const coaches = QUESTIONS.coaches.fields[0];
-  const problem = (least: number, most: number): string => say('what-if-problem', { least: numbers.plain(least, 1), most: numbers.plain(most, 1) });
+  const problem = (least: number, most: number): string =>
+    say('what-if-problem', { least: numbers.plain(least, 1), most: numbers.plain(most, 1) });
   const mostCoaches = Math.max(20, layout.coaches);
   const mostAmps = Math.max(10, power?.supply.amps ?? 0);
   return (
@@ -259,7 +302,14 @@ function WhatIf({ answers, onAdjust, reckoning, say, numbers }: WithReckoning) {
   );
 }
 
-function Remedies({ conclusion, reckoning, say, numbers, fixes, home }: WithReckoning & { readonly conclusion: Conclusion }) {
+function Remedies({
+  conclusion,
+  reckoning,
+  say,
+  numbers,
+  fixes,
+  home,
+}: WithReckoning & { readonly conclusion: Conclusion }) {
   if (conclusion.remedies.length === 0 || reckoning.power === undefined) return null;
   const fine = atLeast(reckoning.power.judgement.verdict, 'enough');
   const needsLabels = reckoning.labels.kind === 'unknown' && conclusion.remedies.some(buys);
@@ -285,7 +335,9 @@ function Remedies({ conclusion, reckoning, say, numbers, fixes, home }: WithReck
           {conclusion.remedies.map((remedy) => (
             <tr key={remedy.id}>
               <th scope="row">
-                <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, fixes[remedy.id]?.short ?? remedy.id, say, numbers.amps.bind(numbers))}</a>
+                <a href={`${home}fixes/${remedy.id}/`}>
+                  {remedyName(remedy, fixes[remedy.id]?.short ?? remedy.id, say, numbers.amps.bind(numbers))}
+                </a>
                 {remedy.id === conclusion.outcome && <small> {say('remedy-chosen')}</small>}
               </th>
               <td class="num" data-label={say('usable-column')}>
@@ -310,7 +362,10 @@ function Remedies({ conclusion, reckoning, say, numbers, fixes, home }: WithReck
 function remedyName(remedy: Remedy, short: string, say: Say, amps: (value: number) => string): string {
   if (remedy.moving !== undefined) return `${short}: ${remedy.moving}`;
   if (remedy.ratings.length === 0) return short;
-  const counted = remedy.ratings.length > 2 ? say('ratings-each', { n: remedy.ratings.length, amps: amps(remedy.ratings[0] ?? 0) }) : remedy.ratings.map(amps).join(' + ');
+  const counted =
+    remedy.ratings.length > 2
+      ? say('ratings-each', { n: remedy.ratings.length, amps: amps(remedy.ratings[0] ?? 0) })
+      : remedy.ratings.map(amps).join(' + ');
   return `${short}: ${counted}`;
 }
 
@@ -325,11 +380,15 @@ function Details({ conclusion, reckoning, say, numbers, home }: WithReckoning & 
   ];
   if (power !== undefined) {
     rows.push([say('number-usable'), amps(power.capacity.usable)], [say('number-hard'), amps(power.capacity.hard)]);
-    if (power.capacity.usableAtBest > power.capacity.usable + 0.005) rows.push([say('number-usable-best'), amps(power.capacity.usableAtBest)]);
+    if (power.capacity.usableAtBest > power.capacity.usable + 0.005)
+      rows.push([say('number-usable-best'), amps(power.capacity.usableAtBest)]);
   }
   const { mayMove, more } = conclusion;
   if (mayMove !== undefined && reckoning.trains > 0) {
-    rows.push([say('number-may-move'), String(Math.max(0, mayMove.enough))], [say('number-may-move-tight'), String(Math.max(0, mayMove.tight))]);
+    rows.push(
+      [say('number-may-move'), String(Math.max(0, mayMove.enough))],
+      [say('number-may-move-tight'), String(Math.max(0, mayMove.tight))],
+    );
   }
   if (more !== undefined) rows.push([say('number-more', { kind: say(`kind-${more.kind}`) }), String(more.count)]);
   return (
@@ -343,12 +402,15 @@ function Details({ conclusion, reckoning, say, numbers, home }: WithReckoning & 
           </div>
         ))}
       </dl>
-      {power !== undefined && <Rules {...{ say, numbers, home }} judgement={power.judgement} capacity={power.capacity} />}
+      {power !== undefined && (
+        <Rules {...{ say, numbers, home }} judgement={power.judgement} capacity={power.capacity} />
+      )}
     </section>
   );
 }
 
-type RulesProps = Pick<AnswerProps, 'say' | 'numbers' | 'home'> & Pick<NonNullable<Reckoning['power']>, 'judgement' | 'capacity'>;
+type RulesProps = Pick<AnswerProps, 'say' | 'numbers' | 'home'> &
+  Pick<NonNullable<Reckoning['power']>, 'judgement' | 'capacity'>;
 
 function Rules({ judgement, capacity, say, numbers, home }: RulesProps) {
   const amps = numbers.ampsExactly.bind(numbers);
@@ -357,7 +419,12 @@ function Rules({ judgement, capacity, say, numbers, home }: RulesProps) {
     [
       'everyday',
       judgement.everyday,
-      { usable: amps(capacity.usable), above: numbers.share(judgement.aboveUsable), hard: amps(capacity.hard), 'hard-share': numbers.share(judgement.aboveHard) },
+      {
+        usable: amps(capacity.usable),
+        above: numbers.share(judgement.aboveUsable),
+        hard: amps(capacity.hard),
+        'hard-share': numbers.share(judgement.aboveHard),
+      },
     ],
     ['stall', judgement.stall, compare(judgement.stall)],
     ['power-up', judgement.powerUp, compare(judgement.powerUp)],
@@ -369,7 +436,10 @@ function Rules({ judgement, capacity, say, numbers, home }: RulesProps) {
         <li key={id}>
           <details>
             <summary>
-              <span class={`tag ${rule.passes ? 'enough' : 'short'}`}>{say(rule.passes ? 'rule-kept' : 'rule-broken')}</span> <b>{say(`rule-${id}`)}</b>: {say(`rule-${id}-text`, values)}
+              <span class={`tag ${rule.passes ? 'enough' : 'short'}`}>
+                {say(rule.passes ? 'rule-kept' : 'rule-broken')}
+              </span>{' '}
+              <b>{say(`rule-${id}`)}</b>: {say(`rule-${id}-text`, values)}
             </summary>
             <Workings working={rule.working satisfies Working} say={say} numbers={numbers} home={home} />
           </details>

@@ -52,7 +52,9 @@ export function answerWords(answer: Answer, field: Field, words: FieldWords, say
   if (answer.kind === 'number') return numberWords(answer.span.from, answer.span.to, field, numbers);
   if (field.assume === undefined) return say('not-known');
   const assumed =
-    field.kind === 'choice' ? (words.options?.[field.assume]?.label ?? field.assume) : numberWords(field.assume, field.assume, field, numbers);
+    field.kind === 'choice'
+      ? (words.options?.[field.assume]?.label ?? field.assume)
+      : numberWords(field.assume, field.assume, field, numbers);
   return `${assumed} (${say('is-assumed')})`;
 }
 

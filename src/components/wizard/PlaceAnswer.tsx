@@ -86,15 +86,22 @@ function ArrangementCard({ arrangement, supplies, railsKnown, best, say, numbers
             <li key={placed.supply}>
               <p>
                 <b>{say(index === 0 ? 'place-station' : 'place-booster')}</b> ←{' '}
-                {say('place-supply', { n: placed.supply + 1, volts: numbers.volts(supply.volts), kind: say(`kind-${supply.kind}`), amps: numbers.amps(supply.amps) })}
+                {say('place-supply', {
+                  n: placed.supply + 1,
+                  volts: numbers.volts(supply.volts),
+                  kind: say(`kind-${supply.kind}`),
+                  amps: numbers.amps(supply.amps),
+                })}
               </p>
               {placed.label.kind === 'not-permitted' ? (
                 <p>
-                  <span class="tag short">{say('place-not-permitted')}</span> {say(`because-not-permitted-${placed.label.because}`)}
+                  <span class="tag short">{say('place-not-permitted')}</span>{' '}
+                  {say(`because-not-permitted-${placed.label.because}`)}
                 </p>
               ) : (
                 <p class="num">
-                  {railsKnown && `${idle.to - loaded.from < 0.05 ? say('place-rails-one', { idle: numbers.volts(idle.to) }) : say('place-rails', { loaded: numbers.volts(loaded.from), idle: numbers.volts(idle.to) })} · `}
+                  {railsKnown &&
+                    `${idle.to - loaded.from < 0.05 ? say('place-rails-one', { idle: numbers.volts(idle.to) }) : say('place-rails', { loaded: numbers.volts(loaded.from), idle: numbers.volts(idle.to) })} · `}
                   {say('place-usable', { amps: numbers.ampsExactly(placed.capacity.usable) })} ·{' '}
                   {say('place-strain', { share: numbers.share(placed.judgement.aboveUsable) })}{' '}
                   <span class={`tag ${placed.judgement.verdict}`}>{say(`verdict-${placed.judgement.verdict}`)}</span>
@@ -114,7 +121,11 @@ function ArrangementCard({ arrangement, supplies, railsKnown, best, say, numbers
   );
 }
 
-function stepSentence(arrangement: Arrangement, railsKnown: boolean, { say, numbers }: Pick<Props, 'say' | 'numbers'>): string {
+function stepSentence(
+  arrangement: Arrangement,
+  railsKnown: boolean,
+  { say, numbers }: Pick<Props, 'say' | 'numbers'>,
+): string {
   if (!railsKnown) return say('place-step-unknown');
   const { step } = arrangement;
   if (stepSize(step) <= STEP_LIMIT + 1e-9) return say('place-step-level', { volts: numbers.volts(STEP_LIMIT) });

@@ -36,9 +36,13 @@ export function QuestionForm({ question, words, before, former, problems: fromLi
     const askedIds = new Set(asked.map((field) => field.id));
     const answers = Object.fromEntries(Object.entries(read.answers).filter(([id]) => askedIds.has(id)));
     const missing = asked
-      .filter((field) => !(field.id in answers) && !read.problems.some((problem) => problem.field === field.id))
+      .filter((field) => !(field.id in answers || read.problems.some((problem) => problem.field === field.id)))
       .map((field): Problem => ({ field: field.id, because: 'empty', given: '' }));
-    const found = [...read.problems.filter((problem) => askedIds.has(problem.field)), ...missing, ...misfits(question, { ...before, ...answers })];
+    const found = [
+      ...read.problems.filter((problem) => askedIds.has(problem.field)),
+      ...missing,
+      ...misfits(question, { ...before, ...answers }),
+    ];
     setProblems(found);
     if (found.length === 0) onAnswer(answers);
     else setTries(tries + 1);
@@ -98,10 +102,23 @@ interface FieldProps {
 }
 
 function FieldInput(props: FieldProps) {
-  return props.field.kind === 'choice' ? <Choice {...props} options={props.field.options} /> : <NumberInput {...props} />;
+  return props.field.kind === 'choice' ? (
+    <Choice {...props} options={props.field.options} />
+  ) : (
+    <NumberInput {...props} />
+  );
 }
 
-function Choice({ field, words, heading, text, problem, sentence: tell, onText, options }: FieldProps & { readonly options: readonly string[] }) {
+function Choice({
+  field,
+  words,
+  heading,
+  text,
+  problem,
+  sentence: tell,
+  onText,
+  options,
+}: FieldProps & { readonly options: readonly string[] }) {
   const option = (value: string, label: string, hint: string | undefined, first: boolean) => (
     <label key={value}>
       <input
@@ -127,7 +144,9 @@ function Choice({ field, words, heading, text, problem, sentence: tell, onText, 
           {tell(problem)}
         </p>
       )}
-      {options.map((value, index) => option(value, words?.options?.[value]?.label ?? value, words?.options?.[value]?.hint, index === 0))}
+      {options.map((value, index) =>
+        option(value, words?.options?.[value]?.label ?? value, words?.options?.[value]?.hint, index === 0),
+      )}
       {option('unknown', words?.unknown ?? '', undefined, false)}
     </fieldset>
   );
@@ -135,7 +154,12 @@ function Choice({ field, words, heading, text, problem, sentence: tell, onText, 
 
 function NumberInput({ field, words, heading, text, problem, sentence: tell, onText }: FieldProps) {
   const unknown = text === 'unknown';
-  const described = [words?.hint === undefined ? '' : `${field.id}-hint`, problem === undefined ? '' : `${field.id}-problem`].join(' ').trim();
+  const described = [
+    words?.hint === undefined ? '' : `${field.id}-hint`,
+    problem === undefined ? '' : `${field.id}-problem`,
+  ]
+    .join(' ')
+    .trim();
   const label = <label for={field.id}>{words?.label}</label>;
   return (
     <div class="field">
@@ -165,7 +189,11 @@ function NumberInput({ field, words, heading, text, problem, sentence: tell, onT
         onInput={(event) => onText(event.currentTarget.value)}
       />
       <label class="unknown">
-        <input type="checkbox" checked={unknown} onChange={(event) => onText(event.currentTarget.checked ? 'unknown' : '')} />
+        <input
+          type="checkbox"
+          checked={unknown}
+          onChange={(event) => onText(event.currentTarget.checked ? 'unknown' : '')}
+        />
         <span>{words?.unknown}</span>
       </label>
     </div>

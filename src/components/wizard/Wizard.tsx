@@ -11,8 +11,8 @@ import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../wizards/which-su
 import type { Language } from '../language.ts';
 import type { AnswerWords, QuestionWords, Say } from '../words.ts';
 import { Numbers, sayer } from '../words.ts';
-import { EnoughAnswer } from './EnoughAnswer.tsx';
 import { useAnswerWords } from './answer-words.ts';
+import { EnoughAnswer } from './EnoughAnswer.tsx';
 import { KnownAnswers } from './KnownAnswers.tsx';
 import { PlaceAnswer } from './PlaceAnswer.tsx';
 import type { AnswerProps } from './parts.tsx';
@@ -85,7 +85,9 @@ export default function Wizard(props: WizardProps) {
   };
   const last = state.trail.at(-1);
   const linkProblems = [...problems, ...state.problems];
-  const elsewhere = linkProblems.filter((problem) => !state.question?.fields.some((field) => field.id === problem.field));
+  const elsewhere = linkProblems.filter(
+    (problem) => !state.question?.fields.some((field) => field.id === problem.field),
+  );
   const { answerWords, failed, again } = useAnswerWords(`${home}work-it-out/${wizard}.json`, state.trail.length > 0);
 
   return (
@@ -119,7 +121,9 @@ export default function Wizard(props: WizardProps) {
           words={questions[state.question.id] ?? { title: '', why: '', fields: {} }}
           before={answersOf(state.trail, answers)}
           former={{ ...former, ...answers }}
-          problems={linkProblems.filter((problem) => state.question?.fields.some((field) => field.id === problem.field))}
+          problems={linkProblems.filter((problem) =>
+            state.question?.fields.some((field) => field.id === problem.field),
+          )}
           say={say}
           onAnswer={answer}
         />
@@ -150,7 +154,14 @@ export default function Wizard(props: WizardProps) {
           </button>
         </p>
       )}
-      <KnownAnswers trail={state.trail} answers={answers} questions={questions} say={say} numbers={numbers} onChange={askAgain} />
+      <KnownAnswers
+        trail={state.trail}
+        answers={answers}
+        questions={questions}
+        say={say}
+        numbers={numbers}
+        onChange={askAgain}
+      />
     </div>
   );
 }
@@ -214,7 +225,17 @@ function PlainAnswer({ outcome, fixes, cautions, say, home, language }: AnswerPr
   );
 }
 
-function LinkProblems({ problems, questions, all, say }: { problems: readonly Problem[]; questions: WizardProps['questions']; all: readonly Question[]; say: Say }) {
+function LinkProblems({
+  problems,
+  questions,
+  all,
+  say,
+}: {
+  problems: readonly Problem[];
+  questions: WizardProps['questions'];
+  all: readonly Question[];
+  say: Say;
+}) {
   const wordsOf = (problem: Problem): QuestionWords | undefined => {
     const question = all.find((one) => one.fields.some((field) => field.id === problem.field));
     return question === undefined ? undefined : questions[question.id];
@@ -232,7 +253,17 @@ function LinkProblems({ problems, questions, all, say }: { problems: readonly Pr
   );
 }
 
-function Progress({ trail, question, all, say }: { trail: Replayed['trail']; question: Question | undefined; all: readonly Question[]; say: Say }) {
+function Progress({
+  trail,
+  question,
+  all,
+  say,
+}: {
+  trail: Replayed['trail'];
+  question: Question | undefined;
+  all: readonly Question[];
+  say: Say;
+}) {
   const at = question === undefined ? all.length : all.findIndex((one) => one.id === question.id);
   const ahead = all.slice(at + 1);
   return (
@@ -251,4 +282,3 @@ function Progress({ trail, question, all, say }: { trail: Replayed['trail']; que
     </ol>
   );
 }
-

@@ -36,7 +36,7 @@ export function useAnswerWords(address: string, wanted: boolean): Fetched {
   const [tries, setTries] = useState(0);
   const again = useCallback(() => setTries((old) => old + 1), []);
   useEffect(() => {
-    if (!wanted) return undefined;
+    if (!wanted) return;
     const stop = new AbortController();
     setFailed(false);
     fetch(address, { signal: stop.signal })

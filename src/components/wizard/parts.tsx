@@ -1,8 +1,8 @@
 // Pieces that both answers share: steps with their cautions, workings, what has been said, sharing.
 import { useState } from 'preact/hooks';
+import type { Working } from '../../engine/index.ts';
 import type { Language } from '../language.ts';
 import { firstSentence } from '../sentences.ts';
-import type { Working } from '../../engine/index.ts';
 import type { CautionWords, FixWords, Numbers, Say } from '../words.ts';
 
 export interface AnswerProps {
@@ -15,7 +15,12 @@ export interface AnswerProps {
   readonly home: string;
 }
 
-export function Steps({ fix, cautions, say, language }: { fix: FixWords } & Pick<AnswerProps, 'cautions' | 'say' | 'language'>) {
+export function Steps({
+  fix,
+  cautions,
+  say,
+  language,
+}: { fix: FixWords } & Pick<AnswerProps, 'cautions' | 'say' | 'language'>) {
   const told = new Set<string>();
   return (
     <ol class="steps">
@@ -40,7 +45,12 @@ export function Steps({ fix, cautions, say, language }: { fix: FixWords } & Pick
 }
 
 /** A caution at its step: in full the first time, by its harm where it has been told above. */
-function Caution({ words, again, say, language }: { words: CautionWords | undefined; again: boolean } & Pick<AnswerProps, 'say' | 'language'>) {
+function Caution({
+  words,
+  again,
+  say,
+  language,
+}: { words: CautionWords | undefined; again: boolean } & Pick<AnswerProps, 'say' | 'language'>) {
   if (words === undefined) return null;
   const [harm, more] = firstSentence(words.harm, language);
   return (
@@ -66,9 +76,17 @@ export function Verify({ fix, say }: { fix: FixWords; say: Say }) {
   );
 }
 
-export function Workings({ working, say, numbers, home }: { working: Working } & Pick<AnswerProps, 'say' | 'numbers' | 'home'>) {
-  const show = (value: number, unit: Working['unit']): string =>
-    unit === 'A' ? numbers.ampsExactly(value) : unit === 'V' ? numbers.volts(value) : unit === 'share' ? numbers.share(value) : numbers.plain(value, 2);
+export function Workings({
+  working,
+  say,
+  numbers,
+  home,
+}: { working: Working } & Pick<AnswerProps, 'say' | 'numbers' | 'home'>) {
+  const show = (value: number, unit: Working['unit']): string => {
+    if (unit === 'A') return numbers.ampsExactly(value);
+    if (unit === 'V') return numbers.volts(value);
+    return unit === 'share' ? numbers.share(value) : numbers.plain(value, 2);
+  };
   return (
     <div class="workings">
       <p>{say(`formula-${working.formula}`)}</p>

@@ -1,0 +1,56 @@
+// Reads the words as they lie in src/content, without building the site.
+import { existsSync, readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'yaml';
+
+export const CONTENT = join(import.meta.dirname, '../../src/content');
+
+/** Every language that is shipped has a folder of its own. */
+export const LANGUAGES: readonly string[] = readdirSync(CONTENT, { withFileTypes: true })
+  .filter((entry) => entry.isDirectory())
+  .map((entry) => entry.name);
+
+/** A page or a list of words: its data, and below it the text of a page. */
+export interface Words {
+  readonly id: string;
+  readonly file: string;
+  readonly data: Readonly<Record<string, unknown>>;
+  readonly body: string;
+}
+
+export function isRecord(value: unknown): value is Readonly<Record<string, unknown>> {
+  return typeof value === 'object' && value !== null && !Array.isArray(value);
+}
+
+/** All words of one kind in one language. */
+export function wordsOf(language: string, kind: string): Words[] {
+  const folder = join(CONTENT, language, kind);
+  if (!existsSync(folder)) return [];
+  return readdirSync(folder).map((name) => {
+    const text = readFileSync(join(folder, name), 'utf8');
+    const [, front = text, body = ''] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
+    const data: unknown = parse(front);
+    if (!isRecord(data)) throw new Error(`${name} holds no words`);
+    return { id: name.replace(/\.[a-z]+$/, ''), file: join(folder, name), data, body };
+  });
+}
+
+/** The texts in a list, or none. */
+export function texts(value: unknown): string[] {
+  return Array.isArray(value) ? value.filter((one): one is string => typeof one === 'string') : [];
+}
+
+export interface Step {
+  readonly text: string;
+  readonly cautions: readonly string[];
+}
+
+/** The steps of a fix, each with all that it says. */
+export function stepsOf(words: Words): Step[] {
+  const { steps } = words.data;
+  if (!Array.isArray(steps)) return [];
+  return steps.filter(isRecord).map((step) => ({
+    text: [step['do'], step['more']].filter((part) => typeof part === 'string').join(' '),
+    cautions: texts(step['cautions']),
+  }));
+}

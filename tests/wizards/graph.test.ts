@@ -1,0 +1,224 @@
+// Each machine walked from its first question with every kind of answer: where guards look at one answer only, this
+// meets every transition without trying every combination.
+import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
+import { initialTransition, transition } from 'xstate';
+import { describe, expect, test } from 'vitest';
+import type { Answers } from '../../src/wizards/answers.ts';
+import { isAsked } from '../../src/wizards/answers.ts';
+import type { UserAnswer } from '../../src/wizards/machine.ts';
+import type { OutcomeId } from '../../src/wizards/outcomes.ts';
+import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/outcomes.ts';
+import type { Question } from '../../src/wizards/questions.ts';
+import { LANGUAGES, stepsOf, wordsOf } from '../content/folder.ts';
+import { enoughCurrentEnd, whichSupplyEnd } from './ends.ts';
+import { TO_ENOUGH_CURRENT, TO_WHICH_SUPPLY } from './outcomes.ts';
+import { textsFor, told, WIZARDS } from './told.ts';
+
+/** Complete answers to one question: each text of each field once, beside plain answers, all unknown, and all at their least. */
+function answersFor({ fields }: Question): Answers[] {
+  const complete = (textOf: (id: string, texts: readonly string[]) => string | undefined): Answers => {
+    const given: Record<string, Answers[string]> = {};
+    for (const field of fields) {
+      const text = textOf(field.id, textsFor(field)) ?? 'unknown';
+      const answer = told({ [field.id]: text })[field.id];
+      if (answer !== undefined && isAsked(field, given)) given[field.id] = answer;
+    }
+    return given;
+  };
+  const oneByOne = fields.flatMap((field) =>
+    textsFor(field).map((text) => complete((id, texts) => (id === field.id ? text : texts[1]))),
+  );
+  return [...oneByOne, complete(() => 'unknown'), complete((_, texts) => texts[0])];
+}
+
+const events = (question: Question): UserAnswer[] =>
+  answersFor(question).map((answers) => ({ type: 'user.answer', answers }));
+
+/** Declared transitions of a machine, as "from -> to (guard)". */
+function declared(machine: AnyStateMachine): string[] {
+  return Object.values(machine.states).flatMap((state) =>
+    [...state.transitions.values()].flat().map((one) => name(state.key, one.target?.[0]?.key, one.guard)),
+  );
+}
+
+const name = (from: string, to: string | undefined, guard: unknown): string =>
+  `${from} -> ${to ?? 'nowhere'}${guard === undefined ? '' : ` (${JSON.stringify(guard)})`}`;
+
+interface Walk {
+  readonly taken: ReadonlySet<string>;
+  readonly next: ReadonlyMap<string, ReadonlySet<string>>;
+  readonly ends: ReadonlySet<string>;
+}
+
+function walk(machine: AnyStateMachine, questions: readonly Question[]): Walk {
+  const taken = new Set<string>();
+  const next = new Map<string, Set<string>>();
+  const ends = new Set<string>();
+  const open: AnyMachineSnapshot[] = [initialTransition(machine)[0]];
+  for (let snapshot = open.pop(); snapshot !== undefined; snapshot = open.pop()) {
+    const at = String(snapshot.value);
+    if (snapshot.status === 'done') ends.add(at);
+    if (snapshot.status === 'done' || next.has(at)) continue;
+    const following = new Set<string>();
+    next.set(at, following);
+    const question = questions.find(({ id }) => id === at);
+    if (question === undefined) throw new Error(`the state ${at} is no question and no end`);
+    for (const event of events(question)) {
+      expect(snapshot.can(event), `${at} refuses ${JSON.stringify(event.answers)}`).toBe(true);
+      for (const one of machine.getTransitionData(snapshot, event)) taken.add(name(at, one.target?.[0]?.key, one.guard));
+      const [after] = transition(machine, snapshot, event);
+      following.add(String(after.value));
+      open.push(after);
+    }
+  }
+  return { taken, next, ends };
+}
+
+/** Every way through, as lists of states. */
+function paths(next: Walk['next'], at: string, before: readonly string[] = []): string[][] {
+  if (before.includes(at)) throw new Error(`a circle: ${[...before, at].join(' -> ')}`);
+  const following = next.get(at);
+  if (following === undefined) return [[...before, at]];
+  return [...following].flatMap((state) => paths(next, state, [...before, at]));
+}
+
+describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
+  const walked = walk(machine, questions);
+
+  test('meets every declared transition, target and guard alike', () => {
+    expect([...walked.taken].sort()).toEqual(declared(machine).sort());
+  });
+
+  test('meets every declared state', () => {
+    expect([...walked.next.keys(), ...walked.ends].sort()).toEqual(Object.keys(machine.states).sort());
+  });
+
+  test('goes round no circle, and every path ends in a final state', () => {
+    const all = paths(walked.next, questions[0]?.id ?? '');
+    expect(all.length).toBeGreaterThan(3);
+    for (const path of all) expect(walked.ends, path.join(' -> ')).toContain(path.at(-1));
+  });
+
+  test('asks exactly the questions that it lists, in the listed order on every path', () => {
+    const order = questions.map(({ id }) => id);
+    expect([...walked.next.keys()].sort()).toEqual([...order].sort());
+    for (const path of paths(walked.next, order[0] ?? '')) {
+      const asked = path.slice(0, -1);
+      expect(asked).toEqual(order.filter((id) => asked.includes(id)));
+    }
+  });
+
+  test('remembers every answer on the way', () => {
+    let snapshot: AnyMachineSnapshot = initialTransition(machine)[0];
+    let given: Answers = {};
+    for (let question = questions[0]; question !== undefined; question = questions.find(({ id }) => id === snapshot.value)) {
+      const [event] = events(question);
+      if (event === undefined) throw new Error(`${question.id} has no answer`);
+      given = { ...given, ...event.answers };
+      [snapshot] = transition(machine, snapshot, event);
+    }
+    expect(snapshot.context).toEqual({ answers: given });
+  });
+});
+
+const ENDS: readonly (readonly [
+  string,
+  readonly OutcomeId[],
+  Readonly<Record<string, Readonly<Record<string, string>>>>,
+  (answers: Answers) => string,
+])[] = [
+  ['Is my power enough?', ENOUGH_CURRENT_OUTCOMES, TO_ENOUGH_CURRENT, enoughCurrentEnd],
+  ['Which supply goes on which unit?', WHICH_SUPPLY_OUTCOMES, TO_WHICH_SUPPLY, whichSupplyEnd],
+];
+
+describe.each(ENDS)('"%s"', (_, outcomes, examples, endOf) => {
+  test('has an example for each of its outcomes and for no other', () => {
+    expect(Object.keys(examples).sort()).toEqual([...outcomes].sort());
+  });
+
+  test.each(outcomes.map((outcome) => [outcome]))('can end in %s', (outcome) => {
+    expect(endOf(told(examples[outcome] ?? {}))).toBe(outcome);
+  });
+});
+
+const EVERY_OUTCOME = [...new Set<OutcomeId>([...ENOUGH_CURRENT_OUTCOMES, ...WHICH_SUPPLY_OUTCOMES])];
+const HANDS_ON =
+  /\b(plug|plugs|plugged|unplug|unplugged|pull|gap both|cut|saw|solder|joiner|joiners|meter|measure|load-test|coin|switch on|switch everything off|with everything off|power on)\b/i;
+
+describe.each(LANGUAGES)('the pages of the outcomes in "%s"', (language) => {
+  const fixes = new Map(wordsOf(language, 'fixes').map((words) => [words.id, words]));
+
+  test('are there for every outcome, and no page is left over', () => {
+    expect([...fixes.keys()].sort()).toEqual([...EVERY_OUTCOME].sort());
+  });
+
+  test.each(EVERY_OUTCOME)('%s says what to do, how one knows that it worked, and what if not', (outcome) => {
+    const page = fixes.get(outcome);
+    expect(page === undefined ? 0 : stepsOf(page).length).toBeGreaterThan(0);
+    for (const part of ['title', 'lead', 'verify', 'next']) expect(String(page?.data[part] ?? '').trim()).not.toBe('');
+  });
+
+  test.each(EVERY_OUTCOME)('%s names the wizard that can end in it', (outcome) => {
+    const ends = [ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES].map((list) => new Set<string>(list).has(outcome));
+    const wizard = ends.every(Boolean) ? 'both' : ends[0] === true ? 'enough-current' : 'which-supply-where';
+    expect(fixes.get(outcome)?.data['wizard']).toBe(wizard);
+  });
+});
+
+describe('in English', () => {
+  const fixes = wordsOf('en', 'fixes');
+  const handsOn = fixes.filter((page) => !page.id.startsWith('out-of-scope') && stepsOf(page).some(({ text }) => HANDS_ON.test(text)));
+
+  test('most pages have something to plug, cut, solder, measure or switch', () => {
+    expect(handsOn.length).toBeGreaterThan(12);
+  });
+
+  test.each(handsOn.map((page) => [page.id, page] as const))('%s, where hands are at work, has a caution at a step', (_, page) => {
+    expect(stepsOf(page).flatMap(({ cautions }) => cautions).length).toBeGreaterThan(0);
+  });
+
+  test.each(fixes.flatMap((page) => stepsOf(page).map((step, i) => [page.id, i + 1, step] as const)))(
+    '%s, step %i: what can hurt carries its caution',
+    (_, __, { text, cautions }) => {
+      const needs: readonly (readonly [RegExp, readonly string[]])[] = [
+        [/^gap both rails/i, ['cutting-rails']],
+        [/\bcoin\b/i, ['short-heat', 'current-the-scale-bears']],
+        [/\bmultimeter|\bwith the same meter\b|\bmeter into\b/i, ['meter-on-amperes']],
+        [/\bcontrol link\b.*\bplug|\bconnect\b.*\bcontrol link\b/i, ['no-signal-runaway']],
+        [/\bpower resistor\b/i, ['lamp-hot']],
+      ];
+      for (const [says, wanted] of needs) {
+        if (says.test(text)) expect(wanted.some((id) => cautions.includes(id)), `${says}: ${text}`).toBe(true);
+      }
+    },
+  );
+
+  const page = (id: string) => {
+    const found = fixes.find((one) => one.id === id);
+    if (found === undefined) throw new Error(`no page ${id}`);
+    return found;
+  };
+  const BOOSTERS = ['booster-with-freed-supply', 'booster-with-own-supply', 'more-districts'];
+
+  // Common practice, no source: without the control link no command gets through a booster.
+  test.each(BOOSTERS)('%s has a step for the control link, with the caution about a booster without signal', (id) => {
+    const step = stepsOf(page(id)).find(({ text }) => /control link/i.test(text));
+    expect(step?.text).toMatch(/connect .*control link/i);
+    expect(step?.cautions).toContain('no-signal-runaway');
+  });
+
+  // NEM 609, 6.1: outputs of supplies are never joined in series or in parallel.
+  test.each([...BOOSTERS, 'larger-supply', 'two-supplies-alike'])('%s warns never to join the outputs of two supplies', (id) => {
+    expect(stepsOf(page(id)).flatMap(({ cautions }) => cautions)).toContain('two-supplies-never-joined');
+  });
+
+  test('that warning says what NEM 609 forbids', () => {
+    const caution = wordsOf('en', 'cautions').find(({ id }) => id === 'two-supplies-never-joined');
+    expect(String(caution?.data['do'])).toMatch(/never join outputs.*NEM 609/is);
+  });
+
+  test.each([...BOOSTERS, 'larger-supply', 'two-supplies-alike', 'wrong-supply', 'read-both-labels'])(
+    '%s has the labels read before anything is plugged',
+    (id) => expect(stepsOf(page(id)).flatMap(({ cautions }) => cautions)).toContain('label-before-plug'),
+  );
+});
