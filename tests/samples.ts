@@ -1,5 +1,15 @@
 // Fleets, supplies and units that several tests speak of.
-import type { Capacity, DemandInput, Draw, Judgement, Layout, Span, Stage, Supply, Verdict } from '../src/engine/index.ts';
+import type {
+  Capacity,
+  DemandInput,
+  Draw,
+  Judgement,
+  Layout,
+  Span,
+  Stage,
+  Supply,
+  Verdict,
+} from '../src/engine/index.ts';
 import { capacity, constant, districtLoad, even, fleet, judge } from '../src/engine/index.ts';
 
 /** H0 locomotives without anything else on the track, at the default draws. */

@@ -77,12 +77,14 @@ export function demandRows(input: DemandInput, least: number, most: number): Dis
   };
   for (const group of input.fixed) everyMoment(group.count, group.draw);
   for (const group of always) everyMoment(group.count, group.running);
-  const groups = free.filter((group) => group.count > 0).map((group) => {
-    const beyondBase = share === 1 ? extraWhenMoving(group) : undefined;
-    if (beyondBase !== undefined) base += group.count * meanOf(group.standing);
-    const standing = beyondBase === undefined ? kernel(group.standing) : undefined;
-    return { count: group.count, running: kernel(beyondBase ?? group.running), standing };
-  });
+  const groups = free
+    .filter((group) => group.count > 0)
+    .map((group) => {
+      const beyondBase = share === 1 ? extraWhenMoving(group) : undefined;
+      if (beyondBase !== undefined) base += group.count * meanOf(group.standing);
+      const standing = beyondBase === undefined ? kernel(group.standing) : undefined;
+      return { count: group.count, running: kernel(beyondBase ?? group.running), standing };
+    });
   // The widest last: by then the fewest rows are wanted.
   groups.sort((a, b) => a.running.last - b.running.last);
   for (const { count, running, standing } of groups) {
@@ -114,7 +116,9 @@ function extraWhenMoving(group: TrainGroup): Draw | undefined {
 }
 
 /** Mixture of regimes that exclude each other (evening with lamps on, day): exact; variances are never added across. */
-export function mix(regimes: readonly { readonly probability: number; readonly distribution: Distribution }[]): Distribution {
+export function mix(
+  regimes: readonly { readonly probability: number; readonly distribution: Distribution }[],
+): Distribution {
   const step = regimes[0]?.distribution.step ?? GRID_STEP;
   const sum = regimes.reduce((total, regime) => total + regime.probability, 0);
   if (Math.abs(sum - 1) > 1e-9) throw new RangeError(`mix: probabilities add up to ${sum}, not 1`);
@@ -251,7 +255,11 @@ class Table {
     const [lowest, highest] = this.#rangeAfter(count);
     const rows: Row[] = [];
     for (let movers = lowest; movers <= highest; movers++) {
-      rows.push(this.#rows.length === 1 ? this.#power(running, count, movers, rows.at(-1)) : this.#horner(running, count, movers));
+      rows.push(
+        this.#rows.length === 1
+          ? this.#power(running, count, movers, rows.at(-1))
+          : this.#horner(running, count, movers),
+      );
     }
     this.#rows = rows;
     this.#first = lowest;
@@ -303,8 +311,10 @@ class Table {
   #horner(running: Kernel, count: number, movers: number): Row {
     const most = Math.min(count, movers - this.#first);
     let sum = scaled(this.#rowOf(movers - most) ?? NOTHING, binomial(count, most));
-    for (let j = most - 1; j >= 0; j--) sum = this.#convolver.apply(running, sum, this.#rowOf(movers - j), binomial(count, j));
-    return sum;
+    for (let j = most - 1; j >= 0; j--) {
+      sum = this.#convolver.pass(running, sum, this.#rowOf(movers - j), binomial(count, j));
+    }
+    return { low: sum.low, mass: sum.mass.slice() };
   }
 }
 
@@ -329,28 +339,38 @@ function binomial(n: number, k: number): number {
 }
 
 function check(input: DemandInput, least: number, most: number, share: number, step: number): void {
-  const fail = (what: string): never => {
-    throw new RangeError(`demand: ${what}`);
-  };
-  for (const group of [...input.trains, ...input.fixed]) {
-    if (!Number.isInteger(group.count) || group.count < 0) fail(`count ${group.count} is not a whole number from 0 up`);
+  for (const { count } of [...input.trains, ...input.fixed]) {
+    if (!Number.isInteger(count) || count < 0) fail(`count ${count} is not a whole number from 0 up`);
   }
-  const draws = [...input.trains.flatMap((g) => [g.running, g.standing]), ...input.fixed.map((g) => g.draw)];
-  for (const draw of draws) {
-    const currents = draw.kind === 'even' ? [draw.span.from, draw.span.to] : draw.states.map((state) => state.current);
-    for (const current of currents) if (!(current >= 0 && current <= 100)) fail(`current ${current} A is outside 0 to 100 A`);
-    if (draw.kind === 'even' && draw.span.from > draw.span.to) fail(`span from ${draw.span.from} A to ${draw.span.to} A runs backwards`);
-    if (draw.kind === 'states') {
-      const sum = draw.states.reduce((total, state) => total + state.probability, 0);
-      if (Math.abs(sum - 1) > 1e-9) fail(`state probabilities add up to ${sum}, not 1`);
-    }
+  for (const { running, standing } of input.trains) for (const draw of [running, standing]) checkDraw(draw);
+  for (const { draw } of input.fixed) checkDraw(draw);
+  checkMovers(input, least, most);
+  if (!(share > 0 && share <= 1)) fail(`share ${share} is outside 0 to 1`);
+  if (!(step >= 0.0005 && step <= 1)) fail(`grid step ${step} A is outside 0.0005 to 1 A`);
+}
+
+function fail(what: string): never {
+  throw new RangeError(`demand: ${what}`);
+}
+
+function checkDraw(draw: Draw): void {
+  const currents = draw.kind === 'even' ? [draw.span.from, draw.span.to] : draw.states.map((state) => state.current);
+  for (const current of currents) {
+    if (!(current >= 0 && current <= 100)) fail(`current ${current} A is outside 0 to 100 A`);
   }
+  if (draw.kind === 'even') {
+    if (draw.span.from > draw.span.to) fail(`span from ${draw.span.from} A to ${draw.span.to} A runs backwards`);
+    return;
+  }
+  const sum = draw.states.reduce((total, state) => total + state.probability, 0);
+  if (!(Math.abs(sum - 1) <= 1e-9)) fail(`state probabilities add up to ${sum}, not 1`);
+}
+
+function checkMovers(input: DemandInput, least: number, most: number): void {
   const trains = countOf(input.trains);
   const always = countOf(input.trains.filter((group) => group.alwaysMoving === true));
   if (trains + countOf(input.fixed) > MOST_CONSUMERS) fail(`more than ${MOST_CONSUMERS} consumers`);
   if (!Number.isInteger(least) || least < always) fail(`${least} moving, but ${always} always move`);
   if (!Number.isInteger(most) || most > trains) fail(`${most} moving of ${trains} trains`);
   if (least > most) fail(`rows from ${least} to ${most}`);
-  if (!(share > 0 && share <= 1)) fail(`share ${share} is outside 0 to 1`);
-  if (!(step >= 0.0005 && step <= 1)) fail(`grid step ${step} A is outside 0.0005 to 1 A`);
 }

@@ -23,8 +23,8 @@ export interface ScaleDraws {
 
 const span = (from: number, to: number): Span => ({ from, to });
 
-// Sources: H0 and N running and stall figures: trade-magazine-2014, withheld-manuals; 0 and 1: withheld-manuals,
-// nem-663 class statement; all else common practice or memory, as marked.
+// Sources: H0 and N running and stall figures: trade-magazine-2014, withheld-manuals; all else common
+// practice or memory, as marked.
 export const DRAWS: Readonly<Record<Scale, ScaleDraws>> = {
   z: {
     modern: span(0.06, 0.2),

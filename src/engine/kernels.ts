@@ -36,7 +36,10 @@ function kernel(cells: readonly (readonly [number, number])[], runFrom = 0, runT
   return { cells, runFrom, runTo, runWeight, first: Math.min(...offsets), last: Math.max(...offsets) };
 }
 
-function gather(states: readonly { readonly current: number; readonly probability: number }[], step: number): [number, number][] {
+function gather(
+  states: readonly { readonly current: number; readonly probability: number }[],
+  step: number,
+): [number, number][] {
   const cells = new Map<number, number>();
   for (const { current, probability } of states) {
     const place = current / step;
@@ -87,17 +90,40 @@ export class Convolver {
   #source = new Float64Array(0);
   #suffix = new Float64Array(0);
   #prefix = new Float64Array(0);
+  #target = new Float64Array(0);
+  #other = new Float64Array(0);
 
   /** The row folded with the kernel, and `weight` times another row on top. */
   apply(kernel: Kernel, row: Row, more?: Row, weight = 0): Row {
+    const { low, mass } = this.pass(kernel, row, more, weight);
+    return { low, mass: mass.slice() };
+  }
+
+  /** The same, in working space: good until the next but one call. */
+  pass(kernel: Kernel, row: Row, more?: Row, weight = 0): Row {
     const low = Math.min(row.low + kernel.first, more?.low ?? Number.POSITIVE_INFINITY);
     const foldedEnd = row.low + kernel.last + row.mass.length;
     const end = Math.max(foldedEnd, more === undefined ? 0 : more.low + more.mass.length);
-    const target = new Float64Array(end - low);
-    if (kernel.runTo >= kernel.runFrom) this.#run(target, row.low + kernel.first - low, row.mass, kernel);
-    else for (const [offset, cell] of kernel.cells) addTo(target, row.low + offset - low, row.mass, cell);
+    const target = this.#space(end - low);
+    const start = row.low + kernel.first - low;
+    target.fill(0, 0, start);
+    if (kernel.runTo >= kernel.runFrom) {
+      target.fill(0, foldedEnd - low);
+      this.#run(target, start, row.mass, kernel);
+    } else {
+      target.fill(0, start);
+      for (const [offset, cell] of kernel.cells) addTo(target, row.low + offset - low, row.mass, cell);
+    }
     if (more !== undefined) addTo(target, more.low - low, more.mass, weight);
     return { low, mass: target };
+  }
+
+  // Two spaces in turn: what the call before gave may be what this call reads.
+  #space(length: number): Float64Array {
+    const space = this.#other.length < length ? new Float64Array(2 * length) : this.#other;
+    this.#other = this.#target;
+    this.#target = space;
+    return space.subarray(0, length);
   }
 
   // Sliding sum by block prefixes and suffixes (van Herk): additions only, so nothing cancels. A window of `length` cells

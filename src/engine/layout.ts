@@ -3,12 +3,14 @@
 import type { Capacity } from './capacity.ts';
 import type { Distribution, Draw, FixedGroup, TrainGroup } from './demand.ts';
 import { constant, demand, demandRows, even, GRID_STEP, meanOf } from './demand.ts';
-import type { Scale } from './draws.ts';
+import type { Scale, Sureness } from './draws.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
 import type { DistrictLoad, Verdict } from './rules.ts';
 import { atLeast, judge } from './rules.ts';
 import type { Span } from './units.ts';
 import { middle } from './units.ts';
+import type { Working } from './workings.ts';
+import { working } from './workings.ts';
 
 /** Trains of one kind. Currents in amperes. */
 export interface Trains {
@@ -69,6 +71,35 @@ export function trainCount(layout: Pick<Layout, 'trains'>): number {
 /** Load of a district that holds any one consumer with the chance `share` (1: the whole layout). */
 export function districtLoad(layout: Layout, share = 1): DistrictLoad {
   return loadWith(layout, demand({ ...demandParts(layout), moving: layout.moving, share }), share);
+}
+
+const SOURCES_OF: Readonly<Record<Sureness, readonly string[]>> = {
+  sourced: ['withheld-manuals', 'trade-magazine-2014'],
+  practice: ['common-practice'],
+  memory: ['from-memory'],
+};
+
+/** How a figure of the draw (mean, 95 % point, largest; amperes) came about. Measured trains need no source but the person. */
+export function demandWorking(layout: Layout, scale: Scale, value: number): Working {
+  const { modernSure, olderSure } = DRAWS[scale];
+  const sources = layout.trains.flatMap(({ kind }) => {
+    if (kind === 'measured') return [];
+    return SOURCES_OF[kind.startsWith('older') ? olderSure : modernSure];
+  });
+  const inputs = [
+    ['trains', trainCount(layout), 'trains'],
+    ['moving', layout.moving, 'trains'],
+    ['coaches', layout.coaches, 'pieces'],
+    ['accessories', layout.accessories, 'pieces'],
+    ['grid', stepFor(layout), 'A'],
+  ] as const;
+  return working('demand', value, 'A', inputs, [...new Set(['hong-2013', 'own-derivation', ...sources])]);
+}
+
+/** Plain sum of the middle running draw of every train, for comparison, amperes. */
+export function plainSum(layout: Layout): Working {
+  const sum = layout.trains.reduce((total, group) => total + group.count * middle(group.running), 0);
+  return working('plain-sum', sum, 'A', [['trains', trainCount(layout), 'trains']], ['common-practice']);
 }
 
 // Fine enough that the grid never shows, coarse enough that a hundred trains still answer at once: at most 1500 cells.

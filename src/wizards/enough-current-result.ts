@@ -15,6 +15,7 @@ import type {
   Supply,
   TripReach,
   Verdict,
+  Working,
 } from '../engine/index.ts';
 import {
   atLeast,
@@ -27,6 +28,7 @@ import {
   judgeRails,
   largestMoving,
   moreTrains,
+  plainSum,
   railVoltage,
   remedies,
   spellsPerEvening,
@@ -50,8 +52,7 @@ export interface Reckoning {
   readonly labels: LabelFinding;
   readonly stage: Stage;
   readonly assumptions: readonly Assumption[];
-  /** Plain sum of every train's middle running draw, for comparison, amperes. */
-  readonly plainSum: number;
+  readonly plainSum: Working;
   /** Present once the supply's label is known. */
   readonly power: Power | undefined;
 }
@@ -90,10 +91,7 @@ export function reckon(answers: Answers): Reckoning {
     labels: checkLabels(label, reader.inputLabel('unit')),
     stage,
     assumptions: reader.assumptions,
-    plainSum: layout.trains.reduce(
-      (sum, group) => sum + (group.count * (group.running.from + group.running.to)) / 2,
-      0,
-    ),
+    plainSum: plainSum(layout),
     power:
       supply === undefined
         ? undefined

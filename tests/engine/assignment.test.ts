@@ -12,7 +12,10 @@ function cheapest(costs: readonly (readonly number[])[]): number {
   );
 }
 
-const cost = fc.oneof({ weight: 6, arbitrary: fc.integer({ min: 0, max: 50 }) }, { weight: 1, arbitrary: fc.constant(FORBIDDEN) });
+const cost = fc.oneof(
+  { weight: 6, arbitrary: fc.integer({ min: 0, max: 50 }) },
+  { weight: 1, arbitrary: fc.constant(FORBIDDEN) },
+);
 const tables = fc
   .tuple(fc.integer({ min: 1, max: 6 }), fc.integer({ min: 0, max: 2 }))
   .chain(([rows, more]) =>

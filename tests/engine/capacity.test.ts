@@ -1,7 +1,14 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Supply } from '../../src/engine/index.ts';
-import { capacity, MODEL_SUPPLY_LIMIT, ratingThatFills, trackCurrent, tripReach, withinModelLimit } from '../../src/engine/index.ts';
+import {
+  capacity,
+  MODEL_SUPPLY_LIMIT,
+  ratingThatFills,
+  trackCurrent,
+  tripReach,
+  withinModelLimit,
+} from '../../src/engine/index.ts';
 import { near } from '../near.ts';
 import { ac, dc, unit } from '../samples.ts';
 
@@ -129,11 +136,13 @@ describe('can the supply make the unit trip?', () => {
   test('just 3 A on a 3 A unit: perhaps, for the moment that a trip takes', () => {
     expect(tripReach(dc(3), unit(3))).toBe('perhaps');
   });
-  test('2 A on a 3 A unit: no, a short shows as a restart', () => expect(tripReach(dc(2), unit(3))).toBe('not-reached'));
+  test('2 A on a 3 A unit: no, a short shows as a restart', () =>
+    expect(tripReach(dc(2), unit(3))).toBe('not-reached'));
   test('3 A of a.c. on a 3 A unit: no, behind the rectifier it is less', () => {
     expect(tripReach(ac(3), unit(3))).toBe('not-reached');
   });
-  test('a unit that trips below its limit is reached sooner', () => expect(tripReach(dc(2), unit(3), 1.5)).toBe('reached'));
+  test('a unit that trips below its limit is reached sooner', () =>
+    expect(tripReach(dc(2), unit(3), 1.5)).toBe('reached'));
 });
 
 describe('the workings of a capacity', () => {

@@ -40,7 +40,12 @@ describe('a supply must not be plugged in', () => {
     ['more than 200 VA (NEM 609)', { volts: 19, amps: 10.6 }, {}, 'beyond-nem-609'],
     ['more than 10 A (NEM 609)', { amps: 11 }, {}, 'beyond-nem-609'],
     ['the wrong kind, whatever else is not known', { kind: 'ac', amps: undefined }, { volts: undefined }, 'wrong-kind'],
-    ['too many volts, whatever else is not known', { volts: 24, amps: undefined }, { kind: undefined }, 'too-many-volts'],
+    [
+      'too many volts, whatever else is not known',
+      { volts: 24, amps: undefined },
+      { kind: undefined },
+      'too-many-volts',
+    ],
     ['a reversed plug, whatever else is not known', { plug: 'centre-minus', volts: undefined }, {}, 'plug-reversed'],
   ])('%s', (_, label, printed, because) => {
     expect(check(label, printed)).toEqual({ kind: 'not-permitted', because });

@@ -4,8 +4,8 @@ import type { Layout, Scale } from '../../src/engine/index.ts';
 import {
   ACCESSORY_DRAW,
   atLeast,
-  capacity,
   COACH_DRAWS,
+  capacity,
   DRAWS,
   districtLoad,
   fleet,

@@ -77,7 +77,8 @@ describe('the remedies of any layout', () => {
     fc.assert(
       fc.property(inputs, (of) => {
         for (const { id, ratings } of remedies(of)) {
-          if (['calm-the-consumption', 'fewer-moving', 'breakers-and-sub-districts'].includes(id)) expect(ratings).toEqual([]);
+          if (['calm-the-consumption', 'fewer-moving', 'breakers-and-sub-districts'].includes(id))
+            expect(ratings).toEqual([]);
           for (const amps of ratings) expect(amps <= 10 && amps * of.supply.volts <= 200).toBe(true);
         }
       }),

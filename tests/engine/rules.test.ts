@@ -133,7 +133,10 @@ describe('the workings of the rules', () => {
   });
 
   test('the everyday rule compares shares of moments', () => {
-    const judgement = judge({ distribution: demand(independent([0.5, 0.5])), stallExtra: 0, powerUp: 0 }, limits(1.5, 1));
+    const judgement = judge(
+      { distribution: demand(independent([0.5, 0.5])), stallExtra: 0, powerUp: 0 },
+      limits(1.5, 1),
+    );
     near(judgement.everyday.value, 0.25, 1e-12);
     expect(judgement.everyday.limit).toBe(0.01);
   });

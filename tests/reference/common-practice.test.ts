@@ -4,9 +4,9 @@ import type { LoadedStage, NamedSupply } from '../../src/engine/index.ts';
 import {
   arrange,
   atLeast,
+  COMMON_RATINGS,
   capacity,
   checkLabels,
-  COMMON_RATINGS,
   DRAWS,
   districtLoad,
   evenness,

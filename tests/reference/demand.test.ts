@@ -69,7 +69,10 @@ describe('on-off consumers of 1 A follow the Poisson-binomial law', () => {
     { chance: 0.5, count: 10 },
     { chance: 0.04, count: 20 },
   ])('$count with equal chances of $chance are binomial', ({ chance, count }) => {
-    const table = Array.from({ length: count + 1 }, (_, k) => ways(count, k) * chance ** k * (1 - chance) ** (count - k));
+    const table = Array.from(
+      { length: count + 1 },
+      (_, k) => ways(count, k) * chance ** k * (1 - chance) ** (count - k),
+    );
     allNear(demand(independent(Array.from({ length: count }, () => chance))).mass, table, 1e-12);
   });
 });
@@ -211,7 +214,8 @@ describe('against every case counted one by one', () => {
           for (let i = 0; i < points; i++) {
             const place = (from + ((i + 0.5) / points) * width) / STEP;
             const over = place - Math.floor(place);
-            const add = (cell: number, weight: number) => expected.set(cell, (expected.get(cell) ?? 0) + weight / points);
+            const add = (cell: number, weight: number) =>
+              expected.set(cell, (expected.get(cell) ?? 0) + weight / points);
             add(Math.floor(place), 1 - over);
             add(Math.floor(place) + 1, over);
           }

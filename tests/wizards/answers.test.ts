@@ -48,7 +48,10 @@ describe('what is typed into a field', () => {
     ['evening', '90 min', 1.5],
     ['modern', '3', 3],
   ])('%s: %j is %d', (id, text, value) => {
-    expect(parseField(field(id), text)).toEqual({ kind: 'answer', answer: { kind: 'number', span: { from: value, to: value } } });
+    expect(parseField(field(id), text)).toEqual({
+      kind: 'answer',
+      answer: { kind: 'number', span: { from: value, to: value } },
+    });
   });
 
   test('VA become amperes with the volts beside them: 36 VA at 16 V are 2.25 A', () => {
@@ -85,7 +88,9 @@ describe('what is typed into a field', () => {
   });
 
   test('a number out of range is told the range, and what was given is cut short', () => {
-    expect(parseField(field('evening'), '48 h')).toMatchObject({ problem: { because: 'too-large', least: 0.25, most: 24 } });
+    expect(parseField(field('evening'), '48 h')).toMatchObject({
+      problem: { because: 'too-large', least: 0.25, most: 24 },
+    });
     const long = parseField(field('scale'), 'x'.repeat(300));
     expect(long.kind === 'problem' && long.problem.given.length).toBe(40);
   });
@@ -138,13 +143,18 @@ describe('an address', () => {
   });
 
   test('says the same in any order and with names in between that nobody knows', () => {
-    const names = fc.stringMatching(/^[a-zA-Z_][a-zA-Z0-9_]{0,11}$/).filter((name) => !ALL_FIELDS.some(({ id }) => id === name));
+    const names = fc
+      .stringMatching(/^[a-zA-Z_][a-zA-Z0-9_]{0,11}$/)
+      .filter((name) => !ALL_FIELDS.some(({ id }) => id === name));
     fc.assert(
       fc.property(anyAnswers, fc.array(fc.tuple(names, fc.string())), fc.integer(), (given, strange, seed) => {
         const pairs = [...new URLSearchParams(toAddress(given)), ...strange];
         const random = seeded(seed);
         const shuffled = pairs.map((pair) => ({ pair, at: random() })).sort((a, b) => a.at - b.at);
-        expect(read(`?${new URLSearchParams(shuffled.map(({ pair }) => pair)).toString()}`)).toEqual({ answers: given, problems: [] });
+        expect(read(`?${new URLSearchParams(shuffled.map(({ pair }) => pair)).toString()}`)).toEqual({
+          answers: given,
+          problems: [],
+        });
       }),
     );
   });
@@ -252,16 +262,19 @@ describe('an address with one answer spoilt', () => {
     'a'.repeat(10_000),
   ];
 
-  test.each(spoilt.map((text) => [text.slice(0, 30), text]))('%j keeps all the others and names the spoilt one', (_, text) => {
-    const { answers: good } = read(`?${new URLSearchParams(GOOD).toString()}`);
-    for (const id of ['scale', 'modern', 'supply-amps', 'evening', 'lamps'] as const) {
-      const { answers, problems } = useUp(`?${new URLSearchParams({ ...GOOD, [id]: text }).toString()}`);
-      const { [id]: mine, ...others } = answers;
-      const { [id]: _before, ...expected } = good;
-      expect(others).toEqual(expected);
-      expect(problems.map((problem) => problem.field)).toEqual(mine === undefined ? [id] : []);
-    }
-  });
+  test.each(spoilt.map((text) => [text.slice(0, 30), text]))(
+    '%j keeps all the others and names the spoilt one',
+    (_, text) => {
+      const { answers: good } = read(`?${new URLSearchParams(GOOD).toString()}`);
+      for (const id of ['scale', 'modern', 'supply-amps', 'evening', 'lamps'] as const) {
+        const { answers, problems } = useUp(`?${new URLSearchParams({ ...GOOD, [id]: text }).toString()}`);
+        const { [id]: mine, ...others } = answers;
+        const { [id]: _before, ...expected } = good;
+        expect(others).toEqual(expected);
+        expect(problems.map((problem) => problem.field)).toEqual(mine === undefined ? [id] : []);
+      }
+    },
+  );
 });
 
 describe('an address from elsewhere', () => {
@@ -303,7 +316,24 @@ describe('eighty addresses mangled at random', () => {
   const random = seeded(19_870_609);
   const pick = (below: number): number => Math.floor(random() * below);
   const whole = `?${new URLSearchParams(GOOD).toString()}`;
-  const hostile = ['%', '&', '=', '?', '\u0000', '%00', '%FF', '<', '"', '+', '-', 'e', '\ud800', '9', 'unknown', '__proto__'];
+  const hostile = [
+    '%',
+    '&',
+    '=',
+    '?',
+    '\u0000',
+    '%00',
+    '%FF',
+    '<',
+    '"',
+    '+',
+    '-',
+    'e',
+    '\ud800',
+    '9',
+    'unknown',
+    '__proto__',
+  ];
 
   function mangle(address: string): string {
     const at = pick(address.length);
@@ -329,15 +359,19 @@ describe('eighty addresses mangled at random', () => {
 
   test('are unlike each other', () => expect(new Set(mangled).size).toBeGreaterThan(60));
 
-  test.each(mangled.map((address, i) => [i, address] as const))('number %i never throws and keeps what is whole', (_, address) => {
-    const { answers, problems } = useUp(address);
-    // The first value given to a name, if it reads at all, is what is kept.
-    const given = new URLSearchParams(address);
-    for (const one of ALL_FIELDS) {
-      const text = given.get(one.id);
-      if (text === null) expect(answers[one.id]).toBeUndefined();
-      else if (textsFor(one).includes(text)) expect(answerText(answers[one.id] ?? { kind: 'choice', option: 'lost' })).toBe(text);
-      else expect(answers[one.id] !== undefined || problems.some((problem) => problem.field === one.id)).toBe(true);
-    }
-  });
+  test.each(mangled.map((address, i) => [i, address] as const))(
+    'number %i never throws and keeps what is whole',
+    (_, address) => {
+      const { answers, problems } = useUp(address);
+      // The first value given to a name, if it reads at all, is what is kept.
+      const given = new URLSearchParams(address);
+      for (const one of ALL_FIELDS) {
+        const text = given.get(one.id);
+        if (text === null) expect(answers[one.id]).toBeUndefined();
+        else if (textsFor(one).includes(text))
+          expect(answerText(answers[one.id] ?? { kind: 'choice', option: 'lost' })).toBe(text);
+        else expect(answers[one.id] !== undefined || problems.some((problem) => problem.field === one.id)).toBe(true);
+      }
+    },
+  );
 });

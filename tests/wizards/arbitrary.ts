@@ -11,20 +11,33 @@ export function answerTo(field: Field): fc.Arbitrary<Answer> {
 }
 
 function known(field: Field): fc.Arbitrary<Answer> {
-  if (field.kind === 'choice') return fc.constantFrom(...field.options).map((option): Answer => ({ kind: 'choice', option }));
+  if (field.kind === 'choice')
+    return fc.constantFrom(...field.options).map((option): Answer => ({ kind: 'choice', option }));
   const { least, most } = field;
   const number =
     field.quantity === 'count'
       ? fc.oneof(fc.integer({ min: least, max: Math.min(most, 8) }), fc.integer({ min: least, max: most }))
-      : fc.double({ min: least, max: most, noNaN: true }).map((value) => Math.min(most, Math.max(least, Number(value.toPrecision(4)))));
+      : fc
+          .double({ min: least, max: most, noNaN: true })
+          .map((value) => Math.min(most, Math.max(least, Number(value.toPrecision(4)))));
   const positive = number.map((value) => value + 0);
-  if (field.range !== true) return positive.map((value): Answer => ({ kind: 'number', span: { from: value, to: value } }));
-  return fc.tuple(positive, positive).map(([a, b]): Answer => ({ kind: 'number', span: { from: Math.min(a, b), to: Math.max(a, b) } }));
+  if (field.range !== true)
+    return positive.map((value): Answer => ({ kind: 'number', span: { from: value, to: value } }));
+  return fc
+    .tuple(positive, positive)
+    .map(([a, b]): Answer => ({ kind: 'number', span: { from: Math.min(a, b), to: Math.max(a, b) } }));
 }
 
 /** Some or all fields answered. */
 export const answers: fc.Arbitrary<Answers> = fc
-  .tuple(...ALL_FIELDS.map((field) => fc.option(answerTo(field).map((answer) => [field.id, answer] as const), { freq: 12 })))
+  .tuple(
+    ...ALL_FIELDS.map((field) =>
+      fc.option(
+        answerTo(field).map((answer) => [field.id, answer] as const),
+        { freq: 12 },
+      ),
+    ),
+  )
   .map((entries) => Object.fromEntries(entries.filter((entry) => entry !== null)));
 
 /** Every field answered. */

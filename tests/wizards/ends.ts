@@ -15,4 +15,5 @@ function endOf(machine: Parameters<typeof replay>[0], answers: Answers, workOut:
 export const enoughCurrentEnd = (answers: Answers): string =>
   endOf(enoughCurrent, answers, (used) => conclude(used, reckon(used)).outcome);
 
-export const whichSupplyEnd = (answers: Answers): string => endOf(whichSupplyWhere, answers, (used) => placeSupplies(used).outcome);
+export const whichSupplyEnd = (answers: Answers): string =>
+  endOf(whichSupplyWhere, answers, (used) => placeSupplies(used).outcome);

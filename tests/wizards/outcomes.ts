@@ -40,7 +40,14 @@ export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
   'breakers-and-sub-districts': { ...LAYOUT, ...POWER, aim: 'shorts' },
   'calm-the-consumption': { ...LAYOUT, ...SMALL, coaches: '10', lamps: 'filament' },
   'larger-supply': { ...LAYOUT, ...SMALL, modern: '6', moving: '5' },
-  'booster-with-freed-supply': { ...LAYOUT, ...POWER, 'supply-amps': '4 A', 'unit-limit': '5 A', modern: '12', moving: '11' },
+  'booster-with-freed-supply': {
+    ...LAYOUT,
+    ...POWER,
+    'supply-amps': '4 A',
+    'unit-limit': '5 A',
+    modern: '12',
+    moving: '11',
+  },
   'booster-with-own-supply': { ...LAYOUT, ...POWER, modern: '8', moving: '7' },
   'more-districts': { ...LAYOUT, ...POWER, modern: '16', moving: '14' },
   'fewer-moving': { ...LAYOUT, ...POWER, modern: '60', moving: '50' },
@@ -75,7 +82,10 @@ const supply = (prefix: string, volts: string, amps: string): Texts => ({
   [`${prefix}-plug`]: 'centre-plus',
 });
 
-const set = (prefix: string, volts = '15 V'): Texts => ({ [`${prefix}-rails`]: 'set', [`${prefix}-rail-volts`]: volts });
+const set = (prefix: string, volts = '15 V'): Texts => ({
+  [`${prefix}-rails`]: 'set',
+  [`${prefix}-rail-volts`]: volts,
+});
 const follows = (prefix: string): Texts => ({ [`${prefix}-rails`]: 'follows' });
 
 const PAIR = {

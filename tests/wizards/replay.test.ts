@@ -91,20 +91,46 @@ describe('numbers that do not go together', () => {
   const before = { system: 'two-rail', aim: 'enough', scale: 'h0', draw: 'count' };
 
   test('more with sound than there are locomotives: the fleet is asked again, and told how many there are', () => {
-    const { question, problems } = replay(machine, told({ ...before, modern: '2', older: '1', sound: '4', stored: '0' }));
+    const { question, problems } = replay(
+      machine,
+      told({ ...before, modern: '2', older: '1', sound: '4', stored: '0' }),
+    );
     expect(question?.id).toBe('fleet');
     expect(problems).toEqual([{ field: 'sound', because: 'more-than-trains', given: '4', least: 0, most: 3 }]);
   });
 
   test('more moving than there are, counted or measured', () => {
     const counted = { ...before, modern: '2', older: '1', sound: '0', stored: '0', moving: '4', evening: '2' };
-    expect(replay(machine, told(counted))).toMatchObject({ question: { id: 'moving' }, problems: [{ field: 'moving', most: 3 }] });
-    const measured = { ...before, draw: 'measured', trains: '2', running: '0.3 A', standing: '0.1 A', moving: '3', evening: '2' };
-    expect(replay(machine, told(measured))).toMatchObject({ question: { id: 'moving' }, problems: [{ field: 'moving', most: 2 }] });
+    expect(replay(machine, told(counted))).toMatchObject({
+      question: { id: 'moving' },
+      problems: [{ field: 'moving', most: 3 }],
+    });
+    const measured = {
+      ...before,
+      draw: 'measured',
+      trains: '2',
+      running: '0.3 A',
+      standing: '0.1 A',
+      moving: '3',
+      evening: '2',
+    };
+    expect(replay(machine, told(measured))).toMatchObject({
+      question: { id: 'moving' },
+      problems: [{ field: 'moving', most: 2 }],
+    });
   });
 
   test('trains of the way not taken do not count', () => {
-    const both = { ...before, modern: '2', older: '0', sound: '0', stored: '0', trains: '9', moving: '3', evening: '2' };
+    const both = {
+      ...before,
+      modern: '2',
+      older: '0',
+      sound: '0',
+      stored: '0',
+      trains: '9',
+      moving: '3',
+      evening: '2',
+    };
     expect(replay(machine, told(both))).toMatchObject({ question: { id: 'moving' }, problems: [{ most: 2 }] });
   });
 
@@ -117,7 +143,16 @@ describe('numbers that do not go together', () => {
 describe('without locomotives', () => {
   test('nobody is asked how many move', () => {
     const [{ machine }] = WIZARDS;
-    const none = { system: 'two-rail', aim: 'enough', scale: 'n', draw: 'count', modern: '0', older: '0', sound: '0', stored: '0' };
+    const none = {
+      system: 'two-rail',
+      aim: 'enough',
+      scale: 'n',
+      draw: 'count',
+      modern: '0',
+      older: '0',
+      sound: '0',
+      stored: '0',
+    };
     expect(replay(machine, told(none)).question?.id).toBe('coaches');
   });
   test('they are counted as none', () => {

@@ -10,7 +10,11 @@ export const ALL_QUESTIONS: readonly Question[] = Object.values(QUESTIONS);
 export const ALL_FIELDS: readonly Field[] = ALL_QUESTIONS.flatMap((question) => question.fields);
 
 export const WIZARDS = [
-  { name: 'enough-current', machine: enoughCurrent, questions: ENOUGH_CURRENT_QUESTIONS.map((id): Question => QUESTIONS[id]) },
+  {
+    name: 'enough-current',
+    machine: enoughCurrent,
+    questions: ENOUGH_CURRENT_QUESTIONS.map((id): Question => QUESTIONS[id]),
+  },
   {
     name: 'which-supply-where',
     machine: whichSupplyWhere,
@@ -23,7 +27,8 @@ export function told(texts: Readonly<Record<string, string>>): Answers {
   const { answers, problems } = read(`?${new URLSearchParams(texts).toString()}`);
   const known = new Set(ALL_FIELDS.map(({ id }) => id));
   const strange = Object.keys(texts).filter((id) => !known.has(id));
-  if (problems.length > 0 || strange.length > 0) throw new Error(`cannot be told: ${JSON.stringify([...problems, ...strange])}`);
+  if (problems.length > 0 || strange.length > 0)
+    throw new Error(`cannot be told: ${JSON.stringify([...problems, ...strange])}`);
   return answers;
 }
 

@@ -1,14 +1,16 @@
 // The answer to "Is my power enough?": verdict, the draw against what can be planned with, what to do, what else would help.
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Remedy, RuleResult, Working } from '../../engine/index.ts';
-import { atLeast, DRAWS } from '../../engine/index.ts';
+import { atLeast, DRAWS, demandWorking } from '../../engine/index.ts';
 import type { Answers } from '../../wizards/answers.ts';
 import type { Conclusion, Power, Reckoning } from '../../wizards/enough-current-result.ts';
 import { buys, conclude, reckon, verdictAtOwnUse } from '../../wizards/enough-current-result.ts';
+import type { Field } from '../../wizards/questions.ts';
 import { QUESTIONS } from '../../wizards/questions.ts';
 import { Histogram } from '../figures/Histogram.tsx';
 import { Slider } from '../figures/Slider.tsx';
-import type { Say } from '../words.ts';
+import type { QuestionWords, Say } from '../words.ts';
+import { answerWords } from './KnownAnswers.tsx';
 import type { AnswerProps } from './parts.tsx';
 import { Share, Steps, Verify, Workings } from './parts.tsx';
 
@@ -17,6 +19,7 @@ interface Props extends AnswerProps {
   /** Changes one answer: the link follows without a new entry in the history. */
   readonly onAdjust: (answers: Answers) => void;
   readonly scaleName: string;
+  readonly questions: Readonly<Record<string, QuestionWords>>;
 }
 
 // The remedies cost more than one frame, so they follow a slider when it rests.
@@ -165,6 +168,18 @@ function Assumptions(props: WithReckoning) {
         {line} {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
       </summary>
       <ul>
+        {assumptions.map(({ field, answer }) => {
+          const found = Object.values(QUESTIONS)
+            .flatMap((question): Field[] => [...question.fields])
+            .find((one) => one.id === field);
+          const words = Object.values(props.questions).find((one) => one.fields[field] !== undefined)?.fields[field];
+          if (found === undefined || words === undefined) return null;
+          return (
+            <li key={field}>
+              {words.known}: {answerWords(answer, found, words, say, numbers)} ({say('is-assumed')})
+            </li>
+          );
+        })}
         {kinds.some((kind) => kind !== 'measured') && (
           <li>{say('assumed-draws', { sure: say(`draws-sure-${sure}`) })}</li>
         )}
@@ -354,7 +369,14 @@ function Remedies({
           ))}
         </tbody>
       </table>
-      <p class="small">{say('districts-joined', { list: '3 A | 2 A' })}</p>
+      <p class="small">{say('districts-joined', { list: '3\u00a0A | 2\u00a0A' })}</p>
+      <details>
+        <summary>{say('how-worked-out')}</summary>
+        <p>{say('remedies-how')}</p>
+        <p class="small">
+          {say('working-sources')}: <a href={`${home}sources/#own-derivation`}>{say('source-own-derivation')}</a>
+        </p>
+      </details>
     </section>
   );
 }
@@ -369,39 +391,50 @@ function remedyName(remedy: Remedy, short: string, say: Say, amps: (value: numbe
   return `${short}: ${counted}`;
 }
 
+/** Name, value as shown, how it came about. */
+type Row = readonly [name: string, value: string, working: Working];
+
 function Details({ conclusion, reckoning, say, numbers, home }: WithReckoning & { readonly conclusion: Conclusion }) {
   const { summary, power, plainSum } = reckoning;
+  const { layout, scale } = reckoning;
   const amps = numbers.ampsExactly.bind(numbers);
-  const rows: [string, string][] = [
-    [say('number-mean'), amps(summary.mean)],
-    [say('number-p95'), amps(summary.p95)],
-    [say('number-most'), amps(summary.most)],
-    [say('number-sum'), amps(plainSum)],
+  const drawn = (key: string, value: number): Row => [say(key), amps(value), demandWorking(layout, scale, value)];
+  const rows: Row[] = [
+    drawn('number-mean', summary.mean),
+    drawn('number-p95', summary.p95),
+    drawn('number-most', summary.most),
+    [say('number-sum'), amps(plainSum.value), plainSum],
   ];
-  if (power !== undefined) {
-    rows.push([say('number-usable'), amps(power.capacity.usable)], [say('number-hard'), amps(power.capacity.hard)]);
-    if (power.capacity.usableAtBest > power.capacity.usable + 0.005)
-      rows.push([say('number-usable-best'), amps(power.capacity.usableAtBest)]);
-  }
   const { mayMove, more } = conclusion;
-  if (mayMove !== undefined && reckoning.trains > 0) {
-    rows.push(
-      [say('number-may-move'), String(Math.max(0, mayMove.enough))],
-      [say('number-may-move-tight'), String(Math.max(0, mayMove.tight))],
-    );
+  if (power !== undefined) {
+    const { usable, usableAtBest, hard, working } = power.capacity;
+    const { everyday } = power.judgement;
+    rows.push([say('number-usable'), amps(usable), working], [say('number-hard'), amps(hard), working]);
+    if (usableAtBest > usable + 0.005) rows.push([say('number-usable-best'), amps(usableAtBest), working]);
+    if (mayMove !== undefined && reckoning.trains > 0) {
+      rows.push([say('number-may-move'), String(Math.max(0, mayMove.enough)), everyday.working]);
+      rows.push([say('number-may-move-tight'), String(Math.max(0, mayMove.tight)), everyday.working]);
+    }
+    if (more !== undefined) {
+      rows.push([say('number-more', { kind: say(`kind-${more.kind}`) }), String(more.count), everyday.working]);
+    }
   }
-  if (more !== undefined) rows.push([say('number-more', { kind: say(`kind-${more.kind}`) }), String(more.count)]);
   return (
     <section class="part">
       <h2>{say('numbers-title')}</h2>
-      <dl class="numbers">
-        {rows.map(([name, value]) => (
-          <div key={name}>
-            <dt>{name}</dt>
-            <dd class="num">{value}</dd>
-          </div>
+      <p class="small">{say('numbers-hint')}</p>
+      <ul class="numbers">
+        {rows.map(([name, value, working]) => (
+          <li key={name}>
+            <details>
+              <summary>
+                <span>{name}</span> <b class="num">{value}</b>
+              </summary>
+              <Workings working={working} say={say} numbers={numbers} home={home} />
+            </details>
+          </li>
         ))}
-      </dl>
+      </ul>
       {power !== undefined && (
         <Rules {...{ say, numbers, home }} judgement={power.judgement} capacity={power.capacity} />
       )}

@@ -194,7 +194,15 @@ function Outcome({ answerWords, wizard, outcome, answers, questions, onAdjust, .
   const shared = { ...rest, say, fixes, cautions };
   if (outcome !== 'worked-out') return <PlainAnswer {...shared} outcome={outcome} />;
   if (wizard === 'which-supply-where') return <PlaceAnswer {...shared} answers={answers} />;
-  return <EnoughAnswer {...shared} answers={answers} scaleName={scaleName(answers, questions)} onAdjust={onAdjust} />;
+  return (
+    <EnoughAnswer
+      {...shared}
+      answers={answers}
+      scaleName={scaleName(answers, questions)}
+      questions={questions}
+      onAdjust={onAdjust}
+    />
+  );
 }
 
 function PlainAnswer({ outcome, fixes, cautions, say, home, language }: AnswerProps & { readonly outcome: string }) {

@@ -1,0 +1,130 @@
+// The engine against its yardsticks: the exact demand beside a simulation of a million moments, and how long a large fleet takes.
+import { performance } from 'node:perf_hooks';
+import { chanceAbove, demand, even, seeded } from '../../src/engine/index.ts';
+
+const DRAWS = 1_000_000;
+const LEAST_RATIO = 50;
+const LARGE_FLEET_MS = 20;
+const CALIBRATION_CELLS = 2_000_000;
+
+const standing = { kind: 'even', span: { from: 0.04, to: 0.04 } };
+const group = (count, from, to) => ({ count, running: even(from, to), standing });
+
+/** Forty locomotives of two kinds, twelve of them moving. */
+const FLEET = { trains: [group(28, 0.2, 0.5), group(12, 0.5, 1)], moving: 12, fixed: [] };
+const LIMIT = 7.5;
+
+/** A hundred in five groups, thirty moving. */
+const LARGE = {
+  trains: [group(20, 0.06, 0.2), group(20, 0.1, 0.3), group(20, 0.2, 0.5), group(20, 0.25, 0.6), group(20, 0.5, 1)],
+  moving: 30,
+  fixed: [],
+};
+
+const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
+
+function time(task) {
+  const since = performance.now();
+  task();
+  return performance.now() - since;
+}
+
+/** Median of `runs` timings, after `warm` runs that do not count. */
+function medianTime(task, runs, warm) {
+  for (let i = 0; i < warm; i++) task();
+  return median(Array.from({ length: runs }, () => time(task)));
+}
+
+/** Share of random moments above the limit: the movers by a partial Fisher-Yates shuffle, each draw evenly spread. */
+function simulate({ trains, moving }, limit, draws, random) {
+  const count = trains.reduce((sum, one) => sum + one.count, 0);
+  const extra = new Float64Array(count);
+  const width = new Float64Array(count);
+  let base = 0;
+  let next = 0;
+  for (const { count: alike, running, standing: stands } of trains) {
+    for (let i = 0; i < alike; i++) {
+      base += stands.span.from;
+      extra[next] = running.span.from - stands.span.from;
+      width[next] = running.span.to - running.span.from;
+      next += 1;
+    }
+  }
+  const order = Uint16Array.from({ length: count }, (_, i) => i);
+  let above = 0;
+  for (let draw = 0; draw < draws; draw++) {
+    let total = base;
+    for (let i = 0; i < moving; i++) {
+      const other = i + Math.floor(random() * (count - i));
+      const train = order[other];
+      order[other] = order[i];
+      order[i] = train;
+      total += extra[train] + width[train] * random();
+    }
+    if (total > limit) above += 1;
+  }
+  return above / draws;
+}
+
+/** A plain loop over numbers, to tell how busy or slow the machine is: one multiplication and addition a cell. */
+function calibrate() {
+  const cells = new Float64Array(1000).fill(1);
+  let sum = 0;
+  for (let round = 0; round < CALIBRATION_CELLS / cells.length; round++) {
+    for (let i = 0; i < cells.length; i++) {
+      cells[i] = cells[i] * 0.999 + 0.001;
+      sum += cells[i];
+    }
+  }
+  return sum;
+}
+
+const ms = (value) => Number(value.toPrecision(3));
+
+function against() {
+  const exact = medianTime(() => demand(FLEET), 31, 20);
+  const random = seeded(1);
+  simulate(FLEET, LIMIT, DRAWS / 10, random);
+  const chances = [];
+  const simulated = median([1, 2, 3].map(() => time(() => chances.push(simulate(FLEET, LIMIT, DRAWS, random)))));
+  const reference = chanceAbove(demand({ ...FLEET, step: 0.0005 }), LIMIT);
+  const error = Math.abs(chanceAbove(demand(FLEET), LIMIT) - reference);
+  const missed = median(chances.map((chance) => Math.abs(chance - reference)));
+  const ratio = simulated / exact;
+  return [
+    {
+      name: '40 trains, 12 moving, exact against 10^6 random moments (ms)',
+      ours: ms(exact),
+      yardstick: ms(simulated),
+      ratio: ms(ratio),
+      demand: `at least ${LEAST_RATIO} times as fast`,
+      ok: ratio >= LEAST_RATIO,
+    },
+    {
+      name: `the same, error of the chance above ${LIMIT} A (${ms(reference)})`,
+      ours: ms(error),
+      yardstick: ms(missed),
+      ratio: ms(missed / Math.max(error, Number.EPSILON)),
+      demand: 'the smaller error',
+      ok: error < missed,
+    },
+  ];
+}
+
+function largeFleet() {
+  const ours = medianTime(() => demand(LARGE), 21, 10);
+  const loop = medianTime(calibrate, 11, 5);
+  return {
+    name: '100 trains in five groups, 30 moving (ms); a plain loop over 2 million numbers',
+    ours: ms(ours),
+    yardstick: ms(loop),
+    ratio: ms(ours / loop),
+    demand: `under ${LARGE_FLEET_MS} ms`,
+    ok: ours < LARGE_FLEET_MS,
+  };
+}
+
+/** Rows of name, ours, yardstick, ratio, demand and whether it is met. */
+export function run() {
+  return Promise.resolve([...against(), largeFleet()]);
+}

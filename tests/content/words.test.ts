@@ -1,0 +1,200 @@
+// Words for every id, and an id for all words, in each language that is shipped.
+import { readdirSync, readFileSync } from 'node:fs';
+import { basename, extname, join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { capacity, demandWorking, districtLoad, judge, plainSum } from '../../src/engine/index.ts';
+import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/outcomes.ts';
+import { ac, dc, h0, unit } from '../samples.ts';
+import { ALL_QUESTIONS } from '../wizards/told.ts';
+import type { Words } from './folder.ts';
+import { CONTENT, isRecord, LANGUAGES, stepsOf, texts, wordsOf } from './folder.ts';
+
+const SRC = join(import.meta.dirname, '../../src');
+
+function filesBelow(folder: string): string[] {
+  return readdirSync(folder, { recursive: true, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map((entry) => join(entry.parentPath, entry.name));
+}
+
+const keys = (value: unknown): string[] => (isRecord(value) ? Object.keys(value).sort() : []);
+
+/** Every working that the engine gives, from supplies of each kind and a judgement. */
+const WORKINGS = (() => {
+  const able = [
+    capacity(dc(2), unit(3)),
+    capacity(ac(3), unit(3)),
+    capacity(dc(3, 19), unit(5, { rails: { kind: 'converter', volts: 15 } })),
+  ];
+  const judged = able.map((one) => judge(districtLoad(h0(3, 1, 2)), one));
+  return [
+    demandWorking(h0(3, 1, 2), 'h0', 1),
+    plainSum(h0(3, 1, 2)),
+    ...able.map(({ working }) => working),
+    ...judged.flatMap(({ everyday, stall, powerUp, heat }) =>
+      [everyday, stall, powerUp, heat].map(({ working }) => working),
+    ),
+  ];
+})();
+
+/** Ids of sources named in comments of the engine and the wizards. */
+const CITED_IN_COMMENTS = (() => {
+  const comments = ['engine', 'wizards']
+    .flatMap((room) => filesBelow(join(SRC, room)))
+    .filter((file) => extname(file) === '.ts')
+    .flatMap((file) => readFileSync(file, 'utf8').match(/(?:\/\/|\*) .*$/gm) ?? []);
+  const id =
+    /\b(?:common-practice|from-memory|own-derivation|(?:nmra|nem|rcn|iec|rectifier|hong|trade|withheld|scipy)-[a-z0-9-]*[a-z0-9])\b/g;
+  return [...new Set(comments.flatMap((comment) => comment.match(id) ?? []))].sort();
+})();
+
+/** Drawings that components/drawings can draw. */
+const DRAWINGS = (() => {
+  const index = readFileSync(join(SRC, 'components/drawings/index.ts'), 'utf8');
+  const [, table = ''] = /DRAWINGS = \{([\s\S]*?)\}/.exec(index) ?? [];
+  return [...table.matchAll(/^\s*'?([a-z-]+)'?:/gm)].map(([, id]) => id);
+})();
+
+test('there is a language, and English is one', () => {
+  expect(LANGUAGES).toContain('en');
+});
+
+test('engine and drawings were really looked through', () => {
+  expect(new Set(WORKINGS.map(({ formula }) => formula)).size).toBe(9);
+  expect(CITED_IN_COMMENTS.length).toBeGreaterThan(6);
+  expect(DRAWINGS.length).toBeGreaterThanOrEqual(5);
+});
+
+describe('the content', () => {
+  const files = filesBelow(CONTENT);
+
+  test('is YAML and MDX only', () => {
+    expect(files.length).toBeGreaterThan(50);
+    expect(files.filter((file) => !['.yaml', '.mdx'].includes(extname(file)))).toEqual([]);
+  });
+
+  test('has kebab-case names without a language in them', () => {
+    for (const file of files) expect(basename(file, extname(file))).toMatch(/^[a-z0-9]+(-[a-z0-9]+)*$/);
+  });
+
+  test('leaves nothing to be done', () => {
+    for (const file of files)
+      expect(readFileSync(file, 'utf8'), file).not.toMatch(/\b(TODO|FIXME|XXX|TBD)\b|lorem ipsum/i);
+  });
+
+  const pages = files.filter((file) => extname(file) === '.mdx');
+  test.each(pages.map((file) => [file.slice(CONTENT.length + 1), file]))('%s holds words, no code', (_, file) => {
+    const body = readFileSync(file, 'utf8').replace(/^---\n[\s\S]*?\n---\n/, '');
+    const code = body.replace(/^import [A-Z]\w* from '(?:\.\.\/)+components\/[\w/]+\.(?:astro|tsx)';?$/gm, '');
+    expect(code).not.toMatch(/[{}]|=>|\bfunction\b|^\s*(?:import|export)\b|<script/m);
+  });
+});
+
+describe.each(LANGUAGES)('in "%s"', (language) => {
+  const of = (kind: string): Words[] => wordsOf(language, kind);
+  const ids = (kind: string): string[] => of(kind).map(({ id }) => id);
+  const questions = new Map(of('questions').map((words) => [words.id, words.data]));
+  const said = new Map(of('interface').flatMap(({ data }) => Object.entries(data)));
+
+  test('no file lies in a folder that nobody reads', () => {
+    const folders = readdirSync(join(CONTENT, language));
+    const read = ['cautions', 'fixes', 'glossary', 'interface', 'lessons', 'questions', 'sources'];
+    expect(folders.filter((folder) => !read.includes(folder))).toEqual([]);
+  });
+
+  test('every question has words, and no words ask what is never asked', () => {
+    expect(ids('questions').sort()).toEqual(ALL_QUESTIONS.map(({ id }) => id).sort());
+  });
+
+  test.each(ALL_QUESTIONS.map((question) => [question.id, question] as const))(
+    'the question %s has words for its fields and options, and no others',
+    (id, question) => {
+      const fields = questions.get(id)?.['fields'];
+      expect(keys(fields)).toEqual(question.fields.map((field) => field.id).sort());
+      for (const field of question.fields) {
+        const words = isRecord(fields) ? fields[field.id] : undefined;
+        const options = isRecord(words) ? words['options'] : undefined;
+        expect(keys(options), field.id).toEqual(field.kind === 'choice' ? [...field.options].sort() : []);
+        for (const part of ['label', 'known', 'unknown']) {
+          expect(isRecord(words) ? words[part] : undefined, `${field.id}: ${part}`).toMatch(/\S/);
+        }
+      }
+    },
+  );
+
+  const citing = [...of('fixes'), ...of('lessons')];
+  const cautionsIn = (words: Words): string[] => [
+    ...stepsOf(words).flatMap(({ cautions }) => cautions),
+    ...[...words.body.matchAll(/<Caution\s+id=["']([^"']+)["']/g)].map(([, id]) => id ?? ''),
+  ];
+
+  test('every caution that a page names is there', () => {
+    for (const words of citing) for (const id of cautionsIn(words)) expect(ids('cautions'), words.file).toContain(id);
+  });
+
+  test('every caution is named by a page', () => {
+    const named = new Set(citing.flatMap(cautionsIn));
+    expect(ids('cautions').filter((id) => !named.has(id))).toEqual([]);
+  });
+
+  test('no step names a caution twice', () => {
+    for (const words of citing) {
+      for (const { cautions } of stepsOf(words)) expect(new Set(cautions).size, words.file).toBe(cautions.length);
+    }
+  });
+
+  test('every source that a page names is there', () => {
+    for (const words of citing)
+      for (const id of texts(words.data['sources'])) expect(ids('sources'), words.file).toContain(id);
+  });
+
+  test('every page names where its statements come from', () => {
+    for (const words of citing) expect(texts(words.data['sources']).length, words.file).toBeGreaterThan(0);
+  });
+
+  test('every source that the engine cites is on the sources page', () => {
+    const cited = new Set([...CITED_IN_COMMENTS, ...WORKINGS.flatMap(({ sources }) => sources)]);
+    expect([...cited].filter((id) => !ids('sources').includes(id))).toEqual([]);
+  });
+
+  test('every drawing that a page names can be drawn', () => {
+    for (const { data, file } of citing)
+      if (data['drawing'] !== undefined) expect(DRAWINGS, file).toContain(data['drawing']);
+  });
+
+  test('no sentence of the interface is written twice', () => {
+    const all = of('interface').flatMap(({ data }) => Object.keys(data));
+    expect(all.filter((key, i) => all.indexOf(key) !== i)).toEqual([]);
+  });
+
+  test('every formula, and every input of one, has words', () => {
+    for (const { formula, inputs } of WORKINGS) {
+      expect(said.get(`formula-${formula}`), `formula-${formula}`).toMatch(/\S/);
+      for (const { name } of inputs) expect(said.get(`input-${name}`), `input-${name}`).toMatch(/\S/);
+    }
+  });
+
+  test.each([
+    ...['empty', 'not-an-option', 'not-a-number', 'unknown-unit', 'not-whole', 'one-number'],
+    ...['too-small', 'too-large', 'needs-volts', 'more-than-trains'],
+  ])('the problem %s has words', (because) => expect(said.get(`problem-${because}`)).toMatch(/\S/));
+
+  test.each(['ample', 'enough', 'tight', 'short'])('the verdict %s has words', (verdict) => {
+    expect(said.get(`verdict-${verdict}`)).toMatch(/\S/);
+  });
+
+  test.each(['wrong-kind', 'too-many-volts', 'plug-reversed', 'beyond-nem-609'])(
+    'the misfit %s has words',
+    (because) => {
+      expect(said.get(`because-not-permitted-${because}`)).toMatch(/\S/);
+    },
+  );
+
+  const workedOut = (outcomes: readonly string[]) => outcomes.filter((id) => !id.startsWith('out-of-scope'));
+  test.each(workedOut(ENOUGH_CURRENT_OUTCOMES))('the outcome %s has a lead', (id) =>
+    expect(said.get(`lead-${id}`)).toMatch(/\S/),
+  );
+  test.each(workedOut(WHICH_SUPPLY_OUTCOMES))('the placement %s has a headline', (id) => {
+    expect(said.get(`place-headline-${id}`)).toMatch(/\S/);
+  });
+});
