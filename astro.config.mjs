@@ -21,7 +21,7 @@ export default defineConfig({
   output: 'static',
   base: folderOf(process.env.BASE_PATH),
   trailingSlash: 'always',
-  build: { format: 'directory', inlineStylesheets: 'never' },
+  build: { format: 'directory', inlineStylesheets: 'always' },
   vite: { build: { assetsInlineLimit: 0, rolldownOptions: { onLog } } },
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },

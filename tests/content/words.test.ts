@@ -106,21 +106,27 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     expect(ids('questions').sort()).toEqual(ALL_QUESTIONS.map(({ id }) => id).sort());
   });
 
+  const ALL = ALL_QUESTIONS.flatMap((question) =>
+    question.fields.map((field) => [field.id, field, question.id] as const),
+  );
+  const wordsFor = (question: string, field: string): Readonly<Record<string, unknown>> => {
+    const fields = questions.get(question)?.['fields'];
+    const words = isRecord(fields) ? fields[field] : undefined;
+    return isRecord(words) ? words : {};
+  };
+
   test.each(ALL_QUESTIONS.map((question) => [question.id, question] as const))(
-    'the question %s has words for its fields and options, and no others',
+    'the question %s has words for its fields and for no others',
     (id, question) => {
-      const fields = questions.get(id)?.['fields'];
-      expect(keys(fields)).toEqual(question.fields.map((field) => field.id).sort());
-      for (const field of question.fields) {
-        const words = isRecord(fields) ? fields[field.id] : undefined;
-        const options = isRecord(words) ? words['options'] : undefined;
-        expect(keys(options), field.id).toEqual(field.kind === 'choice' ? [...field.options].sort() : []);
-        for (const part of ['label', 'known', 'unknown']) {
-          expect(isRecord(words) ? words[part] : undefined, `${field.id}: ${part}`).toMatch(/\S/);
-        }
-      }
+      expect(keys(questions.get(id)?.['fields'])).toEqual(question.fields.map((field) => field.id).sort());
     },
   );
+
+  test.each(ALL)('the field %s has words for its options and for no others', (id, field, question) => {
+    const words = wordsFor(question, id);
+    expect(keys(words['options'])).toEqual(field.kind === 'choice' ? [...field.options].sort() : []);
+    for (const part of ['label', 'known', 'unknown']) expect(words[part], part).toMatch(/\S/);
+  });
 
   const citing = [...of('fixes'), ...of('lessons')];
   const cautionsIn = (words: Words): string[] => [

@@ -211,6 +211,55 @@ describe('trains that always move', () => {
   });
 });
 
+describe('trains whose standing draw is spread too', () => {
+  const running = even(0.3, 1);
+  const standing = even(0, 0.2);
+
+  test.each([0, 1, 3, 5, 6])('draw like so many lamps of each kind: %i of six run, the others stand', (moving) => {
+    const trains = demand({ trains: [{ count: 6, running, standing }], moving, fixed: [] });
+    const lamps = demand({
+      trains: [],
+      moving: 0,
+      fixed: [
+        { count: moving, draw: running },
+        { count: 6 - moving, draw: standing },
+      ],
+    });
+    allNear(trains.mass, [...lamps.mass], 1e-14, 'cell');
+  });
+
+  test('with two of five moving it may be any two of the unlike ones', () => {
+    const [hungry, hungryStanding] = [even(1, 2), even(0.1, 0.4)];
+    const told = demand({
+      trains: [
+        { count: 2, running, standing },
+        { count: 3, running: hungry, standing: hungryStanding },
+      ],
+      moving: 2,
+      fixed: [],
+    });
+    const withMovers = (modest: number) =>
+      demand({
+        trains: [],
+        moving: 0,
+        fixed: [
+          { count: modest, draw: running },
+          { count: 2 - modest, draw: standing },
+          { count: 2 - modest, draw: hungry },
+          { count: 1 + modest, draw: hungryStanding },
+        ],
+      });
+    const mixed = mix([
+      { probability: 0.3, distribution: withMovers(0) },
+      { probability: 0.6, distribution: withMovers(1) },
+      { probability: 0.1, distribution: withMovers(2) },
+    ]);
+    for (let limit = 0.1; limit < 5; limit += 0.1) {
+      near(chanceAbove(told, limit), chanceAbove(mixed, limit), 1e-12, `above ${limit} A`);
+    }
+  });
+});
+
 describe('reading a distribution', () => {
   const distribution = { step: 0.5, mass: Float64Array.of(0.5, 0.3, 0.15, 0.05) };
 
@@ -219,6 +268,19 @@ describe('reading a distribution', () => {
     near(chanceAbove(distribution, 0.999), 0.2, 1e-15);
     expect(chanceAbove(distribution, 1.5)).toBe(0);
     expect(chanceAbove(distribution, -1)).toBe(1);
+  });
+
+  test('of a spread draw half of the moments in the cell at the limit are above it', () => {
+    const spread = { ...distribution, spread: true };
+    near(chanceAbove(spread, 1), 0.05 + 0.15 / 2, 1e-15);
+    near(chanceAbove(spread, 1.125), 0.05 + 0.15 / 4, 1e-15);
+    near(chanceAbove(spread, 1.25), 0.05, 1e-15);
+  });
+
+  test('a single current just at the limit is no overload, a spread one around it is one half of the time', () => {
+    const fixed = (draw: Draw) => demand({ trains: [], moving: 0, fixed: [{ count: 1, draw }] });
+    expect(chanceAbove(fixed(constant(2)), 2)).toBe(0);
+    near(chanceAbove(fixed(even(1.5, 2.5)), 2), 0.5, 1e-12);
   });
 
   test('a percentage point is the least current that so many moments keep', () => {

@@ -1,7 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Layout, Remedy, RemedyId, RemedyInput } from '../../src/engine/index.ts';
-import { atLeast, capacity, firstThatReaches, MOST_DISTRICTS, REMEDY_ORDER, remedies } from '../../src/engine/index.ts';
+import {
+  atLeast,
+  BOOSTER_OWN_USE,
+  capacity,
+  firstThatReaches,
+  MOST_DISTRICTS,
+  REMEDY_ORDER,
+  remedies,
+} from '../../src/engine/index.ts';
 import { near } from '../near.ts';
 import { ac, dc, h0, judged, unit } from '../samples.ts';
 
@@ -135,6 +143,12 @@ describe('a booster', () => {
   test('with a supply of its own fills both units', () => {
     const { usable } = the('booster-with-own-supply', input(h0(8, 0, 8), 2, 3));
     expect(usable.map((amps) => Number(amps.toFixed(3)))).toEqual([2.7, 2.7]);
+  });
+  test('needs little for itself, even where the command station feeds many handhelds', () => {
+    const of = { layout: h0(8, 0, 8), supply: dc(2), stage: unit(3, { ownUse: 0.5 }) };
+    const [station, booster] = the('booster-with-freed-supply', of).usable;
+    near(station ?? Number.NaN, 2.7, 1e-9);
+    near(booster ?? Number.NaN, 0.9 * (2 - BOOSTER_OWN_USE), 1e-9);
   });
   test('is judged by its worse district', () => {
     const both = the('booster-with-freed-supply', input(h0(9, 0, 9), 2, 3));

@@ -5,7 +5,6 @@ import type { Because } from '../../src/wizards/answers.ts';
 import { answerText, isAsked, optionOf, parseField, spanOf, toAddress, UNKNOWN } from '../../src/wizards/answers.ts';
 import { conclude, reckon } from '../../src/wizards/enough-current-result.ts';
 import { replay } from '../../src/wizards/machine.ts';
-import { QUESTIONS } from '../../src/wizards/questions.ts';
 import { placeSupplies } from '../../src/wizards/which-supply-where-result.ts';
 import { answers as anyAnswers } from './arbitrary.ts';
 import { ALL_FIELDS, read, textsFor, told, WIZARDS } from './told.ts';
@@ -97,7 +96,7 @@ describe('what is typed into a field', () => {
 });
 
 describe('fields that are asked only at times', () => {
-  const [, lamps] = QUESTIONS.coaches.fields;
+  const lamps = field('lamps');
   test('coach lamps: only with coaches', () => {
     expect(isAsked(lamps, told({ coaches: '4' }))).toBe(true);
     expect(isAsked(lamps, told({ coaches: '0' }))).toBe(false);
@@ -105,7 +104,7 @@ describe('fields that are asked only at times', () => {
     expect(isAsked(lamps, {})).toBe(false);
   });
 
-  const [, railVolts] = QUESTIONS.rails.fields;
+  const railVolts = field('unit-rail-volts');
   test('the volts of a setting: only where there is a setting', () => {
     expect(isAsked(railVolts, told({ 'unit-rails': 'set' }))).toBe(true);
     expect(isAsked(railVolts, told({ 'unit-rails': 'converter' }))).toBe(true);
@@ -157,6 +156,10 @@ describe('an address', () => {
         });
       }),
     );
+  });
+
+  test('names the fields in the order of the alphabet', () => {
+    expect(toAddress(told({ scale: 'n', modern: '3', aim: 'shorts' }))).toBe('?aim=shorts&modern=3&scale=n');
   });
 
   test('is empty without answers', () => {

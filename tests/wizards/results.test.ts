@@ -109,6 +109,7 @@ describe('"Is my power enough?"', () => {
 
   test('no more move than there are trains, whatever an address says', () => {
     expect(reckon(enough({ modern: '2', moving: '9' })).layout.moving).toBe(2);
+    expect(reckon(enough({ modern: '2', stored: '9' })).layout.stored).toBe(2);
   });
 
   test('own use comes off the supply, and the verdict can be asked at another own use', () => {
