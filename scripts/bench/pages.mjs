@@ -12,6 +12,10 @@ const PAGES = [
   { path: 'en/work-it-out/enough-current/', kib: 70 },
 ];
 
+/** The yardstick: what the machine makes of a page with next to nothing on it. */
+const EMPTY = '/yardstick/';
+const EMPTY_PAGE = '<!doctype html><html lang="en"><title>Yardstick</title><h1>Yardstick</h1></html>';
+
 const LARGEST_PAINT = 700;
 const LONG_TASK = 50;
 

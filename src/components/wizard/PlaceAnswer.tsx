@@ -85,7 +85,7 @@ function ArrangementCard({ arrangement, supplies, railsKnown, best, say, numbers
           return (
             <li key={placed.supply}>
               <p>
-                <b>{say(index === 0 ? 'place-station' : 'place-booster')}</b> ←{' '}
+                <b>{say(index === 0 ? 'place-station' : 'place-booster')}</b> <span class="sign">←</span>{' '}
                 {say('place-supply', {
                   n: placed.supply + 1,
                   volts: numbers.volts(supply.volts),

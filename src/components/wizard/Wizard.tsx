@@ -61,6 +61,8 @@ export default function Wizard(props: WizardProps) {
 
   const [crash, recover] = useErrorBoundary();
   const done = state.question === undefined;
+  // Only what led to the outcome counts, whatever else an address may carry.
+  const told = useMemo(() => answersOf(state.trail, answers), [state, answers]);
   const outcome = String(state.snapshot.value);
   const heading = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -96,7 +98,7 @@ export default function Wizard(props: WizardProps) {
       <div class="acts">
         {last !== undefined && (
           <a href={toAddress(without(answers, last)) || location.pathname} onClick={intercept(() => askAgain(last))}>
-            ← {say('back')}
+            <span class="sign">←</span> {say('back')}
           </a>
         )}
         {state.trail.length > 0 && (
@@ -138,7 +140,7 @@ export default function Wizard(props: WizardProps) {
           answerWords={answerWords}
           wizard={wizard}
           outcome={outcome}
-          answers={answers}
+          answers={told}
           questions={questions}
           numbers={numbers}
           language={language}
