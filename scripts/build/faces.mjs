@@ -36,11 +36,14 @@ const codePoint = (character) => `U+${character.codePointAt(0).toString(16).toUp
 
 /** @type {import('astro').AstroUserConfig['fonts']} */
 export const fonts = [
+  // With font-display: optional a face is never exchanged on a page that is being read, so fallbacks made to its measure
+  // would only cost time at the first layout.
   {
     provider: fontProviders.local(),
     name: 'Besley',
     cssVariable: '--font-display',
     fallbacks: ['serif'],
+    optimizedFallbacks: false,
     options: { variants: [variant(700, display)] },
   },
   {
@@ -48,6 +51,7 @@ export const fonts = [
     name: 'Atkinson Hyperlegible Next',
     cssVariable: '--font-text',
     fallbacks: ['sans-serif'],
+    optimizedFallbacks: false,
     options: { variants: [variant(400, text), variant(700, strong)] },
   },
   {
