@@ -27,7 +27,7 @@ stop = () => site.close().then(() => process.exit());
 
 if (site.port !== WANTED_PORT) console.log(`Port ${WANTED_PORT} is taken, so this is the next free one.`);
 console.log(`
-Both Rails is running at  ${styleText('bold', site.address)}
+Both Rails is running at  ${styleText('bold', `${site.address}en/`)}
 
 Open the address, choose «Work it out», then «Is my power enough?», and answer what you know;
 "I don't know" is an answer too. Ctrl+C stops it.
