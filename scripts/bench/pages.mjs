@@ -106,6 +106,48 @@ function rowsOf({ path, kib, scripts }, seen) {
   ];
 }
 
+/** An answered wizard, so that there is a what-if slider to move. */
+const ANSWERED =
+  'en/work-it-out/enough-current/?accessories=0&aim=enough&coaches=0&draw=count&evening=2&modern=4&moving=3&older=2&own-use=bare&scale=h0' +
+  '&sound=0&stored=0&supply-amps=2&supply-kind=dc&supply-plug=unknown&supply-volts=16&system=two-rail&unit-input=dc&unit-input-volts=18' +
+  '&unit-limit=3&unit-plug=unknown&unit-rails=follows';
+const FRAME = 1000 / 60;
+
+/** Runs in the page: moves the slider and gives the milliseconds until the figure has changed. */
+function moveSlider() {
+  const slider = document.querySelector('#what-if-moving');
+  const figure = document.querySelector('.histogram');
+  return new Promise((done) => {
+    const start = performance.now();
+    new MutationObserver((_, observer) => {
+      observer.disconnect();
+      done(performance.now() - start);
+    }).observe(figure, { attributes: true, childList: true, subtree: true });
+    slider.value = String(slider.valueAsNumber === 3 ? 4 : 3);
+    slider.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  });
+}
+
+async function sliderRow(browser, address) {
+  const context = await browser.newContext(PHONE);
+  const page = await context.newPage();
+  await page.goto(address, { waitUntil: 'networkidle' });
+  await page.locator('.histogram').waitFor();
+  const times = [];
+  for (let i = 0; i < 15; i += 1) {
+    times.push(await page.evaluate(moveSlider));
+    await page.waitForTimeout(250);
+  }
+  await context.close();
+  const value = middle(times);
+  return {
+    name: 'what-if slider to new figure, processor not throttled',
+    value: `${value.toFixed(1)} ms`,
+    demand: `≤ ${FRAME.toFixed(1)} ms`,
+    ok: value <= FRAME,
+  };
+}
+
 /**
  * Measures the fixed pages of the built site in `folder`.
  * @param {string} folder
@@ -129,6 +171,7 @@ export async function run(folder) {
       });
     }
     for (const page of PAGES) rows.push(...rowsOf(page, await measure(browser, `${site.address}${page.path}`)));
+    rows.push(await sliderRow(browser, `${site.address}${ANSWERED}`));
     return rows;
   } finally {
     await browser.close();

@@ -48,6 +48,23 @@ export interface AnswerWords {
 
 export type Values = Readonly<Record<string, string | number>>;
 
+// Making a formatter costs far more than using it, and a slider asks for a hundred numbers a frame.
+const PLURALS = new Map<string, Intl.PluralRules>();
+const FORMATS = new Map<string, Intl.NumberFormat>();
+
+function pluralRules(language: string): Intl.PluralRules {
+  const rules = PLURALS.get(language) ?? new Intl.PluralRules(language);
+  PLURALS.set(language, rules);
+  return rules;
+}
+
+function numberFormat(language: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${language} ${options.maximumFractionDigits} ${options.maximumSignificantDigits}`;
+  const format = FORMATS.get(key) ?? new Intl.NumberFormat(language, options);
+  FORMATS.set(key, format);
+  return format;
+}
+
 /** Fills {name}; {name:one|many} picks by the plural rules of the language. A name without value stays visible. */
 export function fill(template: string, values: Values, language: string): string {
   return template.replace(
@@ -56,7 +73,7 @@ export function fill(template: string, values: Values, language: string): string
       const value = values[name];
       if (value === undefined) return place;
       if (one === undefined || many === undefined) return String(value);
-      return new Intl.PluralRules(language).select(Number(value)) === 'one' ? one : many;
+      return pluralRules(language).select(Number(value)) === 'one' ? one : many;
     },
   );
 }
@@ -79,7 +96,7 @@ export class Numbers {
   }
 
   plain(value: number, digits: number): string {
-    return new Intl.NumberFormat(this.#language, { maximumFractionDigits: digits }).format(value);
+    return numberFormat(this.#language, { maximumFractionDigits: digits }).format(value);
   }
 
   amps(value: number): string {
@@ -103,6 +120,6 @@ export class Numbers {
   share(value: number): string {
     if (value <= 0) return `0${NARROW}%`;
     if (value < 0.0001) return `less than ${this.plain(0.01, 2)}${NARROW}%`;
-    return `${new Intl.NumberFormat(this.#language, { maximumSignificantDigits: 2 }).format(value * 100)}${NARROW}%`;
+    return `${numberFormat(this.#language, { maximumSignificantDigits: 2 }).format(value * 100)}${NARROW}%`;
   }
 }

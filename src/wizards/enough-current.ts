@@ -1,20 +1,7 @@
 // "Is my power enough?": one state a question. What is computed is derived from the answers in enough-current-result.ts.
 import { assign, setup } from 'xstate';
-import type { Context, UserAnswer } from './machine.ts';
-import { TYPES, trainsIn } from './machine.ts';
+import { chose, nothingToMove, TYPES } from './machine.ts';
 import type { QuestionId } from './questions.ts';
-
-interface Told {
-  readonly context: Context;
-  readonly event: UserAnswer;
-}
-
-const chose =
-  (field: string, option: string) =>
-  ({ event }: Told): boolean => {
-    const answer = event.answers[field];
-    return answer?.kind === 'choice' && answer.option === option;
-  };
 
 export const enoughCurrent = setup({
   types: TYPES,
@@ -24,7 +11,7 @@ export const enoughCurrent = setup({
     battery: chose('system', 'battery'),
     analogue: chose('system', 'analogue'),
     knowsAmperes: chose('draw', 'measured'),
-    nothingToMove: ({ event }: Told) => trainsIn(event.answers) === 0,
+    nothingToMove,
   },
 }).createMachine({
   id: 'enough-current',

@@ -22,6 +22,17 @@ export const TYPES: { context: Context; events: UserAnswer } = {
   events: { type: 'user.answer', answers: {} },
 };
 
+/** Guard: the answer being given chooses this option. */
+export const chose =
+  (field: string, option: string) =>
+  ({ event }: { readonly event: UserAnswer }): boolean => {
+    const answer = event.answers[field];
+    return answer?.kind === 'choice' && answer.option === option;
+  };
+
+/** Guard: the fleet just counted is empty. */
+export const nothingToMove = ({ event }: { readonly event: UserAnswer }): boolean => trainsIn(event.answers) === 0;
+
 export interface Replayed {
   readonly snapshot: AnyMachineSnapshot;
   /** The question the machine stands at; undefined at an outcome. */

@@ -1,24 +1,16 @@
 // "Which supply goes on which unit?": two units, two supplies. Results are derived in which-supply-where-result.ts.
 import { assign, setup } from 'xstate';
-import type { UserAnswer } from './machine.ts';
-import { TYPES, trainsIn } from './machine.ts';
+import { chose, nothingToMove, TYPES } from './machine.ts';
 import type { QuestionId } from './questions.ts';
-
-const system =
-  (option: string) =>
-  ({ event }: { readonly event: UserAnswer }): boolean => {
-    const answer = event.answers['system'];
-    return answer?.kind === 'choice' && answer.option === option;
-  };
 
 export const whichSupplyWhere = setup({
   types: TYPES,
   actions: { remember: assign({ answers: ({ context, event }) => ({ ...context.answers, ...event.answers }) }) },
   guards: {
-    threeRail: system('three-rail'),
-    battery: system('battery'),
-    analogue: system('analogue'),
-    nothingToMove: ({ event }: { readonly event: UserAnswer }) => trainsIn(event.answers) === 0,
+    threeRail: chose('system', 'three-rail'),
+    battery: chose('system', 'battery'),
+    analogue: chose('system', 'analogue'),
+    nothingToMove,
   },
 }).createMachine({
   id: 'which-supply-where',

@@ -5,6 +5,7 @@ import { answerText, isAsked, parseQuestion } from '../../wizards/answers.ts';
 import { misfits } from '../../wizards/machine.ts';
 import type { Field, Question } from '../../wizards/questions.ts';
 import type { FieldWords, QuestionWords, Say } from '../words.ts';
+import { Sign } from './signs.tsx';
 
 interface Props {
   readonly question: Question;
@@ -129,7 +130,9 @@ function Choice({
         checked={text === value}
         onChange={() => onText(value)}
       />
-      <span>{label}</span>
+      <span>
+        {label} <Sign option={value} />
+      </span>
       {hint !== undefined && <small>{hint}</small>}
     </label>
   );
