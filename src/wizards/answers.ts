@@ -12,17 +12,21 @@ export type Answer =
 /** Answers by field id. */
 export type Answers = Readonly<Record<string, Answer>>;
 
-export type Because =
-  | 'empty'
-  | 'not-an-option'
-  | 'not-a-number'
-  | 'unknown-unit'
-  | 'not-whole'
-  | 'one-number'
-  | 'too-small'
-  | 'too-large'
-  | 'needs-volts'
-  | 'more-than-trains';
+const BECAUSE = [
+  'empty',
+  'not-an-option',
+  'not-a-number',
+  'unknown-unit',
+  'not-whole',
+  'one-number',
+  'too-small',
+  'too-large',
+  'needs-volts',
+  'more-than-trains',
+] as const;
+
+/** Why something could not be taken; each has its sentence `problem-<because>`. */
+export type Because = (typeof BECAUSE)[number];
 
 export interface Problem {
   readonly field: string;
@@ -74,18 +78,6 @@ export function parseField(field: Field, text: string, volts?: number): Read {
   };
 }
 
-const BECAUSE = [
-  'empty',
-  'not-an-option',
-  'not-a-number',
-  'unknown-unit',
-  'not-whole',
-  'one-number',
-  'too-small',
-  'too-large',
-  'needs-volts',
-  'more-than-trains',
-] as const satisfies readonly Because[];
 const REFUSAL = z.object({
   because: z.enum(BECAUSE),
   least: z.exactOptional(z.number()),

@@ -12,8 +12,8 @@ import type {
 } from '../engine/index.ts';
 import { DRAWS, fleet, measuredTrains, middle, OWN_USE, trainCount } from '../engine/index.ts';
 import type { Answer, Answers } from './answers.ts';
-import { optionOf, spanOf, UNKNOWN } from './answers.ts';
-import type { Field, QuestionId } from './questions.ts';
+import { optionOf, spanOf } from './answers.ts';
+import type { Field } from './questions.ts';
 import { QUESTIONS } from './questions.ts';
 
 /** Something the person did not know, and what was taken instead. */
@@ -165,9 +165,4 @@ export class Reader {
 export function knownSupply(label: SupplyLabel): NamedSupply | undefined {
   const { kind, volts, amps, plug } = label;
   return kind === undefined || volts === undefined || amps === undefined ? undefined : { kind, volts, amps, plug };
-}
-
-/** Every field of a question marked as not known. */
-export function allUnknown(id: QuestionId): Answers {
-  return Object.fromEntries(QUESTIONS[id].fields.map((field) => [field.id, UNKNOWN]));
 }
