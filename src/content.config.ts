@@ -3,6 +3,17 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 
+/** Live figures that a lesson can carry. */
+const FIGURES = [
+  'how-many-trains',
+  'larger-supply',
+  'booster-adds',
+  'voltage-along',
+  'short-along',
+  'gap-scope',
+  'train-across',
+] as const;
+
 const text = z.string().min(1);
 
 /** A step of a fix; its cautions stand inside it. */
@@ -22,7 +33,6 @@ const fixes = defineCollection({
     verify: text.describe('How you know it worked'),
     next: text.describe('What to do if that did not help'),
     drawing: z.string().optional().describe('Id of a drawing in components/drawings'),
-    wizard: z.enum(['enough-current', 'which-supply-where', 'both']),
     says: z.array(text).default([]).describe('What people say who need this page: for the search'),
     sources: z.array(z.string()).default([]),
   }),
@@ -36,7 +46,7 @@ const lessons = defineCollection({
     lead: text,
     order: z.int().positive(),
     minutes: z.int().positive().describe('Reading time'),
-    figure: z.enum(['how-many-trains', 'larger-supply', 'booster-adds']),
+    figure: z.enum(FIGURES),
     says: z.array(text).default([]),
     sources: z.array(z.string()).default([]),
     next: z.strictObject({ href: text, label: text }).describe('Where to go from here, address below /en/'),

@@ -1,11 +1,13 @@
-// The engine against its yardsticks: the exact demand beside a simulation of a million moments, and how long a large fleet takes.
-import { performance } from 'node:perf_hooks';
+// The engine against its yardsticks: the exact demand beside a simulation of a million moments, how long a large fleet takes, and networks
+// beside a textbook elimination and a general library.
+import { lusolve, matrix, sparse } from 'mathjs';
 import { chanceAbove, demand, even, seeded } from '../../src/engine/index.ts';
+import { calibrate, median, medianTime, ms, time } from './clock.mjs';
+import { networks } from './networks.mjs';
 
 const DRAWS = 1_000_000;
 const LEAST_RATIO = 50;
 const LARGE_FLEET_MS = 20;
-const CALIBRATION_CELLS = 2_000_000;
 
 const standing = { kind: 'even', span: { from: 0.04, to: 0.04 } };
 const group = (count, from, to) => ({ count, running: even(from, to), standing });
@@ -20,20 +22,6 @@ const LARGE = {
   moving: 30,
   fixed: [],
 };
-
-const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)];
-
-function time(task) {
-  const since = performance.now();
-  task();
-  return performance.now() - since;
-}
-
-/** Median of `runs` timings, after `warm` runs that do not count. */
-function medianTime(task, runs, warm) {
-  for (let i = 0; i < warm; i++) task();
-  return median(Array.from({ length: runs }, () => time(task)));
-}
 
 /** Share of random moments above the limit: the movers by a partial Fisher-Yates shuffle, each draw evenly spread. */
 function simulate({ trains, moving }, limit, draws, random) {
@@ -65,21 +53,6 @@ function simulate({ trains, moving }, limit, draws, random) {
   }
   return above / draws;
 }
-
-/** A plain loop over numbers, to tell how busy or slow the machine is: one multiplication and addition a cell. */
-function calibrate() {
-  const cells = new Float64Array(1000).fill(1);
-  let sum = 0;
-  for (let round = 0; round < CALIBRATION_CELLS / cells.length; round++) {
-    for (let i = 0; i < cells.length; i++) {
-      cells[i] = cells[i] * 0.999 + 0.001;
-      sum += cells[i];
-    }
-  }
-  return sum;
-}
-
-const ms = (value) => Number(value.toPrecision(3));
 
 function against() {
   const exact = medianTime(() => demand(FLEET), 31, 20);
@@ -126,5 +99,5 @@ function largeFleet() {
 
 /** Rows of name, ours, yardstick, ratio, demand and whether it is met. */
 export function run() {
-  return Promise.resolve([...against(), largeFleet()]);
+  return Promise.resolve([...against(), largeFleet(), ...networks({ lusolve, matrix, sparse })]);
 }

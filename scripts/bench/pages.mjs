@@ -1,6 +1,10 @@
-// What a page weighs and how fast it is on a throttled phone: 150 ms away, 1.6 Mbit/s, a processor four times slower.
+// What a page weighs and how fast it is on a throttled phone: 150 ms away, 1.6 Mbit/s, a processor four times slower. And the
+// engine's networks in the browser's own runtime.
+import { readFileSync } from 'node:fs';
+import { stripTypeScriptTypes } from 'node:module';
+import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { chromiumOptions } from '../machine.mjs';
+import { chromiumOptions, ROOT } from '../machine.mjs';
 import { serve } from '../serve.mjs';
 
 const KIB = 1024;
@@ -9,7 +13,12 @@ const RUNS = 3;
 const PAGES = [
   { path: 'en/fixes/larger-supply/', kib: 25, scripts: 0 },
   { path: 'en/learn/no-single-number/', kib: 60 },
+  { path: 'en/learn/voltage-along-the-track/', kib: 60 },
+  { path: 'en/learn/one-train-two-supplies/', kib: 60 },
+  { path: 'en/learn/what-both-sides-carry/', kib: 60 },
   { path: 'en/work-it-out/enough-current/', kib: 70 },
+  { path: 'en/work-it-out/which-supply-where/', kib: 70 },
+  { path: 'en/work-it-out/wire-it/', kib: 70 },
 ];
 
 /** The yardstick: what the machine makes of a page with next to nothing on it. */
@@ -148,6 +157,79 @@ async function sliderRow(browser, address) {
   };
 }
 
+/** Runs in the page: moves a feeder of the figure and gives the milliseconds until the line has changed. */
+function moveFeeder() {
+  const slider = document.querySelector('#what-if-along-feed-1');
+  const line = document.querySelector('.along .curve');
+  return new Promise((done) => {
+    const start = performance.now();
+    new MutationObserver((_, observer) => {
+      observer.disconnect();
+      done(performance.now() - start);
+    }).observe(line, { attributes: true });
+    slider.value = String(slider.valueAsNumber === 3 ? 2 : 3);
+    slider.dispatchEvent(new InputEvent('input', { bubbles: true }));
+  });
+}
+
+const FIGURE = 'en/learn/voltage-along-the-track/';
+
+async function feederRow(browser, address) {
+  const context = await browser.newContext(PHONE);
+  const page = await context.newPage();
+  await page.goto(`${address}${FIGURE}`, { waitUntil: 'networkidle' });
+  await page.locator('.along .curve').scrollIntoViewIfNeeded();
+  await page.locator('#what-if-along-feed-1').waitFor();
+  await page.evaluate(moveFeeder);
+  const session = await context.newCDPSession(page);
+  await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+  const times = [];
+  for (let i = 0; i < 25; i += 1) {
+    times.push(await page.evaluate(moveFeeder));
+    await page.waitForTimeout(150);
+  }
+  await context.close();
+  const value = middle(times);
+  return {
+    name: 'a feeder moved to the new line, processor four times slower',
+    value: `${value.toFixed(1)} ms`,
+    demand: `≤ ${FRAME.toFixed(1)} ms`,
+    ok: value <= FRAME,
+  };
+}
+
+const MODULES = '/modules/';
+const LIBRARY = 'node_modules/mathjs/lib/browser/math.js';
+const MODULE_PAGE = `<!doctype html><html lang="en"><title>Networks</title><script src="${MODULES}${LIBRARY}"></script></html>`;
+
+/** The files of the project as a browser takes them: types taken out. */
+function moduleOf(path) {
+  if (path === '') return { contentType: 'text/html', body: MODULE_PAGE };
+  const text = readFileSync(join(ROOT, path), 'utf8');
+  return { contentType: 'text/javascript', body: path.endsWith('.ts') ? stripTypeScriptTypes(text) : text };
+}
+
+/** The networks of the engine bench, in the browser. */
+async function networkRows(browser, address) {
+  const context = await browser.newContext();
+  await context.route(`**${MODULES}**`, (route) =>
+    route.fulfill(moduleOf(new URL(route.request().url()).pathname.slice(MODULES.length))),
+  );
+  const page = await context.newPage();
+  await page.goto(`${address}${MODULES.slice(1)}`);
+  const rows = await page.evaluate(async (module) => {
+    const { networks } = await import(module);
+    return networks(window.math);
+  }, `${MODULES}scripts/bench/networks.mjs`);
+  await context.close();
+  return rows.map(({ name, ours, yardstick, ratio, demand, ok }) => ({
+    name: `in the browser: ${name}`,
+    value: `${ours} against ${yardstick}, ${ratio} times`,
+    demand,
+    ok,
+  }));
+}
+
 /**
  * Measures the fixed pages of the built site in `folder`.
  * @param {string} folder
@@ -172,6 +254,8 @@ export async function run(folder) {
     }
     for (const page of PAGES) rows.push(...rowsOf(page, await measure(browser, `${site.address}${page.path}`)));
     rows.push(await sliderRow(browser, `${site.address}${ANSWERED}`));
+    rows.push(await feederRow(browser, site.address));
+    rows.push(...(await networkRows(browser, site.address)));
     return rows;
   } finally {
     await browser.close();

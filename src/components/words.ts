@@ -1,4 +1,6 @@
 // Sentences out of the content with their values filled in, and numbers as the reader's language writes them.
+import type { Quantity, Working } from '../engine/index.ts';
+import { gaugeOf } from '../engine/index.ts';
 
 export interface StepWords {
   readonly do: string;
@@ -112,6 +114,45 @@ export class Numbers {
     return `${this.plain(value, 1)}${NARROW}V`;
   }
 
+  /** Two decimals: for volts read off beside others that differ little. */
+  voltsExactly(value: number): string {
+    return `${this.plain(value, 2)}${NARROW}V`;
+  }
+
+  metres(value: number): string {
+    return `${this.plain(value, value < 10 ? 2 : 1)}${NARROW}m`;
+  }
+
+  /** Square metres in, square millimetres or the gauge out, as the wire is sold. */
+  wire(area: number): string {
+    const gauge = gaugeOf(area);
+    return gauge === undefined ? `${this.plain(area * 1e6, 2)}${NARROW}mm²` : `AWG${NARROW}${gauge}`;
+  }
+
+  ohms(value: number): string {
+    return `${numberFormat(this.#language, { maximumSignificantDigits: 3 }).format(value)}${NARROW}ohm`;
+  }
+
+  watts(value: number): string {
+    return `${this.plain(value, value < 10 ? 1 : 0)}${NARROW}W`;
+  }
+
+  /** A value of a working. */
+  inUnit(value: number, unit: Working['unit']): string {
+    if (unit === 'A') return this.ampsExactly(value);
+    if (unit === 'V') return this.voltsExactly(value);
+    if (unit === 'share') return this.share(value);
+    if (WITHOUT_UNIT.has(unit)) return this.plain(value, 2);
+    const [name, factor] = FINER[unit] ?? [unit, 1];
+    const digits = numberFormat(this.#language, { maximumSignificantDigits: 3 }).format(value * factor);
+    return `${digits}${NARROW}${name}`;
+  }
+
+  /** A value of a question's field, in the unit people use for it. */
+  quantity(value: number, quantity: Quantity): string {
+    return WRITE[quantity](this, value);
+  }
+
   hours(value: number): string {
     return `${this.plain(value, 2)}${NARROW}h`;
   }
@@ -123,3 +164,26 @@ export class Numbers {
     return `${numberFormat(this.#language, { maximumSignificantDigits: 2 }).format(value * 100)}${NARROW}%`;
   }
 }
+
+const WITHOUT_UNIT: ReadonlySet<string> = new Set(['trains', 'pieces', 'times']);
+
+/** Units that are written in a finer one. */
+const FINER: Readonly<Partial<Record<Working['unit'], readonly [name: string, factor: number]>>> = {
+  hours: ['h', 1],
+  'ohm/m': ['mohm/m', 1000],
+  F: ['mF', 1000],
+  C: ['mC', 1000],
+  s: ['ms', 1000],
+};
+
+const WRITE: Readonly<Record<Quantity, (numbers: Numbers, value: number) => string>> = {
+  current: (numbers, value) => numbers.ampsExactly(value),
+  voltage: (numbers, value) => numbers.volts(value),
+  hours: (numbers, value) => numbers.hours(value),
+  count: (numbers, value) => numbers.plain(value, 0),
+  length: (numbers, value) => numbers.metres(value),
+  area: (numbers, value) => numbers.wire(value),
+  resistance: (numbers, value) => numbers.ohms(value),
+  'resistance-per-metre': (numbers, value) => `${numbers.plain(value * 1000, 1)}${NARROW}mohm/m`,
+  time: (numbers, value) => `${numbers.plain(value, 3)}${NARROW}s`,
+};

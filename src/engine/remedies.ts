@@ -10,6 +10,7 @@ import { atLeast, judge, worstVerdict } from './rules.ts';
 export type RemedyId =
   | 'calm-the-consumption'
   | 'larger-supply'
+  | 'leds-and-larger-supply'
   | 'booster-with-freed-supply'
   | 'booster-with-own-supply'
   | 'more-districts'
@@ -20,6 +21,7 @@ export type RemedyId =
 export const REMEDY_ORDER: readonly RemedyId[] = [
   'calm-the-consumption',
   'larger-supply',
+  'leds-and-larger-supply',
   'booster-with-freed-supply',
   'booster-with-own-supply',
   'more-districts',
@@ -57,6 +59,7 @@ export function remedies(input: RemedyInput): Remedy[] {
   const found = [
     calm(input),
     larger(input),
+    calmAndLarger(input),
     freed(input),
     own(input),
     moreDistricts(input),
@@ -91,8 +94,10 @@ function remedy(
   };
 }
 
+const hasFilamentLamps = (layout: Layout): boolean => layout.coaches > 0 && layout.lamps === 'filament';
+
 function calm({ layout, supply, stage }: RemedyInput): Remedy | undefined {
-  if (layout.coaches === 0 || layout.lamps === 'led') return undefined;
+  if (!hasFilamentLamps(layout)) return undefined;
   return remedy('calm-the-consumption', { ...layout, lamps: 'led' }, [capacity(supply, stage)], []);
 }
 
@@ -100,6 +105,13 @@ function larger({ layout, supply, stage }: RemedyInput): Remedy | undefined {
   const amps = largerRating(supply, stage);
   if (amps === undefined) return undefined;
   return remedy('larger-supply', layout, [capacity({ ...supply, amps }, stage)], [amps]);
+}
+
+// Both cheap steps together may spare a booster.
+function calmAndLarger({ layout, supply, stage }: RemedyInput): Remedy | undefined {
+  const amps = largerRating(supply, stage);
+  if (amps === undefined || !hasFilamentLamps(layout)) return undefined;
+  return remedy('leds-and-larger-supply', { ...layout, lamps: 'led' }, [capacity({ ...supply, amps }, stage)], [amps]);
 }
 
 /** Rating that fills the stage, or undefined where the supply fills it already or none within NEM 609 would. */

@@ -1,6 +1,16 @@
-// The edge: what people type becomes SI. Everything behind this file is amperes, volts, hours of an evening, pieces.
+// The edge: what people type becomes SI. Everything behind this file is amperes, volts, metres, square metres, ohms, seconds,
+// hours of an evening, pieces.
 
-export type Quantity = 'current' | 'voltage' | 'hours' | 'count';
+export type Quantity =
+  | 'current'
+  | 'voltage'
+  | 'hours'
+  | 'count'
+  | 'length'
+  | 'area'
+  | 'resistance'
+  | 'resistance-per-metre'
+  | 'time';
 
 /** From and to in the same SI unit; from <= to. */
 export interface Span {
@@ -13,31 +23,77 @@ export type Parsed =
   | { readonly kind: 'power'; readonly watts: number }
   | { readonly kind: 'bad'; readonly because: 'empty' | 'not-a-number' | 'unknown-unit' };
 
+/** Metres. */
+const FOOT = 0.3048;
+const INCH = 0.0254;
+/** Square metres. */
+const SQUARE_MILLIMETRE = 1e-6;
+
+const each = (names: readonly string[], factor: number): Record<string, number> =>
+  Object.fromEntries(names.map((name) => [name, factor]));
+
+// Without a unit a number is SI, but for two quantities that nobody writes in SI: square millimetres, milliohms a metre.
 const FACTORS: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
   current: { '': 1, a: 1, amp: 1, amps: 1, ampere: 1, amperes: 1, ma: 1e-3, milliamp: 1e-3, milliamps: 1e-3 },
   voltage: { '': 1, v: 1, volt: 1, volts: 1, vdc: 1, vac: 1, 'v~': 1, mv: 1e-3 },
   hours: { '': 1, h: 1, hour: 1, hours: 1, std: 1, min: 1 / 60, minutes: 1 / 60 },
   count: { '': 1 },
+  length: {
+    ...each(['', 'm', 'metre', 'metres', 'meter', 'meters'], 1),
+    ...each(['cm', 'centimetre', 'centimetres', 'centimeter', 'centimeters'], 0.01),
+    ...each(['mm', 'millimetre', 'millimetres', 'millimeter', 'millimeters'], 0.001),
+    ...each(['ft', 'foot', 'feet', "'"], FOOT),
+    ...each(['in', 'inch', 'inches', '"'], INCH),
+    ...each(['yd', 'yard', 'yards'], 3 * FOOT),
+  },
+  area: each(['', 'mm²'], SQUARE_MILLIMETRE),
+  resistance: {
+    ...each(['', 'ohm', 'ohms', 'ω'], 1),
+    ...each(['mohm', 'mohms', 'milliohm', 'milliohms', 'mω'], 0.001),
+  },
+  'resistance-per-metre': {
+    ...each(['', 'mohm/m', 'mohms/m', 'milliohm/m', 'milliohms/m', 'mω/m', 'ohm/km', 'ohms/km', 'ω/km'], 0.001),
+    ...each(['ohm/m', 'ohms/m', 'ω/m'], 1),
+    ...each(['mohm/ft', 'mohms/ft', 'milliohm/ft', 'mω/ft', 'ohm/kft', 'ohms/kft'], 0.001 / FOOT),
+    ...each(['mohm/in', 'mohms/in', 'milliohm/in', 'mω/in'], 0.001 / INCH),
+  },
+  time: {
+    ...each(['', 's', 'sec', 'second', 'seconds'], 1),
+    ...each(['ms', 'msec', 'millisecond', 'milliseconds'], 1e-3),
+    ...each(['us', 'µs', 'μs', 'microsecond', 'microseconds'], 1e-6),
+    ...each(['min', 'minute', 'minutes'], 60),
+  },
 };
+
+/** Wording of numbers without a unit where it is not SI: how `writeQuantity` says which one is meant. */
+const WRITTEN: Readonly<Partial<Record<Quantity, readonly [unit: string, factor: number]>>> = {
+  area: ['mm2', SQUARE_MILLIMETRE],
+  'resistance-per-metre': ['mohm/m', 0.001],
+};
+
+/** Smallest and largest American gauge number that is read. */
+const GAUGES = { least: 0, most: 40 } as const;
+const GAUGE = /^(?:(?:awg|#|gauge)\s*(\d{1,2})|(\d{1,2})\s*(?:awg|ga|gauge))$/;
+const FEET_AND_INCHES = /^(\d{1,6})\s*(?:ft|feet|foot|')\s*(\d{1,3}(?:[.,]\d{0,6})?)\s*(?:in|inch|inches|")$/;
 const POWER = new Set(['va', 'w', 'watt', 'watts']);
 
-// Digits with one decimal point or comma, at most 12 before it and 20 after; then letters or "~".
+// Digits with one decimal point or comma, at most 12 before it and 20 after; then letters or signs of units.
 const NUMBER = '([+-]?(?:\\d{1,12}(?:[.,]\\d{0,20})?|[.,]\\d{1,20})(?:e[+-]?\\d{1,3})?)';
-const ONE = new RegExp(`^${NUMBER}\\s*([a-z~]*)$`);
-const TWO = new RegExp(`^${NUMBER}\\s*([a-z~]*)\\s*(?:-|to|bis|\\.\\.)\\s*${NUMBER}\\s*([a-z~]*)$`);
+const UNIT = `([a-z~'"²/ωµμ]*)`;
+const ONE = new RegExp(`^${NUMBER}\\s*${UNIT}$`);
+const TWO = new RegExp(`^${NUMBER}\\s*${UNIT}\\s*(?:-|to|bis|\\.\\.)\\s*${NUMBER}\\s*${UNIT}$`);
 
 /**
- * Reads a number with its unit as people write it: `1.5 A`, `1500 mA`, `0,3 A`, `0.3-0.6 A`, `36 VA`.
+ * Reads a number with its unit as people write it: `1.5 A`, `1500 mA`, `0,3 A`, `0.3-0.6 A`, `36 VA`, `5' 6"`, `1.5 mm²`,
+ * `16 AWG`, `76 mohm/m`. Without a unit: amperes, volts, metres, mm², ohms, milliohms a metre, seconds, hours.
  * Shape: any text in; a span in SI out (both ends equal for a single number), `power` in watts for VA or W where a
  * current is asked for, or `bad` with the reason. Never throws. The range is the caller's business.
  */
 export function parseQuantity(text: string, quantity: Quantity): Parsed {
-  const plain = text
-    .trim()
-    .toLowerCase()
-    .replace(/[\u2012-\u2015\u2212]/g, '-')
-    .replace(/\s+/g, ' ');
+  const plain = tidied(text);
   if (plain === '') return { kind: 'bad', because: 'empty' };
+  const special = readSpecial(plain, quantity);
+  if (special !== undefined) return special;
   const one = ONE.exec(plain);
   const two = one === null ? TWO.exec(plain) : null;
   const parts = one ?? two;
@@ -55,6 +111,53 @@ export function parseQuantity(text: string, quantity: Quantity): Parsed {
   return Number.isFinite(from) && Number.isFinite(to)
     ? { kind: 'span', span: { from, to } }
     : { kind: 'bad', because: 'not-a-number' };
+}
+
+/**
+ * Writes an SI value so that `parseQuantity` reads the very same value again; for an address. `1.5 mm2` for 1.5e-6 m², the bare
+ * number where a bare number means SI. At most 12 digits.
+ */
+export function writeQuantity(value: number, quantity: Quantity): string {
+  const [unit, factor] = WRITTEN[quantity] ?? ['', 1];
+  return `${rounded(value / factor)} ${unit}`.trimEnd();
+}
+
+/** Metal area of an American gauge, square metres: diameter 0.127 mm x 92^((36 - n)/39). Any real n. Source: awg-tables. */
+export function gaugeArea(gauge: number): number {
+  const diameter = 0.127e-3 * 92 ** ((36 - gauge) / 39);
+  return (Math.PI / 4) * diameter ** 2;
+}
+
+function tidied(text: string): string {
+  return text
+    .trim()
+    .toLowerCase()
+    .replace(/[\u2012-\u2015\u2212]/g, '-')
+    .replace(/[\u2018\u2019\u2032]/g, "'")
+    .replace(/[\u201c-\u201f\u2033]/g, '"')
+    .replace(/\s+/g, ' ')
+    .replace(/ ?\/ ?| per /g, '/')
+    .replace(/mm(?:\^?2)(?!\d)|(?:sq\.? ?|q)mm/g, 'mm²');
+}
+
+function readSpecial(plain: string, quantity: Quantity): Parsed | undefined {
+  if (quantity === 'area') return readGauge(plain);
+  if (quantity !== 'length') return undefined;
+  const [, feet = '', inches = ''] = FEET_AND_INCHES.exec(plain) ?? [];
+  return feet === '' ? undefined : single(toNumber(feet) * FOOT + toNumber(inches) * INCH);
+}
+
+function readGauge(plain: string): Parsed | undefined {
+  const found = GAUGE.exec(plain);
+  if (found === null) return undefined;
+  const gauge = Number(found[1] ?? found[2]);
+  return gauge >= GAUGES.least && gauge <= GAUGES.most
+    ? single(gaugeArea(gauge))
+    : { kind: 'bad', because: 'unknown-unit' };
+}
+
+function single(value: number): Parsed {
+  return { kind: 'span', span: { from: rounded(value), to: rounded(value) } };
 }
 
 function toNumber(text: string): number {

@@ -6,7 +6,26 @@ export interface WorkingInput {
   readonly unit: Unit;
 }
 
-export type Unit = 'A' | 'V' | 'VA' | 'share' | 'trains' | 'pieces' | 'hours' | 's' | 'times';
+export type Unit =
+  | 'A'
+  | 'V'
+  | 'VA'
+  | 'W'
+  | 'J'
+  | 'C'
+  | 'ohm'
+  | 'ohm/m'
+  | 'F'
+  | 'H'
+  | 'm'
+  | 'mm2'
+  | 'degrees'
+  | 'share'
+  | 'trains'
+  | 'pieces'
+  | 'hours'
+  | 's'
+  | 'times';
 
 export interface Working {
   /** Id of the formula; its words are `formula-<id>`. */

@@ -1,6 +1,6 @@
 // Content entries in the language of an address, in the order pages list them.
 import { type CollectionEntry, getCollection } from 'astro:content';
-import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../wizards/outcomes.ts';
+import { WIZARD_FIXES } from '../wizards/outcomes.ts';
 import { languageOf, nameOf } from './href.ts';
 
 const written = (url: URL) => {
@@ -11,7 +11,7 @@ const written = (url: URL) => {
 export const lessonsFor = async (url: URL): Promise<CollectionEntry<'lessons'>[]> =>
   (await getCollection('lessons', written(url))).sort((one, two) => one.data.order - two.data.order);
 
-const OUTCOME_ORDER: readonly string[] = [...ENOUGH_CURRENT_OUTCOMES, ...WHICH_SUPPLY_OUTCOMES];
+const OUTCOME_ORDER: readonly string[] = Object.values(WIZARD_FIXES).flat();
 
 export const fixesFor = async (url: URL): Promise<CollectionEntry<'fixes'>[]> =>
   (await getCollection('fixes', written(url))).sort(

@@ -4,16 +4,17 @@ import { getCollection } from 'astro:content';
 import { languageOf } from '../components/language.ts';
 import type { AnswerWords, CautionWords, FixWords, QuestionWords } from '../components/words.ts';
 import { ENOUGH_CURRENT_QUESTIONS } from '../wizards/enough-current.ts';
+import type { WizardId } from '../wizards/outcomes.ts';
+import { wizardsFor } from '../wizards/outcomes.ts';
 import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where.ts';
+import { WIRE_IT_QUESTIONS } from '../wizards/wire-it.ts';
 import { cautionsFor, fixesFor, sourcesFor } from './entries.ts';
 import { nameOf } from './href.ts';
-
-export const WIZARDS = ['enough-current', 'which-supply-where'] as const;
-export type WizardId = (typeof WIZARDS)[number];
 
 const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
   'enough-current': ENOUGH_CURRENT_QUESTIONS,
   'which-supply-where': WHICH_SUPPLY_QUESTIONS,
+  'wire-it': WIRE_IT_QUESTIONS,
 };
 
 /** Sentences that questions need, by the beginnings of their keys. */
@@ -44,7 +45,7 @@ export async function wordsOnTheWay(url: URL): Promise<Record<string, string>> {
 }
 
 export async function fixesOf(url: URL, wizard: WizardId): Promise<CollectionEntry<'fixes'>[]> {
-  return (await fixesFor(url)).filter(({ data }) => data.wizard === wizard || data.wizard === 'both');
+  return (await fixesFor(url)).filter(({ id }) => wizardsFor(nameOf(id)).includes(wizard));
 }
 
 /** Everything the answer page says. */

@@ -1,5 +1,5 @@
 // The short words of the pages: common.yaml and home.yaml in src/content/<language>/interface.
-import { getEntry } from 'astro:content';
+import { getCollection, getEntry } from 'astro:content';
 import type { Say } from '../components/drawings/say.ts';
 import { languageOf } from './href.ts';
 
@@ -27,3 +27,22 @@ export const wordsFor = async (url: URL): Promise<Say> => {
     return sentence.replace(/\{([\w-]+)\}/g, (place, name: string) => String(values[name] ?? place));
   };
 };
+
+/** The beginnings of the keys that each live figure says. */
+export const FIGURE_WORDS = {
+  'how-many-trains': /^(lesson|figure|table|verdict|evenness|what-if|as-a)-/,
+  'larger-supply': /^(lesson|figure|table|verdict|evenness|what-if|as-a)-/,
+  'booster-adds': /^(lesson|figure|table|verdict|evenness|what-if|as-a)-/,
+  'voltage-along': /^(along|as-a)-/,
+  'short-along': /^(along|as-a)-/,
+  'gap-scope': /^scope-/,
+  'train-across': /^across-/,
+} as const;
+
+/** Words of every file of the interface whose keys match, in the language of an address. */
+export async function wordsOf(url: URL, keys: RegExp): Promise<Record<string, string>> {
+  const start = `${languageOf(url)}/`;
+  const entries = await getCollection('interfaceWords', ({ id }) => id.startsWith(start));
+  const all: Record<string, string> = Object.assign({}, ...entries.map(({ data }) => data));
+  return Object.fromEntries(Object.entries(all).filter(([key]) => keys.test(key)));
+}

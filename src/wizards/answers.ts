@@ -1,8 +1,9 @@
 // Answers and how they travel in an address: ?field=value, names sorted, unknown names dropped. Parsed once, here.
 import * as z from 'zod/mini';
 import type { Span } from '../engine/index.ts';
-import { parseQuantity } from '../engine/index.ts';
+import { parseQuantity, writeQuantity } from '../engine/index.ts';
 import type { Field, NumberField, Question } from './questions.ts';
+import { QUESTIONS } from './questions.ts';
 
 export type Answer =
   | { readonly kind: 'choice'; readonly option: string }
@@ -33,7 +34,7 @@ export interface Problem {
   readonly because: Because;
   /** What was given, cut to 40 characters. */
   readonly given: string;
-  /** The permitted range, in the unit of the field, where that is what was missed. */
+  /** The permitted range, in the unit that a bare number has there, where that is what was missed. */
   readonly least?: number;
   readonly most?: number;
 }
@@ -107,9 +108,10 @@ function readNumber(field: NumberField, text: string, volts: number | undefined)
 }
 
 function inRange(field: NumberField, span: Span): Answer | Refusal {
-  const { least, most } = field;
-  if (span.from < least) return { because: 'too-small', least, most };
-  if (span.to > most) return { because: 'too-large', least, most };
+  const written = (value: number): number => Number.parseFloat(writeQuantity(value, field.quantity));
+  const range = { least: written(field.least), most: written(field.most) };
+  if (span.from < field.least) return { because: 'too-small', ...range };
+  if (span.to > field.most) return { because: 'too-large', ...range };
   if (field.range !== true && span.from !== span.to) return { because: 'one-number' };
   if (field.quantity === 'count' && !Number.isInteger(span.from)) return { because: 'not-whole' };
   return { kind: 'number', span };
@@ -166,16 +168,26 @@ export function parseAddress(
 export function toAddress(answers: Answers): string {
   const pairs = Object.entries(answers).sort(([a], [b]) => (a < b ? -1 : 1));
   const text = new URLSearchParams(
-    pairs.map(([name, answer]): [string, string] => [name, answerText(answer)]),
+    pairs.map(([name, answer]): [string, string] => [name, answerText(answer, fieldOf(name))]),
   ).toString();
   return text === '' ? '' : `?${text}`;
 }
 
-export function answerText(answer: Answer): string {
+const FIELDS = new Map<string, Field>(
+  Object.values(QUESTIONS).flatMap((question) => question.fields.map((field): [string, Field] => [field.id, field])),
+);
+
+/** The field of an id, whatever question it stands in. */
+export const fieldOf = (id: string): Field | undefined => FIELDS.get(id);
+
+/** An answer as the address holds it: what `parseField` reads as the same answer. */
+export function answerText(answer: Answer, field: Field | undefined): string {
   if (answer.kind === 'unknown') return UNKNOWN_TEXT;
   if (answer.kind === 'choice') return answer.option;
+  const write = (value: number): string =>
+    field?.kind === 'number' ? writeQuantity(value, field.quantity) : String(value);
   const { from, to } = answer.span;
-  return from === to ? String(from) : `${from}-${to}`;
+  return from === to ? write(from) : `${write(from)}-${write(to)}`;
 }
 
 /** The option chosen, else what is assumed for "I don't know", else undefined. */

@@ -1,8 +1,6 @@
 // The questions of the planning wizards: ids, kinds, ranges and what is assumed when a person does not know.
 // Words for these ids live in src/content/<language>/questions. A field's id is its name in the address.
-
-/** What a typed number measures; its value is always in the SI unit (ampere, volt, hour for an evening, piece). */
-export type Quantity = 'current' | 'voltage' | 'hours' | 'count';
+import type { Quantity } from '../engine/index.ts';
 
 /** A choice between options. `assume` is what "I don't know" stands for; absent: stays unknown. */
 export interface ChoiceField {
@@ -13,7 +11,7 @@ export interface ChoiceField {
   readonly when?: Condition;
 }
 
-/** A number in [least, most]; a range such as "0.3-0.6 A" where `range` is true. */
+/** A number in [least, most], in SI; a range such as "0.3-0.6 A" where `range` is true. */
 export interface NumberField {
   readonly kind: 'number';
   readonly id: string;
@@ -136,6 +134,42 @@ export const QUESTIONS = {
   'booster-label': { id: 'booster-label', fields: [...stageFields('booster'), ...railFields('booster')] },
   'supply-one': supplyLabel('supply-one', 'one'),
   'supply-two': supplyLabel('supply-two', 'two'),
+  'wire-need': {
+    id: 'wire-need',
+    fields: [
+      number('wire-volts', 'voltage', 5, 30),
+      number('wire-trip', 'current', 0.3, 30),
+      number('wire-amps', 'current', 0.05, 30),
+    ],
+  },
+  bus: {
+    id: 'bus',
+    fields: [
+      number('bus-length', 'length', 0.1, 200, { assume: 5 }),
+      number('bus-wire', 'area', 0.05e-6, 10e-6, { assume: 0.75e-6 }),
+    ],
+  },
+  'wire-way': { id: 'wire-way', fields: [choice('wire-way', ['quick', 'detailed'], { assume: 'quick' })] },
+  'bus-shape': { id: 'bus-shape', fields: [choice('bus-shape', ['end', 'middle', 'ring'], { assume: 'end' })] },
+  feeders: {
+    id: 'feeders',
+    fields: [
+      number('feeder-count', 'count', 1, 200),
+      number('feeder-length', 'length', 0.02, 5, { assume: 0.3 }),
+      number('feeder-wire', 'area', 0.05e-6, 4e-6, { assume: 0.5e-6 }),
+    ],
+  },
+  'rail-kind': {
+    id: 'rail-kind',
+    fields: [
+      choice('rail-kind', ['code-100', 'code-83', 'code-70', 'brass', 'measured'], { assume: 'code-83' }),
+      number('rail-ohms', 'resistance-per-metre', 0.001, 1, {
+        assume: 0.108,
+        when: { field: 'rail-kind', is: ['measured'] },
+      }),
+      choice('joints', ['fed', 'soldered', 'plain'], { assume: 'plain' }),
+    ],
+  },
   busier: { id: 'busier', fields: [choice('busier', ['station', 'booster', 'same'], { assume: 'same' })] },
 } as const satisfies Readonly<Record<string, Question>>;
 

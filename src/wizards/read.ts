@@ -12,9 +12,7 @@ import type {
 } from '../engine/index.ts';
 import { DRAWS, fleet, measuredTrains, middle, OWN_USE, trainCount } from '../engine/index.ts';
 import type { Answer, Answers } from './answers.ts';
-import { optionOf, spanOf } from './answers.ts';
-import type { Field } from './questions.ts';
-import { QUESTIONS } from './questions.ts';
+import { fieldOf, optionOf, spanOf } from './answers.ts';
 
 /** Something the person did not know, and what was taken instead. */
 export interface Assumption {
@@ -22,9 +20,6 @@ export interface Assumption {
   readonly answer: Answer;
 }
 
-const FIELDS = new Map<string, Field>(
-  Object.values(QUESTIONS).flatMap((question) => question.fields.map((field): [string, Field] => [field.id, field])),
-);
 const SCALES: readonly Scale[] = ['z', 'n', 'tt', 'h0', '0', '1'];
 const PLUGS: readonly Plug[] = ['centre-plus', 'centre-minus', 'terminals'];
 
@@ -38,14 +33,14 @@ export class Reader {
   }
 
   option(id: string): string | undefined {
-    const field = FIELDS.get(id);
+    const field = fieldOf(id);
     const option = field === undefined ? undefined : optionOf(this.answers, field);
     if (option !== undefined && this.answers[id]?.kind === 'unknown') this.assume(id, { kind: 'choice', option });
     return option;
   }
 
   span(id: string): Span | undefined {
-    const field = FIELDS.get(id);
+    const field = fieldOf(id);
     if (field === undefined || this.answers[id] === undefined) return undefined;
     const span = spanOf(this.answers, field);
     if (span !== undefined && this.answers[id]?.kind === 'unknown') this.assume(id, { kind: 'number', span });

@@ -1,14 +1,29 @@
 // What "Which supply goes on which unit?" works out of its answers.
-import type { Arrangement, LoadedStage, NamedSupply, Scale } from '../engine/index.ts';
+import type {
+  Arrangement,
+  CrossingAdviceId,
+  CrossingMoments,
+  CrossingSide,
+  LoadedStage,
+  NamedSupply,
+  PlacedSide,
+  Scale,
+  WithheldAdvice,
+} from '../engine/index.ts';
 import {
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
+  CROSSING_ADVICE,
+  CROSSING_MOMENTS,
+  checkLabels,
+  crossingOf,
   districtLoad,
   judgeRails,
   STEP_LIMIT,
   STEP_TOO_LARGE,
   stepSize,
+  summarise,
   worstVerdict,
 } from '../engine/index.ts';
 import type { Answers } from './answers.ts';
@@ -22,6 +37,8 @@ export interface Placement {
   readonly supplies: readonly NamedSupply[];
   /** Best first; empty while a label is not known. */
   readonly arrangements: readonly Arrangement[];
+  /** A train across the gap, for each arrangement; none while the volts on the rails are not known. */
+  readonly crossings: readonly CrossingMoments[];
   /** Chance that a consumer is in the command station's district. */
   readonly stationShare: number;
   readonly railsKnown: boolean;
@@ -56,7 +73,61 @@ export function placeSupplies(answers: Answers): Placement {
   const supplies = known.filter((supply) => supply !== undefined);
   const arrangements = supplies.length < stages.length ? [] : arrange(supplies, stages);
   const outcome = outcomeOf(arrangements, stages, railsKnown, scale);
-  return { outcome, scale, supplies, arrangements, stationShare, railsKnown, assumptions: reader.assumptions };
+  const standing = { ...layout, moving: 0 };
+  const idle = [stationShare, 1 - stationShare].map(
+    (share) => summarise(districtLoad(standing, share).distribution).p95,
+  );
+  const crossings = railsKnown ? arrangements.map((one) => crossingAt(one, stages, supplies, idle)) : [];
+  return {
+    outcome,
+    scale,
+    supplies,
+    arrangements,
+    crossings,
+    stationShare,
+    railsKnown,
+    assumptions: reader.assumptions,
+  };
+}
+
+/** What happens while a train spans the gap: the command station is near, the booster far. */
+function crossingAt(
+  { stages: placed }: Arrangement,
+  stages: readonly LoadedStage[],
+  supplies: readonly NamedSupply[],
+  idle: readonly number[],
+): CrossingMoments {
+  const side = (index: 0 | 1, role: NonNullable<CrossingSide['role']>): PlacedSide => {
+    const stage = stages[index];
+    const here = placed[index];
+    if (stage === undefined || here === undefined) throw new RangeError(`crossingAt: no stage ${index}`);
+    const other = supplies[placed[1 - index]?.supply ?? 0];
+    const permits = other === undefined ? 'unknown' : checkLabels(other, stage.input).kind;
+    return {
+      role,
+      placed: here,
+      load: summarise(stage.load.distribution).p95,
+      idleLoad: idle[index] ?? 0,
+      ownUse: stage.ownUse,
+      output: stage.rails.kind === 'follows' ? 'follows' : 'settable',
+      ...(permits === 'unknown' ? {} : { mayStandHigher: permits === 'permitted' }),
+    };
+  };
+  return crossingOf(side(0, 'command-station'), side(1, 'booster'));
+}
+
+/** What to do about a crossing at any of its moments, in the order in which to try it; and what is kept back, with its reason. */
+export function crossingAdvice({ moments }: CrossingMoments): {
+  readonly advice: readonly CrossingAdviceId[];
+  readonly withheld: readonly WithheldAdvice[];
+} {
+  const found = CROSSING_MOMENTS.flatMap((moment) => {
+    const result = moments[moment];
+    return result.kind === 'crossing' ? [result] : [];
+  });
+  const advice = CROSSING_ADVICE.filter((id) => found.some((one) => one.advice.some((row) => row.id === id)));
+  const kept = found.flatMap((one) => one.withheld).filter(({ id }) => !advice.includes(id));
+  return { advice, withheld: kept.filter((row, i) => kept.findIndex(({ id }) => id === row.id) === i) };
 }
 
 function outcomeOf(

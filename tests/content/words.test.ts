@@ -2,8 +2,31 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, extname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { capacity, demandWorking, districtLoad, judge, plainSum } from '../../src/engine/index.ts';
-import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/outcomes.ts';
+import type { Working } from '../../src/engine/index.ts';
+import {
+  CROSSING_ADVICE,
+  CROSSING_REASONS,
+  capacity,
+  crossingInPhase,
+  crossingOhms,
+  crossingReversed,
+  crossingSkew,
+  demandWorking,
+  districtLoad,
+  judge,
+  loopLimit,
+  plainSum,
+  prospective,
+  shortFromLoadTest,
+  wireLoop,
+  worstFaultHeat,
+} from '../../src/engine/index.ts';
+import {
+  ENOUGH_CURRENT_OUTCOMES,
+  WHICH_SUPPLY_OUTCOMES,
+  WIRE_IT_OUTCOMES,
+  WIZARD_FIXES,
+} from '../../src/wizards/outcomes.ts';
 import { ac, dc, h0, unit } from '../samples.ts';
 import { ALL_QUESTIONS } from '../wizards/told.ts';
 import type { Words } from './folder.ts';
@@ -37,6 +60,40 @@ const WORKINGS = (() => {
   ];
 })();
 
+/** Every object with a formula inside a result, however deep. */
+function workingsIn(value: unknown): Working[] {
+  const found: Working[] = [];
+  const look = (one: unknown): void => {
+    if (Array.isArray(one)) one.forEach(look);
+    else if (isWorking(one)) found.push(one);
+    else if (isRecord(one)) Object.values(one).forEach(look);
+  };
+  look(value);
+  return found;
+}
+
+const isWorking = (value: unknown): value is Working =>
+  isRecord(value) && typeof value['formula'] === 'string' && Array.isArray(value['inputs']);
+
+/** Workings about wires, shorts and trains across a gap. */
+const ELECTRIC = (() => {
+  const side = { volts: { from: 15, to: 16 }, load: 1, ownUse: 0.1, limit: 3 };
+  const higher = { ...side, volts: 17, linkFarads: 2.2e-3 };
+  const tripping = { volts: 15, trip: 3, tripSeconds: 0.3, load: 1, ownUse: 0.1 };
+  return workingsIn([
+    wireLoop({ area: 1.5e-6, make: 'flexible' }, 5, 3, 15),
+    prospective({ volts: 15, ohms: 2, limit: 5 }),
+    loopLimit(15, 3),
+    worstFaultHeat({ volts: 15, ohms: 2 }, 3),
+    shortFromLoadTest({ open: 15, loaded: 14, ohms: 15 }),
+    crossingInPhase({ near: higher, far: side }),
+    crossingInPhase({ near: higher, far: { ...side, sinks: true } }),
+    crossingReversed(tripping, tripping),
+    crossingSkew({ volts: 30, ohms: 1, henries: 10e-6, seconds: 3e-6 }),
+    crossingOhms(),
+  ]);
+})();
+
 /** Ids of sources named in comments of the engine and the wizards. */
 const CITED_IN_COMMENTS = (() => {
   const comments = ['engine', 'wizards']
@@ -44,7 +101,7 @@ const CITED_IN_COMMENTS = (() => {
     .filter((file) => extname(file) === '.ts')
     .flatMap((file) => readFileSync(file, 'utf8').match(/(?:\/\/|\*) .*$/gm) ?? []);
   const id =
-    /\b(?:common-practice|from-memory|own-derivation|(?:nmra|nem|rcn|iec|rectifier|hong|trade|withheld|scipy)-[a-z0-9-]*[a-z0-9])\b/g;
+    /\b(?:common-practice|from-memory|own-derivation|(?:nmra|nem|rcn|iec|rectifier|hong|trade|withheld|scipy)-[a-z0-9-]*[a-z0-9]|awg-tables|copper-standard|rail-samples|loop-test|parallel-sources|nickel-silver-data)\b/g;
   return [...new Set(comments.flatMap((comment) => comment.match(id) ?? []))].sort();
 })();
 
@@ -60,6 +117,7 @@ test('there is a language, and English is one', () => {
 });
 
 test('engine and drawings were really looked through', () => {
+  expect(new Set(ELECTRIC.map(({ formula }) => formula)).size).toBeGreaterThan(12);
   expect(new Set(WORKINGS.map(({ formula }) => formula)).size).toBe(9);
   expect(CITED_IN_COMMENTS.length).toBeGreaterThan(6);
   expect(DRAWINGS.length).toBeGreaterThanOrEqual(5);
@@ -159,7 +217,7 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   });
 
   test('every source that the engine cites is on the sources page', () => {
-    const cited = new Set([...CITED_IN_COMMENTS, ...WORKINGS.flatMap(({ sources }) => sources)]);
+    const cited = new Set([...CITED_IN_COMMENTS, ...[...WORKINGS, ...ELECTRIC].flatMap(({ sources }) => sources)]);
     expect([...cited].filter((id) => !ids('sources').includes(id))).toEqual([]);
   });
 
@@ -174,7 +232,7 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   });
 
   test('every formula, and every input of one, has words', () => {
-    for (const { formula, inputs } of WORKINGS) {
+    for (const { formula, inputs } of [...WORKINGS, ...ELECTRIC]) {
       expect(said.get(`formula-${formula}`), `formula-${formula}`).toMatch(/\S/);
       for (const { name } of inputs) expect(said.get(`input-${name}`), `input-${name}`).toMatch(/\S/);
     }
@@ -202,5 +260,26 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   );
   test.each(workedOut(WHICH_SUPPLY_OUTCOMES))('the placement %s has a headline', (id) => {
     expect(said.get(`place-headline-${id}`)).toMatch(/\S/);
+  });
+
+  test.each(workedOut(WIRE_IT_OUTCOMES))('the wiring %s has a headline', (id) => {
+    expect(said.get(`wire-headline-${id}`)).toMatch(/\S/);
+  });
+  test.each(CROSSING_ADVICE)('the advice %s has a fix page that the wizard can show', (id) => {
+    expect(ids('fixes')).toContain(id);
+    expect(WIZARD_FIXES['which-supply-where']).toContain(id);
+  });
+  test.each([...Object.keys(CROSSING_REASONS), 'reversed'])('the reason %s has words', (reason) => {
+    expect(said.get(`across-reason-${reason}`)).toMatch(/\S/);
+  });
+
+  test('every sentence that a component asks for by its name is there', () => {
+    const asked = filesBelow(join(SRC, 'components'))
+      .filter((file) => /\.tsx?$/.test(file))
+      .flatMap((file) =>
+        [...readFileSync(file, 'utf8').matchAll(/\bsay\(\s*'([a-z][a-z0-9-]*)'/g)].map(([, key]) => key ?? ''),
+      );
+    expect(asked.length).toBeGreaterThan(80);
+    expect([...new Set(asked)].filter((key) => !(said.has(key) || key.startsWith('source-')))).toEqual([]);
   });
 });

@@ -112,6 +112,14 @@ describe('calming the consumption', () => {
   test('puts LEDs in place of filament lamps, on the same supply', () => {
     expect(the('calm-the-consumption', input(coaches, 2, 3))).toMatchObject({ usable: [1.8], verdict: 'enough' });
   });
+  test('six filament coaches on a 3 A unit with a 2 A supply: LEDs and a larger supply together do what neither does alone', () => {
+    const lit = { ...h0(6, 0, 5), coaches: 6, lamps: 'filament' as const };
+    const at = input(lit, 2, 3);
+    expect(the('calm-the-consumption', at)?.verdict).toBe('short');
+    expect(the('larger-supply', at)?.verdict).not.toBe('enough');
+    expect(the('leds-and-larger-supply', at)).toMatchObject({ usable: [2.7], verdict: 'enough' });
+  });
+
   test('is no remedy where there are no coaches, or LEDs already', () => {
     expect(ids(remedies(input(h0(3, 0, 3), 2, 3)))).not.toContain('calm-the-consumption');
     expect(ids(remedies(input({ ...coaches, lamps: 'led' }, 2, 3)))).not.toContain('calm-the-consumption');

@@ -1,9 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Quantity } from '../../src/engine/index.ts';
-import { middle, parseQuantity } from '../../src/engine/index.ts';
+import { gaugeArea, middle, parseQuantity, writeQuantity } from '../../src/engine/index.ts';
+import { near } from '../near.ts';
 
-const QUANTITIES: readonly Quantity[] = ['current', 'voltage', 'hours', 'count'];
+const QUANTITIES: readonly Quantity[] = [
+  'current',
+  'voltage',
+  'hours',
+  'count',
+  'length',
+  'area',
+  'resistance',
+  'resistance-per-metre',
+  'time',
+];
 const one = (value: number) => ({ kind: 'span', span: { from: value, to: value } });
 
 describe('one number with its unit', () => {
@@ -28,6 +39,42 @@ describe('one number with its unit', () => {
     ['2 Std', 'hours', 2],
     ['7', 'count', 7],
     ['-0 A', 'current', 0],
+    ['4', 'length', 4],
+    ['4 m', 'length', 4],
+    ['350 cm', 'length', 3.5],
+    ['20 mm', 'length', 0.02],
+    ['10 ft', 'length', 3.048],
+    ["10'", 'length', 3.048],
+    ['6 in', 'length', 0.1524],
+    ['6"', 'length', 0.1524],
+    ['5\u2032 6\u2033', 'length', 1.6764],
+    ['5 ft 6 in', 'length', 1.6764],
+    ['5\'6.5"', 'length', 1.6891],
+    ['3 yd', 'length', 2.7432],
+    ['1.5', 'area', 1.5e-6],
+    ['1.5 mm2', 'area', 1.5e-6],
+    ['1,5mm²', 'area', 1.5e-6],
+    ['0.75 mm^2', 'area', 0.75e-6],
+    ['2.5 sq mm', 'area', 2.5e-6],
+    ['2.5 sq. mm', 'area', 2.5e-6],
+    ['2.5 qmm', 'area', 2.5e-6],
+    ['0.3', 'resistance', 0.3],
+    ['0.3 ohm', 'resistance', 0.3],
+    ['0.3 Ω', 'resistance', 0.3],
+    ['30 mΩ', 'resistance', 0.03],
+    ['30 mohm', 'resistance', 0.03],
+    ['76', 'resistance-per-metre', 0.076],
+    ['76 mohm/m', 'resistance-per-metre', 0.076],
+    ['76 mΩ / m', 'resistance-per-metre', 0.076],
+    ['0.076 ohm/m', 'resistance-per-metre', 0.076],
+    ['0.076 ohms per m', 'resistance-per-metre', 0.076],
+    ['13.3 ohm/km', 'resistance-per-metre', 0.0133],
+    ['1.45 mohm/in', 'resistance-per-metre', 0.0570866141732],
+    ['2 s', 'time', 2],
+    ['20 ms', 'time', 0.02],
+    ['3 µs', 'time', 3e-6],
+    ['3 μs', 'time', 3e-6],
+    ['2 min', 'time', 120],
   ])('%j as %s', (text, quantity, value) => {
     expect(parseQuantity(text, quantity)).toEqual(one(value));
   });
@@ -41,6 +88,29 @@ describe('one number with its unit', () => {
   });
 });
 
+describe('an American wire gauge', () => {
+  test.each(['16 AWG', 'awg 16', 'AWG16', '#16', '16 gauge', '16 ga'])('%j is 1.309 mm2 of metal', (text) => {
+    const parsed = parseQuantity(text, 'area');
+    expect(parsed.kind).toBe('span');
+    if (parsed.kind === 'span') near(parsed.span.from, 1.309e-6, 0.0005e-6);
+    expect(parsed).toEqual(parseQuantity('16AWG', 'area'));
+  });
+
+  test('a higher number is a thinner wire, and 39 numbers lie between 0.127 mm and 11.68 mm', () => {
+    near(Math.sqrt((gaugeArea(36) * 4) / Math.PI), 0.127e-3, 1e-12);
+    near(Math.sqrt((gaugeArea(-3) * 4) / Math.PI), 92 * 0.127e-3, 1e-12);
+    for (let gauge = 0; gauge < 40; gauge++) expect(gaugeArea(gauge + 1)).toBeLessThan(gaugeArea(gauge));
+  });
+
+  test.each(['41 AWG', '99 awg', '16.5 AWG', '16 AWG V'])('%j is none', (text) => {
+    expect(parseQuantity(text, 'area').kind).toBe('bad');
+  });
+
+  test('is an area and nothing else', () => {
+    expect(parseQuantity('16 AWG', 'length')).toEqual({ kind: 'bad', because: 'unknown-unit' });
+  });
+});
+
 describe('from one number to another', () => {
   test.each<[string, Quantity, number, number]>([
     ['0.3-0.6 A', 'current', 0.3, 0.6],
@@ -50,6 +120,11 @@ describe('from one number to another', () => {
     ['300 mA - 600', 'current', 0.3, 0.6],
     ['0.6-0.3 A', 'current', 0.3, 0.6],
     ['0.2..0.5', 'current', 0.2, 0.5],
+    ['50 cm to 2 m', 'length', 0.5, 2],
+    ['1.5-2.5 mm2', 'area', 1.5e-6, 2.5e-6],
+    ['0.75 mm² - 1.5 mm²', 'area', 0.75e-6, 1.5e-6],
+    ['57.1-76 mohm/m', 'resistance-per-metre', 0.0571, 0.076],
+    ['5-30 ms', 'time', 0.005, 0.03],
   ])('%j', (text, quantity, from, to) => {
     expect(parseQuantity(text, quantity)).toEqual({ kind: 'span', span: { from, to } });
   });
@@ -80,6 +155,13 @@ describe('what cannot be read says why', () => {
     ['3 constructor', 'current', 'unknown-unit'],
     ['3 A', 'count', 'unknown-unit'],
     ['10-20 VA', 'current', 'unknown-unit'],
+    ['3 A', 'length', 'unknown-unit'],
+    ['3 m', 'area', 'unknown-unit'],
+    ['3 mm', 'area', 'unknown-unit'],
+    ['3 ohm', 'resistance-per-metre', 'unknown-unit'],
+    ['3 per cent', 'resistance', 'unknown-unit'],
+    ['mm2', 'area', 'not-a-number'],
+    ['5 6 in', 'length', 'not-a-number'],
   ])('%j as %s: %s', (text, quantity, because) => {
     expect(parseQuantity(text, quantity)).toEqual({ kind: 'bad', because });
   });
@@ -89,6 +171,7 @@ describe('any text whatever', () => {
   const texts = fc.oneof(
     fc.string({ unit: 'binary', maxLength: 80 }),
     fc.stringMatching(/^[-+0-9., eE~a-z]{0,40}$/),
+    fc.stringMatching(/^[0-9]{1,3} ?(ft|mm2|sq mm|awg|#|'|"|Ω|mohm|\/|per| |[0-9.]|m|in){0,6}$/),
     fc.constantFrom('9'.repeat(5000), ' '.repeat(5000), 'a'.repeat(5000), `1${'a'.repeat(5000)}-`, '__proto__'),
   );
 
@@ -122,6 +205,53 @@ describe('any text whatever', () => {
     const parsed = parseQuantity('100 min', 'hours');
     expect(parsed.kind).toBe('span');
     if (parsed.kind === 'span') expect(parseQuantity(String(parsed.span.from), 'hours')).toEqual(parsed);
+  });
+});
+
+describe('what an address carries', () => {
+  test.each<[number, Quantity, string]>([
+    [1.5e-6, 'area', '1.5 mm2'],
+    [0.076, 'resistance-per-metre', '76 mohm/m'],
+    [3.5, 'length', '3.5'],
+    [0.02, 'time', '0.02'],
+    [2, 'current', '2'],
+  ])('%d as %s is written %j', (value, quantity, text) => expect(writeQuantity(value, quantity)).toBe(text));
+
+  test('reads as the very same value, whatever was typed', () => {
+    const typed = fc.tuple(
+      fc.double({ min: 1e-3, max: 1e4, noNaN: true }),
+      fc.constantFrom<[Quantity, string]>(
+        ['length', 'in'],
+        ['length', 'ft'],
+        ['length', ''],
+        ['area', ''],
+        ['resistance', 'mohm'],
+        ['resistance-per-metre', 'mohm/in'],
+        ['resistance-per-metre', 'ohm/km'],
+        ['time', 'ms'],
+        ['current', 'mA'],
+        ['hours', 'min'],
+      ),
+    );
+    fc.assert(
+      fc.property(typed, ([value, [quantity, unit]]) => {
+        const parsed = parseQuantity(`${value.toPrecision(5)} ${unit}`, quantity);
+        expect(parsed.kind).toBe('span');
+        if (parsed.kind !== 'span') return;
+        expect(parseQuantity(writeQuantity(parsed.span.from, quantity), quantity)).toEqual(parsed);
+      }),
+      { numRuns: 2000 },
+    );
+  });
+
+  test('every gauge survives', () => {
+    for (let gauge = 0; gauge <= 40; gauge++) {
+      const parsed = parseQuantity(`${gauge} AWG`, 'area');
+      expect(parsed.kind).toBe('span');
+      if (parsed.kind === 'span') {
+        expect(parseQuantity(writeQuantity(parsed.span.from, 'area'), 'area')).toEqual(parsed);
+      }
+    }
   });
 });
 

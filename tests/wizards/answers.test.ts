@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { seeded } from '../../src/engine/index.ts';
+import { seeded, writeQuantity } from '../../src/engine/index.ts';
 import type { Because } from '../../src/wizards/answers.ts';
 import { answerText, isAsked, optionOf, parseField, spanOf, toAddress, UNKNOWN } from '../../src/wizards/answers.ts';
 import { conclude, reckon } from '../../src/wizards/enough-current-result.ts';
@@ -27,14 +27,16 @@ describe('the fields', () => {
       for (const text of textsFor(one)) {
         const parsed = parseField(one, text);
         expect(parsed.kind, `${one.id}=${text}`).toBe('answer');
-        if (parsed.kind === 'answer') expect(answerText(parsed.answer)).toBe(text);
+        if (parsed.kind === 'answer') expect(answerText(parsed.answer, one)).toBe(text);
       }
     }
   });
 
   test('assume only what could have been answered', () => {
     for (const one of ALL_FIELDS) {
-      if (one.assume !== undefined) expect(parseField(one, String(one.assume)).kind, one.id).toBe('answer');
+      if (one.assume === undefined) continue;
+      const text = one.kind === 'number' ? writeQuantity(one.assume, one.quantity) : one.assume;
+      expect(parseField(one, text).kind, one.id).toBe('answer');
     }
   });
 });
@@ -46,6 +48,10 @@ describe('what is typed into a field', () => {
     ['supply-volts', ' 15 V ', 15],
     ['evening', '90 min', 1.5],
     ['modern', '3', 3],
+    ['bus-length', '10 ft', 3.048],
+    ['bus-wire', '1,5 mm²', 1.5e-6],
+    ['bus-wire', '0.75', 0.75e-6],
+    ['rail-ohms', '76 mohm/m', 0.076],
   ])('%s: %j is %d', (id, text, value) => {
     expect(parseField(field(id), text)).toEqual({
       kind: 'answer',
@@ -372,7 +378,7 @@ describe('eighty addresses mangled at random', () => {
         const text = given.get(one.id);
         if (text === null) expect(answers[one.id]).toBeUndefined();
         else if (textsFor(one).includes(text))
-          expect(answerText(answers[one.id] ?? { kind: 'choice', option: 'lost' })).toBe(text);
+          expect(answerText(answers[one.id] ?? { kind: 'choice', option: 'lost' }, one)).toBe(text);
         else expect(answers[one.id] !== undefined || problems.some((problem) => problem.field === one.id)).toBe(true);
       }
     },

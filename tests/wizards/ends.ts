@@ -5,6 +5,8 @@ import { conclude, reckon } from '../../src/wizards/enough-current-result.ts';
 import { answersOf, replay } from '../../src/wizards/machine.ts';
 import { whichSupplyWhere } from '../../src/wizards/which-supply-where.ts';
 import { placeSupplies } from '../../src/wizards/which-supply-where-result.ts';
+import { wireIt } from '../../src/wizards/wire-it.ts';
+import { wire } from '../../src/wizards/wire-it-result.ts';
 
 function endOf(machine: Parameters<typeof replay>[0], answers: Answers, workOut: (used: Answers) => string): string {
   const { snapshot, trail, question } = replay(machine, answers);
@@ -17,3 +19,5 @@ export const enoughCurrentEnd = (answers: Answers): string =>
 
 export const whichSupplyEnd = (answers: Answers): string =>
   endOf(whichSupplyWhere, answers, (used) => placeSupplies(used).outcome);
+
+export const wireItEnd = (answers: Answers): string => endOf(wireIt, answers, (used) => wire(used).outcome);

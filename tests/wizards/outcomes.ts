@@ -40,6 +40,7 @@ export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
   'breakers-and-sub-districts': { ...LAYOUT, ...POWER, aim: 'shorts' },
   'calm-the-consumption': { ...LAYOUT, ...SMALL, coaches: '10', lamps: 'filament' },
   'larger-supply': { ...LAYOUT, ...SMALL, modern: '6', moving: '5' },
+  'leds-and-larger-supply': { ...LAYOUT, ...SMALL, modern: '6', moving: '5', coaches: '6', lamps: 'filament' },
   'booster-with-freed-supply': {
     ...LAYOUT,
     ...POWER,
@@ -128,3 +129,34 @@ export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
   'out-of-scope-battery': { system: 'battery' },
   'out-of-scope-analogue': { system: 'analogue' },
 } satisfies Partial<Record<OutcomeId, Texts>>;
+
+const WIRE = {
+  system: 'two-rail',
+  scale: 'h0',
+  'wire-volts': '15 V',
+  'wire-trip': '3 A',
+  'wire-amps': '1 A',
+  'bus-length': '5 m',
+  'bus-wire': '1.5 mm2',
+  'wire-way': 'detailed',
+  'bus-shape': 'end',
+  'feeder-count': '5',
+  'feeder-length': '0.3 m',
+  'feeder-wire': '0.5 mm2',
+  'rail-kind': 'code-100',
+  'rail-ohms': '100',
+  joints: 'fed',
+};
+
+/** "How thick must the wire be?" */
+export const TO_WIRE_IT: Readonly<Record<string, Texts>> = {
+  'wiring-good': WIRE,
+  'more-feeders': { ...WIRE, 'feeder-count': '1', 'rail-kind': 'code-70', joints: 'plain' },
+  'thicker-bus': { ...WIRE, 'bus-length': '20 m', 'bus-wire': '0.5 mm2', 'feeder-count': '12' },
+  'feed-bus-from-middle': { ...WIRE, 'bus-length': '60 m', 'bus-wire': '4 mm2', 'feeder-count': '50' },
+  'lower-trip-level': { ...WIRE, 'wire-trip': '8 A' },
+  'booster-near-load': { ...WIRE, 'bus-length': '200 m', 'bus-wire': '0.5 mm2', 'wire-amps': '3 A' },
+  'out-of-scope-three-rail': { system: 'three-rail' },
+  'out-of-scope-battery': { system: 'battery' },
+  'out-of-scope-analogue': { system: 'analogue' },
+};

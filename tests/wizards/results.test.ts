@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { atLeast } from '../../src/engine/index.ts';
+import { atLeast, writeQuantity } from '../../src/engine/index.ts';
 import { buys, conclude, reckon, verdictAtOwnUse } from '../../src/wizards/enough-current-result.ts';
 import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/outcomes.ts';
 import { QUESTIONS } from '../../src/wizards/questions.ts';
@@ -169,7 +169,9 @@ describe('"Is my power enough?"', () => {
 
   test('the least that the questions let through is worked out too', () => {
     const least = Object.fromEntries(
-      ALL_FIELDS.flatMap((field) => (field.kind === 'number' ? [[field.id, String(field.least)]] : [])),
+      ALL_FIELDS.flatMap((field) =>
+        field.kind === 'number' ? [[field.id, writeQuantity(field.least, field.quantity)]] : [],
+      ),
     );
     expect(ENOUGH_CURRENT_OUTCOMES).toContain(outcomeOf(enough(least)));
     expect(outcomeOf(told({}))).toBe('read-both-labels');

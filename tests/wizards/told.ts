@@ -1,10 +1,12 @@
 // How tests tell answers: texts by field id, as an address carries them.
+import { writeQuantity } from '../../src/engine/index.ts';
 import type { Answers, Problem } from '../../src/wizards/answers.ts';
 import { parseAddress } from '../../src/wizards/answers.ts';
 import { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from '../../src/wizards/enough-current.ts';
 import type { Field, Question } from '../../src/wizards/questions.ts';
 import { QUESTIONS } from '../../src/wizards/questions.ts';
 import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../src/wizards/which-supply-where.ts';
+import { WIRE_IT_QUESTIONS, wireIt } from '../../src/wizards/wire-it.ts';
 
 export const ALL_QUESTIONS: readonly Question[] = Object.values(QUESTIONS);
 export const ALL_FIELDS: readonly Field[] = ALL_QUESTIONS.flatMap((question) => question.fields);
@@ -20,6 +22,7 @@ export const WIZARDS = [
     machine: whichSupplyWhere,
     questions: WHICH_SUPPLY_QUESTIONS.map((id): Question => QUESTIONS[id]),
   },
+  { name: 'wire-it', machine: wireIt, questions: WIRE_IT_QUESTIONS.map((id): Question => QUESTIONS[id]) },
 ] as const;
 
 /** Answers out of texts. A text that cannot be read is a mistake of the test. */
@@ -39,8 +42,8 @@ export function read(address: string): { answers: Answers; problems: Problem[] }
 /** Texts that a field reads as answers: every option, or numbers from the least over small ones to the most, and not knowing. */
 export function textsFor(field: Field): readonly string[] {
   if (field.kind === 'choice') return [...field.options, 'unknown'];
-  const { least, most } = field;
+  const { least, most, quantity } = field;
   const small = [0, 1, 2, 3, 15].filter((value) => value > least && value < most);
   const range = field.range === true ? [`${least}-${most}`] : [];
-  return [...[least, ...small, most].map(String), ...range, 'unknown'];
+  return [...[least, ...small, most].map((value) => writeQuantity(value, quantity)), ...range, 'unknown'];
 }

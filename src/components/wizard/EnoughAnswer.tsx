@@ -5,22 +5,15 @@ import { atLeast, DRAWS, demandWorking } from '../../engine/index.ts';
 import type { Answers } from '../../wizards/answers.ts';
 import type { Conclusion, Power, Reckoning } from '../../wizards/enough-current-result.ts';
 import { buys, conclude, reckon, verdictAtOwnUse } from '../../wizards/enough-current-result.ts';
-import type { Field } from '../../wizards/questions.ts';
 import { QUESTIONS } from '../../wizards/questions.ts';
 import { Histogram } from '../figures/Histogram.tsx';
 import { Slider } from '../figures/Slider.tsx';
-import type { QuestionWords, Say } from '../words.ts';
-import { answerWords } from './KnownAnswers.tsx';
-import type { AnswerProps } from './parts.tsx';
+import type { Say } from '../words.ts';
+import type { WorkedOutProps } from './Frame.tsx';
+import { Assumed } from './KnownAnswers.tsx';
 import { Share, Steps, Verify, Workings } from './parts.tsx';
 
-interface Props extends AnswerProps {
-  readonly answers: Answers;
-  /** Changes one answer: the link follows without a new entry in the history. */
-  readonly onAdjust: (answers: Answers) => void;
-  readonly scaleName: string;
-  readonly questions: Readonly<Record<string, QuestionWords>>;
-}
+type Props = WorkedOutProps;
 
 // The remedies cost more than one frame, so they follow a slider when it rests.
 const REST_MS = 140;
@@ -139,11 +132,17 @@ function shortHeadline(aboveHard: number, spells: number): string {
   return spells > 0.05 ? 'headline-short-rare' : 'headline-short-strained';
 }
 
+function scaleName(answers: Answers, questions: Props['questions']): string {
+  const answer = answers['scale'];
+  const option = answer?.kind === 'choice' ? answer.option : 'h0';
+  return questions['scale']?.fields['scale']?.options?.[option]?.label ?? option;
+}
+
 function Assumptions(props: WithReckoning) {
-  const { reckoning, say, numbers, scaleName } = props;
+  const { reckoning, say, numbers } = props;
   const { power, layout, trains, assumptions } = reckoning;
   const line = say('assumed-line', {
-    scale: scaleName,
+    scale: scaleName(props.answers, props.questions),
     trains,
     moving: layout.moving,
     supply:
@@ -168,18 +167,7 @@ function Assumptions(props: WithReckoning) {
         {line} {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
       </summary>
       <ul>
-        {assumptions.map(({ field, answer }) => {
-          const found = Object.values(QUESTIONS)
-            .flatMap((question): Field[] => [...question.fields])
-            .find((one) => one.id === field);
-          const words = Object.values(props.questions).find((one) => one.fields[field] !== undefined)?.fields[field];
-          if (found === undefined || words === undefined) return null;
-          return (
-            <li key={field}>
-              {words.known}: {answerWords(answer, found, words, say, numbers)} ({say('is-assumed')})
-            </li>
-          );
-        })}
+        <Assumed assumptions={assumptions} questions={props.questions} say={say} numbers={numbers} />
         {kinds.some((kind) => kind !== 'measured') && (
           <li>{say('assumed-draws', { sure: say(`draws-sure-${sure}`) })}</li>
         )}
@@ -442,7 +430,7 @@ function Details({ conclusion, reckoning, say, numbers, home }: WithReckoning & 
   );
 }
 
-type RulesProps = Pick<AnswerProps, 'say' | 'numbers' | 'home'> &
+type RulesProps = Pick<Props, 'say' | 'numbers' | 'home'> &
   Pick<NonNullable<Reckoning['power']>, 'judgement' | 'capacity'>;
 
 function Rules({ judgement, capacity, say, numbers, home }: RulesProps) {

@@ -1,8 +1,9 @@
 // The line of what has been said; each answer can be tapped and changed.
 import type { Answer, Answers } from '../../wizards/answers.ts';
-import { toAddress } from '../../wizards/answers.ts';
+import { fieldOf, toAddress } from '../../wizards/answers.ts';
 import { answersTo, without } from '../../wizards/machine.ts';
 import type { Field, Question } from '../../wizards/questions.ts';
+import type { Assumption } from '../../wizards/read.ts';
 import type { FieldWords, Numbers, QuestionWords, Say } from '../words.ts';
 
 interface Props {
@@ -46,8 +47,31 @@ export function KnownAnswers({ trail, answers, questions, say, numbers, onChange
   );
 }
 
+/** What was assumed, one line each. */
+export function Assumed({
+  assumptions,
+  questions,
+  say,
+  numbers,
+}: Pick<Props, 'questions' | 'say' | 'numbers'> & { readonly assumptions: readonly Assumption[] }) {
+  return (
+    <>
+      {assumptions.map(({ field, answer }) => {
+        const found = fieldOf(field);
+        const words = Object.values(questions).find((one) => one.fields[field] !== undefined)?.fields[field];
+        if (found === undefined || words === undefined) return null;
+        return (
+          <li key={field}>
+            {words.known}: {answerWords(answer, found, words, say, numbers)} ({say('is-assumed')})
+          </li>
+        );
+      })}
+    </>
+  );
+}
+
 /** An answer as a person reads it; what was not known shows what is assumed instead. */
-export function answerWords(answer: Answer, field: Field, words: FieldWords, say: Say, numbers: Numbers): string {
+function answerWords(answer: Answer, field: Field, words: FieldWords, say: Say, numbers: Numbers): string {
   if (answer.kind === 'choice') return words.options?.[answer.option]?.label ?? answer.option;
   if (answer.kind === 'number') return numberWords(answer.span.from, answer.span.to, field, numbers);
   if (field.assume === undefined) return say('not-known');
@@ -59,11 +83,6 @@ export function answerWords(answer: Answer, field: Field, words: FieldWords, say
 }
 
 function numberWords(from: number, to: number, field: Field, numbers: Numbers): string {
-  const unit = field.kind === 'number' ? field.quantity : 'count';
-  const one = (value: number): string => {
-    if (unit === 'current') return numbers.ampsExactly(value);
-    if (unit === 'voltage') return numbers.volts(value);
-    return unit === 'hours' ? numbers.hours(value) : numbers.plain(value, 0);
-  };
+  const one = (value: number): string => numbers.quantity(value, field.kind === 'number' ? field.quantity : 'count');
   return from === to ? one(from) : `${one(from)} – ${one(to)}`;
 }

@@ -1,9 +1,17 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
 import { useMemo } from 'preact/hooks';
-import type { Arrangement, NamedSupply } from '../../engine/index.ts';
-import { atLeast, STEP_LIMIT, stepSize } from '../../engine/index.ts';
+import type {
+  Arrangement,
+  CrossingMoment,
+  CrossingPush,
+  CrossingResult,
+  NamedSupply,
+  Reckoned,
+} from '../../engine/index.ts';
+import { atLeast, CROSSING_MOMENTS, STEP_LIMIT, stepSize } from '../../engine/index.ts';
 import type { Answers } from '../../wizards/answers.ts';
-import { placeSupplies } from '../../wizards/which-supply-where-result.ts';
+import type { Placement } from '../../wizards/which-supply-where-result.ts';
+import { crossingAdvice, placeSupplies } from '../../wizards/which-supply-where-result.ts';
 import type { AnswerProps } from './parts.tsx';
 import { Share, Steps, Verify, Workings } from './parts.tsx';
 
@@ -51,6 +59,7 @@ export function PlaceAnswer(props: Props) {
           </div>
         </section>
       )}
+      <Crossing {...props} placement={placement} />
       <section class="part">
         <h2>{say('steps-title')}</h2>
         <Steps fix={fix} cautions={cautions} say={say} language={language} />
@@ -63,6 +72,113 @@ export function PlaceAnswer(props: Props) {
       <Verify fix={fix} say={say} />
       <Share headline={headline} lead={fix.lead} say={say} />
     </>
+  );
+}
+
+/** What happens while a train spans the gap, in the best arrangement, and what to do about it in order. */
+function Crossing({ placement, say, numbers, home, fixes }: Props & { readonly placement: Placement }) {
+  const [crossing] = placement.crossings;
+  if (crossing === undefined) {
+    return placement.arrangements.length === 0 ? null : (
+      <section class="part">
+        <h2>{say('crossing-title')}</h2>
+        <p>{say('crossing-unknown')}</p>
+      </section>
+    );
+  }
+  const worst = crossing.moments[crossing.worst];
+  const { advice, withheld } = crossingAdvice(crossing);
+  return (
+    <section class="part">
+      <h2>{say('crossing-title')}</h2>
+      <table class="cards">
+        <thead>
+          <tr>
+            {['moment', 'step', 'pulse', 'over', 'carries'].map((id) => (
+              <th key={id} scope="col" class={id === 'moment' ? '' : 'num'}>
+                {say(`crossing-${id}`)}
+              </th>
+            ))}
+            <th scope="col">{say('verdict-column')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {CROSSING_MOMENTS.map((moment) => (
+            <MomentRow key={moment} moment={moment} result={crossing.moments[moment]} say={say} numbers={numbers} />
+          ))}
+        </tbody>
+      </table>
+      <p class="small">{say('crossing-ohms')}</p>
+      {crossing.signFlips && <p>{say('crossing-flips')}</p>}
+      {advice.length > 0 && (
+        <>
+          <h3>{say('crossing-advice')}</h3>
+          <ol>
+            {advice.map((id) => (
+              <li key={id}>
+                <a href={`${home}fixes/${id}/`}>{fixes[id]?.short ?? id}</a>
+              </li>
+            ))}
+          </ol>
+          {withheld.map(({ id, because }) => (
+            <p key={id} class="small">
+              {fixes[id]?.short}: {say(`crossing-withheld-${because}`)}
+            </p>
+          ))}
+        </>
+      )}
+      {worst.kind === 'crossing' && worst.workings.length > 0 && (
+        <details>
+          <summary>{say('working-title')}</summary>
+          {worst.workings.map((working) => (
+            <Workings key={working.formula} working={working} say={say} numbers={numbers} home={home} />
+          ))}
+        </details>
+      )}
+    </section>
+  );
+}
+
+const TAGS = { fine: 'enough', adjust: 'tight', 'do-not-run': 'short' } as const;
+
+function MomentRow({
+  moment,
+  result,
+  say,
+  numbers,
+}: { readonly moment: CrossingMoment; readonly result: CrossingResult } & Pick<Props, 'say' | 'numbers'>) {
+  if (result.kind !== 'crossing') return null;
+  const push = result.pushes.reduce<CrossingPush | undefined>(
+    (worst, one) => (worst === undefined || one.step.span.to > worst.step.span.to ? one : worst),
+    undefined,
+  );
+  const range = (value: Reckoned | undefined): string => {
+    if (value === undefined) return numbers.ampsExactly(0);
+    const [from, to] = [numbers.amps(Math.max(0, value.span.from)), numbers.amps(value.span.to)];
+    return from === to ? from : say('table-range', { from, to });
+  };
+  const cells = [
+    ['step', push === undefined ? numbers.volts(0) : numbers.volts(push.step.span.to)],
+    ['pulse', range(push?.pulse)],
+    ['over', range(push?.takeOver)],
+    [
+      'carries',
+      push === undefined ? '' : say('crossing-of', { value: range(push.carries), limit: numbers.amps(push.limit) }),
+    ],
+  ] as const;
+  return (
+    <tr>
+      <th scope="row">{say(`crossing-moment-${moment}`)}</th>
+      {cells.map(([id, text]) => (
+        <td key={id} class="num" data-label={say(`crossing-${id}`)}>
+          {text}
+        </td>
+      ))}
+      <td data-label={say('verdict-column')}>
+        <span class={`tag ${TAGS[result.verdict]}`}>{say(`across-verdict-${result.verdict}`)}</span>{' '}
+        {result.reasons.map((reason) => say(`across-reason-${reason}`)).join(' ')}
+      </td>
+    </tr>
   );
 }
 

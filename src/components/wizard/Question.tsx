@@ -218,7 +218,7 @@ function textsOf(question: Question, former: Answers): Record<string, string> {
   return Object.fromEntries(
     question.fields.flatMap((field) => {
       const answer = former[field.id];
-      return answer === undefined ? [] : [[field.id, answerText(answer)]];
+      return answer === undefined ? [] : [[field.id, answerText(answer, field)]];
     }),
   );
 }

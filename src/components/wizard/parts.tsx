@@ -82,11 +82,7 @@ export function Workings({
   numbers,
   home,
 }: { working: Working } & Pick<AnswerProps, 'say' | 'numbers' | 'home'>) {
-  const show = (value: number, unit: Working['unit']): string => {
-    if (unit === 'A') return numbers.ampsExactly(value);
-    if (unit === 'V') return numbers.volts(value);
-    return unit === 'share' ? numbers.share(value) : numbers.plain(value, 2);
-  };
+  const show = (value: number, unit: Working['unit']): string => numbers.inUnit(value, unit);
   return (
     <div class="workings">
       <p>{say(`formula-${working.formula}`)}</p>

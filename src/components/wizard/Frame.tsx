@@ -1,26 +1,26 @@
-// A planning wizard: the address holds the answers, replay makes the state, and this draws it.
+// A planning wizard: the address holds the answers, replay makes the state, and this draws it. Each wizard is an island of
+// its own, so that a page carries one answer only.
+import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { AnyStateMachine } from 'xstate';
 import type { Answers, Problem } from '../../wizards/answers.ts';
 import { parseAddress, toAddress } from '../../wizards/answers.ts';
-import { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from '../../wizards/enough-current.ts';
 import type { Replayed } from '../../wizards/machine.ts';
 import { answersOf, replay, without } from '../../wizards/machine.ts';
-import type { Question } from '../../wizards/questions.ts';
+import type { Question, QuestionId } from '../../wizards/questions.ts';
 import { QUESTIONS } from '../../wizards/questions.ts';
-import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../wizards/which-supply-where.ts';
 import type { Language } from '../language.ts';
 import type { AnswerWords, QuestionWords, Say } from '../words.ts';
 import { Numbers, sayer } from '../words.ts';
-import { useAnswerWords } from './answer-words.ts';
-import { EnoughAnswer } from './EnoughAnswer.tsx';
 import { KnownAnswers } from './KnownAnswers.tsx';
-import { PlaceAnswer } from './PlaceAnswer.tsx';
 import type { AnswerProps } from './parts.tsx';
 import { Share, Steps, Verify } from './parts.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
+import type { Load } from './use-answer.ts';
+import { useAnswer } from './use-answer.ts';
 
+/** What a page gives its wizard. */
 export interface WizardProps {
-  readonly wizard: 'enough-current' | 'which-supply-where';
   readonly language: Language;
   readonly home: string;
   /** Sentences the questions need; those of the answer are fetched on the way there. */
@@ -28,14 +28,22 @@ export interface WizardProps {
   readonly questions: Readonly<Record<string, QuestionWords>>;
 }
 
-const WIZARDS = {
-  'enough-current': { machine: enoughCurrent, ids: ENOUGH_CURRENT_QUESTIONS },
-  'which-supply-where': { machine: whichSupplyWhere, ids: WHICH_SUPPLY_QUESTIONS },
-} as const;
+/** What the answer of a wizard is drawn from. */
+export interface WorkedOutProps extends AnswerProps {
+  readonly answers: Answers;
+  readonly questions: WizardProps['questions'];
+  readonly onAdjust: (answers: Answers) => void;
+}
 
-export default function Wizard(props: WizardProps) {
-  const { wizard, language, home, words, questions } = props;
-  const { machine, ids } = WIZARDS[wizard];
+interface FrameProps extends WizardProps {
+  readonly wizard: string;
+  readonly machine: AnyStateMachine;
+  readonly ids: readonly QuestionId[];
+  /** Loads what draws the answer; asked for once the first question is answered. */
+  readonly load: Load<WorkedOutProps>;
+}
+
+export function Frame({ wizard, machine, ids, load, language, home, words, questions }: FrameProps) {
   const all = useMemo(() => ids.map((id): Question => QUESTIONS[id]), [ids]);
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language), [language]);
@@ -90,7 +98,11 @@ export default function Wizard(props: WizardProps) {
   const elsewhere = linkProblems.filter(
     (problem) => !state.question?.fields.some((field) => field.id === problem.field),
   );
-  const { answerWords, failed, again } = useAnswerWords(`${home}work-it-out/${wizard}.json`, state.trail.length > 0);
+  const { answerWords, WorkedOut, failed, again } = useAnswer(
+    `${home}work-it-out/${wizard}.json`,
+    load,
+    state.trail.length > 0,
+  );
 
   return (
     <div class="wizard stage" ref={heading}>
@@ -135,10 +147,10 @@ export default function Wizard(props: WizardProps) {
           {say('problem-crash')}
         </p>
       )}
-      {crash === undefined && done && answerWords !== undefined && (
+      {crash === undefined && done && answerWords !== undefined && WorkedOut !== undefined && (
         <Outcome
           answerWords={answerWords}
-          wizard={wizard}
+          WorkedOut={WorkedOut}
           outcome={outcome}
           answers={told}
           questions={questions}
@@ -176,13 +188,8 @@ function intercept(act: () => void): (event: MouseEvent) => void {
   };
 }
 
-function scaleName(answers: Answers, questions: WizardProps['questions']): string {
-  const answer = answers['scale'];
-  const option = answer?.kind === 'choice' ? answer.option : 'h0';
-  return questions['scale']?.fields['scale']?.options?.[option]?.label ?? option;
-}
-
-interface OutcomeProps extends Pick<WizardProps, 'wizard' | 'questions' | 'language' | 'home'> {
+interface OutcomeProps extends Pick<FrameProps, 'questions' | 'language' | 'home'> {
+  readonly WorkedOut: ComponentType<WorkedOutProps>;
   readonly answerWords: AnswerWords;
   readonly outcome: string;
   readonly answers: Answers;
@@ -190,21 +197,12 @@ interface OutcomeProps extends Pick<WizardProps, 'wizard' | 'questions' | 'langu
   readonly onAdjust: (answers: Answers) => void;
 }
 
-function Outcome({ answerWords, wizard, outcome, answers, questions, onAdjust, ...rest }: OutcomeProps) {
+function Outcome({ answerWords, WorkedOut, outcome, answers, questions, onAdjust, ...rest }: OutcomeProps) {
   const { words, fixes, cautions } = answerWords;
   const say = useMemo(() => sayer(words, rest.language), [words, rest.language]);
   const shared = { ...rest, say, fixes, cautions };
   if (outcome !== 'worked-out') return <PlainAnswer {...shared} outcome={outcome} />;
-  if (wizard === 'which-supply-where') return <PlaceAnswer {...shared} answers={answers} />;
-  return (
-    <EnoughAnswer
-      {...shared}
-      answers={answers}
-      scaleName={scaleName(answers, questions)}
-      questions={questions}
-      onAdjust={onAdjust}
-    />
-  );
+  return <WorkedOut {...shared} answers={answers} questions={questions} onAdjust={onAdjust} />;
 }
 
 function PlainAnswer({ outcome, fixes, cautions, say, home, language }: AnswerProps & { readonly outcome: string }) {

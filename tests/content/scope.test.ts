@@ -1,0 +1,47 @@
+// The words of the figure that shows both sides of a gap: one for all it can say, and none that it never says.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { SCOPE_CHOICES } from '../../src/components/figures/GapScope.tsx';
+import { LANGUAGES, wordsOf } from './folder.ts';
+
+const FIGURE = readFileSync(join(import.meta.dirname, '../../src/components/figures/GapScope.tsx'), 'utf8');
+
+/** What the figure says by an id of the engine. */
+const BY_ID: Readonly<Record<string, readonly string[]>> = {
+  heard: ['packet', 'doubtful', 'garbled', 'no-volts', 'no-edges', 'too-few-volts'],
+  means: ['idle', 'reset', 'stop', 'cut', 'other', 'speed'],
+  compare: ['small', 'large', 'alike', 'nothing', 'floating'],
+  line: ['near', 'far', 'same', 'crosswise'],
+  part: ['preamble', 'byte', 'check'],
+  seen: ['right', 'step', 'reversed', 'held', 'dead', 'late', 'rounded'],
+};
+
+/** Values that its sentences are given. */
+const VALUES = [
+  ...['step', 'us', 'share', 'volts', 'amps', 'watts', 'meaning', 'address', 'way', 'same', 'crosswise'],
+  ...['number', 'least', 'most'],
+];
+
+const NUMBERS = ['near', 'far', 'late', 'farads', 'ohms', 'first-bit', 'bit'];
+
+const NEEDED = [
+  ...Object.entries({ ...BY_ID, ...SCOPE_CHOICES }).flatMap(([kind, ids]) => ids.map((id) => `scope-${kind}-${id}`)),
+  ...Object.keys(SCOPE_CHOICES).map((choice) => `scope-${choice}`),
+  ...NUMBERS.map((id) => `scope-${id}`),
+  ...[...FIGURE.matchAll(/'(scope-[a-z-]*[a-z])'/g)].map(([, key = '']) => key),
+];
+
+describe.each(LANGUAGES)('in "%s"', (language) => {
+  const words = wordsOf(language, 'interface').find(({ id }) => id === 'scope')?.data ?? {};
+
+  test('everything the figure says has words, and no word is left over', () => {
+    expect(Object.keys(words).sort()).toEqual([...new Set(NEEDED)].sort());
+  });
+
+  test('every sentence asks only for values that it is given', () => {
+    for (const [key, sentence] of Object.entries(words)) {
+      for (const [, name] of String(sentence).matchAll(/\{([\w-]+)/g)) expect(VALUES, key).toContain(name);
+    }
+  });
+});
