@@ -12,6 +12,7 @@ const FIGURES = [
   'short-along',
   'gap-scope',
   'train-across',
+  'drive-across',
 ] as const;
 
 const text = z.string().min(1);
@@ -72,6 +73,31 @@ const questions = defineCollection({
   }),
 });
 
+/** The words of one check of the troubleshooting walk; ids and options are those of src/wizards/faults. */
+const checks = defineCollection({
+  loader: glob({ pattern: '*/checks/*.yaml', base: './src/content' }),
+  schema: z.strictObject({
+    title: text.describe('The question itself'),
+    known: text.describe('The name in the list of what is already known'),
+    why: text.describe('What the answer tells apart'),
+    how: z.array(text).describe('What to do, step by step; empty where it is only looking'),
+    cautions: z.array(z.string()),
+    options: z.record(z.string(), z.strictObject({ label: text, hint: text.optional() })),
+    picture: z.string().optional().describe('Id of a picture in components/walk/CheckPicture'),
+  }),
+});
+
+/** What a person comes with: the entry of a troubleshooting walk. */
+const complaints = defineCollection({
+  loader: glob({ pattern: '*/complaints/*.yaml', base: './src/content' }),
+  schema: z.strictObject({
+    title: text.describe("The complaint in the person's own words"),
+    lead: text,
+    first: text.describe('What to do right now'),
+    says: z.array(text).default([]).describe('Other ways to say it: for the search'),
+  }),
+});
+
 /** Cautions: the harm first, then what to do. Attached by id. */
 const cautions = defineCollection({
   loader: glob({ pattern: '*/cautions/*.yaml', base: './src/content' }),
@@ -107,4 +133,14 @@ const interfaceWords = defineCollection({
   schema: z.record(z.string(), text),
 });
 
-export const collections = { fixes, lessons, questions, cautions, glossary, sources, interfaceWords };
+export const collections = {
+  fixes,
+  lessons,
+  questions,
+  checks,
+  complaints,
+  cautions,
+  glossary,
+  sources,
+  interfaceWords,
+};

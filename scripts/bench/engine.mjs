@@ -3,6 +3,7 @@
 import { lusolve, matrix, sparse } from 'mathjs';
 import { chanceAbove, demand, even, seeded } from '../../src/engine/index.ts';
 import { calibrate, median, medianTime, ms, time } from './clock.mjs';
+import { diagnosis } from './diagnosis.mjs';
 import { networks } from './networks.mjs';
 
 const DRAWS = 1_000_000;
@@ -99,5 +100,5 @@ function largeFleet() {
 
 /** Rows of name, ours, yardstick, ratio, demand and whether it is met. */
 export function run() {
-  return Promise.resolve([...against(), largeFleet(), ...networks({ lusolve, matrix, sparse })]);
+  return Promise.resolve([...against(), largeFleet(), ...networks({ lusolve, matrix, sparse }), ...diagnosis()]);
 }

@@ -16,9 +16,11 @@ const PAGES = [
   { path: 'en/learn/voltage-along-the-track/', kib: 60 },
   { path: 'en/learn/one-train-two-supplies/', kib: 60 },
   { path: 'en/learn/what-both-sides-carry/', kib: 60 },
+  { path: 'en/learn/drive-across-the-gap/', kib: 60 },
   { path: 'en/work-it-out/enough-current/', kib: 70 },
   { path: 'en/work-it-out/which-supply-where/', kib: 70 },
   { path: 'en/work-it-out/wire-it/', kib: 70 },
+  { path: 'en/put-it-right/trips-at-gap/', kib: 70 },
 ];
 
 /** The yardstick: what the machine makes of a page with next to nothing on it. */
@@ -198,6 +200,54 @@ async function feederRow(browser, address) {
   };
 }
 
+/** A walk with some answers: each tap opens another question. */
+const WALK = 'en/put-it-right/jerks-at-gap/?danger-now=none&tools=lamps.multimeter.wire';
+const TAP = 50;
+const TAPS = 6;
+
+/** Runs in the page: taps the first answer and gives the milliseconds until another question stands there. */
+function tapAnswer() {
+  const asked = document.querySelector('.walk h1').textContent;
+  return new Promise((done) => {
+    const start = performance.now();
+    const watch = new MutationObserver(() => {
+      const now = document.querySelector('.walk h1');
+      if (now === null || now.textContent === asked) return;
+      watch.disconnect();
+      requestAnimationFrame(() => done(performance.now() - start));
+    });
+    watch.observe(document.querySelector('.walk'), { childList: true, subtree: true, characterData: true });
+    document.querySelector('.answers button').click();
+  });
+}
+
+async function tapRow(browser, address) {
+  const context = await browser.newContext(PHONE);
+  const page = await context.newPage();
+  const times = [];
+  // The first walk warms up, as the questions before it would have.
+  for (let round = 0; round < 2; round += 1) {
+    const session = await context.newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 1 });
+    await page.goto(`${address}${WALK}`, { waitUntil: 'networkidle' });
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    for (let i = 0; i < TAPS && (await page.locator('.answers').count()) > 0; i += 1) {
+      const time = await page.evaluate(tapAnswer);
+      if (round > 0) times.push(time);
+      await page.waitForTimeout(400);
+      if ((await page.locator('.asked').count()) === 0) break;
+    }
+  }
+  await context.close();
+  const value = middle(times);
+  return {
+    name: `a tap to the next question, ${times.length} taps, processor four times slower`,
+    value: `${value.toFixed(1)} ms`,
+    demand: `≤ ${TAP} ms`,
+    ok: value <= TAP,
+  };
+}
+
 const MODULES = '/modules/';
 const LIBRARY = 'node_modules/mathjs/lib/browser/math.js';
 const MODULE_PAGE = `<!doctype html><html lang="en"><title>Networks</title><script src="${MODULES}${LIBRARY}"></script></html>`;
@@ -255,6 +305,7 @@ export async function run(folder) {
     for (const page of PAGES) rows.push(...rowsOf(page, await measure(browser, `${site.address}${page.path}`)));
     rows.push(await sliderRow(browser, `${site.address}${ANSWERED}`));
     rows.push(await feederRow(browser, site.address));
+    rows.push(await tapRow(browser, site.address));
     rows.push(...(await networkRows(browser, site.address)));
     return rows;
   } finally {

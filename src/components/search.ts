@@ -36,7 +36,7 @@ const load = (): Promise<Index> => {
 
 const wordsOf = (text: string): string[] => text.toLowerCase().match(/[\p{L}\p{N}]+/gu) ?? [];
 
-/** Pages with all the words first, then those with some, where a word that few pages have counts most. */
+/** Pages that say it in these very words first, then pages with all the words, then those with some, where a word that few pages have counts most. */
 const hitsFor = async (index: Index, asked: string): Promise<Hit[]> => {
   const whole = (await index.search(asked)).results;
   const words = [...new Set(wordsOf(asked))];
@@ -49,11 +49,14 @@ const hitsFor = async (index: Index, asked: string): Promise<Hit[]> => {
       weights.set(hit.id, { hit, weight });
     }
   }
-  const first = new Set(whole.map(({ id }) => id));
+  const very = (await index.search(`"${words.join(' ')}"`)).results;
+  const said = new Set(very.map(({ id }) => id));
+  const rest = whole.filter(({ id }) => !said.has(id));
+  const first = new Set([...said, ...rest.map(({ id }) => id)]);
   const some = [...weights.values()]
     .filter(({ hit }) => !first.has(hit.id))
     .sort((one, two) => two.weight - one.weight);
-  return [...whole, ...some.map(({ hit }) => hit)];
+  return [...very, ...rest, ...some.map(({ hit }) => hit)];
 };
 
 /** The index falls back to ever shorter beginnings of a word; a page counts only if most of one asked word is there. */
@@ -64,6 +67,12 @@ const answers = (page: Found, asked: string): boolean => {
     return there.some((other) => other.startsWith(beginning));
   });
 };
+
+/** The index compares stems; where the very words stand, the page comes first. */
+function literalFirst(pages: readonly Found[], asked: string): Found[] {
+  const says = ({ content }: Found): boolean => content.toLowerCase().includes(asked.toLowerCase());
+  return [...pages.filter(says), ...pages.filter((page) => !says(page))];
+}
 
 /** One line of the list. A page that says itself what it is about shows that; a list of words leads to the word. */
 const line = ({ url, excerpt, meta, sub_results: parts }: Found): HTMLLIElement => {
@@ -93,7 +102,10 @@ if (place && input && status && list) {
     try {
       const hits = (await hitsFor(await load(), words)).slice(0, MOST_SHOWN);
       const pages = await Promise.all(hits.map((hit) => hit.data()));
-      const found = pages.filter((page) => answers(page, words));
+      const found = literalFirst(
+        pages.filter((page) => answers(page, words)),
+        words,
+      );
       if (turn !== latest) return;
       const sentence = [place.dataset.none, place.dataset.one][found.length] ?? place.dataset.some ?? '';
       status.textContent = sentence.replace('{q}', () => words).replace('{n}', String(found.length));

@@ -14,6 +14,7 @@ export * from './crossing-skew.ts';
 export * from './crossing-time.ts';
 export * from './crossing-verdict.ts';
 export * from './demand.ts';
+export * from './diagnosis.ts';
 export * from './districts.ts';
 export * from './draws.ts';
 export * from './feeding.ts';

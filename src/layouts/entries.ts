@@ -1,5 +1,6 @@
 // Content entries in the language of an address, in the order pages list them.
 import { type CollectionEntry, getCollection } from 'astro:content';
+import { COMPLAINT_IDS } from '../wizards/faults/index.ts';
 import { WIZARD_FIXES } from '../wizards/outcomes.ts';
 import { languageOf, nameOf } from './href.ts';
 
@@ -30,3 +31,14 @@ export const sourcesFor = async (url: URL): Promise<CollectionEntry<'sources'>[]
 
 export const cautionsFor = async (url: URL): Promise<CollectionEntry<'cautions'>[]> =>
   getCollection('cautions', written(url));
+
+export const checksFor = async (url: URL): Promise<CollectionEntry<'checks'>[]> =>
+  getCollection('checks', written(url));
+
+/** In the order of the fault model. */
+export const complaintsFor = async (url: URL): Promise<CollectionEntry<'complaints'>[]> =>
+  (await getCollection('complaints', written(url))).sort(
+    (one, two) => COMPLAINT_ORDER.indexOf(nameOf(one.id)) - COMPLAINT_ORDER.indexOf(nameOf(two.id)),
+  );
+
+const COMPLAINT_ORDER: readonly string[] = COMPLAINT_IDS;

@@ -37,6 +37,7 @@ export const FIGURE_WORDS = {
   'short-along': /^(along|as-a)-/,
   'gap-scope': /^scope-/,
   'train-across': /^across-/,
+  'drive-across': /^drive-/,
 } as const;
 
 /** Words of every file of the interface whose keys match, in the language of an address. */

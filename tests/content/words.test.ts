@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, extname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { CHECK_PICTURES } from '../../src/components/walk/CheckPicture.tsx';
 import type { Working } from '../../src/engine/index.ts';
 import {
   CROSSING_ADVICE,
@@ -15,18 +16,23 @@ import {
   districtLoad,
   judge,
   loopLimit,
+  PRECONDITIONS,
   plainSum,
   prospective,
+  SOMETHING_ELSE,
   shortFromLoadTest,
+  TOOLS,
   wireLoop,
   worstFaultHeat,
 } from '../../src/engine/index.ts';
+import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
 import {
   ENOUGH_CURRENT_OUTCOMES,
   WHICH_SUPPLY_OUTCOMES,
   WIRE_IT_OUTCOMES,
   WIZARD_FIXES,
 } from '../../src/wizards/outcomes.ts';
+import { ISOLATION, PHASE } from '../../src/wizards/put-it-right.ts';
 import { ac, dc, h0, unit } from '../samples.ts';
 import { ALL_QUESTIONS } from '../wizards/told.ts';
 import type { Words } from './folder.ts';
@@ -105,6 +111,9 @@ const CITED_IN_COMMENTS = (() => {
   return [...new Set(comments.flatMap((comment) => comment.match(id) ?? []))].sort();
 })();
 
+/** Words that a page adds out of other content. */
+const BY_THE_PAGE = new Set(['walk-first']);
+
 /** Drawings that components/drawings can draw. */
 const DRAWINGS = (() => {
   const index = readFileSync(join(SRC, 'components/drawings/index.ts'), 'utf8');
@@ -156,7 +165,17 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
 
   test('no file lies in a folder that nobody reads', () => {
     const folders = readdirSync(join(CONTENT, language));
-    const read = ['cautions', 'fixes', 'glossary', 'interface', 'lessons', 'questions', 'sources'];
+    const read = [
+      'cautions',
+      'checks',
+      'complaints',
+      'fixes',
+      'glossary',
+      'interface',
+      'lessons',
+      'questions',
+      'sources',
+    ];
     expect(folders.filter((folder) => !read.includes(folder))).toEqual([]);
   });
 
@@ -194,10 +213,15 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
 
   test('every caution that a page names is there', () => {
     for (const words of citing) for (const id of cautionsIn(words)) expect(ids('cautions'), words.file).toContain(id);
+    for (const { data, file } of of('checks'))
+      for (const id of texts(data['cautions'])) expect(ids('cautions'), file).toContain(id);
   });
 
   test('every caution is named by a page', () => {
-    const named = new Set(citing.flatMap(cautionsIn));
+    const named = new Set([
+      ...citing.flatMap(cautionsIn),
+      ...of('checks').flatMap(({ data }) => texts(data['cautions'])),
+    ]);
     expect(ids('cautions').filter((id) => !named.has(id))).toEqual([]);
   });
 
@@ -273,6 +297,56 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     expect(said.get(`across-reason-${reason}`)).toMatch(/\S/);
   });
 
+  const checks = new Map(of('checks').map((words) => [words.id, words.data]));
+  test('every check of the walk has words, and no words check what is never checked', () => {
+    expect([...checks.keys()].sort()).toEqual(FAULT_MODEL.checks.map(({ id }) => id).sort());
+  });
+  test.each(FAULT_MODEL.checks.map((check) => [check.id, check] as const))(
+    'the check %s has words for its options and for no others, and a picture that can be drawn',
+    (id, check) => {
+      const words = checks.get(id) ?? {};
+      expect(keys(words['options'])).toEqual([...check.options].sort());
+      for (const part of ['title', 'known', 'why']) expect(words[part], part).toMatch(/\S/);
+      const { picture } = words;
+      if (picture !== undefined) expect(CHECK_PICTURES).toContain(picture);
+    },
+  );
+  test('a check that can hurt carries a caution', () => {
+    for (const { id, risk } of FAULT_MODEL.checks) {
+      if (risk > 0) expect(texts(checks.get(id)?.['cautions']).length, id).toBeGreaterThan(0);
+    }
+  });
+  test('every complaint has words, and no other', () => {
+    expect(ids('complaints').sort()).toEqual(FAULT_MODEL.complaints.map(({ id }) => id).sort());
+  });
+  test('every cause and every fix has a short name and a page', () => {
+    for (const { id, fixClass } of FAULT_MODEL.faults) {
+      expect(said.get(`fault-${id}`), id).toMatch(/\S/);
+      expect(said.get(`class-${fixClass}`), fixClass).toMatch(/\S/);
+      expect(ids('fixes')).toContain(fixClass);
+    }
+    expect(said.get(`fault-${SOMETHING_ELSE}`)).toMatch(/\S/);
+    expect(ids('fixes')).toContain(SOMETHING_ELSE);
+  });
+  test('every tool, precondition and risk has words', () => {
+    for (const tool of TOOLS) expect(said.get(`tool-${tool}`), tool).toMatch(/\S/);
+    for (const need of PRECONDITIONS) expect(said.get(`need-${need}`), need).toMatch(/\S/);
+  });
+  test('every danger ends in a page whose first step carries a caution', () => {
+    const dangers = FAULT_MODEL.checks.flatMap(({ danger = {} }) => Object.values(danger));
+    expect(dangers.length).toBeGreaterThan(0);
+    for (const fixClass of dangers) {
+      const page = of('fixes').find(({ id }) => id === fixClass);
+      expect(page === undefined ? 0 : (stepsOf(page)[0]?.cautions.length ?? 0), fixClass).toBeGreaterThan(0);
+    }
+  });
+  test.each([
+    ...ISOLATION.map((found) => `walk-isolation-${found}`),
+    ...PHASE.map((found) => `walk-phase-${found}`),
+    ...['no-cause-left', 'questions-used-up', 'nothing-separates'].map((because) => `walk-hand-on-${because}`),
+    ...['name', 'answer', 'fix', 'tool'].map((what) => `walk-left-out-unknown-${what}`),
+  ])('the walk can say %s', (key) => expect(said.get(key)).toMatch(/\S/));
+
   test('every sentence that a component asks for by its name is there', () => {
     const asked = filesBelow(join(SRC, 'components'))
       .filter((file) => /\.tsx?$/.test(file))
@@ -280,6 +354,8 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
         [...readFileSync(file, 'utf8').matchAll(/\bsay\(\s*'([a-z][a-z0-9-]*)'/g)].map(([, key]) => key ?? ''),
       );
     expect(asked.length).toBeGreaterThan(80);
-    expect([...new Set(asked)].filter((key) => !(said.has(key) || key.startsWith('source-')))).toEqual([]);
+    expect(
+      [...new Set(asked)].filter((key) => !(said.has(key) || key.startsWith('source-') || BY_THE_PAGE.has(key))),
+    ).toEqual([]);
   });
 });

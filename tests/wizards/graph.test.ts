@@ -4,8 +4,10 @@
 import { describe, expect, test } from 'vitest';
 import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
 import { initialTransition, transition } from 'xstate';
+import { SOMETHING_ELSE } from '../../src/engine/index.ts';
 import type { Answers } from '../../src/wizards/answers.ts';
 import { isAsked } from '../../src/wizards/answers.ts';
+import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
 import type { UserAnswer } from '../../src/wizards/machine.ts';
 import type { OutcomeId } from '../../src/wizards/outcomes.ts';
 import {
@@ -153,7 +155,13 @@ describe.each(ENDS)('"%s"', (_, outcomes, examples, endOf) => {
   });
 });
 
-const EVERY_OUTCOME: readonly string[] = [...new Set<string>(Object.values(WIZARD_FIXES).flat())];
+const EVERY_OUTCOME: readonly string[] = [
+  ...new Set<string>([
+    ...Object.values(WIZARD_FIXES).flat(),
+    ...FAULT_MODEL.faults.map(({ fixClass }) => fixClass),
+    SOMETHING_ELSE,
+  ]),
+];
 const HANDS_ON =
   /\b(plug|plugs|plugged|unplug|unplugged|pull|gap both|cut|saw|solder|joiner|joiners|meter|measure|load-test|coin|switch on|switch everything off|with everything off|power on)\b/i;
 

@@ -97,7 +97,7 @@ export function Along(props: Props) {
             </text>
           </g>
         ))}
-        <Track length={length} say={say} />
+        <Track />
         {spot !== undefined && (
           <g class="spot">
             <line x1={`${x(spot.at)}%`} x2={`${x(spot.at)}%`} y1={inside(spot.value)} y2={TRACK - 7} />
@@ -150,10 +150,10 @@ export function Along(props: Props) {
   );
 }
 
-function Track({ length, say }: { length: number; say: Say }) {
+function Track() {
   const sleepers = ticks(0, 100, 24).filter((place) => place > 0 && place < 100);
   return (
-    <g class="rails" aria-label={say('along-track', { metres: length })}>
+    <g class="rails">
       {sleepers.map((place) => (
         <line key={place} class="sleeper" x1={`${place}%`} x2={`${place}%`} y1={TRACK - 9} y2={TRACK + 9} />
       ))}

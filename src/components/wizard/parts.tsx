@@ -108,11 +108,15 @@ export function Workings({
 
 export function Share({ headline, lead, say }: { headline: string; lead: string; say: Say }) {
   const [told, setTold] = useState('');
+  const [code, setCode] = useState<typeof import('./QrCode.tsx') | undefined>(undefined);
   const copy = (text: string): void => {
     navigator.clipboard.writeText(text).then(
       () => setTold(say('copied')),
       () => setTold(say('copy-failed')),
     );
+  };
+  const showCode = (): void => {
+    import('./QrCode.tsx').then(setCode, () => setTold(say('words-missing')));
   };
   return (
     <div class="share">
@@ -122,10 +126,14 @@ export function Share({ headline, lead, say }: { headline: string; lead: string;
       <button type="button" onClick={() => copy(say('share-text', { headline, lead, link: location.href }))}>
         {say('copy-text')}
       </button>
+      <button type="button" onClick={showCode}>
+        {say('copy-code')}
+      </button>
       <button type="button" onClick={() => print()}>
         {say('print')}
       </button>
       <span role="status">{told}</span>
+      {code !== undefined && <code.QrCode text={location.href} label={say('copy-code-label')} />}
     </div>
   );
 }

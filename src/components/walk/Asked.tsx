@@ -1,0 +1,80 @@
+// One check: what to do, what must hold first, what can hurt, and an answer with one tap.
+import { useEffect, useState } from 'preact/hooks';
+import type { WalkContext } from '../../wizards/put-it-right.ts';
+import { questionsToGo, rowOfCheck } from '../../wizards/walk.ts';
+import { Cautions } from './Cautions.tsx';
+import type { WalkParts } from './parts.ts';
+import type { CheckWords } from './words.ts';
+
+interface Props extends WalkParts {
+  readonly id: string;
+  readonly words: CheckWords;
+  readonly context: WalkContext;
+  readonly onAnswer: (option: string) => void;
+  readonly onCannot: () => void;
+}
+
+export function Asked({ id, words, context, say, language, cautions, Picture, onAnswer, onCannot }: Props) {
+  const row = rowOfCheck(id);
+  if (row === undefined) return null;
+  const first = row.first === true;
+  return (
+    <section class="part asked">
+      <ToGo context={context} say={say} />
+      <h1 tabIndex={-1}>{words.title}</h1>
+      {row.needs.length > 0 && (
+        <ul class="needs">
+          {row.needs.map((need) => (
+            <li key={need}>{say(`need-${need}`)}</li>
+          ))}
+        </ul>
+      )}
+      {words.how.length > 0 && (
+        <ol class="how">
+          {words.how.map((step) => (
+            <li key={step}>{step}</li>
+          ))}
+        </ol>
+      )}
+      {words.picture !== undefined && Picture !== undefined && <Picture id={words.picture} say={say} />}
+      <Cautions ids={words.cautions} cautions={cautions} say={say} language={language} />
+      <ul class="answers">
+        {row.options.map((option) => {
+          const { label, hint } = words.options[option] ?? { label: option };
+          return (
+            <li key={option}>
+              <button type="button" onClick={() => onAnswer(option)}>
+                <b>{label}</b>
+                {hint !== undefined && <small>{hint}</small>}
+              </button>
+            </li>
+          );
+        })}
+        {!first && (
+          <li>
+            <button class="cannot" type="button" onClick={onCannot}>
+              {say('walk-cannot')}
+            </button>
+          </li>
+        )}
+      </ul>
+      <p class="why">
+        <b>{say('why-we-ask')}</b> {words.why} <span class="small">{say('walk-takes', { minutes: row.minutes })}</span>
+      </p>
+    </section>
+  );
+}
+
+// Reckoned after the question is on the screen: it costs more than the question itself.
+function ToGo({ context, say }: Pick<Props, 'context' | 'say'>) {
+  const [left, setLeft] = useState<number | undefined>(undefined);
+  useEffect(() => {
+    const timer = setTimeout(() => setLeft(Math.max(1, Math.round(questionsToGo(context)))), 60);
+    return () => clearTimeout(timer);
+  }, [context]);
+  return (
+    <p class="small" role="status">
+      {left === undefined ? '\u00a0' : say('walk-to-go', { n: left })}
+    </p>
+  );
+}

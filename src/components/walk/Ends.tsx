@@ -1,0 +1,93 @@
+// The two ends: solved, or handed on with what speaks for each cause that is left.
+import { evidence } from '../../engine/index.ts';
+import type { WalkContext } from '../../wizards/put-it-right.ts';
+import { compiledFor, stepOf } from '../../wizards/walk.ts';
+import { Share } from '../wizard/parts.tsx';
+import { WithFix } from './Fix.tsx';
+import type { WalkParts } from './parts.ts';
+import type { WalkWords } from './words.ts';
+
+export function Solved(props: WalkParts & { readonly context: WalkContext }) {
+  const { context, say, home } = props;
+  const fixClass = context.fixed.at(-1) ?? '';
+  return (
+    <WithFix {...props} fixClass={fixClass}>
+      {({ fix }) => (
+        <section class="part">
+          <p>
+            <span class="tag ample">{say('walk-solved')}</span>
+          </p>
+          <h1 class="verdict" tabIndex={-1}>
+            {say('walk-solved-title')}
+          </h1>
+          <p class="lead">
+            {say('walk-solved-lead', { cause: context.fixed.map((one) => say(`class-${one}`)).join('; ') })}
+          </p>
+          <p>{fix.verify}</p>
+          {(context.isolation === 'cannot' || context.phase === 'cannot') && <p>{say('walk-solved-unproven')}</p>}
+          <p>
+            <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
+          </p>
+          <Share headline={say('walk-solved-title')} lead={fix.lead} say={say} />
+        </section>
+      )}
+    </WithFix>
+  );
+}
+
+const MOST_CAUSES = 6;
+
+export function HandedOn({
+  context,
+  checks,
+  say,
+  numbers,
+  home,
+  onStart,
+}: WalkParts & {
+  readonly context: WalkContext;
+  readonly checks: WalkWords['checks'];
+  readonly onStart: (fixClass: string) => void;
+}) {
+  const step = stepOf(context);
+  const left = evidence(compiledFor(context.complaint), context.answers, context.tried).slice(0, MOST_CAUSES);
+  const because = step.kind === 'hand-on' ? step.because : 'nothing-separates';
+  const told = (answers: (typeof left)[number]['speaksFor']): string =>
+    answers.map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`).join('; ');
+  const card = left.map((one) => `${say(`fault-${one.fault}`)} (${numbers.share(one.chance)})`).join('; ');
+  return (
+    <section class="part">
+      <p>
+        <span class="tag tight">{say('walk-handed-on')}</span>
+      </p>
+      <h1 class="verdict" tabIndex={-1}>
+        {say(`walk-hand-on-${because}`)}
+      </h1>
+      <p class="lead">{say('walk-hand-on-lead')}</p>
+      <ul class="list causes">
+        {left.map((one) => (
+          <li key={one.fault}>
+            <b>{say(`fault-${one.fault}`)}</b> <span class="num small">{numbers.share(one.chance)}</span>
+            {one.speaksFor.length > 0 && <p class="small">{say('walk-speaks-for', { what: told(one.speaksFor) })}</p>}
+            {one.speaksAgainst.length > 0 && (
+              <p class="small">{say('walk-speaks-against', { what: told(one.speaksAgainst) })}</p>
+            )}
+            {one.fixClass !== 'something-else' && (
+              <p class="acts">
+                <button class="button quiet" type="button" onClick={() => onStart(one.fixClass)}>
+                  {say('walk-try-this')}
+                </button>
+                <a href={`${home}fixes/${one.fixClass}/`}>{say('walk-full-page')}</a>
+              </p>
+            )}
+          </li>
+        ))}
+      </ul>
+      <p>{say('walk-hand-on-card')}</p>
+      <p>
+        <a href={`${home}fixes/something-else/`}>{say('walk-hand-on-page')}</a>
+      </p>
+      <Share headline={say(`walk-hand-on-${because}`)} lead={card} say={say} />
+    </section>
+  );
+}

@@ -1,0 +1,88 @@
+// What has been told: every answer can be changed; two that hardly go together are pointed out; other complaints keep all of it.
+import { contradictions } from '../../engine/index.ts';
+import type { ComplaintId } from '../../wizards/faults/index.ts';
+import { COMPLAINT_IDS } from '../../wizards/faults/index.ts';
+import type { Told } from '../../wizards/put-it-right-address.ts';
+import { CANNOT, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right-address.ts';
+import { compiledFor } from '../../wizards/walk.ts';
+import { Share } from '../wizard/parts.tsx';
+import type { WalkParts } from './parts.ts';
+import type { WalkWords } from './words.ts';
+
+interface Props extends WalkParts {
+  readonly complaint: ComplaintId;
+  readonly told: Told;
+  readonly trail: readonly string[];
+  readonly checks: WalkWords['checks'];
+  readonly onForget: (check: string) => void;
+  readonly onTools: () => void;
+}
+
+export function Seen({ complaint, told, trail, checks, say, home, onForget, onTools }: Props) {
+  const answers = trail.flatMap((check) => {
+    const option = told.seen[check];
+    return option === undefined || option === CANNOT ? [] : [{ check, option }];
+  });
+  const [conflict] = contradictions(compiledFor(complaint), answers, told.tried);
+  const name = (check: string): string => checks[check]?.known ?? check;
+  const elsewhere = walkAddress({ ...NOTHING_TOLD, seen: told.seen, tools: told.tools, tried: told.tried });
+  return (
+    <section class="part said">
+      {conflict !== undefined && (
+        <div class="caution" role="status">
+          <p>
+            <b>{say('walk-conflict')}</b>{' '}
+            {say('walk-conflict-pair', { again: name(conflict.again.check), against: name(conflict.against.check) })}{' '}
+            <button class="link" type="button" onClick={() => onForget(conflict.again.check)}>
+              {say('walk-conflict-again')}
+            </button>
+          </p>
+        </div>
+      )}
+      {trail.length > 0 && (
+        <>
+          <h2 class="h3">{say('answered-so-far')}</h2>
+          <ul class="known">
+            {trail.map((check) => {
+              const option = told.seen[check] ?? CANNOT;
+              const label = option === CANNOT ? say('walk-not-checked') : checks[check]?.options[option]?.label;
+              return (
+                <li key={check}>
+                  <button type="button" onClick={() => onForget(check)}>
+                    <b>{name(check)}</b> <span>{label}</span>
+                  </button>
+                </li>
+              );
+            })}
+            {told.tools !== undefined && (
+              <li>
+                <button type="button" onClick={onTools}>
+                  <b>{say('walk-at-hand')}</b>{' '}
+                  <span>
+                    {told.tools.length === 0
+                      ? say('walk-tools-none')
+                      : told.tools.map((tool) => say(`tool-${tool}`)).join('; ')}
+                  </span>
+                </button>
+              </li>
+            )}
+          </ul>
+        </>
+      )}
+      {told.tried.length > 0 && (
+        <p class="small">{say('walk-tried', { causes: told.tried.map((one) => say(`class-${one}`)).join('; ') })}</p>
+      )}
+      <details>
+        <summary>{say('walk-elsewhere')}</summary>
+        <ul class="list">
+          {COMPLAINT_IDS.filter((id) => id !== complaint).map((id) => (
+            <li key={id}>
+              <a href={`${home}put-it-right/${id}/${elsewhere}`}>{say(`complaint-${id}`)}</a>
+            </li>
+          ))}
+        </ul>
+      </details>
+      <Share headline={say(`complaint-${complaint}`)} lead="" say={say} />
+    </section>
+  );
+}

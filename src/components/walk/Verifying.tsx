@@ -1,0 +1,46 @@
+// After "that fixed it": isolation and phase are looked at once more, since real conversions often hold two faults.
+import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right.ts';
+import { ISOLATION, PHASE } from '../../wizards/put-it-right.ts';
+import { Cautions } from './Cautions.tsx';
+import type { WalkParts } from './parts.ts';
+
+interface Props extends WalkParts {
+  readonly context: WalkContext;
+  readonly onIsolation: (found: Isolation) => void;
+  readonly onPhase: (found: Phase) => void;
+}
+
+export function Verifying({ context, say, language, cautions, Picture, onIsolation, onPhase }: Props) {
+  const part = context.isolation === undefined ? 'isolation' : 'phase';
+  const answers =
+    part === 'isolation'
+      ? ISOLATION.map((found) => [found, () => onIsolation(found)] as const)
+      : PHASE.map((found) => [found, () => onPhase(found)] as const);
+  return (
+    <section class="part asked">
+      <p class="small">{say('walk-last-look')}</p>
+      <h1 tabIndex={-1}>{say(`walk-${part}-title`)}</h1>
+      <ol class="how">
+        {[1, 2, 3].map((n) => (
+          <li key={n}>{say(`walk-${part}-how-${n}`)}</li>
+        ))}
+      </ol>
+      {Picture !== undefined && <Picture id={part === 'isolation' ? 'jumper' : 'two-lamps'} say={say} />}
+      <Cautions
+        ids={[part === 'isolation' ? 'still-fed' : 'lamp-hot']}
+        cautions={cautions}
+        say={say}
+        language={language}
+      />
+      <ul class="answers">
+        {answers.map(([found, act]) => (
+          <li key={found}>
+            <button class={found === 'cannot' ? 'cannot' : ''} type="button" onClick={act}>
+              <b>{say(`walk-${part}-${found}`)}</b>
+            </button>
+          </li>
+        ))}
+      </ul>
+    </section>
+  );
+}

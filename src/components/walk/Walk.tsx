@@ -1,0 +1,303 @@
+// "Put it right": the address holds what was seen and done, replay makes the state, and this draws it.
+import type { ComponentType } from 'preact';
+import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { ComplaintId } from '../../wizards/faults/index.ts';
+import type { LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right-address.ts';
+import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right-address.ts';
+import type { Language } from '../language.ts';
+import { Numbers, type Say, sayer } from '../words.ts';
+import { Asked } from './Asked.tsx';
+import { HandedOn, Solved } from './Ends.tsx';
+import { Equipping } from './Equipping.tsx';
+import { Fixing, Proposing } from './Fix.tsx';
+import { Possible } from './Possible.tsx';
+import type { PictureProps, WalkParts } from './parts.ts';
+import { readWalkWords } from './readers.ts';
+import { Seen } from './Seen.tsx';
+import { useFetched } from './use-fetched.ts';
+import { useLater } from './use-later.ts';
+import { Verifying } from './Verifying.tsx';
+import type { WalkWords } from './words.ts';
+
+export interface WalkProps {
+  readonly complaint: ComplaintId;
+  readonly language: Language;
+  /** Start of addresses below the language. */
+  readonly home: string;
+  /** Sentences of the walk, and the other complaints by id. */
+  readonly words: Readonly<Record<string, string>>;
+  /** Checks that can be the first, so that nothing has to be fetched for them. */
+  readonly first: WalkWords;
+}
+
+export default function Walk({ complaint, language, home, words, first }: WalkProps) {
+  const numbers = useMemo(() => new Numbers(language), [language]);
+  const { told, leftOut, go, heading } = useAddress();
+  const walk = useMemo(() => replayWalk(complaint, told), [complaint, told]);
+  const begun = walk.trail.length > 0 || walk.state !== 'safety';
+  const fetched = useFetched(begun ? `${home}put-it-right/words.json` : undefined, readWalkWords);
+  const all = fetched.value ?? first;
+  const say = useMemo(() => sayer({ ...words, ...all.words }, language), [words, all, language]);
+  const [crash] = useErrorBoundary();
+  useHeading(heading, `${walk.state} ${walk.check} ${walk.fixClass}`);
+  if (crash !== undefined) {
+    return (
+      <p class="problem" role="alert">
+        {say('problem-crash')}
+      </p>
+    );
+  }
+  const Picture = usePicture(begun);
+  const parts = { say, numbers, language, home, cautions: all.cautions, Picture };
+  return (
+    <div class="wizard stage walk" ref={heading.box}>
+      <About complaint={complaint} begun={begun} say={say} />
+      {begun && <Acts say={say} back={before(told, walk)} go={go} />}
+      <Troubles leftOut={leftOut} say={say} failed={fetched.failed} again={fetched.again} />
+      <Now {...parts} walk={walk} told={told} checks={all.checks} go={go} />
+      {begun && fetched.value !== undefined && (
+        <Beside {...parts} complaint={complaint} told={told} walk={walk} checks={all.checks} go={go} />
+      )}
+    </div>
+  );
+}
+
+interface BesideProps extends NowProps {
+  readonly complaint: ComplaintId;
+}
+
+/** What is still possible and what was told: reckoned once the next question is on the screen. */
+function Beside({ complaint, told, walk, checks, go, ...parts }: BesideProps) {
+  const now = useLater(useMemo(() => ({ told, walk }), [told, walk]));
+  return useMemo(
+    () => (
+      <>
+        {now.walk.state !== 'solved' && <Possible {...parts} context={now.walk.context} checks={checks} />}
+        <Seen
+          {...parts}
+          complaint={complaint}
+          told={now.told}
+          trail={now.walk.trail}
+          checks={checks}
+          onForget={(id) => go(without(now.told, id))}
+          onTools={() => go({ ...now.told, tools: undefined })}
+        />
+      </>
+    ),
+    [now, checks],
+  );
+}
+
+/** The complaint in the person's words, and what to do right now; one line once the walk has begun. */
+function About({ complaint, begun, say }: { complaint: ComplaintId; begun: boolean; say: Say }) {
+  if (begun) return <p class="small">{say(`complaint-${complaint}`)}</p>;
+  return (
+    <div class="about">
+      <p class="complaint">{say(`complaint-${complaint}`)}</p>
+      <p>
+        <b>{say('walk-right-now')}:</b> {say('walk-first')}
+      </p>
+      <p class="small">{say('walk-parts-meant')}</p>
+    </div>
+  );
+}
+
+type Go = (next: Told) => void;
+
+interface Heading {
+  readonly box: { current: HTMLDivElement | null };
+  readonly moved: { current: boolean };
+}
+
+/** The pictures of the checks come once a walk has begun. */
+function usePicture(wanted: boolean): ComponentType<PictureProps> | undefined {
+  const [loaded, setLoaded] = useState<{ readonly Picture: ComponentType<PictureProps> } | undefined>(undefined);
+  useEffect(() => {
+    if (!wanted) return;
+    import('./CheckPicture.tsx').then(
+      ({ CheckPicture }) => setLoaded({ Picture: CheckPicture }),
+      () => setLoaded(undefined),
+    );
+  }, [wanted]);
+  return loaded?.Picture;
+}
+
+/** What the address tells, and how to go on from it. */
+function useAddress() {
+  const [search, setSearch] = useState('');
+  const moved = useRef(false);
+  const box = useRef<HTMLDivElement>(null);
+  useLayoutEffect(() => {
+    const read = (): void => setSearch(location.search);
+    if (location.search !== '') read();
+    addEventListener('popstate', read);
+    return () => removeEventListener('popstate', read);
+  }, []);
+  const { told, leftOut } = useMemo(() => parseWalk(search), [search]);
+  const go = useCallback<Go>((next) => {
+    moved.current = true;
+    const address = walkAddress(next);
+    history.pushState(null, '', location.pathname + address);
+    setSearch(address);
+  }, []);
+  return { told, leftOut, go, heading: { box, moved } };
+}
+
+/** After a step of one's own the new heading is read out, from the top of the page. */
+function useHeading({ box, moved }: Heading, place: string): void {
+  useEffect(() => {
+    if (!moved.current) return;
+    box.current?.querySelector('h1')?.focus({ preventScroll: true });
+    scrollTo({ top: 0 });
+  }, [place]);
+}
+
+interface ActsProps {
+  readonly say: Say;
+  /** What was told one step before; undefined at the start. */
+  readonly back: Told | undefined;
+  readonly go: Go;
+}
+
+function Acts({ say, back, go }: ActsProps) {
+  return (
+    <div class="acts">
+      {back !== undefined && (
+        <button class="link" type="button" onClick={() => go(back)}>
+          <span class="sign">←</span> {say('back')}
+        </button>
+      )}
+      <button class="link" type="button" onClick={() => go(NOTHING_TOLD)}>
+        {say('restart')}
+      </button>
+    </div>
+  );
+}
+
+/** One step back: out of the mending, out of the last look, else the last answer is asked again. */
+function before(told: Told, walk: WalkNow): Told | undefined {
+  if (told.phase !== undefined) return { ...told, phase: undefined };
+  if (told.isolation !== undefined) return { ...told, isolation: undefined };
+  if (told.doing !== undefined) return { ...told, doing: undefined };
+  const helped = told.fixed.at(-1);
+  if (helped !== undefined) return { ...told, fixed: told.fixed.slice(0, -1), doing: helped };
+  const last = walk.trail.at(-1);
+  if (walk.trail.length === 1 && told.tools !== undefined) return { ...told, tools: undefined };
+  return last === undefined ? undefined : without(told, last);
+}
+
+function without(told: Told, check: string): Told {
+  const { [check]: _, ...seen } = told.seen;
+  return { ...told, seen };
+}
+
+interface TroublesProps {
+  readonly leftOut: readonly LeftOut[];
+  readonly failed: boolean;
+  readonly again: () => void;
+  readonly say: Say;
+}
+
+function Troubles({ leftOut, failed, again, say }: TroublesProps) {
+  return (
+    <>
+      {leftOut.length > 0 && (
+        <div class="problem" role="alert">
+          <h2>{say('walk-left-out-title')}</h2>
+          <ul>
+            {leftOut.map((one) => (
+              <li key={`${one.name}=${one.given}`}>{say(`walk-left-out-${one.because}`, { ...one })}</li>
+            ))}
+          </ul>
+          <p>{say('walk-left-out-kept')}</p>
+        </div>
+      )}
+      {failed && (
+        <p class="problem" role="alert">
+          {say('words-missing')}{' '}
+          <button class="button quiet" type="button" onClick={again}>
+            {say('words-again')}
+          </button>
+        </p>
+      )}
+    </>
+  );
+}
+
+interface NowProps extends WalkParts {
+  readonly walk: WalkNow;
+  readonly told: Told;
+  readonly checks: WalkWords['checks'];
+  readonly go: Go;
+}
+
+/** What the state asks of the person. */
+function Now({ walk, told, checks, go, ...parts }: NowProps) {
+  const { context, state, check = '', fixClass = '' } = walk;
+  const see = (option: string): void => go({ ...told, seen: { ...told.seen, [check]: option } });
+  switch (state) {
+    case 'safety':
+    case 'asking': {
+      const words = checks[check];
+      return words === undefined ? null : (
+        <Asked
+          key={check}
+          {...parts}
+          id={check}
+          words={words}
+          context={context}
+          onAnswer={see}
+          onCannot={() => see(CANNOT)}
+        />
+      );
+    }
+    case 'equipping':
+      return <Equipping say={parts.say} onTools={(tools) => go({ ...told, tools })} />;
+    case 'proposing':
+      return (
+        <Proposing
+          {...parts}
+          fixClass={fixClass}
+          context={context}
+          onStart={() => go({ ...told, doing: fixClass })}
+          onNotHelped={() => go(setAside(told, fixClass))}
+        />
+      );
+    case 'fixing':
+      return (
+        <Fixing
+          {...parts}
+          fixClass={fixClass}
+          onFixed={() => go(helped(told, fixClass))}
+          onNotHelped={() => go(setAside(told, fixClass))}
+        />
+      );
+    case 'verifying':
+      return (
+        <Verifying
+          {...parts}
+          context={context}
+          onIsolation={(isolation) => go({ ...told, isolation })}
+          onPhase={(phase) => go({ ...told, phase })}
+        />
+      );
+    case 'solved':
+      return <Solved {...parts} context={context} />;
+    case 'handed-on':
+      return <HandedOn {...parts} context={context} checks={checks} onStart={(doing) => go({ ...told, doing })} />;
+  }
+}
+
+const helped = (told: Told, fixClass: string): Told => ({
+  ...told,
+  doing: undefined,
+  fixed: [...told.fixed, fixClass],
+  isolation: undefined,
+  phase: undefined,
+});
+
+/** What was mended did not help: it is set aside, what was seen stays. */
+function setAside(told: Told, fixClass: string): Told {
+  const tried = told.tried.includes(fixClass) ? told.tried : [...told.tried, fixClass];
+  return { ...told, doing: undefined, tried, isolation: undefined, phase: undefined };
+}

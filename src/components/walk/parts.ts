@@ -1,0 +1,20 @@
+// What every part of a walk is drawn with.
+import type { ComponentType } from 'preact';
+import type { Language } from '../language.ts';
+import type { Numbers, Say } from '../words.ts';
+import type { WalkWords } from './words.ts';
+
+export interface PictureProps {
+  readonly id: string;
+  readonly say: Say;
+}
+
+export interface WalkParts {
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly language: Language;
+  readonly home: string;
+  readonly cautions: WalkWords['cautions'];
+  /** Undefined until it has been loaded. */
+  readonly Picture: ComponentType<PictureProps> | undefined;
+}

@@ -1,0 +1,23 @@
+// The words of a walk: what a check says, what a fix says.
+import type { CautionWords, FixWords } from '../words.ts';
+
+export interface CheckWords {
+  readonly title: string;
+  readonly known: string;
+  readonly why: string;
+  readonly how: readonly string[];
+  readonly cautions: readonly string[];
+  readonly picture?: string | undefined;
+  readonly options: Readonly<Record<string, { readonly label: string; readonly hint?: string | undefined }>>;
+}
+
+export interface WalkWords {
+  readonly words: Readonly<Record<string, string>>;
+  readonly checks: Readonly<Record<string, CheckWords>>;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+}
+
+export interface FetchedFix {
+  readonly fix: FixWords;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+}

@@ -1,0 +1,71 @@
+import { describe, expect, test } from 'vitest';
+import type { BenchFault, BenchLayout } from '../../src/engine/bench.ts';
+import { BENCH_FAULTS, makeLayout } from '../../src/engine/bench.ts';
+import { seeded } from '../../src/engine/random.ts';
+import { answerCheck, BENCH_CHECKS } from '../../src/wizards/bench-answers.ts';
+import { benchCase, showsAs } from '../../src/wizards/bench-complaints.ts';
+import { CHECKS, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+
+const SEEDS = [1, 2, 3, 4, 5, 6];
+
+/** Faults that show nothing by themselves, and only a check finds: isolated units in phase hide them. */
+const HIDDEN: readonly BenchFault[] = ['one-rail', 'shared-wire'];
+
+interface Case {
+  readonly fault: BenchFault;
+  readonly complaint: string;
+  readonly layout: BenchLayout;
+}
+
+/** One layout for each fault, out of which a person comes with a complaint for which the model has this fault. */
+const cases: Case[] = BENCH_FAULTS.flatMap((fault) => {
+  const complaints = FAULT_MODEL.complaints.filter(({ priors }) => (priors[fault] ?? 0) > 0);
+  for (const seed of SEEDS) {
+    for (const { id: complaint } of complaints) {
+      const layout = benchCase(fault, complaint, seeded(seed));
+      if (layout !== undefined) return [{ fault, complaint, layout }];
+    }
+  }
+  return [];
+});
+
+describe('What the virtual layout answers', () => {
+  test('are checks of the fault model, and faults of it', () => {
+    const checks: readonly string[] = CHECKS.map(({ id }) => id);
+    const faults = FAULT_MODEL.faults.map(({ id }) => id);
+    expect(BENCH_CHECKS.filter((check) => !checks.includes(check))).toEqual([]);
+    expect(BENCH_FAULTS.filter((fault) => !faults.includes(fault))).toEqual([]);
+  });
+
+  test('a layout in working order brings nobody to the wizard', () => {
+    for (const seed of SEEDS) expect(showsAs(makeLayout(seeded(seed)))).toEqual([]);
+  });
+
+  test('every fault that can be seen brings a person with a complaint for which the model has it', () => {
+    const missing = BENCH_FAULTS.filter((fault) => !cases.some((one) => one.fault === fault));
+    expect(missing).toEqual(HIDDEN);
+  });
+
+  test.each(cases)(
+    '$fault as $complaint: always one of the options, or a skip, and the same when asked again',
+    ({ complaint, layout }) => {
+      const answers = CHECKS.map(({ id }) => answerCheck(layout, complaint, id));
+      const wrong = CHECKS.filter(({ options }, i) => {
+        const answer = answers[i];
+        return answer !== undefined && !options.some((option) => option === answer);
+      });
+      expect(wrong).toEqual([]);
+      const anew = structuredClone(layout);
+      const some = CHECKS.slice(0, 15).map(({ id }) => answerCheck(anew, complaint, id));
+      expect(some).toEqual(answers.slice(0, 15));
+      expect(answers.filter((answer) => answer !== undefined).length).toBeGreaterThan(10);
+    },
+  );
+
+  test('an unknown check or complaint is skipped', () => {
+    const layout = makeLayout(seeded(1));
+    expect(answerCheck(layout, 'stops-at-gap', 'no-such-check')).toBeUndefined();
+    expect(answerCheck(layout, 'no-such-complaint', 'two-lamps')).toBeUndefined();
+    expect(benchCase('feed-missing', 'no-such-complaint', seeded(1))).toBeUndefined();
+  });
+});

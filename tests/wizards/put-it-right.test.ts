@@ -1,0 +1,255 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Tool } from '../../src/engine/index.ts';
+import { TOOLS } from '../../src/engine/index.ts';
+import type { ComplaintId } from '../../src/wizards/faults/index.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import { ISOLATION, PHASE, putItRight, WALK_STATES } from '../../src/wizards/put-it-right.ts';
+import type { Told, Walk } from '../../src/wizards/put-it-right-address.ts';
+import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right-address.ts';
+import { compiledFor } from '../../src/wizards/walk.ts';
+
+const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
+const MOST_QUESTIONS = 14;
+
+/** What a person with this fault most likely sees. */
+function likeliest(fault: string, check: string): string {
+  const row = FAULT_MODEL.checks.find(({ id }) => id === check);
+  const words = row?.when[fault] ?? row?.otherwise ?? [];
+  const order = ['always', 'usually', 'sometimes', 'rarely', 'never'];
+  const best = words.map((word) => order.indexOf(word));
+  return row?.options[best.indexOf(Math.min(...best))] ?? CANNOT;
+}
+
+/** Walks on with one answer after the other until something is proposed; danger answers aside. */
+function walkWith(complaint: ComplaintId, answer: (check: string) => string, tools: readonly Tool[] = ALL_TOOLS) {
+  let told: Told = { ...NOTHING_TOLD, tools };
+  let walk: Walk = replayWalk(complaint, told);
+  let questions = 0;
+  while (walk.check !== undefined && questions <= MOST_QUESTIONS) {
+    told = { ...told, seen: { ...told.seen, [walk.check]: answer(walk.check) } };
+    walk = replayWalk(complaint, told);
+    questions += 1;
+  }
+  return { told, walk, questions };
+}
+
+const asFault =
+  (fault: string) =>
+  (check: string): string =>
+    check === 'danger-now' ? 'none' : likeliest(fault, check);
+
+const anyTold: fc.Arbitrary<Told> = fc.record({
+  seen: fc
+    .array(fc.constantFrom(...FAULT_MODEL.checks), { maxLength: 9 })
+    .chain((checks) =>
+      fc
+        .tuple(...checks.map(({ id, options }) => fc.constantFrom(...options, CANNOT).map((one) => [id, one] as const)))
+        .map((pairs): Readonly<Record<string, string>> => Object.fromEntries(pairs)),
+    ),
+  tools: fc.option(fc.subarray([...ALL_TOOLS]), { nil: undefined }),
+  tried: fc.subarray(['reversed', 'no-feed', 'switch-off-now', 'dirty'], { maxLength: 3 }),
+  doing: fc.option(fc.constantFrom('reversed', 'no-signal', 'one-rail'), { nil: undefined }),
+  fixed: fc.subarray(['voltage-step', 'second-path', 'reversed'], { maxLength: 2 }),
+  isolation: fc.option(fc.constantFrom(...ISOLATION), { nil: undefined }),
+  phase: fc.option(fc.constantFrom(...PHASE), { nil: undefined }),
+});
+const anyComplaint = fc.constantFrom(...COMPLAINT_IDS);
+
+describe('a walk in an address', () => {
+  test('reads as what was written, whatever was told', () => {
+    fc.assert(
+      fc.property(anyTold, (told) => {
+        const { told: read, leftOut } = parseWalk(walkAddress(told));
+        expect(leftOut).toEqual([]);
+        expect(read).toEqual(told);
+      }),
+    );
+  });
+
+  test('always comes to a state that a person can be in, and the same one every time', () => {
+    fc.assert(
+      fc.property(anyComplaint, anyTold, (complaint, told) => {
+        const walk = replayWalk(complaint, told);
+        expect(WALK_STATES).toContain(walk.state);
+        expect(replayWalk(complaint, told)).toEqual(walk);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('keeps everything that was seen, wherever it was asked', () => {
+    fc.assert(
+      fc.property(anyComplaint, anyTold, (complaint, told) => {
+        const { context, state } = replayWalk(complaint, { ...told, tools: ALL_TOOLS, fixed: [], doing: undefined });
+        if (state === 'safety' || state === 'solved') return;
+        const seen = Object.entries(told.seen).filter(([, option]) => option !== CANNOT);
+        expect(context.answers.map(({ check }) => check).sort()).toEqual(seen.map(([check]) => check).sort());
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  test('of an older catalogue: names that are no longer known are named and left out, the rest is kept', () => {
+    const { told, leftOut } = parseWalk(
+      '?danger-now=none&is-it-plugged=yes&two-lamps=purple&tried=reversed.gremlins&tools=coin.lightsabre',
+    );
+    expect(leftOut.map(({ name, given, because }) => [name, given, because])).toEqual([
+      ['is-it-plugged', 'yes', 'unknown-name'],
+      ['two-lamps', 'purple', 'unknown-answer'],
+      ['tools', 'lightsabre', 'unknown-tool'],
+      ['tried', 'gremlins', 'unknown-fix'],
+    ]);
+    expect(told).toEqual({ ...NOTHING_TOLD, seen: { 'danger-now': 'none' }, tools: ['coin'], tried: ['reversed'] });
+  });
+
+  test('mangled, truncated and hostile addresses are read without a throw and give a state', () => {
+    fc.assert(
+      fc.property(anyComplaint, fc.oneof(fc.string(), fc.webQueryParameters()), (complaint, text) => {
+        const { told } = parseWalk(`?${text}`);
+        expect(WALK_STATES).toContain(replayWalk(complaint, told).state);
+      }),
+      { numRuns: 150 },
+    );
+  });
+});
+
+describe('a walk', () => {
+  test.each(COMPLAINT_IDS)('%s begins with danger, then with what is at hand, then asks', (complaint) => {
+    const start = replayWalk(complaint, NOTHING_TOLD);
+    expect([start.state, start.check]).toEqual(['safety', 'danger-now']);
+    const cold = { ...NOTHING_TOLD, seen: { 'danger-now': 'none' } };
+    expect(replayWalk(complaint, cold).state).toBe('equipping');
+    expect(replayWalk(complaint, { ...cold, tools: [] }).state).toBe('asking');
+  });
+
+  test('smoke or heat ends every question at once: switch off, whatever else was said', () => {
+    const told = { ...NOTHING_TOLD, seen: { 'danger-now': 'smoke-heat-or-damage', 'two-lamps': 'both-dark' } };
+    for (const complaint of COMPLAINT_IDS) {
+      const walk = replayWalk(complaint, told);
+      expect([walk.state, walk.fixClass]).toEqual(['proposing', 'switch-off-now']);
+    }
+  });
+
+  test('after it is off and cold the search for the cause goes on, and never with a coin', () => {
+    const told = { ...NOTHING_TOLD, seen: { 'danger-now': 'smoke-heat-or-damage' }, tried: ['switch-off-now'] };
+    let walk = replayWalk('short-not-noticed', { ...told, tools: ALL_TOOLS });
+    const seen: Record<string, string> = { ...told.seen };
+    for (let i = 0; i < MOST_QUESTIONS && walk.check !== undefined; i++) {
+      expect(['coin-near', 'coin-far']).not.toContain(walk.check);
+      seen[walk.check] = CANNOT;
+      walk = replayWalk('short-not-noticed', { ...told, seen, tools: ALL_TOOLS });
+    }
+    expect(walk.trail.length).toBeGreaterThan(3);
+  });
+
+  test('what is not at hand is never asked for', () => {
+    for (const complaint of COMPLAINT_IDS) {
+      const { walk } = walkWith(complaint, (check) => (check === 'danger-now' ? 'none' : CANNOT), []);
+      const tools = walk.trail.map((check) => FAULT_MODEL.checks.find(({ id }) => id === check)?.tool);
+      expect(new Set(tools), complaint).toEqual(new Set(['eyes']));
+    }
+  });
+
+  test('a fix that did not help is set aside and never proposed again; what is known stays', () => {
+    const { told, walk } = walkWith('trips-at-gap', asFault('feed-reversed'));
+    expect([walk.state, walk.fixClass]).toEqual(['proposing', 'reversed']);
+    const after = replayWalk('trips-at-gap', { ...told, tried: ['reversed'] });
+    expect(after.fixClass).not.toBe('reversed');
+    expect(after.context.answers).toHaveLength(walk.context.answers.length);
+  });
+
+  test('after "that fixed it" isolation and phase are looked at once more, and only then it is solved', () => {
+    const { told } = walkWith('trips-at-gap', asFault('feed-reversed'));
+    const mending = { ...told, doing: 'reversed' };
+    expect(replayWalk('trips-at-gap', mending).state).toBe('fixing');
+    const helped = { ...told, fixed: ['reversed'] };
+    expect(replayWalk('trips-at-gap', helped).state).toBe('verifying');
+    expect(replayWalk('trips-at-gap', { ...helped, isolation: 'fine' }).state).toBe('verifying');
+    const solved = replayWalk('trips-at-gap', { ...helped, isolation: 'fine', phase: 'fine' });
+    expect([solved.state, solved.fixClass]).toEqual(['solved', 'reversed']);
+  });
+
+  test('a rail that is still joined is a second fault: it is mended, and looked at again', () => {
+    const { told } = walkWith('trips-at-gap', asFault('feed-reversed'));
+    const joined = { ...told, fixed: ['reversed'], isolation: 'one-rail-joined' as const };
+    const second = replayWalk('trips-at-gap', joined);
+    expect([second.state, second.fixClass]).toEqual(['proposing', 'one-rail']);
+    expect(replayWalk('trips-at-gap', { ...joined, doing: 'one-rail' }).state).toBe('fixing');
+    const both = { ...joined, fixed: ['reversed', 'one-rail'], isolation: undefined };
+    expect(replayWalk('trips-at-gap', both).state).toBe('verifying');
+    expect(replayWalk('trips-at-gap', { ...both, isolation: 'fine', phase: 'cannot' }).state).toBe('solved');
+  });
+
+  test('where nothing can be checked and nothing helps, the end is honest', () => {
+    const cannot = (check: string): string => (check === 'danger-now' ? 'none' : CANNOT);
+    const { told } = walkWith('jerks-at-gap', cannot, []);
+    const tried = [...new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass))];
+    expect(replayWalk('jerks-at-gap', { ...told, tried }).state).toBe('handed-on');
+  });
+
+  test('meets every state and every declared transition', () => {
+    const declared = Object.values(putItRight.states).flatMap((state) =>
+      [...state.transitions.values()].flat().map((one) => `${state.key} on ${one.eventType}`),
+    );
+    expect(new Set(declared)).toEqual(
+      new Set([
+        ...['answer', 'cannot', 'knows'].map((event) => `safety on user.${event}`),
+        'equipping on user.tools',
+        ...['answer', 'cannot', 'knows', 'start', 'not-helped'].map((event) => `asking on user.${event}`),
+        ...['knows', 'start', 'not-helped'].map((event) => `proposing on user.${event}`),
+        ...['fixed', 'not-helped'].map((event) => `fixing on user.${event}`),
+        ...['isolation', 'phase'].map((event) => `verifying on user.${event}`),
+        ...['knows', 'start', 'not-helped'].map((event) => `handed-on on user.${event}`),
+      ]),
+    );
+  });
+});
+
+describe.each(COMPLAINT_IDS)('from "%s"', (complaint) => {
+  const priors = FAULT_MODEL.complaints.find(({ id }) => id === complaint)?.priors ?? {};
+  const faults = FAULT_MODEL.faults.filter(({ id }) => (priors[id] ?? 0) > 0);
+
+  test('every cause with a share is reached, within fourteen questions a walk', () => {
+    const missed: string[] = [];
+    for (const { id, fixClass } of faults) {
+      const { told, questions } = walkWith(complaint, asFault(id));
+      expect(questions, id).toBeLessThanOrEqual(MOST_QUESTIONS);
+      if (!reaches(complaint, told, fixClass)) missed.push(id);
+    }
+    expect(missed).toEqual([]);
+  });
+
+  test('no walk is endless: whatever is answered, a proposal or an honest end comes', () => {
+    const random = fc.sample(fc.array(fc.nat(4), { minLength: 20, maxLength: 20 }), { numRuns: 12, seed: 7 });
+    for (const picks of random) {
+      let n = 0;
+      const { walk, questions } = walkWith(complaint, (check) => {
+        const options = FAULT_MODEL.checks.find(({ id }) => id === check)?.options ?? [];
+        n += 1;
+        return check === 'danger-now' ? 'none' : (options[(picks[n] ?? 0) % options.length] ?? CANNOT);
+      });
+      expect(questions).toBeLessThanOrEqual(MOST_QUESTIONS);
+      expect(['proposing', 'handed-on']).toContain(walk.state);
+    }
+  });
+
+  test('the chances before any answer add up to one', () => {
+    const sum = compiledFor(complaint).share.reduce((total, share) => total + share, 0);
+    expect(sum).toBeCloseTo(1, 12);
+  });
+});
+
+/** Whether the class is proposed sooner or later, others set aside one by one, or stands in the list of an honest end. */
+function reaches(complaint: ComplaintId, start: Told, fixClass: string): boolean {
+  let told = start;
+  for (let i = 0; i < 40; i++) {
+    const walk = replayWalk(complaint, told);
+    if (walk.state === 'handed-on') return !told.tried.includes(fixClass);
+    if (walk.fixClass === fixClass) return true;
+    if (walk.fixClass !== undefined) told = { ...told, tried: [...told.tried, walk.fixClass] };
+    else if (walk.check !== undefined) told = { ...told, seen: { ...told.seen, [walk.check]: CANNOT } };
+    else return false;
+  }
+  return false;
+}
