@@ -27,6 +27,11 @@ const PAGES = [
 const EMPTY = '/yardstick/';
 const EMPTY_PAGE = '<!doctype html><html lang="en"><title>Yardstick</title><h1>Yardstick</h1></html>';
 
+/** Another yardstick: a fix page as it is, but in the faces of the system. What the site's own faces cost is the difference. */
+const IN_SYSTEM_FACES = 'en/fixes/larger-supply/';
+const withoutFaces = (html) =>
+  html.replace(/<link[^>]*rel="preload"[^>]*>/g, '').replace(/@font-face\s*\{[^}]*\}/g, '');
+
 const LARGEST_PAINT = 700;
 const LONG_TASK = 50;
 
@@ -72,10 +77,22 @@ function weigh(session) {
   return weight;
 }
 
-async function visit(browser, address) {
+async function visit(browser, address, change) {
   const context = await browser.newContext(PHONE);
   if (address.endsWith(EMPTY)) {
     await context.route(`**${EMPTY}`, (route) => route.fulfill({ contentType: 'text/html', body: EMPTY_PAGE }));
+  }
+  if (change !== undefined) {
+    await context.route(address, async (route) => {
+      const {
+        'content-encoding': _,
+        'content-length': __,
+        'content-security-policy': ___,
+        ...headers
+      } = (await route.fetch()).headers();
+      const body = change(await (await route.fetch()).text());
+      await route.fulfill({ headers, body: body.replace(/<meta[^>]*content-security-policy[^>]*>/i, '') });
+    });
   }
   await context.addInitScript(watch);
   const page = await context.newPage();
@@ -88,16 +105,16 @@ async function visit(browser, address) {
   if (answer?.status() !== 200) throw new Error(`${address} answered ${answer?.status()}`);
   const seen = await page.evaluate(() => window.seen);
   await context.close();
-  if (seen.paint === 0 || (weight.bytes === 0 && !address.endsWith(EMPTY)))
+  if (seen.paint === 0 || (weight.bytes === 0 && change === undefined && !address.endsWith(EMPTY)))
     throw new Error(`${address}: nothing was measured`);
   return { ...weight, ...seen };
 }
 
 const middle = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
 
-async function measure(browser, address) {
+async function measure(browser, address, change) {
   const visits = [];
-  for (let i = 0; i < RUNS; i += 1) visits.push(await visit(browser, address));
+  for (let i = 0; i < RUNS; i += 1) visits.push(await visit(browser, address, change));
   return Object.fromEntries(Object.keys(visits[0]).map((key) => [key, middle(visits.map((one) => one[key]))]));
 }
 
@@ -302,6 +319,13 @@ export async function run(folder) {
         ok: true,
       });
     }
+    const plain = await measure(browser, `${site.address}${IN_SYSTEM_FACES}`, withoutFaces);
+    rows.push({
+      name: `${IN_SYSTEM_FACES} in faces of the system, for comparison: longest task`,
+      value: `${plain.task.toFixed(0)} ms`,
+      demand: '',
+      ok: true,
+    });
     for (const page of PAGES) rows.push(...rowsOf(page, await measure(browser, `${site.address}${page.path}`)));
     rows.push(await sliderRow(browser, `${site.address}${ANSWERED}`));
     rows.push(await feederRow(browser, site.address));

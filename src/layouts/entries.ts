@@ -1,6 +1,7 @@
 // Content entries in the language of an address, in the order pages list them.
 import { type CollectionEntry, getCollection } from 'astro:content';
-import { COMPLAINT_IDS } from '../wizards/faults/index.ts';
+import { SOMETHING_ELSE } from '../engine/index.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/faults/index.ts';
 import { WIZARD_FIXES } from '../wizards/outcomes.ts';
 import { languageOf, nameOf } from './href.ts';
 
@@ -12,7 +13,12 @@ const written = (url: URL) => {
 export const lessonsFor = async (url: URL): Promise<CollectionEntry<'lessons'>[]> =>
   (await getCollection('lessons', written(url))).sort((one, two) => one.data.order - two.data.order);
 
-const OUTCOME_ORDER: readonly string[] = Object.values(WIZARD_FIXES).flat();
+/** As the wizards name them, then as the fault model does, then the honest end. */
+const OUTCOME_ORDER: readonly string[] = [
+  ...Object.values(WIZARD_FIXES).flat(),
+  ...FAULT_MODEL.faults.map(({ fixClass }) => fixClass),
+  SOMETHING_ELSE,
+];
 
 export const fixesFor = async (url: URL): Promise<CollectionEntry<'fixes'>[]> =>
   (await getCollection('fixes', written(url))).sort(

@@ -14,6 +14,8 @@ async function tap(page: Page, name: string | RegExp): Promise<void> {
   await page.waitForURL((url) => url.href !== before);
 }
 
+const CANNOT = /I can’t check that/;
+
 /** Answers whatever is asked, as the person would, until a fix is proposed. */
 async function walk(page: Page, answers: ReadonlyMap<RegExp, RegExp>, most = 10): Promise<string[]> {
   const asked: string[] = [];
@@ -22,8 +24,9 @@ async function walk(page: Page, answers: ReadonlyMap<RegExp, RegExp>, most = 10)
     if ((await page.getByRole('button', { name: 'I’ll do this now' }).count()) > 0) return asked;
     const title = await heading(page);
     asked.push(title);
-    const answer = [...answers].find(([question]) => question.test(title))?.[1];
-    await tap(page, answer ?? /I can’t check that/);
+    const answer = [...answers].find(([question]) => question.test(title))?.[1] ?? CANNOT;
+    const offered = (await page.getByRole('button', { name: answer }).count()) > 0;
+    await tap(page, offered ? answer : CANNOT);
   }
   return asked;
 }
@@ -55,6 +58,7 @@ describe('on a phone, a newcomer', () => {
     expect(await heading(page)).toMatch(/track wires|no power|feed/i);
     expect(await overflow(page)).toEqual([]);
     await tap(page, 'I’ll do this now');
+    await page.locator('.steps > li').first().waitFor();
     expect(await page.locator('.steps > li').count()).toBeGreaterThan(2);
     expect(await page.locator('.steps .caution').count()).toBeGreaterThan(0);
     await tap(page, HELPED);
@@ -140,10 +144,25 @@ describe('a link into a walk', () => {
 
   test('that says smoke ends every question at once', async () => {
     const { page, close } = await open('en/put-it-right/slow-far-away/?danger-now=smoke-heat-or-damage&tools=none');
+    await page.locator('.steps > li').first().waitFor();
     expect(await page.locator('.steps > li').count()).toBeGreaterThan(1);
     expect(await page.getByText('Before anything else', { exact: true }).isVisible()).toBe(true);
     await close();
   });
+});
+
+test('the live figure of a fix page is loaded only when it is opened, and then shows the fault', async () => {
+  const { page, problems, close } = await open('en/fixes/reversed/', { width: 360 });
+  const scripts = (): Promise<number> =>
+    page.evaluate(() => performance.getEntriesByType('resource').filter(({ name }) => name.endsWith('.js')).length);
+  expect(await scripts()).toBe(0);
+  await page.locator('details.try > summary').click();
+  await page.locator('astro-island:not([ssr])').waitFor({ state: 'attached' });
+  expect(await scripts()).toBeGreaterThan(0);
+  expect(await page.locator('details.try [aria-live], details.try [role=status]').count()).toBeGreaterThan(0);
+  expect(await overflow(page)).toEqual([]);
+  expect(await problems()).toEqual([]);
+  await close();
 });
 
 test('without scripts a complaint shows every check and every cause it knows', async () => {

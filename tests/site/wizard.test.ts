@@ -70,6 +70,28 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     await close();
   });
 
+  test('a whole club’s fleet is worked out beside the page, which stays alive meanwhile', async () => {
+    const fleet = ANSWERED.replace('modern=4', 'modern=100')
+      .replace('moving=3', 'moving=50')
+      .replace('older=2', 'older=80');
+    const { page, problems, close } = await open(`${WIZARD}${fleet}`);
+    await page.locator('h1.verdict').waitFor();
+    expect(await heading(page)).toMatch(/more than this supply can give/);
+    expect(await page.locator('.histogram').isVisible()).toBe(true);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('shows its address as a square code when asked', async () => {
+    const { page, problems, close } = await open(`${WIZARD}${ANSWERED}`);
+    expect(await page.locator('.qr').count()).toBe(0);
+    await page.getByRole('button', { name: 'Show as a code' }).click();
+    await page.locator('.qr path').waitFor();
+    expect(((await page.locator('.qr path').getAttribute('d')) ?? '').length).toBeGreaterThan(2000);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
   test('can copy the link', async () => {
     const { page, context, close } = await open(`${WIZARD}${ANSWERED}`);
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);

@@ -3,7 +3,6 @@ import type { BenchRun, Snapshot } from '../../engine/bench.ts';
 import { moveTo, resetStage, rewire, snapshot, startBench, step, throttle } from '../../engine/bench.ts';
 import type { BenchRail, StageIndex } from '../../engine/bench-layout.ts';
 import type { Place } from '../../engine/bench-meter.ts';
-import type { BenchEvent } from '../../engine/bench-protection.ts';
 import type { DriveSettings } from './drive-layout.ts';
 import { frontRange, layoutOf, vehicleOf } from './drive-layout.ts';
 
@@ -31,8 +30,6 @@ export interface DriveFrame {
   readonly strain: readonly [Tripped | undefined, Tripped | undefined];
   /** What tripped since the train came where it is. */
   readonly trips: readonly [Tripped | undefined, Tripped | undefined];
-  /** What happened, the newest last. */
-  readonly log: readonly BenchEvent[];
 }
 
 /** Where the leads of the meter can be held. */
@@ -51,7 +48,6 @@ export const pointOf = ([piece, rail]: Place): DrivePoint =>
 /** A longer pause is taken in pieces of this, seconds: shorter than any trip. */
 const SUB_STEP = 0.05;
 const INSTANT = 1e-3;
-const LOG_LENGTH = 5;
 const SLOWLY = 0.4;
 
 const START_PROBES = [PLACES['b-upper'], PLACES['b-lower']] as const;
@@ -63,7 +59,7 @@ export function beginDrive(settings: DriveSettings, probes: DriveFrame['probes']
   const bench = step(startBench(layout, [placed]), INSTANT);
   const shot = snapshot(bench, probes);
   const none = [undefined, undefined] as const;
-  return watch({ settings, probes, bench, shot, where: whereIs(shot, 'a'), strain: none, trips: none, log: [] });
+  return watch({ settings, probes, bench, shot, where: whereIs(shot, 'a'), strain: none, trips: none });
 }
 
 /** Throws a switch or moves a slider while everything runs. */
@@ -141,8 +137,7 @@ function observe(frame: DriveFrame, bench: BenchRun, passing = false): DriveFram
     const event = bench.events.some((one) => one.kind === 'trip' && one.stage === stage);
     return event ? (frame.strain[stage] ?? frame.trips[stage]) : frame.trips[stage];
   });
-  const log = [...frame.log, ...bench.events].slice(-LOG_LENGTH);
-  const seen = { ...frame, bench, shot, where, trips: [trips[0], trips[1]] as const, log };
+  const seen = { ...frame, bench, shot, where, trips: [trips[0], trips[1]] as const };
   return where === frame.where ? watch(seen) : watch(forget(seen));
 }
 

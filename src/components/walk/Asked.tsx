@@ -20,7 +20,7 @@ export function Asked({ id, words, context, say, language, cautions, Picture, on
   const first = row.first === true;
   return (
     <section class="part asked">
-      <ToGo context={context} say={say} />
+      {!first && <ToGo context={context} say={say} />}
       <h1 tabIndex={-1}>{words.title}</h1>
       {row.needs.length > 0 && (
         <ul class="needs">

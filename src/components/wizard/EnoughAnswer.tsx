@@ -1,5 +1,5 @@
 // The answer to "Is my power enough?": verdict, the draw against what can be planned with, what to do, what else would help.
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { Remedy, RuleResult, Working } from '../../engine/index.ts';
 import { atLeast, DRAWS, demandWorking } from '../../engine/index.ts';
 import type { Answers } from '../../wizards/answers.ts';
@@ -12,25 +12,16 @@ import type { Say } from '../words.ts';
 import type { WorkedOutProps } from './Frame.tsx';
 import { Assumed } from './KnownAnswers.tsx';
 import { Share, Steps, Verify, Workings } from './parts.tsx';
+import { useReckoned } from './reckon.ts';
 
 type Props = WorkedOutProps;
-
-// The remedies cost more than one frame, so they follow a slider when it rests.
-const REST_MS = 140;
 
 export function EnoughAnswer(props: Props) {
   const { answers, say, fixes, cautions, home, language } = props;
   const reckoning = useMemo(() => reckon(answers), [answers]);
-  const [concluded, setConcluded] = useState<{ readonly answers: Answers; readonly conclusion: Conclusion }>(() => ({
-    answers,
-    conclusion: conclude(answers, reckoning),
-  }));
-  useEffect(() => {
-    if (concluded.answers === answers) return;
-    const timer = setTimeout(() => setConcluded({ answers, conclusion: conclude(answers, reckoning) }), REST_MS);
-    return () => clearTimeout(timer);
-  }, [answers, reckoning, concluded]);
-  const { conclusion } = concluded;
+  const concluded = useReckoned('conclude', answers, (of) => conclude(of, reckon(of)));
+  if (concluded === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  const { result: conclusion } = concluded;
   const fix = fixes[conclusion.outcome];
   if (fix === undefined) return null;
   const texts = headlines(reckoning, conclusion, props);

@@ -1,5 +1,4 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
-import { useMemo } from 'preact/hooks';
 import type {
   Arrangement,
   CrossingMoment,
@@ -14,6 +13,7 @@ import type { Placement } from '../../wizards/which-supply-where-result.ts';
 import { crossingAdvice, placeSupplies } from '../../wizards/which-supply-where-result.ts';
 import type { AnswerProps } from './parts.tsx';
 import { Share, Steps, Verify, Workings } from './parts.tsx';
+import { useReckoned } from './reckon.ts';
 
 interface Props extends AnswerProps {
   readonly answers: Answers;
@@ -21,7 +21,9 @@ interface Props extends AnswerProps {
 
 export function PlaceAnswer(props: Props) {
   const { answers, say, numbers, fixes, cautions, home, language } = props;
-  const placement = useMemo(() => placeSupplies(answers), [answers]);
+  const found = useReckoned('place', answers, placeSupplies);
+  if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  const { result: placement } = found;
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
   const best = placement.arrangements[0];
