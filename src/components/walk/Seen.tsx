@@ -16,9 +16,11 @@ interface Props extends WalkParts {
   readonly checks: WalkWords['checks'];
   readonly onForget: (check: string) => void;
   readonly onTools: () => void;
+  /** At an end the link stands above already. */
+  readonly ended: boolean;
 }
 
-export function Seen({ complaint, told, trail, checks, say, home, onForget, onTools }: Props) {
+export function Seen({ complaint, told, trail, checks, say, home, onForget, onTools, ended }: Props) {
   const answers = trail.flatMap((check) => {
     const option = told.seen[check];
     return option === undefined || option === CANNOT ? [] : [{ check, option }];
@@ -82,7 +84,7 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
           ))}
         </ul>
       </details>
-      <Share headline={say(`complaint-${complaint}`)} lead="" say={say} />
+      {!ended && <Share headline={say(`complaint-${complaint}`)} lead="" say={say} />}
     </section>
   );
 }

@@ -71,7 +71,7 @@ function Beside({ complaint, told, walk, checks, go, ...parts }: BesideProps) {
   const now = useLater(useMemo(() => ({ told, walk }), [told, walk]));
   return useMemo(
     () => (
-      <>
+      <aside class="beside">
         {now.walk.state !== 'solved' && <Possible {...parts} context={now.walk.context} checks={checks} />}
         <Seen
           {...parts}
@@ -81,8 +81,9 @@ function Beside({ complaint, told, walk, checks, go, ...parts }: BesideProps) {
           checks={checks}
           onForget={(id) => go(without(now.told, id))}
           onTools={() => go({ ...now.told, tools: undefined })}
+          ended={now.walk.state === 'solved' || now.walk.state === 'handed-on'}
         />
-      </>
+      </aside>
     ),
     [now, checks],
   );
