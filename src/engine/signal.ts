@@ -1,5 +1,6 @@
 // The track signal: bit halves (S-9.1), packets (S-9.2), and what both sides of a gap carry, as lines that a figure can draw.
 // Seconds, volts, farads, ohms throughout. A signal here repeats one packet for ever, so every line ends where it begins.
+import { SINE_FACTOR } from './crossing-meters.ts';
 import { TRACK_LIMITS } from './rail-voltage.ts';
 import type { Span } from './units.ts';
 
@@ -475,9 +476,6 @@ export interface WaveReadings {
   readonly peak: number;
 }
 
-/** R.m.s. over average of a sine, rectified. Source: own-derivation. */
-export const FORM_FACTOR = Math.PI / (2 * Math.SQRT2);
-
 /** Readings of both kinds of meter, the d.c. part kept off their a.c. range. All 0 for a line without length. */
 export function waveReadings(wave: Wave): WaveReadings {
   const pieces = piecesOf(wave).filter(lasting);
@@ -493,7 +491,7 @@ export function waveReadings(wave: Wave): WaveReadings {
     average += share * averageSize(a, b);
     square += (share * (a * a + a * b + b * b)) / 3;
   }
-  return { direct, averaging: FORM_FACTOR * average, rms: Math.sqrt(square), peak: peakOf(wave) };
+  return { direct, averaging: SINE_FACTOR * average, rms: Math.sqrt(square), peak: peakOf(wave) };
 }
 
 function peakOf(wave: Wave): number {

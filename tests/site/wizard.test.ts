@@ -285,3 +285,44 @@ function mangled(count: number): string[] {
     return `?${parts.map((part) => (random() < 0.3 ? part.replace('=', pick(['==', '', '&', '%3D', '=%']) ?? '') : part)).join('&')}`;
   });
 }
+
+describe('how thick the wire must be', () => {
+  const WIRE =
+    'en/work-it-out/wire-it/?bus-length=12&bus-wire=0.75+mm2&scale=h0&system=two-rail&wire-amps=1.5&wire-trip=3&wire-volts=15&wire-way=quick';
+
+  test('ends in a wire, a distance between feeders, both curves and a test with the person’s own readings', async () => {
+    const { page, problems, close } = await open(WIRE, { width: 360 });
+    expect(await heading(page)).toBe('The bus needs thicker wire.');
+    expect(await page.locator('.lead').innerText()).toMatch(/bus of 2\.5\smm² and a feeder every 1\sm/);
+    expect(await page.locator('.along').count()).toBe(2);
+    await page.locator('#test-open').fill('15 V');
+    await page.locator('#test-loaded').fill('14,5');
+    // 14.5 V over 15 ohms, times 15 over the half volt lost: 29 A, by hand.
+    await page.getByText(/A short there would draw about 29/).waitFor();
+    await page.locator('#test-loaded').fill('10 V');
+    await page.getByText(/would never switch off there/).waitFor();
+    expect(await overflow(page)).toEqual([]);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
+describe('two supplies with unlike volts', () => {
+  const PAIR =
+    'en/work-it-out/which-supply-where/?booster-input=dc&booster-input-volts=19&booster-limit=3&booster-plug=centre-plus' +
+    '&booster-rails=follows&busier=same&evening=2&modern=8&moving=5&older=0&one-amps=3&one-kind=dc&one-plug=centre-plus&one-volts=16' +
+    '&scale=h0&sound=0&station-input=dc&station-input-volts=19&station-limit=3&station-plug=centre-plus&station-rails=follows&stored=0' +
+    '&system=two-rail&two-amps=5&two-kind=dc&two-plug=centre-plus&two-volts=18';
+
+  test('show what flows while a train spans the gap, idle and busy, and what to do in order', async () => {
+    const { page, problems, close } = await open(PAIR, { width: 360 });
+    const section = page.locator('section', { hasText: 'While a train spans the gap' });
+    expect(await section.locator('tbody tr').count()).toBe(4);
+    const advice = await section.locator('ol a').allInnerTexts();
+    expect(advice[0]).toBe('Two supplies alike');
+    expect(advice.at(-1)).toMatch(/across the gap/);
+    expect(await overflow(page)).toEqual([]);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});

@@ -8,6 +8,7 @@ import { Along } from '../figures/Along.tsx';
 import type { Numbers, Say } from '../words.ts';
 import type { WorkedOutProps } from './Frame.tsx';
 import { Assumed } from './KnownAnswers.tsx';
+import { LoadTest } from './LoadTest.tsx';
 import { Share, Steps, Verify, Workings } from './parts.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
@@ -260,6 +261,7 @@ function Test({ wiring, say, numbers }: WithWiring) {
         </li>
       </ul>
       <p class="small">{say('wire-test-meter')}</p>
+      <LoadTest ohms={test.resistor.ohms} trip={wiring.trip} say={say} numbers={numbers} />
     </section>
   );
 }
