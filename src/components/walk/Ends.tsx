@@ -1,4 +1,5 @@
 // The two ends: solved, or handed on with what speaks for each cause that is left.
+import type { Answer } from '../../engine/index.ts';
 import { evidence } from '../../engine/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right.ts';
 import { compiledFor, stepOf } from '../../wizards/walk.ts';
@@ -52,9 +53,14 @@ export function HandedOn({
   const step = stepOf(context);
   const left = evidence(compiledFor(context.complaint), context.answers, context.tried).slice(0, MOST_CAUSES);
   const because = step.kind === 'hand-on' ? step.because : 'nothing-separates';
-  const told = (answers: (typeof left)[number]['speaksFor']): string =>
+  const told = (answers: readonly Answer[]): string =>
     answers.map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`).join('; ');
-  const card = left.map((one) => `${say(`fault-${one.fault}`)} (${numbers.share(one.chance)})`).join('; ');
+  const card = say('walk-card', {
+    complaint: say(`complaint-${context.complaint}`),
+    seen: told(context.answers),
+    tried: context.tried.map((one) => say(`class-${one}`)).join('; ') || '–',
+    left: left.map((one) => `${say(`fault-${one.fault}`)} (${numbers.share(one.chance)})`).join('; '),
+  });
   return (
     <section class="part">
       <p>
