@@ -1,5 +1,4 @@
 // "Put it right": the address holds what was seen and done, replay makes the state, and this draws it.
-import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { ComplaintId } from '../../wizards/faults/index.ts';
 import type { LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right-address.ts';
@@ -7,16 +6,10 @@ import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../
 import type { Language } from '../language.ts';
 import { Numbers, type Say, sayer } from '../words.ts';
 import { Asked } from './Asked.tsx';
-import { HandedOn, Solved } from './Ends.tsx';
-import { Equipping } from './Equipping.tsx';
-import { Fixing, Proposing } from './Fix.tsx';
-import { Possible } from './Possible.tsx';
-import type { PictureProps, WalkParts } from './parts.ts';
+import type { WalkParts } from './parts.ts';
 import { readWalkWords } from './readers.ts';
-import { Seen } from './Seen.tsx';
 import { useFetched } from './use-fetched.ts';
 import { useLater } from './use-later.ts';
-import { Verifying } from './Verifying.tsx';
 import type { WalkWords } from './words.ts';
 
 export interface WalkProps {
@@ -39,7 +32,8 @@ export default function Walk({ complaint, language, home, words, first }: WalkPr
   const all = fetched.value ?? first;
   const say = useMemo(() => sayer({ ...words, ...all.words }, language), [words, all, language]);
   const [crash] = useErrorBoundary();
-  useHeading(heading, `${walk.state} ${walk.check} ${walk.fixClass}`);
+  const rest = useRest(begun);
+  useHeading(heading, `${rest === undefined} ${walk.state} ${walk.check} ${walk.fixClass}`);
   if (crash !== undefined) {
     return (
       <p class="problem" role="alert">
@@ -47,33 +41,33 @@ export default function Walk({ complaint, language, home, words, first }: WalkPr
       </p>
     );
   }
-  const Picture = usePicture(begun);
-  const parts = { say, numbers, language, home, cautions: all.cautions, Picture };
+  const parts = { say, numbers, language, home, cautions: all.cautions, Picture: rest?.CheckPicture };
   return (
     <div class="wizard stage walk" ref={heading.box}>
       <About complaint={complaint} begun={begun} say={say} />
       {begun && <Acts say={say} back={before(told, walk)} go={go} />}
       <Troubles leftOut={leftOut} say={say} failed={fetched.failed} again={fetched.again} />
-      <Now {...parts} walk={walk} told={told} checks={all.checks} go={go} />
-      {begun && fetched.value !== undefined && (
-        <Beside {...parts} complaint={complaint} told={told} walk={walk} checks={all.checks} go={go} />
+      <Now {...parts} rest={rest} walk={walk} told={told} checks={all.checks} go={go} />
+      {rest !== undefined && fetched.value !== undefined && (
+        <Beside {...parts} rest={rest} complaint={complaint} told={told} walk={walk} checks={all.checks} go={go} />
       )}
     </div>
   );
 }
 
 interface BesideProps extends NowProps {
+  readonly rest: Rest;
   readonly complaint: ComplaintId;
 }
 
 /** What is still possible and what was told: reckoned once the next question is on the screen. */
-function Beside({ complaint, told, walk, checks, go, ...parts }: BesideProps) {
+function Beside({ complaint, rest, told, walk, checks, go, ...parts }: BesideProps) {
   const now = useLater(useMemo(() => ({ told, walk }), [told, walk]));
   return useMemo(
     () => (
       <aside class="beside">
-        {now.walk.state !== 'solved' && <Possible {...parts} context={now.walk.context} checks={checks} />}
-        <Seen
+        {now.walk.state !== 'solved' && <rest.Possible {...parts} context={now.walk.context} checks={checks} />}
+        <rest.Seen
           {...parts}
           complaint={complaint}
           told={now.told}
@@ -85,7 +79,7 @@ function Beside({ complaint, told, walk, checks, go, ...parts }: BesideProps) {
         />
       </aside>
     ),
-    [now, checks],
+    [now, checks, rest],
   );
 }
 
@@ -110,17 +104,19 @@ interface Heading {
   readonly moved: { current: boolean };
 }
 
-/** The pictures of the checks come once a walk has begun. */
-function usePicture(wanted: boolean): ComponentType<PictureProps> | undefined {
-  const [loaded, setLoaded] = useState<{ readonly Picture: ComponentType<PictureProps> } | undefined>(undefined);
+type Rest = typeof import('./rest.ts');
+
+/** What a walk needs after its first question. */
+function useRest(wanted: boolean): Rest | undefined {
+  const [rest, setRest] = useState<Rest | undefined>(undefined);
   useEffect(() => {
     if (!wanted) return;
-    import('./CheckPicture.tsx').then(
-      ({ CheckPicture }) => setLoaded({ Picture: CheckPicture }),
-      () => setLoaded(undefined),
+    import('./rest.ts').then(
+      (loaded) => setRest(() => loaded),
+      () => setRest(undefined),
     );
   }, [wanted]);
-  return loaded?.Picture;
+  return rest;
 }
 
 /** What the address tells, and how to go on from it. */
@@ -226,6 +222,8 @@ function Troubles({ leftOut, failed, again, say }: TroublesProps) {
 }
 
 interface NowProps extends WalkParts {
+  /** Undefined until it has been loaded; questions do without. */
+  readonly rest: Rest | undefined;
   readonly walk: WalkNow;
   readonly told: Told;
   readonly checks: WalkWords['checks'];
@@ -233,30 +231,30 @@ interface NowProps extends WalkParts {
 }
 
 /** What the state asks of the person. */
-function Now({ walk, told, checks, go, ...parts }: NowProps) {
+function Now({ rest, walk, told, checks, go, ...parts }: NowProps) {
   const { context, state, check = '', fixClass = '' } = walk;
   const see = (option: string): void => go({ ...told, seen: { ...told.seen, [check]: option } });
+  if (state === 'safety' || state === 'asking') {
+    const words = checks[check];
+    return words === undefined ? null : (
+      <Asked
+        key={check}
+        {...parts}
+        id={check}
+        words={words}
+        context={context}
+        onAnswer={see}
+        onCannot={() => see(CANNOT)}
+      />
+    );
+  }
+  if (rest === undefined) return null;
   switch (state) {
-    case 'safety':
-    case 'asking': {
-      const words = checks[check];
-      return words === undefined ? null : (
-        <Asked
-          key={check}
-          {...parts}
-          id={check}
-          words={words}
-          context={context}
-          onAnswer={see}
-          onCannot={() => see(CANNOT)}
-        />
-      );
-    }
     case 'equipping':
-      return <Equipping say={parts.say} onTools={(tools) => go({ ...told, tools })} />;
+      return <rest.Equipping say={parts.say} onTools={(tools) => go({ ...told, tools })} />;
     case 'proposing':
       return (
-        <Proposing
+        <rest.Proposing
           {...parts}
           fixClass={fixClass}
           context={context}
@@ -266,7 +264,7 @@ function Now({ walk, told, checks, go, ...parts }: NowProps) {
       );
     case 'fixing':
       return (
-        <Fixing
+        <rest.Fixing
           {...parts}
           fixClass={fixClass}
           onFixed={() => go(helped(told, fixClass))}
@@ -275,7 +273,7 @@ function Now({ walk, told, checks, go, ...parts }: NowProps) {
       );
     case 'verifying':
       return (
-        <Verifying
+        <rest.Verifying
           {...parts}
           context={context}
           onIsolation={(isolation) => go({ ...told, isolation })}
@@ -283,9 +281,9 @@ function Now({ walk, told, checks, go, ...parts }: NowProps) {
         />
       );
     case 'solved':
-      return <Solved {...parts} context={context} />;
+      return <rest.Solved {...parts} context={context} />;
     case 'handed-on':
-      return <HandedOn {...parts} context={context} checks={checks} onStart={(doing) => go({ ...told, doing })} />;
+      return <rest.HandedOn {...parts} context={context} checks={checks} onStart={(doing) => go({ ...told, doing })} />;
   }
 }
 
