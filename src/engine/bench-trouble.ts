@@ -180,6 +180,9 @@ export const shutdown = once((layout, order: SceneOrder): { readonly found: Shut
 /** The same scene once more, with the vehicle that met the trouble: what goes off after something was changed. */
 export function again(layout: BenchLayout, { scene, vehicle }: Shutdown): readonly Off[] {
   if ((scene === 'round' && !hasRound(layout)) || (scene === 'loop' && !layout.hasLoop)) return [];
+  // What goes off already while trains stand never comes to run them.
+  const standing = scene === 'traffic' || scene === 'evening' ? atRest(layout, 'standing').offs : [];
+  if (standing.length > 0) return standing;
   const look = vehicle === undefined ? undefined : BY_VEHICLE[scene];
   return look === undefined || vehicle === undefined ? LOOKS[scene](layout).offs : look(layout, vehicle).offs;
 }
@@ -230,9 +233,14 @@ export function stageVolts(layout: BenchLayout, stage: StageIndex, traffic: Traf
   return (between('plus') + between('minus')) / 2;
 }
 
+/** How a unit stands some seconds after switching on, with an empty track. */
+export function emptyState(layout: BenchLayout, stage: StageIndex): StageState {
+  return stageState(layout, atRest(layout, 'lifted').ran.world, stage);
+}
+
 /** What the lamp of a unit tells with an empty track. */
 export function unitState(layout: BenchLayout, stage: StageIndex): UnitLamp {
-  return lampOf(stageState(layout, atRest(layout, 'lifted').ran.world, stage), layout.stages[stage].withoutSignal);
+  return lampOf(emptyState(layout, stage), layout.stages[stage].withoutSignal);
 }
 
 export type UnitLamp = 'ready' | 'fault' | 'no-signal' | 'off' | 'starting';

@@ -29,6 +29,7 @@ import {
   drops,
   eachAlone,
   empty,
+  emptyState,
   evening,
   gapLamps,
   hasRound,
@@ -73,6 +74,7 @@ import {
   shutdownOf,
 } from './bench-complaints.ts';
 import type { CheckId, ComplaintId } from './faults/index.ts';
+import { checksFor } from './faults/index.ts';
 
 const AT_THE_GAP: readonly ComplaintId[] = ['stops-at-gap', 'trips-at-gap', 'jerks-at-gap', 'still-runs-past-gap'];
 
@@ -96,19 +98,33 @@ type Answer = (asked: Asked) => string | undefined;
 
 const whenItHappens: Answer = (asked) => {
   const off = shutdownOf(asked);
-  if (off !== undefined) return off.when;
+  if (off !== undefined) return whenOff(asked.layout, off);
   const { layout, complaint } = asked;
   if (hasUnitFault(layout) || !layout.vehicles.locomotive.obeys) return 'from-switch-on';
   if (layout.spots.some(({ kind }) => kind === 'dirty')) return 'at-another-place';
   const { state, piece } = inFarPart(layout);
   if (AT_THE_GAP.includes(complaint))
     return piece === 'new-far' && state === 'dark' ? 'at-another-place' : 'at-the-gap';
-  if (complaint === 'short-not-noticed') return;
-  if (complaint !== 'slow-far-away') return 'from-switch-on';
+  if (complaint === 'short-not-noticed') return whenWeakShort(layout);
+  return complaint === 'slow-far-away' ? whenSlow(layout) : 'from-switch-on';
+};
+
+// All the time, or beyond some place.
+const whenWeakShort = (layout: BenchLayout): string =>
+  leakWatts(layout) > 5 || isMissed(layout, 'new-gap') ? 'from-switch-on' : 'at-another-place';
+
+const whenSlow = (layout: BenchLayout): string => {
   const { beyondGap, firstHalf, secondHalf } = drops(layout, 'run');
   if (Math.max(firstHalf, secondHalf) > 0.06) return 'at-another-place';
   return beyondGap > 0.06 ? 'at-the-gap' : 'with-traffic';
 };
+
+const whenOff = (layout: BenchLayout, { when }: Shutdown): string =>
+  when === 'at-the-gap' && tripsInside(layout) ? 'with-traffic' : when;
+
+/** One running train puts a unit out wherever it is, and not only at the gap. */
+const tripsInside = (layout: BenchLayout): boolean =>
+  (['old-gap', 'new-mid'] as const).some((piece) => stoodIn(layout, piece).offs.length > 0);
 
 /** A unit that reports a fault, or gets what it cannot work with, from the first moment. */
 const hasUnitFault = (layout: BenchLayout): boolean =>
@@ -227,11 +243,25 @@ const whichPlaces: Answer = (asked) => {
   const { layout } = asked;
   if (off !== undefined) return placesOfShutdown(layout, off);
   if (layout.stopped || !layout.vehicles.locomotive.obeys) return 'anywhere';
+  if (asked.complaint === 'short-not-noticed') return placesOfWeakShort(layout);
   const { state, piece } = inFarPart(layout);
   if (state !== 'runs-well' && state !== 'runs-poorly') return piece === 'new-gap' ? 'that-part' : 'one-spot';
   if (layout.spots.some(({ kind }) => kind === 'dirty') || isWeakVehicle(layout)) return 'anywhere';
-  return placesOfDrop(layout) ?? placesOfGap(layout);
+  return placesOfDrop(layout) ?? (isPoorAnywhere(layout) ? 'that-part' : placesOfGap(layout));
 };
+
+const isPoorAnywhere = (layout: BenchLayout): boolean =>
+  NEW_PIECES.every((piece) => inPiece(layout, piece) === 'runs-poorly');
+
+/** Where a short does not put the unit out, or something is warm. */
+const placesOfWeakShort = (layout: BenchLayout): string => {
+  if (leakWatts(layout) > 5) return 'one-spot';
+  if (isMissed(layout, 'new-gap')) return 'that-part';
+  return placesOfDrop(layout) ?? (isMissed(layout, 'new-mid') ? 'with-distance' : 'one-spot');
+};
+
+/** A coin there stays on for half a second or more. */
+const isMissed = (layout: BenchLayout, piece: PieceId): boolean => (coinTest(layout, piece).trips?.seconds ?? 9) > 0.5;
 
 const placesOfDrop = (layout: BenchLayout): string | undefined => {
   const { beyondGap, firstHalf, secondHalf } = drops(layout, 'run');
@@ -246,9 +276,9 @@ const isBetweenUnits = (layout: BenchLayout): boolean => {
   return stoodAcross(layout, 'locomotive').edgeAmps > 0.3 || (Math.min(old, far) > 5 && Math.abs(old - far) > 0.8);
 };
 
-// Where there is only one gap, nobody can tell one spot from every gap.
-const placesOfGap = (layout: BenchLayout): string | undefined => {
-  if (!hasRound(layout)) return layout.lengths.dead > 0 || layout.spots.length > 0 ? 'one-spot' : undefined;
+// Where there is only one gap, it is every gap.
+const placesOfGap = (layout: BenchLayout): string => {
+  if (!hasRound(layout)) return 'every-gap';
   const { blinks, offs, outcome } = crossedRound(layout, layout.usual);
   return blinks > 0 || offs.length > 0 || outcome === 'stops' || isBetweenUnits(layout) ? 'every-gap' : 'one-spot';
 };
@@ -256,6 +286,7 @@ const placesOfGap = (layout: BenchLayout): string | undefined => {
 const placesOfShutdown = (layout: BenchLayout, { scene, offs, vehicle }: Shutdown): string | undefined => {
   if (scene === 'turnout' || scene === 'thrown' || scene === 'loop' || scene === 'round') return 'one-spot';
   if (scene === 'gap' || scene === 'busy-gap') {
+    if (tripsInside(layout)) return 'anywhere';
     if (vehicle !== undefined && layout.vehicles[vehicle].wheelShort === 'always') return 'anywhere';
     return placesOfGap(layout);
   }
@@ -350,15 +381,19 @@ const borrowSupply: Answer = (asked) => {
 
 const feedFromOtherUnit: Answer = (asked) => {
   const { layout } = asked;
-  if (troubled(asked) === 0) return;
+  const suspect = troubled(asked);
+  const stage = suspect === 0 ? 1 : 0;
   // The other unit is clipped on with its wires the right way round.
   const feeders = layout.feeders.map((feeder): BenchFeeder => {
-    if (feeder.stage === 0) return feeder;
-    const crossedPair = feeder.terminal !== terminalOf(layout, feeder.rail);
-    const terminal = (feeder.rail === 'a') === crossedPair ? 'n' : 'p';
-    return { ...feeder, stage: 0, terminal, state: feeder.state === 'programming' ? 'firm' : feeder.state };
+    if (feeder.stage === stage) return feeder;
+    const rightWay = feeder.terminal === terminalOf(layout, feeder.rail, suspect);
+    const rail = rightWay === (feeder.rail === 'a') ? 'a' : 'b';
+    const terminal = terminalOf(layout, rail, stage);
+    return { ...feeder, stage, terminal, state: feeder.state === 'programming' ? 'firm' : feeder.state };
   });
-  const other = { ...layout, feeders, loopStage: 0, trackPulled: [layout.trackPulled[0], true] } as const;
+  const [first, second] = layout.trackPulled;
+  const trackPulled = suspect === 0 ? ([true, second] as const) : ([first, true] as const);
+  const other: BenchLayout = { ...layout, feeders, loopStage: stage, trackPulled };
   const before = shutdownOf(asked);
   const still = before === undefined ? shows(asked, other) : again(other, before).length > 0;
   return still ? 'stays-with-part' : 'follows-unit';
@@ -408,7 +443,7 @@ const unitSettings: Answer = ({ layout }) => {
   const [first, second] = layout.stages;
   if (second.ownCommands) return 'sends-own';
   if (first.cutout !== second.cutout) return 'feedback-differs';
-  if (Math.abs(first.late - second.late) > 2e-6) return 'kinds-differ';
+  if (Math.abs(first.late - second.late) > 1.5e-6) return 'kinds-differ';
   const set = first.setVolts !== undefined && second.setVolts !== undefined;
   return set && Math.abs(first.setVolts - second.setVolts) > 1 ? 'volts-differ' : 'alike';
 };
@@ -433,12 +468,15 @@ const CABLE = {
   faulty: 'looks-damaged',
 } as const;
 
+/** A fault is reported with no vehicle there. */
+const reportsWhenEmpty = (layout: BenchLayout): boolean =>
+  emptyState(layout, 1) === 'fault' || atRest(layout, 'lifted').offs.length > 0;
+
 const pullControlCable: Answer = ({ layout }) => {
   const off = { ...layout, link: { ...layout.link, state: 'missing' } as const };
-  const was = restState(layout, 1);
-  const is = restState(off, 1);
-  if (was === 'fault' && is !== 'fault') return 'fault-clears';
-  if (!isQuietAtRest(layout)) return;
+  if (reportsWhenEmpty(layout)) return reportsWhenEmpty(off) ? 'nothing-changes' : 'fault-clears';
+  const was = emptyState(layout, 1);
+  const is = emptyState(off, 1);
   return was !== is && is === 'no-signal' && was === 'driving' ? 'goes-dead' : 'nothing-changes';
 };
 
@@ -642,8 +680,9 @@ const liftAllVehicles: Answer = (asked) => {
 const throwTurnouts: Answer = (asked) => {
   const other = thrown(asked.layout);
   const rests = (layout: BenchLayout): boolean => atRest(layout, 'lifted').offs.length === 0;
-  const setting = shutdownOf(asked)?.scene === 'thrown' || (!rests(asked.layout) && rests(other));
-  if (setting) return 'trouble-clears';
+  const off = shutdownOf(asked);
+  const isOnce = off !== undefined && off.scene !== 'thrown' && again(other, off).length === 0;
+  if (off?.scene === 'thrown' || isOnce || (!rests(asked.layout) && rests(other))) return 'trouble-clears';
   if (inFarPart(asked.layout).state === 'dark' && rests(asked.layout) && inFarPart(other).state !== 'dark')
     return 'part-comes-alive';
   return 'no-change';
@@ -703,8 +742,10 @@ const extraFeed = (layout: BenchLayout, piece: PieceId, rails: readonly ('a' | '
   ],
 });
 
-const terminalOf = ({ feeders }: BenchLayout, rail: 'a' | 'b'): 'p' | 'n' =>
-  feeders.find((feeder) => feeder.stage === 1 && feeder.piece === 'new-gap' && feeder.rail === rail)?.terminal ?? 'p';
+const NEXT_TO_GAP = ['old-gap', 'new-gap'] as const;
+const terminalOf = ({ feeders }: BenchLayout, rail: 'a' | 'b', of: StageIndex = 1): 'p' | 'n' =>
+  feeders.find(({ stage, piece, rail: to }) => stage === of && piece === NEXT_TO_GAP[of] && to === rail)?.terminal ??
+  'p';
 
 const clipPowerToRails: Answer = ({ layout }) => {
   if (!isQuietAtRest(layout)) return;
@@ -797,6 +838,32 @@ const doesItReverse: Answer = ({ layout }) => {
   if (reversals === 0) return 'silent';
   if (reversals > 2) return 'chatters';
   return offs.length > 0 ? 'acts-but-off' : 'acts-and-passes';
+};
+
+/** Handsets live on the command station: they start anew with it. */
+const whatElseHappens: Answer = (asked) => {
+  const offs = shutdownOf(asked)?.offs ?? [];
+  return offs.some(({ stage, kind }) => stage === 0 && kind !== 'trip' && kind !== 'hot')
+    ? 'handsets-restart'
+    : 'nothing';
+};
+
+/** What hangs together badly makes itself known when it is moved. */
+const movePlugs: Answer = ({ layout }) => {
+  if (layout.supplies.some(({ mainsOhms }) => mainsOhms > 0)) return 'mains-lead';
+  if (layout.link.state === 'faulty') return 'control-cable';
+  const loose = layout.feeders.some(({ state }) => state === 'broken');
+  return loose || layout.stages.some(({ wornSocket }) => wornSocket) ? 'track-plug' : 'nothing';
+};
+
+/** Vehicles set apart and driven one by one over the place where it happens. */
+const uncouple: Answer = (asked) => {
+  const off = shutdownOf(asked);
+  const { layout } = asked;
+  const kind = off?.vehicle ?? layout.usual;
+  if (kind !== 'rake' && kind !== 'long') return 'was-alone';
+  if (off === undefined) return runsBeyond(layout, 'locomotive') ? 'no-change' : 'well-apart';
+  return again(layout, { ...off, vehicle: 'locomotive' }).length === 0 ? 'well-apart' : 'no-change';
 };
 
 const accessoriesAreWell =
@@ -935,11 +1002,8 @@ const loopOhms = (layout: BenchLayout): readonly [a: number, b: number] => {
 
 const throughAtLoop = (layout: BenchLayout): number => loopOhms(layout).filter((ohms) => ohms < 5).length;
 
-// With trouble at a reversing section the boundary is that of the loop, and its volts against the rest turn round as it reverses.
+// With trouble at a reversing section the boundary is that of the loop.
 const AT_THE_LOOP: Readonly<Partial<Record<CheckId, Answer>>> = {
-  'two-lamps': () => undefined,
-  'meter-same-and-diagonal': () => undefined,
-  'stand-across': () => undefined,
   'other-locomotive-runs-on': ({ layout }) => (throughAtLoop(layout) === 2 ? 'runs-on' : 'stops'),
   'coach-in-far-part': ({ layout }) => (throughAtLoop(layout) === 2 ? 'lit' : 'dark'),
   'jumper-test': ({ layout }) =>
@@ -1005,6 +1069,7 @@ const ANSWERS: Readonly<Partial<Record<CheckId, Answer>>> = {
   'clip-along-the-bus': clipAlongTheBus,
   'time-a-metre': timeAMetre,
   'varnish-the-frog': varnishTheFrog,
+  uncouple,
   'turn-the-vehicle': turnTheVehicle,
   'load-test': loadTestAnswer,
   'coin-near': coin('new-gap', 'off-late'),
@@ -1014,6 +1079,9 @@ const ANSWERS: Readonly<Partial<Record<CheckId, Answer>>> = {
   'does-it-reverse': doesItReverse,
   'accessories-without-trains': accessoriesAreWell('not-affected'),
   'one-accessory-or-all': accessoriesAreWell('none'),
+  'accessory-moment': accessoriesAreWell('at-random'),
+  'what-else-happens': whatElseHappens,
+  'move-the-plugs': movePlugs,
   'meter-output': meterOutput,
   'meter-direct-volts': meterDirectVolts,
   'meter-same-and-diagonal': meterSameAndDiagonal,
@@ -1036,28 +1104,6 @@ export function answerCheck(layout: BenchLayout, complaint: string, check: strin
   const known = COMPLAINT_SIGNS.find(({ id }) => id === complaint)?.id;
   const table = known === 'loop-trips' ? { ...ANSWERS, ...AT_THE_LOOP } : ANSWERS;
   const found = Object.entries(table).find(([id]) => id === check)?.[1];
-  if (known === undefined || (known === 'still-runs-past-gap' && !BEFORE_FEEDING.includes(check))) return undefined;
+  if (known === undefined || !checksFor(known).some(({ id }) => id === check)) return undefined;
   return found?.({ layout, complaint: known });
 }
-
-// With the far part not yet connected nothing can be asked of its unit, its volts or its trains.
-const BEFORE_FEEDING: readonly string[] = [
-  'danger-now',
-  'when-it-happens',
-  'what-goes-dark',
-  'how-it-comes-back',
-  'which-vehicles',
-  'last-change',
-  'follow-every-wire',
-  'joint-by-hand',
-  'list-every-path',
-  'card-through-gaps',
-  'jumper-test',
-  'coach-in-far-part',
-  'other-locomotive-runs-on',
-  'unplug-across-boundary',
-  'follow-the-red-rail',
-  'throw-turnouts',
-  'unclip-feeders',
-  'meter-across-the-gap',
-];

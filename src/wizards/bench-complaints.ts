@@ -198,6 +198,19 @@ const isFedOld = (layout: BenchLayout): boolean => !layout.stopped && inPiece(la
 
 const JOINED: readonly BenchFault[] = ['forgotten-path', 'old-feeder-left', 'gap-closed', 'leftover-wiring'];
 
+const MADE = new Map<string, BenchLayout>();
+const MOST_KEPT = 20;
+
+/** Layouts that are alike are one, so that its scenes are run once for all complaints. */
+function known(layout: BenchLayout): BenchLayout {
+  const key = JSON.stringify(layout);
+  const there = MADE.get(key);
+  if (there !== undefined) return there;
+  if (MADE.size >= MOST_KEPT) MADE.clear();
+  MADE.set(key, layout);
+  return layout;
+}
+
 /**
  * A layout with this fault in it, out of which a person would come with this complaint; undefined where the circuit does not show it
  * so. A joined path that trips at switching on has its polarity reversed as well: in phase it shows nothing there.
@@ -211,7 +224,7 @@ export function benchCase(fault: BenchFault, complaint: string, random: () => nu
     atLoop: complaint === 'loop-trips',
   });
   const bySetting = complaint === 'trips-at-one-spot' && (fault === 'live-frog' || fault === 'moving-contact');
-  const layout = { ...(bySetting ? thrown(wrong) : wrong), ...swapped };
+  const layout = known({ ...(bySetting ? thrown(wrong) : wrong), ...swapped });
   return COMPLAINT_SIGNS.find(({ id }) => id === complaint)?.shows(layout) === true ? layout : undefined;
 }
 

@@ -2,17 +2,20 @@
 import type { Answer, CheckRow, Compiled, NextStep, Tool } from '../engine/index.ts';
 import { compile, nextStep, questionsLeft } from '../engine/index.ts';
 import type { ComplaintId } from './faults/index.ts';
-import { FAULT_MODEL } from './faults/index.ts';
+import { checksFor, FAULT_MODEL } from './faults/index.ts';
 
-/** One answer in twenty is a slip: so much is taken from every likelihood. Source: own-derivation, see decision 008. */
+/** Three answers in a hundred are given at random: so much is taken from every likelihood. Source: own-derivation, see decision 008. */
 export const SLIP = 0.03;
+
+/** Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Source: from-memory. */
+const SETTINGS = { slip: SLIP, callMinutes: 90, wrongFixMinutes: 15 } as const;
 
 const COMPILED = new Map<ComplaintId, Compiled>();
 
 export function compiledFor(complaint: ComplaintId): Compiled {
   const known = COMPILED.get(complaint);
   if (known !== undefined) return known;
-  const compiled = compile(FAULT_MODEL, complaint, { slip: SLIP });
+  const compiled = compile({ ...FAULT_MODEL, checks: checksFor(complaint) }, complaint, SETTINGS);
   COMPILED.set(complaint, compiled);
   return compiled;
 }

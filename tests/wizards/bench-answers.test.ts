@@ -1,6 +1,6 @@
 import { describe, expect, test } from 'vitest';
 import type { BenchFault, BenchLayout } from '../../src/engine/bench.ts';
-import { BENCH_FAULTS, makeLayout } from '../../src/engine/bench.ts';
+import { BENCH_FAULTS, BENCH_REPAIRS, makeLayout, repaired } from '../../src/engine/bench.ts';
 import { seeded } from '../../src/engine/random.ts';
 import { answerCheck, BENCH_CHECKS } from '../../src/wizards/bench-answers.ts';
 import { benchCase, showsAs } from '../../src/wizards/bench-complaints.ts';
@@ -67,5 +67,36 @@ describe('What the virtual layout answers', () => {
     expect(answerCheck(layout, 'stops-at-gap', 'no-such-check')).toBeUndefined();
     expect(answerCheck(layout, 'no-such-complaint', 'two-lamps')).toBeUndefined();
     expect(benchCase('feed-missing', 'no-such-complaint', seeded(1))).toBeUndefined();
+  });
+});
+
+const CLASS_OF = new Map(FAULT_MODEL.faults.map(({ id, fixClass }) => [id, fixClass]));
+
+describe('A repair of the virtual layout', () => {
+  test('is one of the model, and every fault that can be put in has one', () => {
+    const classes = new Set(CLASS_OF.values());
+    expect(BENCH_REPAIRS.filter((repair) => !classes.has(repair))).toEqual([]);
+    expect(BENCH_FAULTS.filter((fault) => !BENCH_REPAIRS.includes(CLASS_OF.get(fault) ?? ''))).toEqual([]);
+  });
+
+  test.each(cases)('mends $fault as $complaint, and what does not belong to it mends nothing', (one) => {
+    const { fault, complaint, layout } = one;
+    expect(showsAs(repaired(layout, CLASS_OF.get(fault) ?? ''))).not.toContain(complaint);
+    const others = ['wrong-format', 'skew', 'leak', 'address', 'link-inverted'].filter(
+      (id) => id !== CLASS_OF.get(fault),
+    );
+    const helped = others.filter((id) => !showsAs(repaired(layout, id)).includes(complaint));
+    expect(helped).toEqual([]);
+  });
+
+  test('spoils nothing where all is well, but for wires swapped and a plug pulled for a test', () => {
+    const layout = makeLayout(seeded(2));
+    const spoilt = BENCH_REPAIRS.filter((repair) => showsAs(repaired(layout, repair)).length > 0);
+    expect(spoilt).toEqual(['reversed', 'test-misled']);
+  });
+
+  test('that is not known changes nothing', () => {
+    const layout = makeLayout(seeded(1));
+    expect(repaired(layout, 'no-such-repair')).toBe(layout);
   });
 });

@@ -2,8 +2,9 @@ import { describe, expect, test } from 'vitest';
 import { compile } from '../../src/engine/diagnosis-compile.ts';
 import type { CheckRow } from '../../src/engine/diagnosis-model.ts';
 import { SOMETHING_ELSE, WORD_CHANCE } from '../../src/engine/diagnosis-model.ts';
+import { COMPLAINTS } from '../../src/wizards/faults/complaints.ts';
 import type { CheckId, FaultId } from '../../src/wizards/faults/index.ts';
-import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import { CHECKS, checksFor, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
 
 const { faults, checks, complaints } = FAULT_MODEL;
 const faultIds = faults.map(({ id }) => id);
@@ -114,15 +115,28 @@ describe('The fault model', () => {
     expect(faultIds.filter((fault) => !checks.some(shown(fault)))).toEqual([]);
   });
 
-  test.each(complaints)('can tell causes of unlike repairs apart in $id', ({ priors }) => {
-    const alike = rivals(priors).filter(([one, other]) => mostApart(checks, one, other) < 0.4);
+  test.each(COMPLAINTS)('can tell causes of unlike repairs apart in $id', ({ id, priors }) => {
+    const alike = rivals(priors).filter(([one, other]) => mostApart(checksFor(id), one, other) < 0.4);
     expect(alike).toEqual([]);
   });
 
-  test.each(complaints)('can do so without a meter, though less well, in $id', ({ priors }) => {
-    const without = checks.filter(({ tool }) => tool !== 'multimeter');
+  test.each(COMPLAINTS)('can do so without a meter, though less well, in $id', ({ id, priors }) => {
+    const without = checksFor(id).filter(({ tool }) => tool !== 'multimeter');
     const alike = rivals(priors).filter(([one, other]) => mostApart(without, one, other) < 0.3);
     expect(alike).toEqual([]);
+  });
+
+  test('asks every check somewhere, and danger always', () => {
+    const asked = COMPLAINTS.map(({ id }) => checksFor(id).map((check) => check.id));
+    expect(CHECKS.filter(({ id }) => !asked.some((ids) => ids.includes(id)))).toEqual([]);
+    for (const ids of asked) expect(ids[0]).toBe('danger-now');
+  });
+
+  test('asks nothing of the far part’s unit before that part is connected', () => {
+    const asked = checksFor('still-runs-past-gap').map(({ id }) => id);
+    for (const id of ['booster-lamp', 'pull-control-cable', 'two-lamps', 'meter-output'])
+      expect(asked).not.toContain(id);
+    expect(asked).toContain('jumper-test');
   });
 
   test('has no check that comes out alike whatever is wrong', () => {

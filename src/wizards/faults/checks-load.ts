@@ -1,6 +1,6 @@
 // Load, shorts and the track itself: lift, halve, throw, clip.
 import type { CheckRow } from '../../engine/diagnosis-model.ts';
-import { JOINED, LEAKS, LOAD, LOOP, PHASE, PROTECTION, STANDING_SHORT, UNFED, WHEELS } from './groups.ts';
+import { JOINED, LEAKS, LOAD, LOOP, NO_SIGNAL, PHASE, PROTECTION, STANDING_SHORT, UNFED, WHEELS } from './groups.ts';
 import { always, never, rarely, rows, sometimes, usually } from './likelihood.ts';
 
 export const LOAD_CHECKS = [
@@ -17,11 +17,20 @@ export const LOAD_CHECKS = [
     otherwise: [rarely, rarely, always],
     when: rows(
       [[rarely, always, rarely], ...PHASE, ...STANDING_SHORT, ...WHEELS, ...LOOP, 'program-bridge'],
-      [[rarely, usually, sometimes], ...JOINED, 'frog-cross-district', 'hidden-common', 'one-rail', 'two-sources'],
+      [
+        [rarely, usually, sometimes],
+        ...JOINED,
+        'leftover-wiring',
+        'frog-cross-district',
+        'hidden-common',
+        'one-rail',
+        'two-sources',
+      ],
       [[usually, usually, rarely], 'overload-total', 'stage-limit', 'overload-district', 'lamps', 'binding-locomotive'],
       [[usually, sometimes, rarely], 'supply-limit', 'supply-hiccup', 'supply-heat', 'sagging-accessories'],
       [[usually, sometimes, rarely], 'mains-sag', 'supply-defect'],
-      [[rarely, usually, sometimes], 'inrush', 'stage-order', 'stage-heat', 'stage-defect', 'wrong-supply-kind'],
+      [[rarely, usually, sometimes], 'inrush', 'stage-order', 'stage-heat'],
+      [[rarely, usually, usually], 'stage-defect', 'wrong-supply-kind'],
       [[sometimes, sometimes, sometimes], 'supplies-swapped', 'unlike-supplies'],
       [[usually, rarely, sometimes], 'thin-wire', 'few-feeds', 'loose-joiner', 'low-setting', 'dirty'],
       [[rarely, sometimes, usually], 'cutout-mismatch', 'skew', 'booster-role', 'into-control-bus'],
@@ -64,8 +73,10 @@ export const LOAD_CHECKS = [
     otherwise: [rarely, rarely, always],
     when: rows(
       [[always, rarely, rarely], 'overload-district'],
-      [[rarely, usually, sometimes], 'overload-total', 'stage-limit', 'supply-limit', 'lamps'],
-      [[sometimes, sometimes, sometimes], 'supply-hiccup', 'stage-heat', 'supply-heat', 'inrush'],
+      [[rarely, usually, sometimes], 'overload-total', 'stage-limit', 'lamps'],
+      // Each unit has a supply of its own, and only one of them is too small.
+      [[usually, sometimes, rarely], 'supply-limit', 'supply-hiccup'],
+      [[sometimes, sometimes, sometimes], 'stage-heat', 'supply-heat', 'inrush'],
       [[rarely, always, rarely], 'binding-locomotive', 'wheelset-short', 'address', 'pickup'],
       [[sometimes, rarely, usually], 'thin-wire', 'few-feeds', 'loose-joiner'],
     ),
@@ -214,8 +225,9 @@ export const LOAD_CHECKS = [
       [[usually, sometimes, rarely, rarely], 'feed-wire-broken'],
       [[always, rarely, rarely, rarely], 'dead-joint'],
       [[usually, rarely, rarely, sometimes], 'turnout-routing'],
-      [[rarely, rarely, always, never], 'booster-off', 'link-missing', 'link-wrong-socket', 'stop-active'],
-      [[rarely, rarely, usually, sometimes], 'link-faulty', 'stage-defect', 'supply-defect', 'wrong-supply-kind'],
+      [[rarely, rarely, always, never], 'booster-off', 'stop-active'],
+      // A unit that holds its level without a signal keeps the rails alive.
+      [[rarely, rarely, usually, sometimes], ...NO_SIGNAL, 'stage-defect', 'supply-defect', 'wrong-supply-kind'],
       [[rarely, never, usually, rarely], 'metal-across', 'crossed-feeder', 'wrong-format'],
     ),
   },
@@ -267,7 +279,9 @@ export const LOAD_CHECKS = [
       [[sometimes, usually, rarely, never, rarely], 'supplies-swapped', 'unlike-supplies'],
       [[rarely, rarely, always, rarely, rarely], 'thin-wire', 'few-feeds'],
       [[rarely, rarely, sometimes, always, rarely], 'loose-joiner'],
-      [[rarely, rarely, rarely, usually, rarely], 'dead-joint', 'detector-drop'],
+      [[rarely, rarely, rarely, usually, rarely], 'dead-joint'],
+      // Of the diode kind it takes its volts from all that lies behind it.
+      [[sometimes, usually, rarely, sometimes, rarely], 'detector-drop'],
       [[sometimes, rarely, sometimes, sometimes, sometimes], 'dirty', 'pickup'],
       [[rarely, sometimes, rarely, never, usually], 'supply-limit', 'overload-total', 'stage-limit', 'lamps'],
       [[sometimes, usually, rarely, never, rarely], 'overload-district'],
@@ -294,6 +308,24 @@ export const LOAD_CHECKS = [
     ),
   },
 
+  // Uncouple the train: run or push its vehicles over the place one by one.
+  // was-alone: a single vehicle brings it anyway · well-apart: apart they all pass · no-change: apart it is the same.
+  {
+    id: 'uncouple',
+    minutes: 4,
+    tool: 'eyes',
+    risk: 0,
+    needs: [],
+    options: ['was-alone', 'well-apart', 'no-change'],
+    otherwise: [usually, rarely, usually],
+    when: rows(
+      [[rarely, always, rarely], 'metal-bodies'],
+      [[rarely, usually, rarely], 'loop-too-short', 'still-straddling'],
+      [[sometimes, sometimes, sometimes], 'no-reference', 'lamps'],
+      [[always, rarely, sometimes], 'wheelset-short', 'wheelset-at-turnouts', 'stored-energy'],
+    ),
+  },
+
   // Look at the back of the wheels: turn the suspect vehicle round on the track, and let another of the same kind run there.
   // not-the-vehicle: every one does it · this-one-both-ways: only this one, either way round · this-one-one-way: only
   // this one, and it changes when turned round.
@@ -310,7 +342,9 @@ export const LOAD_CHECKS = [
       [[rarely, always, rarely], 'binding-locomotive', 'address', 'analogue-mode'],
       [[rarely, sometimes, usually], 'pickup'],
       [[sometimes, sometimes, sometimes], 'metal-bodies', 'long-dead-gap', 'no-reference'],
-      [[sometimes, usually, rarely], 'wheel-bridges-frog', 'stored-energy', 'dirty', 'joint-step'],
+      [[sometimes, usually, rarely], 'stored-energy', 'dirty', 'joint-step'],
+      // Every vehicle with wheels of that kind does it.
+      [[usually, sometimes, rarely], 'wheel-bridges-frog'],
     ),
   },
 ] as const satisfies readonly CheckRow[];

@@ -45,7 +45,8 @@ export const PROTECTION_CHECKS = [
       [[sometimes, rarely, sometimes, usually], 'breaker-setting'],
       [[sometimes, sometimes, usually, rarely], 'high-trip'],
       [[rarely, rarely, always, rarely], 'stage-defect'],
-      [[rarely, sometimes, usually, rarely], 'supply-hiccup', 'supply-limit'],
+      // The supply gives way, and the unit starts anew: to the eye it goes off.
+      [[usually, sometimes, sometimes, rarely], 'supply-hiccup', 'supply-limit'],
       [[rarely, rarely, rarely, always], 'reverser-grading'],
       [[sometimes, rarely, rarely, usually], 'stage-order', 'one-rail', 'frog-cross-district'],
     ),
@@ -63,8 +64,9 @@ export const PROTECTION_CHECKS = [
     otherwise: [always, rarely],
     when: rows(
       [[rarely, always], 'thin-wire', 'few-feeds', 'high-trip', 'stage-defect'],
-      [[rarely, usually], 'loose-joiner', 'dead-joint', 'supply-hiccup', 'dirty'],
-      [[sometimes, usually], 'breaker-setting', 'slow-trip', 'supply-limit'],
+      [[rarely, usually], 'loose-joiner', 'dead-joint', 'dirty'],
+      [[sometimes, usually], 'breaker-setting', 'slow-trip'],
+      [[usually, sometimes], 'supply-hiccup', 'supply-limit'],
     ),
   },
 
@@ -108,7 +110,8 @@ export const PROTECTION_CHECKS = [
       [[rarely, rarely, always, never, never], 'two-auto-reversers'],
       [[always, rarely, rarely, never, never], 'reverser-grading'],
       [[usually, sometimes, rarely, rarely, never], 'loop-too-short', 'loop-not-isolated'],
-      [[rarely, rarely, never, usually, usually], 'reverse-route'],
+      // Nobody takes it for a reversing section.
+      [[rarely, rarely, never, sometimes, always], 'reverse-route'],
       [[sometimes, sometimes, rarely, rarely, usually], 'gap-closed', 'wheel-bridges-frog', 'high-trip', 'slow-trip'],
       [[sometimes, sometimes, rarely, rarely, usually], 'breaker-setting', 'crossed-feeder', 'old-feeder-left'],
     ),

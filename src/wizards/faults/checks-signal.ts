@@ -97,13 +97,17 @@ export const SIGNAL_CHECKS = [
     otherwise: [sometimes, usually, never],
     when: rows(
       [[always, rarely, never], ...NO_SIGNAL],
-      [[always, rarely, never], 'feed-missing', 'feed-wire-broken', 'booster-off', 'wrong-output'],
-      [[always, never, never], ...JOINED],
+      // The rails stay dead, but a unit that is on may now say "no signal".
+      [[sometimes, usually, never], 'feed-missing', 'feed-wire-broken', 'wrong-output'],
+      [[always, rarely, never], 'booster-off'],
+      // The other unit keeps the part alive; reversed as well, the short between the two is gone.
+      [[usually, never, sometimes], ...JOINED, 'leftover-wiring'],
+      [[sometimes, usually, sometimes], 'frog-cross-district', 'inrush', 'loop-not-isolated'],
       [[usually, sometimes, rarely], 'two-sources', 'booster-role', 'supply-defect', 'wrong-supply-kind'],
       [[usually, sometimes, never], 'already-fed', 'stop-active'],
       [[sometimes, rarely, usually], ...STANDING_SHORT],
       // A broken output stage shows itself as soon as the signal makes it switch.
-      [[sometimes, rarely, usually], 'stage-defect'],
+      [[usually, rarely, usually], 'stage-defect'],
       [[rarely, rarely, always], 'wrong-format'],
     ),
   },
@@ -188,7 +192,9 @@ export const SIGNAL_CHECKS = [
     when: rows(
       [[always, rarely, never], 'long-dead-gap', 'pickup', 'address', 'wheelset-short', 'analogue-mode'],
       [[usually, sometimes, never], 'joint-step', 'dirty', 'no-reference', 'metal-bodies', 'binding-locomotive'],
-      [[never, always, rarely], ...UNFED, 'stop-active', 'dead-joint', 'turnout-routing'],
+      [[never, always, rarely], ...UNFED, 'stop-active'],
+      // It crosses the gap, and stops beyond it.
+      [[usually, usually, never], 'dead-joint', 'turnout-routing'],
       [[rarely, always, rarely], ...NO_SIGNAL, 'suppressor'],
       [[rarely, usually, sometimes], 'booster-off', 'booster-role', 'two-sources'],
       [[never, rarely, always], ...PHASE],

@@ -35,7 +35,8 @@ export const UNIT_CHECKS = [
       [[rarely, rarely, always, rarely, never], 'wrong-format'],
       [[sometimes, sometimes, usually, rarely, rarely], 'stage-defect'],
       [[rarely, sometimes, sometimes, usually, rarely], 'stage-order'],
-      [[never, usually, sometimes, rarely, rarely], 'booster-role', 'leftover-wiring', 'suppressor', 'breaker-setting'],
+      [[never, usually, usually, rarely, rarely], 'booster-role'],
+      [[never, usually, sometimes, rarely, rarely], 'leftover-wiring', 'suppressor', 'breaker-setting'],
       [[sometimes, sometimes, rarely, sometimes, sometimes], 'socket-damaged'],
       [[never, sometimes, sometimes, sometimes, sometimes], 'into-control-bus'],
     ),
@@ -233,7 +234,9 @@ export const UNIT_CHECKS = [
       [[sometimes, never, usually], ...LOAD, ...STEP, 'hidden-common', 'binding-locomotive', 'supply-hiccup', ...LEAKS],
       [[never, always, rarely], 'stage-defect', 'wrong-supply-kind', 'wrong-format', 'supply-defect'],
       [[rarely, usually, sometimes], 'booster-off', 'link-missing', 'link-wrong-socket', 'link-faulty'],
-      [[rarely, sometimes, usually], 'stop-active', 'mains-sag', 'stage-heat', 'supply-heat', 'socket-damaged'],
+      [[rarely, sometimes, usually], 'stop-active', 'stage-heat', 'supply-heat', 'socket-damaged'],
+      // Without the track there is nothing that pulls the volts down.
+      [[sometimes, sometimes, usually], 'mains-sag'],
     ),
   },
 
@@ -251,14 +254,8 @@ export const UNIT_CHECKS = [
     otherwise: [always, rarely, rarely],
     when: rows(
       [[sometimes, rarely, usually], ...JOINED],
-      [
-        [usually, rarely, sometimes],
-        'one-rail',
-        'frog-cross-district',
-        'shared-wire',
-        'hidden-common',
-        'leftover-wiring',
-      ],
+      [[usually, rarely, sometimes], 'one-rail', 'shared-wire', 'hidden-common'],
+      [[usually, rarely, usually], 'frog-cross-district', 'leftover-wiring'],
       [[rarely, always, never], 'metal-across', 'crossed-feeder', 'stage-defect', 'wrong-supply-kind', 'wrong-format'],
       [
         [sometimes, usually, rarely],
@@ -345,7 +342,8 @@ export const UNIT_CHECKS = [
     otherwise: [usually, sometimes, rarely, never, rarely],
     when: rows(
       [[never, always, sometimes, rarely, rarely], 'skew'],
-      [[rarely, sometimes, always, rarely, rarely], 'cutout-mismatch'],
+      // Units of different kinds differ in this too, but it is the cutout that stands in the settings.
+      [[rarely, rarely, always, rarely, rarely], 'cutout-mismatch'],
       [[never, sometimes, rarely, always, rarely], 'booster-role'],
       [[never, sometimes, rarely, rarely, always], 'low-setting'],
       [[sometimes, sometimes, rarely, rarely, sometimes], 'supplies-swapped', 'unlike-supplies'],
