@@ -5,7 +5,7 @@ import { accessibilityFaults, overflow } from './measure.ts';
 
 type Page = Opened['page'];
 
-const heading = (page: Page): Promise<string> => page.locator('main h1').innerText();
+const heading = async (page: Page): Promise<string> => (await page.locator('main h1').textContent()) ?? '';
 
 /** Taps the answer and waits until something else is asked. */
 async function tap(page: Page, name: string | RegExp): Promise<void> {
@@ -27,6 +27,8 @@ async function walk(page: Page, answers: ReadonlyMap<RegExp, RegExp>, most = 10)
     const answer = [...answers].find(([question]) => question.test(title))?.[1] ?? CANNOT;
     const offered = (await page.getByRole('button', { name: answer }).count()) > 0;
     await tap(page, offered ? answer : CANNOT);
+    // The address changes a moment before the screen: the old question must not be answered twice.
+    await page.waitForFunction((old) => document.querySelector('main h1')?.textContent !== old, title);
   }
   return asked;
 }
@@ -36,6 +38,7 @@ async function start(page: Page, complaint: RegExp, tools: readonly RegExp[]): P
   await page.locator('main').getByRole('link', { name: complaint }).first().click();
   await page.locator('.answers').waitFor();
   await tap(page, /^None of these/);
+  await page.getByRole('heading', { name: 'What do you have at hand?' }).waitFor();
   for (const tool of tools) await page.getByLabel(tool).check();
   await tap(page, tools.length === 0 ? 'None of these' : 'Continue');
 }
