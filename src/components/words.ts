@@ -80,6 +80,9 @@ export function fill(template: string, values: Values, language: string): string
   );
 }
 
+/** The look of a tag for what may be done about a train across the gap. */
+export const CROSSING_TAGS = { fine: 'enough', adjust: 'tight', 'do-not-run': 'short' } as const;
+
 export type Say = (key: string, values?: Values) => string;
 
 /** Sentences by key; a key without words shows itself. */

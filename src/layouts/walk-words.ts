@@ -5,6 +5,7 @@ import type { CautionWords } from '../components/words.ts';
 import { FAULT_MODEL } from '../wizards/faults/index.ts';
 import { cautionsFor, checksFor, complaintsFor } from './entries.ts';
 import { nameOf } from './href.ts';
+import { wordsOfFix } from './wizard-words.ts';
 import { wordsOf } from './words.ts';
 
 /** Sentences of the walk itself, by the beginnings of their keys. */
@@ -67,7 +68,6 @@ export async function walkWords(url: URL): Promise<WalkWords> {
 
 /** One fix with the cautions of its steps. */
 export async function fixWords(url: URL, { data }: CollectionEntry<'fixes'>): Promise<FetchedFix> {
-  const { title, lead, short, because, needs, effort, steps, verify, next } = data;
-  const cautions = await cautionWords(url, [...new Set(steps.flatMap((step) => step.cautions))]);
-  return { fix: { title, lead, short, because, needs, effort, steps, verify, next }, cautions };
+  const fix = wordsOfFix(data);
+  return { fix, cautions: await cautionWords(url, [...new Set(fix.steps.flatMap((step) => step.cautions))]) };
 }

@@ -10,6 +10,7 @@ import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where.ts';
 import { WIRE_IT_QUESTIONS } from '../wizards/wire-it.ts';
 import { cautionsFor, fixesFor, sourcesFor } from './entries.ts';
 import { nameOf } from './href.ts';
+import { wordsOf } from './words.ts';
 
 const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
   'enough-current': ENOUGH_CURRENT_QUESTIONS,
@@ -20,12 +21,6 @@ const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
 /** Sentences that questions need, by the beginnings of their keys. */
 const ON_THE_WAY =
   /^(problem-|words-|back$|restart$|continue$|why-we-ask$|answered-so-far$|is-assumed$|not-known$|step-of$)/;
-
-async function interfaceWords(url: URL): Promise<Record<string, string>> {
-  const start = `${languageOf(url)}/`;
-  const entries = await getCollection('interfaceWords', ({ id }) => id.startsWith(start));
-  return Object.assign({}, ...entries.map(({ data }) => data));
-}
 
 /** Words of the questions, in the order in which they can be met. */
 export async function questionWords(url: URL, wizard: WizardId): Promise<Record<string, QuestionWords>> {
@@ -40,8 +35,8 @@ export async function questionWords(url: URL, wizard: WizardId): Promise<Record<
   );
 }
 
-export async function wordsOnTheWay(url: URL): Promise<Record<string, string>> {
-  return Object.fromEntries(Object.entries(await interfaceWords(url)).filter(([key]) => ON_THE_WAY.test(key)));
+export function wordsOnTheWay(url: URL): Promise<Record<string, string>> {
+  return wordsOf(url, ON_THE_WAY);
 }
 
 export async function fixesOf(url: URL, wizard: WizardId): Promise<CollectionEntry<'fixes'>[]> {
@@ -51,16 +46,17 @@ export async function fixesOf(url: URL, wizard: WizardId): Promise<CollectionEnt
 /** Everything the answer page says. */
 export async function answerWords(url: URL, wizard: WizardId): Promise<AnswerWords> {
   const entries = await fixesOf(url, wizard);
-  const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), fixWords(data)]));
+  const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), wordsOfFix(data)]));
   const used = new Set(entries.flatMap(({ data }) => data.steps.flatMap((step) => step.cautions)));
   const cautions: Record<string, CautionWords> = {};
   for (const { id, data } of await cautionsFor(url)) if (used.has(nameOf(id))) cautions[nameOf(id)] = data;
-  const words = await interfaceWords(url);
+  const words = await wordsOf(url, /./);
   for (const { id, data } of await sourcesFor(url)) words[`source-${nameOf(id)}`] = data.title;
   return { words, fixes, cautions };
 }
 
-function fixWords(data: CollectionEntry<'fixes'>['data']): FixWords {
+/** What a page or an answer says of a fix. */
+export function wordsOfFix(data: CollectionEntry<'fixes'>['data']): FixWords {
   const { title, lead, short, because, needs, effort, steps, verify, next } = data;
   return { title, lead, short, because, needs, effort, steps, verify, next };
 }

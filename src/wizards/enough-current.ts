@@ -1,15 +1,13 @@
 // "Is my power enough?": one state a question. What is computed is derived from the answers in enough-current-result.ts.
 import { assign, setup } from 'xstate';
-import { chose, nothingToMove, TYPES } from './machine.ts';
+import { askSystem, chose, ENDS, nothingToMove, SCOPE_GUARDS, TYPES } from './machine.ts';
 import type { QuestionId } from './questions.ts';
 
 export const enoughCurrent = setup({
   types: TYPES,
   actions: { remember: assign({ answers: ({ context, event }) => ({ ...context.answers, ...event.answers }) }) },
   guards: {
-    threeRail: chose('system', 'three-rail'),
-    battery: chose('system', 'battery'),
-    analogue: chose('system', 'analogue'),
+    ...SCOPE_GUARDS,
     knowsAmperes: chose('draw', 'measured'),
     nothingToMove,
   },
@@ -18,16 +16,7 @@ export const enoughCurrent = setup({
   context: { answers: {} },
   initial: 'system',
   states: {
-    system: {
-      on: {
-        'user.answer': [
-          { guard: 'threeRail', target: 'out-of-scope-three-rail', actions: 'remember' },
-          { guard: 'battery', target: 'out-of-scope-battery', actions: 'remember' },
-          { guard: 'analogue', target: 'out-of-scope-analogue', actions: 'remember' },
-          { target: 'aim', actions: 'remember' },
-        ],
-      },
-    },
+    system: askSystem('aim'),
     aim: { on: { 'user.answer': { target: 'scale', actions: 'remember' } } },
     scale: { on: { 'user.answer': { target: 'draw', actions: 'remember' } } },
     draw: {
@@ -54,10 +43,7 @@ export const enoughCurrent = setup({
     'unit-label': { on: { 'user.answer': { target: 'rails', actions: 'remember' } } },
     rails: { on: { 'user.answer': { target: 'own-use', actions: 'remember' } } },
     'own-use': { on: { 'user.answer': { target: 'worked-out', actions: 'remember' } } },
-    'worked-out': { type: 'final' },
-    'out-of-scope-three-rail': { type: 'final' },
-    'out-of-scope-battery': { type: 'final' },
-    'out-of-scope-analogue': { type: 'final' },
+    ...ENDS,
   },
 });
 

@@ -3,7 +3,7 @@ import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
 import { initialTransition, transition } from 'xstate';
 import type { Answers, Problem } from './answers.ts';
 import { isAsked, spanOf } from './answers.ts';
-import type { Question } from './questions.ts';
+import type { Question, QuestionId } from './questions.ts';
 import { QUESTIONS } from './questions.ts';
 
 export interface Context {
@@ -29,6 +29,34 @@ export const chose =
     const answer = event.answers[field];
     return answer?.kind === 'choice' && answer.option === option;
   };
+
+/** Guards of the first question: layouts that are out of scope. */
+export const SCOPE_GUARDS = {
+  threeRail: chose('system', 'three-rail'),
+  battery: chose('system', 'battery'),
+  analogue: chose('system', 'analogue'),
+};
+
+/** The first question of every planning machine: out of scope ends at once, everything else goes on to `next`. */
+export const askSystem = (next: QuestionId) =>
+  ({
+    on: {
+      'user.answer': [
+        { guard: 'threeRail', target: 'out-of-scope-three-rail', actions: 'remember' },
+        { guard: 'battery', target: 'out-of-scope-battery', actions: 'remember' },
+        { guard: 'analogue', target: 'out-of-scope-analogue', actions: 'remember' },
+        { target: next, actions: 'remember' },
+      ],
+    },
+  }) as const;
+
+/** The ends that every planning machine has. */
+export const ENDS = {
+  'worked-out': { type: 'final' },
+  'out-of-scope-three-rail': { type: 'final' },
+  'out-of-scope-battery': { type: 'final' },
+  'out-of-scope-analogue': { type: 'final' },
+} as const;
 
 /** Guard: the fleet just counted is empty. */
 export const nothingToMove = ({ event }: { readonly event: UserAnswer }): boolean => trainsIn(event.answers) === 0;

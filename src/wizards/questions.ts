@@ -48,7 +48,8 @@ const choice = (
   ...more,
 });
 
-const number = (
+/** A number in [least, most], in SI; for a question or for a slider of a figure. */
+export const number = (
   id: string,
   quantity: Quantity,
   least: number,

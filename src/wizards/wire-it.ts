@@ -1,15 +1,13 @@
 // "How thick must the wire be? How many feeds?" Results are derived in wire-it-result.ts.
 import { assign, setup } from 'xstate';
-import { chose, TYPES } from './machine.ts';
+import { askSystem, chose, ENDS, SCOPE_GUARDS, TYPES } from './machine.ts';
 import type { QuestionId } from './questions.ts';
 
 export const wireIt = setup({
   types: TYPES,
   actions: { remember: assign({ answers: ({ context, event }) => ({ ...context.answers, ...event.answers }) }) },
   guards: {
-    threeRail: chose('system', 'three-rail'),
-    battery: chose('system', 'battery'),
-    analogue: chose('system', 'analogue'),
+    ...SCOPE_GUARDS,
     knowsFeedersAndRail: chose('wire-way', 'detailed'),
   },
 }).createMachine({
@@ -17,16 +15,7 @@ export const wireIt = setup({
   context: { answers: {} },
   initial: 'system',
   states: {
-    system: {
-      on: {
-        'user.answer': [
-          { guard: 'threeRail', target: 'out-of-scope-three-rail', actions: 'remember' },
-          { guard: 'battery', target: 'out-of-scope-battery', actions: 'remember' },
-          { guard: 'analogue', target: 'out-of-scope-analogue', actions: 'remember' },
-          { target: 'scale', actions: 'remember' },
-        ],
-      },
-    },
+    system: askSystem('scale'),
     scale: { on: { 'user.answer': { target: 'wire-need', actions: 'remember' } } },
     'wire-need': { on: { 'user.answer': { target: 'bus', actions: 'remember' } } },
     bus: { on: { 'user.answer': { target: 'wire-way', actions: 'remember' } } },
@@ -41,10 +30,7 @@ export const wireIt = setup({
     'bus-shape': { on: { 'user.answer': { target: 'feeders', actions: 'remember' } } },
     feeders: { on: { 'user.answer': { target: 'rail-kind', actions: 'remember' } } },
     'rail-kind': { on: { 'user.answer': { target: 'worked-out', actions: 'remember' } } },
-    'worked-out': { type: 'final' },
-    'out-of-scope-three-rail': { type: 'final' },
-    'out-of-scope-battery': { type: 'final' },
-    'out-of-scope-analogue': { type: 'final' },
+    ...ENDS,
   },
 });
 

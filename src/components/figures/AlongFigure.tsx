@@ -12,9 +12,10 @@ import {
   worstFaultHeat,
 } from '../../engine/index.ts';
 import type { NumberField } from '../../wizards/questions.ts';
+import { number } from '../../wizards/questions.ts';
 import { Numbers, type Say, sayer } from '../words.ts';
 import { Along } from './Along.tsx';
-import { Slider } from './Slider.tsx';
+import { FieldSlider } from './FieldSlider.tsx';
 
 export interface AlongFigureProps {
   readonly figure: 'voltage-along' | 'short-along';
@@ -208,13 +209,8 @@ function Problem({ found, say }: { found: FeedingProblem; say: Say }) {
   return <p role="status">{say(`along-problem-${found.because}`, { part: found.parts.join(', ') })}</p>;
 }
 
-const field = (id: string, quantity: Quantity, least: number, most: number): NumberField => ({
-  kind: 'number',
-  id: `along-${id}`,
-  quantity,
-  least,
-  most,
-});
+const field = (id: string, quantity: Quantity, least: number, most: number): NumberField =>
+  number(`along-${id}`, quantity, least, most);
 
 function Controls({ set, change, moveFeed, say, numbers, figure }: Parts & Pick<AlongFigureProps, 'figure'>) {
   const { length, feeds } = set;
@@ -225,19 +221,15 @@ function Controls({ set, change, moveFeed, say, numbers, figure }: Parts & Pick<
     onValue: (value: number) => void,
     label = say(one.id),
   ) => (
-    <Slider
+    <FieldSlider
       key={one.id}
       field={one}
       label={label}
       value={value}
-      text={numbers.quantity(value, one.quantity)}
-      least={one.least}
-      most={one.most}
       step={step}
-      problem={say('along-problem-range', {
-        least: numbers.quantity(one.least, one.quantity),
-        most: numbers.quantity(one.most, one.quantity),
-      })}
+      problem="along-problem-range"
+      say={say}
+      numbers={numbers}
       onValue={onValue}
     />
   );

@@ -1,12 +1,12 @@
 // What one can set on a drive: the train, the meter, and every switch.
 import type { BenchMeter } from '../../engine/bench-layout.ts';
-import type { NumberField } from '../../wizards/questions.ts';
+import { number } from '../../wizards/questions.ts';
 import type { Numbers, Say } from '../words.ts';
 import type { DriveSettings } from './drive-layout.ts';
 import { DRIVE_METERS, DRIVE_VEHICLES, frontRange } from './drive-layout.ts';
 import type { DriveFrame } from './drive-run.ts';
 import { DRIVE_POINTS, frontOf, placeOf, pointOf, wayOf } from './drive-run.ts';
-import { Slider } from './Slider.tsx';
+import { FieldSlider } from './FieldSlider.tsx';
 import type { DriveDeeds } from './use-drive.ts';
 
 interface Given {
@@ -114,22 +114,16 @@ export function DriveSwitches({
 }: Given & { readonly settings: DriveSettings; readonly numbers: Numbers }) {
   const slider = (name: 'voltsA' | 'voltsB' | 'loadA' | 'loadB', quantity: 'voltage' | 'current') => {
     const [least, most, step] = quantity === 'voltage' ? ([12, 22, 0.5] as const) : ([0, 5, 0.1] as const);
-    const field: NumberField = { kind: 'number', id: `${id}-${kebab(name)}`, quantity, least, most };
-    const value = settings[name];
     return (
-      <Slider
+      <FieldSlider
         key={name}
-        field={field}
+        field={number(`${id}-${kebab(name)}`, quantity, least, most)}
         label={say(`drive-${kebab(name)}`)}
-        value={value}
-        text={numbers.quantity(value, quantity)}
-        least={least}
-        most={most}
+        value={settings[name]}
         step={step}
-        problem={say('drive-problem', {
-          least: numbers.quantity(least, quantity),
-          most: numbers.quantity(most, quantity),
-        })}
+        problem="drive-problem"
+        say={say}
+        numbers={numbers}
         onValue={(to) => can.change({ [name]: to })}
       />
     );

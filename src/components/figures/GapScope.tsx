@@ -15,6 +15,7 @@ import {
   speedPacket,
 } from '../../engine/signal.ts';
 import type { NumberField } from '../../wizards/questions.ts';
+import { number } from '../../wizards/questions.ts';
 import { Numbers, type Say, sayer } from '../words.ts';
 import { Slider } from './Slider.tsx';
 
@@ -404,13 +405,8 @@ interface ControlsProps {
   readonly change: (some: Partial<Settings>) => void;
 }
 
-const number = (id: string, quantity: 'voltage' | 'count', least: number, most: number): NumberField => ({
-  kind: 'number',
-  id: `scope-${id}`,
-  quantity,
-  least,
-  most,
-});
+const scopeField = (id: string, quantity: 'voltage' | 'count', least: number, most: number): NumberField =>
+  number(`scope-${id}`, quantity, least, most);
 
 const BIT_OF = { bits: 'first-bit', edge: 'bit' } as const;
 
@@ -431,18 +427,18 @@ function Controls({ set, say, numbers, change }: ControlsProps) {
   const bits = packetBits(PACKETS[set.sent]).length;
   return (
     <div class="part">
-      {slider(number('near', 'voltage', 5, 22), set.near, 0.5, (near) => change({ near }))}
-      {set.state !== 'dead' && slider(number('far', 'voltage', 5, 22), set.far, 0.5, (far) => change({ far }))}
-      {set.state === 'late' && slider(number('late', 'count', 0, 20), set.late, 1, (late) => change({ late }))}
+      {slider(scopeField('near', 'voltage', 5, 22), set.near, 0.5, (near) => change({ near }))}
+      {set.state !== 'dead' && slider(scopeField('far', 'voltage', 5, 22), set.far, 0.5, (far) => change({ far }))}
+      {set.state === 'late' && slider(scopeField('late', 'count', 0, 20), set.late, 1, (late) => change({ late }))}
       {set.state === 'rounded' && (
         <>
-          {slider(number('farads', 'count', 0, 4700), set.nanofarads, 10, (nanofarads) => change({ nanofarads }))}
-          {slider(number('ohms', 'count', 0, 20), set.ohms, 1, (ohms) => change({ ohms }))}
+          {slider(scopeField('farads', 'count', 0, 4700), set.nanofarads, 10, (nanofarads) => change({ nanofarads }))}
+          {slider(scopeField('ohms', 'count', 0, 20), set.ohms, 1, (ohms) => change({ ohms }))}
         </>
       )}
       <Choice name="view" options={VIEWS} value={set.view} say={say} onValue={(view) => change({ view })} />
       {set.view !== 'packet' &&
-        slider(number(BIT_OF[set.view], 'count', 1, bits), set.bit, 1, (bit) => change({ bit }))}
+        slider(scopeField(BIT_OF[set.view], 'count', 1, bits), set.bit, 1, (bit) => change({ bit }))}
       <Select name="sent" options={PACKET_IDS} value={set.sent} say={say} onValue={(sent) => change({ sent })} />
       <Select name="joined" options={JOINS} value={set.joined} say={say} onValue={(joined) => change({ joined })} />
     </div>

@@ -3,6 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Judgement, Layout, Stage, Supply } from '../../engine/index.ts';
 import { capacity, chanceAbove, districtLoad, evenness, fleet, histogram, judge } from '../../engine/index.ts';
 import type { NumberField } from '../../wizards/questions.ts';
+import { number } from '../../wizards/questions.ts';
 import { Numbers, type Say, sayer } from '../words.ts';
 import { Histogram } from './Histogram.tsx';
 import { Slider } from './Slider.tsx';
@@ -38,20 +39,8 @@ const layoutOf = (modern: number, older: number, moving: number): Layout => ({
   stored: 0,
 });
 const BAR = 0.05;
-const count = (id: string, least: number, most: number): NumberField => ({
-  kind: 'number',
-  id,
-  quantity: 'count',
-  least,
-  most,
-});
-const current = (id: string, least: number, most: number): NumberField => ({
-  kind: 'number',
-  id,
-  quantity: 'current',
-  least,
-  most,
-});
+const count = (id: string, least: number, most: number): NumberField => number(id, 'count', least, most);
+const current = (id: string, least: number, most: number): NumberField => number(id, 'current', least, most);
 
 function useSlider({ say, numbers }: FigureProps) {
   return (field: NumberField, key: string, value: number, onValue: (value: number) => void) => (

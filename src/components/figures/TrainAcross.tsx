@@ -3,8 +3,9 @@ import { useMemo, useState } from 'preact/hooks';
 import type { CrossingPush, CrossingSide, InPhaseCrossing, Quantity } from '../../engine/index.ts';
 import { crossingInPhase, crossingReversed } from '../../engine/index.ts';
 import type { NumberField } from '../../wizards/questions.ts';
-import { Numbers, type Say, sayer } from '../words.ts';
-import { Slider } from './Slider.tsx';
+import { number } from '../../wizards/questions.ts';
+import { CROSSING_TAGS, Numbers, type Say, sayer } from '../words.ts';
+import { FieldSlider } from './FieldSlider.tsx';
 
 export interface TrainAcrossProps {
   readonly language: string;
@@ -82,14 +83,13 @@ function InPhase({ set, say, numbers }: Parts) {
       />
       {push !== undefined && <Bars {...{ set, say, numbers }} push={push} />}
       <p>
-        <span class={`tag ${TAGS[crossing.verdict]}`}>{say(`across-verdict-${crossing.verdict}`)}</span>{' '}
+        <span class={`tag ${CROSSING_TAGS[crossing.verdict]}`}>{say(`across-verdict-${crossing.verdict}`)}</span>{' '}
         {crossing.reasons.map((reason) => say(`across-reason-${reason}`)).join(' ')}
       </p>
     </>
   );
 }
 
-const TAGS = { fine: 'enough', adjust: 'tight', 'do-not-run': 'short' } as const;
 const letter = (side: 'near' | 'far'): 'A' | 'B' => (side === 'near' ? 'A' : 'B');
 const other = (side: 'A' | 'B'): 'A' | 'B' => (side === 'A' ? 'B' : 'A');
 
@@ -249,29 +249,19 @@ function Bars({ push, say, numbers }: Parts & { readonly push: CrossingPush }) {
   );
 }
 
-const field = (id: string, quantity: Quantity, least: number, most: number): NumberField => ({
-  kind: 'number',
-  id: `across-${id}`,
-  quantity,
-  least,
-  most,
-});
+const field = (id: string, quantity: Quantity, least: number, most: number): NumberField =>
+  number(`across-${id}`, quantity, least, most);
 
 function Controls({ set, say, numbers, change }: Parts & { readonly change: (some: Partial<Settings>) => void }) {
   const slider = (one: NumberField, value: number, step: number, onValue: (value: number) => void) => (
-    <Slider
+    <FieldSlider
       key={one.id}
       field={one}
-      label={say(one.id)}
       value={value}
-      text={numbers.quantity(value, one.quantity)}
-      least={one.least}
-      most={one.most}
       step={step}
-      problem={say('across-problem-range', {
-        least: numbers.quantity(one.least, one.quantity),
-        most: numbers.quantity(one.most, one.quantity),
-      })}
+      problem="across-problem-range"
+      say={say}
+      numbers={numbers}
       onValue={onValue}
     />
   );

@@ -3,10 +3,10 @@ import type { ComponentChildren } from 'preact';
 import type { WalkContext } from '../../wizards/put-it-right.ts';
 import { secondFault } from '../../wizards/put-it-right.ts';
 import { stepOf } from '../../wizards/walk.ts';
+import { useFetched } from '../use-fetched.ts';
 import { Steps } from '../wizard/parts.tsx';
 import type { WalkParts } from './parts.ts';
 import { readFix } from './readers.ts';
-import { useFetched } from './use-fetched.ts';
 import type { FetchedFix } from './words.ts';
 
 interface ProposingProps extends WalkParts {

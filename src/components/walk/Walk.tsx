@@ -4,11 +4,11 @@ import type { ComplaintId } from '../../wizards/faults/index.ts';
 import type { LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right-address.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right-address.ts';
 import type { Language } from '../language.ts';
+import { useFetched } from '../use-fetched.ts';
 import { Numbers, type Say, sayer } from '../words.ts';
 import { Asked } from './Asked.tsx';
 import type { WalkParts } from './parts.ts';
 import { readWalkWords } from './readers.ts';
-import { useFetched } from './use-fetched.ts';
 import { useLater } from './use-later.ts';
 import type { WalkWords } from './words.ts';
 

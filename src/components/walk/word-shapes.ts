@@ -1,5 +1,6 @@
 // The shapes in which the words of a walk are fetched; loaded with the first of them.
 import * as z from 'zod/mini';
+import { CAUTIONS, FIX, SENTENCES } from '../fetched-shapes.ts';
 import type { FetchedFix, WalkWords } from './words.ts';
 
 const text = z.string();
@@ -13,26 +14,8 @@ const CHECK = z.object({
   options: z.record(text, z.object({ label: text, hint: z.optional(text) })),
 });
 
-const WALK_WORDS = z.object({
-  words: z.record(text, text),
-  checks: z.record(text, CHECK),
-  cautions: z.record(text, z.object({ harm: text, do: text })),
-});
-
-const FIX_WORDS = z.object({
-  fix: z.object({
-    title: text,
-    lead: text,
-    short: text,
-    because: text,
-    needs: text,
-    effort: text,
-    steps: z.array(z.object({ do: text, more: z.optional(text), cautions: z.array(text) })),
-    verify: text,
-    next: text,
-  }),
-  cautions: z.record(text, z.object({ harm: text, do: text })),
-});
+const WALK_WORDS = z.object({ words: SENTENCES, checks: z.record(text, CHECK), cautions: CAUTIONS });
+const FIX_WORDS = z.object({ fix: FIX, cautions: CAUTIONS });
 
 export const readWalkWords = (value: unknown): WalkWords => WALK_WORDS.parse(value);
 export const readFix = (value: unknown): FetchedFix => FIX_WORDS.parse(value);

@@ -98,11 +98,11 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
   const elsewhere = linkProblems.filter(
     (problem) => !state.question?.fields.some((field) => field.id === problem.field),
   );
-  const { answerWords, WorkedOut, failed, again } = useAnswer(
-    `${home}work-it-out/${wizard}.json`,
-    load,
-    state.trail.length > 0,
-  );
+  const {
+    value: fetched,
+    failed,
+    again,
+  } = useAnswer(`${home}work-it-out/${wizard}.json`, load, state.trail.length > 0);
 
   return (
     <div class="wizard stage" ref={heading}>
@@ -147,10 +147,10 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
           {say('problem-crash')}
         </p>
       )}
-      {crash === undefined && done && answerWords !== undefined && WorkedOut !== undefined && (
+      {crash === undefined && done && fetched !== undefined && (
         <Outcome
-          answerWords={answerWords}
-          WorkedOut={WorkedOut}
+          answerWords={fetched.answerWords}
+          WorkedOut={fetched.WorkedOut}
           outcome={outcome}
           answers={told}
           questions={questions}

@@ -3,6 +3,7 @@ import { useState } from 'preact/hooks';
 import { SHORT_MARGIN, shortFromLoadTest, tripFinding } from '../../engine/index.ts';
 import { parseField } from '../../wizards/answers.ts';
 import type { NumberField } from '../../wizards/questions.ts';
+import { number } from '../../wizards/questions.ts';
 import type { Numbers, Say } from '../words.ts';
 
 interface Props {
@@ -13,9 +14,9 @@ interface Props {
 }
 
 const FIELDS: Readonly<Record<'open' | 'loaded' | 'ohms', NumberField>> = {
-  open: { kind: 'number', id: 'test-open', quantity: 'voltage', least: 1, most: 40 },
-  loaded: { kind: 'number', id: 'test-loaded', quantity: 'voltage', least: 0.1, most: 40 },
-  ohms: { kind: 'number', id: 'test-ohms', quantity: 'resistance', least: 1, most: 200 },
+  open: number('test-open', 'voltage', 1, 40),
+  loaded: number('test-loaded', 'voltage', 0.1, 40),
+  ohms: number('test-ohms', 'resistance', 1, 200),
 };
 type FieldId = keyof typeof FIELDS;
 const IDS: readonly FieldId[] = ['open', 'loaded', 'ohms'];

@@ -11,6 +11,7 @@ import { atLeast, CROSSING_MOMENTS, STEP_LIMIT, stepSize } from '../../engine/in
 import type { Answers } from '../../wizards/answers.ts';
 import type { Placement } from '../../wizards/which-supply-where-result.ts';
 import { crossingAdvice, placeSupplies } from '../../wizards/which-supply-where-result.ts';
+import { CROSSING_TAGS } from '../words.ts';
 import type { AnswerProps } from './parts.tsx';
 import { Share, Steps, Verify, Workings } from './parts.tsx';
 import { useReckoned } from './reckon.ts';
@@ -141,8 +142,6 @@ function Crossing({ placement, say, numbers, home, fixes }: Props & { readonly p
   );
 }
 
-const TAGS = { fine: 'enough', adjust: 'tight', 'do-not-run': 'short' } as const;
-
 function MomentRow({
   moment,
   result,
@@ -177,7 +176,7 @@ function MomentRow({
         </td>
       ))}
       <td data-label={say('verdict-column')}>
-        <span class={`tag ${TAGS[result.verdict]}`}>{say(`across-verdict-${result.verdict}`)}</span>{' '}
+        <span class={`tag ${CROSSING_TAGS[result.verdict]}`}>{say(`across-verdict-${result.verdict}`)}</span>{' '}
         {result.reasons.map((reason) => say(`across-reason-${reason}`)).join(' ')}
       </td>
     </tr>
