@@ -112,7 +112,7 @@ export function suggestWiring(need: WiringNeed): WiringAdvice | FeedingProblem {
   if (!(rules.trainAmps > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['train'] };
   if (!(rules.trip > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['trip'] };
   const { plan } = need;
-  const now = judge({ kind: 'as-it-is' }, [plan], rules);
+  const now = presentWiring(need);
   if ('because' in now && now.because !== 'no-operating-point') return now;
   const thicker = thickerThan(need, rules);
   const feeders = moreFeeders(plan, rules, undefined);
@@ -284,6 +284,43 @@ function feedersEvery(spacing: number, { rails, bus, feeders }: FeedingPlan, wir
   const reached = even.filter(({ at }) => at <= bus.length);
   return reached.length > feeders.length ? reached : undefined;
 }
+
+/**
+ * The least wiring that makes a plan good whose wires are not laid or not known: the thinnest of the sizes, and with it the widest distance
+ * between feeders, none closer than `closest` metres. The plan's bus and feeders say how they run, their number and the bus's wire do
+ * not count. Undefined where no size does, or the plan cannot be. Source: own-derivation.
+ */
+export function leastWiring(need: WiringNeed, closest: number): WiringCandidate | undefined {
+  const rules = rulesOf(need);
+  const [wire] = need.plan.feeders;
+  if (wire === undefined) return undefined;
+  const spacings = FEEDER_SPACINGS.filter((spacing) => spacing >= closest);
+  const goodWith = (conductor: Conductor, spacing: number): WiringCandidate | undefined => {
+    const feeders = evenFeeders({ spacing }, need.plan.rails, wire);
+    const plan = { ...withBus(need.plan, conductor, rules), feeders };
+    const one = judge(changeTo(spacing, feeders.length, conductor), [plan], { ...rules, bus: conductor });
+    return 'because' in one || !isGood(one) ? undefined : one;
+  };
+  const sizes = [...need.sizes].sort((a, b) => ohmsPerMetre(b, rules.degrees) - ohmsPerMetre(a, rules.degrees));
+  // A size that is not good with the closest feeders is not good with fewer; where the thickest is not, none is.
+  const atBest = (conductor: Conductor) => goodWith(conductor, spacings.at(-1) ?? closest);
+  const thickest = sizes.at(-1);
+  if (thickest === undefined || atBest(thickest) === undefined) return undefined;
+  for (const conductor of sizes) {
+    const best = atBest(conductor);
+    if (best === undefined) continue;
+    for (const spacing of spacings) {
+      const one = goodWith(conductor, spacing);
+      if (one !== undefined) return one;
+    }
+    return best;
+  }
+  return undefined;
+}
+
+/** The wiring of a plan as it is, judged alone. Problems: as of the plan. */
+export const presentWiring = (need: WiringNeed): WiringCandidate | FeedingProblem =>
+  judge({ kind: 'as-it-is' }, [need.plan], rulesOf(need));
 
 function feedersAndBus(plan: FeedingPlan, rules: Rules, thicker: readonly Conductor[]): WiringCandidate | undefined {
   let best: WiringCandidate | undefined;

@@ -21,6 +21,8 @@ export interface FeedingPlan {
     readonly fedAt: number;
     /** Its two ends are joined. */
     readonly ring: boolean;
+    /** Metres of the same pair of wires between the stage and where it feeds the bus, >= 0; absent: none. */
+    readonly lead?: number;
   };
   readonly feeders: readonly Feeder[];
   readonly rails: {
@@ -103,7 +105,8 @@ export function feedingNetwork(plan: FeedingPlan, places: readonly number[] = []
   if (wrong !== undefined) return wrong;
   const bus = busBranches(plan);
   const rails = railBranches(plan, places);
-  const { volts, ohms, limit } = plan.source;
+  const { volts, limit } = plan.source;
+  const ohms = sourceOhms(plan);
   const source = {
     id: 'source',
     plus: bus.nodeAt(plan.bus.fedAt),
@@ -131,6 +134,10 @@ export function feedingNetwork(plan: FeedingPlan, places: readonly number[] = []
   };
 }
 
+/** What lies before the bus: stage, supply and leads, and the bus's own lead there and back, ohms. */
+export const sourceOhms = ({ source, bus }: FeedingPlan): number =>
+  source.ohms + 2 * (bus.lead ?? 0) * bus.ohmsPerMetre;
+
 const above = (value: number): boolean => value > 0 && Number.isFinite(value);
 const problem = (because: FeedingProblem['because'], ...parts: string[]): FeedingProblem => ({
   kind: 'no-solution',
@@ -151,6 +158,7 @@ function wrongPart({ source, bus, feeders, rails }: FeedingPlan): FeedingProblem
   if (notAbove.length > 0) return problem('not-above-zero', ...notAbove);
   const below = [
     ['source', source.ohms] as const,
+    ['bus', bus.lead ?? 0] as const,
     ...rails.joints.map((one, i) => [`joint-${i + 1}`, one.ohms] as const),
   ].filter(([, ohms]) => !(ohms >= 0 && Number.isFinite(ohms)));
   if (below.length > 0) return problem('below-zero', ...below.map(([part]) => part));

@@ -36,6 +36,7 @@ export const WHICH_SUPPLY_OUTCOMES = [
 ] as const;
 
 export const WIRE_IT_OUTCOMES = [
+  'wiring-not-known',
   'wiring-good',
   'more-feeders',
   'thicker-bus',

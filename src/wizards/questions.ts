@@ -145,9 +145,14 @@ export const QUESTIONS = {
   },
   bus: {
     id: 'bus',
+    fields: [number('bus-length', 'length', 0.1, 200), number('bus-wire', 'area', 0.05e-6, 10e-6)],
+  },
+  track: {
+    id: 'track',
     fields: [
-      number('bus-length', 'length', 0.1, 200, { assume: 5 }),
-      number('bus-wire', 'area', 0.05e-6, 10e-6, { assume: 0.75e-6 }),
+      number('track-length', 'length', 0.1, 200),
+      choice('feed-by', ['bus', 'pair'], { assume: 'bus' }),
+      choice('track-shape', ['ends', 'oval'], { assume: 'ends', when: { field: 'feed-by', is: ['pair'] } }),
     ],
   },
   'wire-way': { id: 'wire-way', fields: [choice('wire-way', ['quick', 'detailed'], { assume: 'quick' })] },

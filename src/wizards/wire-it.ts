@@ -8,6 +8,7 @@ export const wireIt = setup({
   actions: { remember: assign({ answers: ({ context, event }) => ({ ...context.answers, ...event.answers }) }) },
   guards: {
     ...SCOPE_GUARDS,
+    fedByOnePair: chose('feed-by', 'pair'),
     knowsFeedersAndRail: chose('wire-way', 'detailed'),
   },
 }).createMachine({
@@ -18,7 +19,16 @@ export const wireIt = setup({
     system: askSystem('scale'),
     scale: { on: { 'user.answer': { target: 'wire-need', actions: 'remember' } } },
     'wire-need': { on: { 'user.answer': { target: 'bus', actions: 'remember' } } },
-    bus: { on: { 'user.answer': { target: 'wire-way', actions: 'remember' } } },
+    bus: { on: { 'user.answer': { target: 'track', actions: 'remember' } } },
+    // One pair of wires has neither a shape nor feeders to count.
+    track: {
+      on: {
+        'user.answer': [
+          { guard: 'fedByOnePair', target: 'rail-kind', actions: 'remember' },
+          { target: 'wire-way', actions: 'remember' },
+        ],
+      },
+    },
     'wire-way': {
       on: {
         'user.answer': [
@@ -40,6 +50,7 @@ export const WIRE_IT_QUESTIONS = [
   'scale',
   'wire-need',
   'bus',
+  'track',
   'wire-way',
   'bus-shape',
   'feeders',

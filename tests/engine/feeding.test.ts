@@ -10,7 +10,7 @@ import {
   trainAlong,
 } from '../../src/engine/feeding.ts';
 import type { WiringCandidate, WiringNeed } from '../../src/engine/feeding-remedies.ts';
-import { FEEDER_SPACINGS, suggestWiring } from '../../src/engine/feeding-remedies.ts';
+import { FEEDER_SPACINGS, leastWiring, presentWiring, suggestWiring } from '../../src/engine/feeding-remedies.ts';
 import type { Load, Network, Operating, Prepared } from '../../src/engine/network.ts';
 import { prepare, solve } from '../../src/engine/network.ts';
 import type { ShortAlong } from '../../src/engine/short-circuit.ts';
@@ -675,5 +675,56 @@ describe('advice on wiring', () => {
     expect(suggestWiring({ plan: { ...plan, feeders: [] }, trainAmps: 1, trip: 3, sizes })).toMatchObject({
       because: 'no-feeder',
     });
+  });
+});
+
+describe('wire between the stage and its bus', () => {
+  const led = (lead: number): FeedingPlan => ({ ...PLAN, bus: { ...PLAN.bus, lead } });
+
+  test('loses there and back what its metres lose, wherever the train stands', () => {
+    const lost = 2 * 3 * 0.0133 * 2;
+    const [without, behind] = [train(PLAN, 2), train(led(3), 2)];
+    near(without.worst.volts - behind.worst.volts, lost, 1e-9);
+    expect(behind.worst.at).toBe(without.worst.at);
+  });
+
+  test('of no metres changes nothing, and of less than none it is refused', () => {
+    expect(train(led(0), 2)).toEqual(train(PLAN, 2));
+    expect(trainAlong(led(-1), 2)).toMatchObject({ because: 'below-zero', parts: ['bus'] });
+  });
+});
+
+describe('the least wiring that is good', () => {
+  const sizes = METRIC_SIZES.map((area) => ({ area, make: 'flexible' as const }));
+  const need = (length: number): WiringNeed => ({
+    plan: { ...PLAN, bus: { ...PLAN.bus, length }, rails: { ...PLAN.rails, length }, feeders: [{ ...WIRE, at: 0 }] },
+    trainAmps: 1,
+    trip: 3,
+    sizes,
+  });
+
+  test('is found among every size and distance: no thinner wire is good at any, no wider distance with that wire', () => {
+    for (const length of [2, 5, 9, 14]) {
+      const least = leastWiring(need(length), 1);
+      if (least?.change.kind !== 'feeders-and-thicker-bus') throw new Error('nothing found');
+      const { conductor, spacing } = least.change;
+      const good = sizes.flatMap(({ area, make }) =>
+        FEEDER_SPACINGS.filter((one) => one >= 1).flatMap((one) => {
+          const { plan, ...rest } = need(length);
+          const bus = { ...plan.bus, ohmsPerMetre: ohmsPerMetre({ area, make }) };
+          const laid = { ...plan, bus, feeders: evenFeeders({ spacing: one }, plan.rails, WIRE) };
+          const judged = presentWiring({ ...rest, plan: laid, bus: { area, make } });
+          return 'verdict' in judged && judged.verdict === 'good' ? [{ area, spacing: one }] : [];
+        }),
+      );
+      const thinnest = Math.min(...good.map(({ area }) => area));
+      expect(conductor.area).toBe(thinnest);
+      expect(spacing).toBe(Math.max(...good.filter(({ area }) => area === thinnest).map((one) => one.spacing)));
+    }
+  });
+
+  test('is none where no size reaches, and none without a feeder to go by', () => {
+    expect(leastWiring(need(150), 1)).toBeUndefined();
+    expect(leastWiring({ ...need(5), plan: { ...need(5).plan, feeders: [] } }, 1)).toBeUndefined();
   });
 });

@@ -289,9 +289,10 @@ function mangled(count: number): string[] {
 describe('how thick the wire must be', () => {
   const WIRE =
     'en/work-it-out/wire-it/?bus-length=12&bus-wire=0.75+mm2&scale=h0&system=two-rail&wire-amps=1.5&wire-trip=3&wire-volts=15&wire-way=quick';
+  const TRACK = '&feed-by=bus&track-length=12';
 
   test('ends in a wire, a distance between feeders, both curves and a test with the person’s own readings', async () => {
-    const { page, problems, close } = await open(WIRE, { width: 360 });
+    const { page, problems, close } = await open(WIRE + TRACK, { width: 360 });
     expect(await heading(page)).toBe('The bus needs thicker wire.');
     expect(await page.locator('.lead').innerText()).toMatch(/bus of 2\.5\smm² and a feeder every 1\sm/);
     expect(await page.locator('.along').count()).toBe(2);
@@ -301,6 +302,31 @@ describe('how thick the wire must be', () => {
     await page.getByText(/A short there would draw about 29/).waitFor();
     await page.locator('#test-loaded').fill('10 V');
     await page.getByText(/would never switch off there/).waitFor();
+    expect(await overflow(page)).toEqual([]);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('a link from before the track was asked for asks for the track alone, then ends where it did', async () => {
+    const { page, problems, close } = await open(WIRE, { width: 360 });
+    expect(await heading(page)).toBe('How long is the track that this wire feeds?');
+    await answer(page, { 'track-length': '12', 'feed-by': 'bus' });
+    expect(await heading(page)).toBe('The bus needs thicker wire.');
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test.each([360, 1280])('says "not known yet", without chart, table or praise, at %i px', async (width) => {
+    const unknown =
+      'en/work-it-out/wire-it/?bus-length=unknown&bus-wire=unknown&feed-by=unknown&scale=h0&system=two-rail&track-length=unknown' +
+      '&wire-amps=unknown&wire-trip=unknown&wire-volts=unknown&wire-way=quick';
+    const { page, problems, close } = await open(unknown, { width });
+    expect(await heading(page)).toMatch(/^Not known yet/);
+    const said = await page.locator('.wizard').innerText();
+    expect(said).toMatch(/For 5\sm of track .* buy at least [\d.]+\smm²/);
+    expect(said).toMatch(/For 10\sm of track .* buy at least [\d.]+\smm²/);
+    expect(said).not.toMatch(/\b(good|enough)\b/i);
+    expect(await page.locator('.wizard :is(.along, table)').count()).toBe(0);
     expect(await overflow(page)).toEqual([]);
     expect(await problems()).toEqual([]);
     await close();

@@ -138,6 +138,8 @@ const WIRE = {
   'wire-amps': '1 A',
   'bus-length': '5 m',
   'bus-wire': '1.5 mm2',
+  'track-length': '5 m',
+  'feed-by': 'bus',
   'wire-way': 'detailed',
   'bus-shape': 'end',
   'feeder-count': '5',
@@ -150,12 +152,25 @@ const WIRE = {
 
 /** "How thick must the wire be?" */
 export const TO_WIRE_IT: Readonly<Record<string, Texts>> = {
+  'wiring-not-known': { ...WIRE, 'bus-wire': 'unknown' },
   'wiring-good': WIRE,
   'more-feeders': { ...WIRE, 'feeder-count': '1', 'rail-kind': 'code-70', joints: 'plain' },
-  'thicker-bus': { ...WIRE, 'bus-length': '20 m', 'bus-wire': '0.5 mm2', 'feeder-count': '12' },
-  'feed-bus-from-middle': { ...WIRE, 'bus-length': '60 m', 'bus-wire': '4 mm2', 'feeder-count': '50' },
+  'thicker-bus': { ...WIRE, 'bus-length': '20 m', 'track-length': '20 m', 'bus-wire': '0.5 mm2', 'feeder-count': '12' },
+  'feed-bus-from-middle': {
+    ...WIRE,
+    'bus-length': '60 m',
+    'track-length': '60 m',
+    'bus-wire': '4 mm2',
+    'feeder-count': '50',
+  },
   'lower-trip-level': { ...WIRE, 'wire-trip': '8 A' },
-  'booster-near-load': { ...WIRE, 'bus-length': '200 m', 'bus-wire': '0.5 mm2', 'wire-amps': '3 A' },
+  'booster-near-load': {
+    ...WIRE,
+    'bus-length': '200 m',
+    'track-length': '200 m',
+    'bus-wire': '0.5 mm2',
+    'wire-amps': '3 A',
+  },
   'out-of-scope-three-rail': { system: 'three-rail' },
   'out-of-scope-battery': { system: 'battery' },
   'out-of-scope-analogue': { system: 'analogue' },

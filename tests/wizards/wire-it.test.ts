@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { DROP_LIMIT, loadedVolts, SHORT_MARGIN } from '../../src/engine/index.ts';
+import { DROP_LIMIT, loadedVolts, METRIC_SIZES, SHORT_MARGIN } from '../../src/engine/index.ts';
 import type { Answers } from '../../src/wizards/answers.ts';
+import { replay } from '../../src/wizards/machine.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/outcomes.ts';
 import { QUESTIONS } from '../../src/wizards/questions.ts';
-import { WIRE_IT_QUESTIONS } from '../../src/wizards/wire-it.ts';
-import type { Wiring } from '../../src/wizards/wire-it-result.ts';
+import { WIRE_IT_QUESTIONS, wireIt } from '../../src/wizards/wire-it.ts';
+import type { NotKnown, Wiring } from '../../src/wizards/wire-it-result.ts';
 import { wire } from '../../src/wizards/wire-it-result.ts';
 import { near } from '../near.ts';
 import { answerTo } from './arbitrary.ts';
@@ -15,8 +16,19 @@ import { told } from './told.ts';
 const LAYOUT = TO_WIRE_IT['wiring-good'] ?? {};
 function wired(more: Readonly<Record<string, string>> = {}): Wiring {
   const found = wire(told({ ...LAYOUT, ...more }));
-  if (found.kind !== 'wiring') throw new Error(`${found.because}: ${found.parts.join()}`);
+  if (found.kind !== 'wiring') throw new Error(`no verdict: ${JSON.stringify(found)}`);
   return found;
+}
+
+function notKnown(more: Readonly<Record<string, string>> = {}): NotKnown {
+  const found = wire(told({ ...LAYOUT, ...more }));
+  if (found.kind !== 'not-known') throw new Error(`a verdict: ${found.outcome}`);
+  return found;
+}
+
+function optionIn(assumptions: NotKnown['assumptions'], field: string): string {
+  const answer = assumptions.find((one) => one.field === field)?.answer;
+  return answer?.kind === 'choice' ? answer.option : 'unknown';
 }
 
 const anyAnswers: fc.Arbitrary<Answers> = fc
@@ -98,16 +110,198 @@ describe('"How thick must the wire be?"', () => {
 
   test('a bus fed from its middle or joined to a ring leaves more at the worst spot than one fed at its end', () => {
     const [end, middle, ring] = ['end', 'middle', 'ring'].map(
-      (shape) => wired({ 'bus-shape': shape, 'bus-length': shape === 'end' ? '10 m' : '5 m' }).now?.volts ?? 0,
+      (shape) =>
+        wired({ 'bus-shape': shape, 'bus-length': shape === 'end' ? '10 m' : '5 m', 'track-length': '10 m' }).now
+          ?.volts ?? 0,
     );
     expect(middle).toBeGreaterThan(end ?? 99);
     expect(ring).toBeGreaterThan(end ?? 99);
   });
 
   test('wire in American gauge is answered in American gauge', () => {
-    const { candidates } = wired({ 'bus-wire': '20 AWG', 'bus-length': '15 m', 'feeder-count': '10' });
+    const { candidates } = wired({
+      'bus-wire': '20 AWG',
+      'bus-length': '15 m',
+      'track-length': '15 m',
+      'feeder-count': '10',
+    });
     const thicker = candidates.flatMap(({ change }) => (change.kind === 'thicker-bus' ? [change.conductor.area] : []));
     expect(thicker.length).toBeGreaterThan(2);
     near(thicker[0] ?? Number.NaN, 0.823e-6, 1e-9);
+  });
+});
+
+describe('wiring that nobody has described', () => {
+  const ALL_UNKNOWN = Object.fromEntries(
+    WIRE_IT_QUESTIONS.flatMap((id) => QUESTIONS[id].fields.map((field) => [field.id, 'unknown'])),
+  );
+
+  test('is never called good: with everything unknown it is not known yet', () => {
+    const found = wire(told(ALL_UNKNOWN));
+    expect(found).toMatchObject({ kind: 'not-known', missing: ['wire', 'way', 'track', 'feeders'] });
+  });
+
+  test.each([
+    ['bus-wire', 'wire'],
+    ['bus-length', 'way'],
+    ['track-length', 'track'],
+  ] as const)('gets no verdict without %s, whatever else is told', (field, part) => {
+    expect(notKnown({ [field]: 'unknown' }).missing).toEqual([part]);
+  });
+
+  test('a link from before the track was asked for gets no verdict on a track as long as its wire', () => {
+    const { 'track-length': _, 'feed-by': __, ...before } = LAYOUT;
+    expect(wire(told({ ...before, 'bus-length': '1 m', 'feeder-count': '1' })).outcome).toBe('wiring-not-known');
+  });
+
+  test('such a link asks for the track alone, and then goes where it went', () => {
+    const { 'track-length': _, 'feed-by': __, ...before } = LAYOUT;
+    expect(replay(wireIt, told(before)).question?.id).toBe('track');
+    const after = replay(wireIt, told({ ...before, 'track-length': '5 m', 'feed-by': 'bus' }));
+    expect([after.question, after.snapshot.value]).toEqual([undefined, 'worked-out']);
+  });
+
+  test('is not good on feeders that nobody has counted, unless one is enough', () => {
+    const uncounted = { 'wire-way': 'quick', 'feeder-count': 'unknown', 'rail-kind': 'unknown', joints: 'unknown' };
+    expect(wired({ 'feeder-count': '3', 'rail-kind': 'unknown' }).outcome).toBe('wiring-good');
+    expect(notKnown(uncounted).missing).toEqual(['feeders']);
+    expect(wired({ ...uncounted, 'bus-length': '1 m', 'track-length': '1 m' }).outcome).toBe('wiring-good');
+  });
+
+  test('bad wiring is bad with every number of feeders that one may have', () => {
+    const thin = { 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '0.75 mm2', 'wire-amps': '1.5 A' };
+    expect(wired({ ...thin, 'wire-way': 'quick', 'feeder-count': 'unknown' }).outcome).toBe('thicker-bus');
+  });
+
+  test('of any answers, none is good without a wire, a way and a track', () => {
+    fc.assert(
+      fc.property(anyAnswers, fc.constantFrom('bus-wire', 'bus-length', 'track-length'), (answers, field) => {
+        expect(wire({ ...answers, [field]: { kind: 'unknown' } }).outcome).toBe('wiring-not-known');
+      }),
+      { numRuns: 20 },
+    );
+  });
+
+  test.each(['z', 'n', 'tt', 'h0', '0', '1'])('speaks of five and of ten metres at scale %s', (scale) => {
+    expect(notKnown({ ...ALL_UNKNOWN, scale }).enough.map(({ track }) => track)).toEqual([5, 10]);
+  });
+
+  // Over ten metres no wire that is sold keeps the large scales' currents within a twentieth lost, only within a tenth.
+  test.each([
+    ['z', 5, 'good'],
+    ['z', 10, 'good'],
+    ['n', 5, 'good'],
+    ['n', 10, 'good'],
+    ['tt', 5, 'good'],
+    ['tt', 10, 'good'],
+    ['h0', 5, 'good'],
+    ['h0', 10, 'good'],
+    ['0', 5, 'good'],
+    ['0', 10, 'bearable'],
+    ['1', 5, 'good'],
+    ['1', 10, 'bearable'],
+  ] as const)(
+    'what it says to buy at scale %s for %i m is %s by the same rules, told as laid',
+    (scale, track, verdict) => {
+      const { enough, assumptions } = notKnown({ ...ALL_UNKNOWN, scale });
+      const one = enough.find(({ track: metres }) => metres === track);
+      if (one?.least?.change.kind !== 'feeders-and-thicker-bus') throw new Error('nothing to buy');
+      const { conductor, count } = one.least.change;
+      const { now, trip } = wired({
+        ...ALL_UNKNOWN,
+        scale,
+        'bus-wire': `${conductor.area * 1e6} mm2`,
+        'bus-length': `${one.way} m`,
+        'track-length': `${track} m`,
+        'feeder-count': String(count),
+        'rail-kind': optionIn(assumptions, 'rail-kind'),
+      });
+      expect(now?.verdict).toBe(verdict);
+      near(now?.drop ?? Number.NaN, one.least.drop, 1e-9);
+      expect(now?.shortAmps).toBeGreaterThanOrEqual(SHORT_MARGIN * trip);
+    },
+  );
+
+  test('what it says to buy is the least: with the next thinner wire no spacing down to a metre is good', () => {
+    const [, ten] = notKnown({ ...ALL_UNKNOWN, system: 'two-rail', scale: 'h0' }).enough;
+    if (ten?.least?.change.kind !== 'feeders-and-thicker-bus') throw new Error('nothing to buy');
+    const bought = ten.least.change.conductor.area;
+    const thinner = METRIC_SIZES.findLast((area) => area < bought);
+    expect(thinner).toBeDefined();
+    for (const count of ['3', '5', '8', '11']) {
+      const laid = wired({
+        'wire-volts': 'unknown',
+        'wire-trip': 'unknown',
+        'wire-amps': 'unknown',
+        'bus-wire': `${(thinner ?? 0) * 1e6} mm2`,
+        'bus-length': '10 m',
+        'track-length': '10 m',
+        'feeder-count': count,
+        'rail-kind': 'code-70',
+        joints: 'plain',
+      });
+      expect(laid.now?.verdict).not.toBe('good');
+    }
+  });
+
+  test('a wire that is there is kept where it is thick enough', () => {
+    const [five] = notKnown({ 'bus-wire': '2.5 mm2', 'track-length': 'unknown' }).enough;
+    expect(five?.least?.change).toMatchObject({ conductor: { area: 2.5e-6 } });
+  });
+
+  test('with the track told, it speaks of that track', () => {
+    expect(notKnown({ 'bus-wire': 'unknown', 'track-length': '7 m' }).enough.map(({ track }) => track)).toEqual([7]);
+  });
+
+  test('a trip current above what the scale bears is not reckoned with', () => {
+    const found = notKnown({ 'bus-wire': 'unknown', 'wire-trip': '8 A' });
+    expect([found.tripLevel.finding, found.trip]).toEqual(['above-ceiling', 5]);
+  });
+
+  test('no wire reaches two hundred metres, and it says so', () => {
+    const { enough } = notKnown({ 'bus-wire': 'unknown', 'bus-length': '200 m', 'track-length': '200 m' });
+    expect(enough.map(({ least }) => least)).toEqual([undefined]);
+  });
+});
+
+describe('one pair of wires to the track, without a bus', () => {
+  const PAIR = { 'feed-by': 'pair', 'bus-length': '1 m', 'rail-kind': 'measured', 'rail-ohms': '100', joints: 'fed' };
+
+  test('is asked for no shape of a bus and no number of feeders', () => {
+    const { 'wire-way': _, 'bus-shape': __, 'feeder-count': ___, ...rest } = LAYOUT;
+    const asked = replay(wireIt, told({ ...rest, 'feed-by': 'pair', 'track-shape': 'ends' })).trail.map(({ id }) => id);
+    expect(asked).toEqual(['system', 'scale', 'wire-need', 'bus', 'track', 'rail-kind']);
+  });
+
+  test('by hand: the far end of four metres hangs on the pair and on all of the rails', () => {
+    const { now } = wired({ ...PAIR, 'track-shape': 'ends', 'track-length': '4 m' });
+    near(now?.volts ?? Number.NaN, 15 - (0.2 + 2 * (1 * 0.0133 + 4 * 0.1)), 1e-9);
+  });
+
+  test('by hand: on an oval of four metres the farthest place has two ways of two metres', () => {
+    const { now } = wired({ ...PAIR, 'track-shape': 'oval', 'track-length': '4 m' });
+    near(now?.volts ?? Number.NaN, 15 - (0.2 + 2 * (1 * 0.0133 + (2 * 0.1) / 2)), 1e-9);
+  });
+
+  test('a metre of pair is no metre of track: the longer the track, the less is left', () => {
+    const volts = ['1 m', '3 m', '9 m'].map((length) => wired({ ...PAIR, 'track-length': length }).now?.volts ?? 0);
+    expect(volts[0]).toBeGreaterThan(volts[1] ?? 99);
+    expect(volts[1]).toBeGreaterThan(volts[2] ?? 99);
+    expect(wired({ ...PAIR, 'track-length': '9 m' }).outcome).not.toBe('wiring-good');
+  });
+
+  test('is not told to move to the middle of a bus that is not there', () => {
+    const { candidates } = wired({ ...PAIR, 'track-length': '30 m' });
+    expect(candidates.map(({ change }) => change.kind)).not.toContain('fed-from-the-middle');
+    expect(candidates.map(({ change }) => change.kind)).toContain('more-feeders');
+  });
+});
+
+describe('a wire that is longer than its track', () => {
+  test('by hand: what it is longer lies between the unit and the rails', () => {
+    const feeders = { 'feeder-count': '1', 'rail-kind': 'measured', 'rail-ohms': '1' };
+    const { now, plan } = wired({ ...feeders, 'bus-length': '8 m', 'track-length': '5 m' });
+    const at = plan.feeders[0]?.at ?? Number.NaN;
+    near(now?.volts ?? Number.NaN, 15 - (0.2 + 2 * ((3 + at) * 0.0133 + 0.3 * 0.039 + (5 - at) * 0.001)), 1e-9);
   });
 });

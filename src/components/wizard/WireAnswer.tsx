@@ -2,7 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import type { WiringCandidate, WiringChange } from '../../engine/index.ts';
 import { DROP_LIMIT, DROP_WANTED, loopLimit, SHORT_MARGIN, worstFaultHeat } from '../../engine/index.ts';
-import type { Wiring } from '../../wizards/wire-it-result.ts';
+import type { NotKnown, WireFound, Wiring } from '../../wizards/wire-it-result.ts';
 import { wire } from '../../wizards/wire-it-result.ts';
 import { Along } from '../figures/Along.tsx';
 import type { Numbers, Say } from '../words.ts';
@@ -17,10 +17,7 @@ export function WireAnswer(props: WorkedOutProps) {
   const fix = fixes[found.outcome];
   if (fix === undefined) return null;
   const headline = say(headlineOf(found));
-  const lead =
-    found.kind === 'wiring'
-      ? leadOf(found, say, numbers)
-      : say(`along-problem-${found.because}`, { part: found.parts.join(', ') });
+  const lead = leadFor(found, say, numbers);
   return (
     <>
       <section class="part">
@@ -30,6 +27,7 @@ export function WireAnswer(props: WorkedOutProps) {
         <p class="lead">{lead}</p>
         {found.kind === 'wiring' && <Given {...props} wiring={found} />}
       </section>
+      {found.kind === 'not-known' && <WhatIsMissing {...props} found={found} />}
       {found.kind === 'wiring' && <Pictures wiring={found} say={say} numbers={numbers} />}
       {found.kind === 'wiring' && <Candidates {...props} wiring={found} />}
       <section class="part">
@@ -54,13 +52,75 @@ interface WithWiring {
   readonly numbers: Numbers;
 }
 
-function headlineOf(found: ReturnType<typeof wire>): string {
+function headlineOf(found: WireFound): string {
+  if (found.kind === 'not-known') return 'wire-headline-wiring-not-known';
   if (found.kind !== 'wiring') return 'wire-headline-nothing-left';
   const bearable = found.outcome === 'wiring-good' && found.now?.verdict === 'bearable';
   return bearable ? 'wire-headline-bearable' : `wire-headline-${found.outcome}`;
 }
 
-function leadOf({ now, chosen, trip, outcome }: Wiring, say: Say, numbers: Numbers): string {
+function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
+  if (found.kind === 'wiring') return leadOf(found, say, numbers);
+  if (found.kind === 'not-known') return say('wire-lead-not-known');
+  return say(`along-problem-${found.because}`, { part: found.parts.join(', ') });
+}
+
+function WhatIsMissing({
+  found,
+  say,
+  numbers,
+  questions,
+}: Pick<WorkedOutProps, 'say' | 'numbers' | 'questions'> & { readonly found: NotKnown }) {
+  const { missing, enough, volts, trainAmps, trip, tripLevel, assumptions } = found;
+  return (
+    <section class="part">
+      <h2>{say('wire-missing-title')}</h2>
+      <ol>
+        {missing.map((part) => (
+          <li key={part}>{say(`wire-missing-${part}`)}</li>
+        ))}
+      </ol>
+      <h2>{say('wire-enough-title')}</h2>
+      <ul>
+        {enough.map((one) => (
+          <li key={one.track}>{enoughWords(one, say, numbers)}</li>
+        ))}
+      </ul>
+      <p>{say('wire-enough-how')}</p>
+      {tripLevel.finding === 'above-ceiling' && (
+        <p>{say('wire-enough-trip', { trip: numbers.amps(tripLevel.ceiling) })}</p>
+      )}
+      <details class="assumed">
+        <summary>
+          {say('wire-enough-given', {
+            volts: numbers.volts(volts),
+            amps: numbers.amps(trainAmps),
+            trip: numbers.amps(trip),
+          })}{' '}
+          {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
+        </summary>
+        <ul>
+          <Assumed assumptions={assumptions} questions={questions} say={say} numbers={numbers} />
+        </ul>
+      </details>
+    </section>
+  );
+}
+
+function enoughWords({ track, way, least }: NotKnown['enough'][number], say: Say, numbers: Numbers): string {
+  const lengths = { track: numbers.metres(track), way: numbers.metres(way) };
+  if (least?.change.kind !== 'feeders-and-thicker-bus') return say('wire-enough-none', lengths);
+  const { conductor, spacing, count } = least.change;
+  return say(count === 1 ? 'wire-enough-one' : 'wire-enough', {
+    ...lengths,
+    wire: numbers.wire(conductor.area),
+    metres: numbers.metres(spacing),
+    n: count,
+    share: numbers.share(least.drop),
+  });
+}
+
+function leadOf({ now, chosen, trip, outcome, pair }: Wiring, say: Say, numbers: Numbers): string {
   const facts = (one: WiringCandidate) => ({
     volts: numbers.volts(one.volts),
     share: numbers.share(one.drop),
@@ -73,18 +133,23 @@ function leadOf({ now, chosen, trip, outcome }: Wiring, say: Say, numbers: Numbe
   const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
   if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
   if (chosen === now) return `${present} ${say(chosen.verdict === 'good' ? 'wire-lead-good' : 'wire-lead-bearable')}`;
-  const what = changeWords(chosen.change, say, numbers);
+  const what = changeWords(chosen.change, pair, say, numbers);
   return `${present} ${say(outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then', { ...facts(chosen), what })}`;
 }
 
-function changeWords(change: WiringChange, say: Say, numbers: Numbers): string {
+function changeWords(change: WiringChange, pair: boolean, say: Say, numbers: Numbers): string {
   switch (change.kind) {
     case 'as-it-is':
       return say('wire-change-as-it-is');
     case 'more-feeders':
-      return say('wire-change-more-feeders', { metres: numbers.metres(change.spacing), n: change.count });
+      return say(pair ? 'wire-change-pair-feeders' : 'wire-change-more-feeders', {
+        metres: numbers.metres(change.spacing),
+        n: change.count,
+      });
     case 'thicker-bus':
-      return say('wire-change-thicker-bus', { wire: numbers.wire(change.conductor.area) });
+      return say(pair ? 'wire-change-pair-thicker' : 'wire-change-thicker-bus', {
+        wire: numbers.wire(change.conductor.area),
+      });
     case 'feeders-and-thicker-bus':
       return say('wire-change-both', {
         wire: numbers.wire(change.conductor.area),
@@ -102,14 +167,15 @@ function changeWords(change: WiringChange, say: Say, numbers: Numbers): string {
 }
 
 function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutProps, 'questions'>) {
-  const { plan, wire: bus, trainAmps, trip, assumptions } = wiring;
+  const { plan, wire: bus, way, pair, trainAmps, trip, assumptions } = wiring;
   return (
     <details class="assumed">
       <summary>
-        {say('wire-given', {
+        {say(pair ? 'wire-given-pair' : 'wire-given', {
           volts: numbers.volts(plan.source.volts),
           wire: numbers.wire(bus.area),
-          length: numbers.metres(plan.bus.length),
+          length: numbers.metres(way),
+          track: numbers.metres(plan.rails.length),
           feeders: plan.feeders.length,
           amps: numbers.amps(trainAmps),
           trip: numbers.amps(trip),
@@ -118,6 +184,7 @@ function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutP
       </summary>
       <ul>
         <Assumed assumptions={assumptions} questions={questions} say={say} numbers={numbers} />
+        {pair && <li>{say('wire-assumed-pair')}</li>}
         <li>{say('wire-assumed-stage', { ohms: numbers.ohms(plan.source.ohms) })}</li>
         <li>{say('wire-assumed-rail', { rail: numbers.quantity(plan.rails.ohmsPerMetre, 'resistance-per-metre') })}</li>
       </ul>
@@ -185,7 +252,7 @@ function Pictures({ wiring, say, numbers }: WithWiring) {
 const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
 
 function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutProps, 'home'>) {
-  const { candidates, chosen, plan, trip, short } = wiring;
+  const { candidates, chosen, plan, trip, short, pair } = wiring;
   const limit = loopLimit(plan.source.volts, trip);
   const heat = worstFaultHeat({ volts: short.volts, ohms: short.weakest.ohms, limit: short.limit }, trip);
   return (
@@ -208,7 +275,7 @@ function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutP
           {candidates.map((one) => (
             <tr key={JSON.stringify(one.change)}>
               <th scope="row">
-                {changeWords(one.change, say, numbers)}
+                {changeWords(one.change, pair, say, numbers)}
                 {one === chosen && <small> {say('remedy-chosen')}</small>}
               </th>
               <td class="num" data-label={say('wire-column-volts')}>
