@@ -31,6 +31,10 @@ const list = place?.querySelector<HTMLElement>('.list');
 let index: Promise<Index> | undefined;
 const load = (): Promise<Index> => {
   index ??= import(/* @vite-ignore */ `${import.meta.env.BASE_URL.replace(/\/*$/, '/')}pagefind/pagefind.js`);
+  // What could not be loaded is asked for again with the next words.
+  index.catch(() => {
+    index = undefined;
+  });
   return index;
 };
 

@@ -1,18 +1,19 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
-import type { CheckWords, FetchedFix, WalkWords } from '../components/walk/words.ts';
+import type { CheckWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/words.ts';
 import type { CautionWords } from '../components/words.ts';
 import { FAULT_MODEL } from '../wizards/faults/index.ts';
-import { cautionsFor, checksFor, complaintsFor } from './entries.ts';
+import { cautionsFor, checksFor, complaintsFor, fixesFor } from './entries.ts';
 import { nameOf } from './href.ts';
 import { wordsOfFix } from './wizard-words.ts';
 import { wordsOf } from './words.ts';
 
-/** Sentences of the walk itself, by the beginnings of their keys. */
-const FRAME =
-  /^(walk-(?!causes|checks|often)|problem-crash$|words-|back$|restart$|continue$|why-we-ask$|answered-so-far$|caution$|copy|copied$|print$|share-text$|need-|picture-)/;
-/** Names of causes, fixes and tools: needed after the first answer. */
-const NAMES = /^(fault-|class-|tool-)/;
+/** Sentences of the first question and of a danger. */
+const FIRST_SENTENCES =
+  /^(walk-(right-now|parts-meant|takes|danger|off-and-cold|left-out-[\w-]+)|problem-crash|words-[\w-]+|back|restart|why-we-ask|caution)$/;
+/** All sentences of a walk, by the beginnings of their keys. */
+const SENTENCES =
+  /^(walk-(?!causes|checks|often)|continue$|answered-so-far$|copy|copied$|print$|share-text$|need-|picture-|fault-|class-|tool-)/;
 
 /** Cautions of the last look, whatever the checks name. */
 const LAST_LOOK = ['still-fed', 'lamp-hot'];
@@ -42,28 +43,53 @@ async function wordsOfChecks(url: URL, wanted: (id: string) => boolean): Promise
 }
 
 const FIRST = new Set(FAULT_MODEL.checks.filter(({ first }) => first === true).map(({ id }) => id));
+/** Fix classes that a danger answer leads to, of whatever check. */
+const DANGERS = new Set(FAULT_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})));
 
-/** What the page says before anything was answered. */
-export async function frameWords(url: URL): Promise<Record<string, string>> {
-  const complaints = await complaintsFor(url);
+/** What the page says before anything was answered, and what it says where the answer means danger. */
+export async function firstSentences(url: URL, complaint: string): Promise<Record<string, string>> {
+  const entry = (await complaintsFor(url)).find(({ id }) => nameOf(id) === complaint);
+  if (entry === undefined) throw new Error(`No words for the complaint "${complaint}"`);
+  const { title, first } = entry.data;
+  const needs = new Set(FAULT_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : [])));
+  const needed = await wordsOf(url, new RegExp(`^need-(${[...needs].join('|')})$`));
   return {
-    ...(await wordsOf(url, FRAME)),
-    ...Object.fromEntries(complaints.map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title])),
+    ...(await wordsOf(url, FIRST_SENTENCES)),
+    ...needed,
+    'walk-first': first,
+    [`complaint-${complaint}`]: title,
   };
 }
 
-/** The checks that come before everything else. */
-export async function firstWords(url: URL): Promise<WalkWords> {
+/** The checks that come before everything else, and every fix that a danger answer leads to, with all their cautions. */
+export async function firstWords(url: URL): Promise<FirstWords> {
   const checks = await wordsOfChecks(url, (id) => FIRST.has(id));
-  const cautions = await cautionWords(url, [...new Set(Object.values(checks).flatMap((check) => check.cautions))]);
-  return { words: {}, checks, cautions };
+  const fixes = (await fixesFor(url)).filter(({ id }) => DANGERS.has(nameOf(id)));
+  const dangers = Object.fromEntries(
+    fixes.map(({ id, data: { title, lead, because, steps } }) => [nameOf(id), { title, lead, because, steps }]),
+  );
+  for (const id of DANGERS) if (dangers[id] === undefined) throw new Error(`No words for the fix "${id}"`);
+  const named = [
+    ...cautionsOf(Object.values(checks)),
+    ...cautionsOf(Object.values(dangers).flatMap(({ steps }) => steps)),
+  ];
+  return { checks, dangers, cautions: await cautionWords(url, [...new Set(named)]) };
 }
 
-/** Everything a walk can say but its fixes. */
+const cautionsOf = (parts: readonly { readonly cautions: readonly string[] }[]): string[] =>
+  parts.flatMap(({ cautions }) => cautions);
+
+/** Everything a walk can say but its fixes and what the page says already. */
 export async function walkWords(url: URL): Promise<WalkWords> {
-  const checks = await wordsOfChecks(url, () => true);
-  const named = new Set([...LAST_LOOK, ...Object.values(checks).flatMap((check) => check.cautions)]);
-  return { words: await wordsOf(url, NAMES), checks, cautions: await cautionWords(url, [...named]) };
+  const there = await firstWords(url);
+  const checks = await wordsOfChecks(url, (id) => !FIRST.has(id));
+  const named = new Set([...LAST_LOOK, ...cautionsOf(Object.values(checks))]);
+  const cautions = await cautionWords(
+    url,
+    [...named].filter((id) => there.cautions[id] === undefined),
+  );
+  const titles = (await complaintsFor(url)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
+  return { words: { ...(await wordsOf(url, SENTENCES)), ...Object.fromEntries(titles) }, checks, cautions };
 }
 
 /** One fix with the cautions of its steps. */

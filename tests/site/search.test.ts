@@ -72,3 +72,14 @@ describe('search', () => {
     await close();
   });
 });
+
+test('a search that could not be loaded says so, and works with the next try once it can be had', async () => {
+  const { page, context, close } = await open('en/search/');
+  await context.route(/pagefind\.js$/, (route) => route.fulfill({ status: 404, body: '' }));
+  await page.locator('main .ask input').fill('underpowered');
+  await page.getByText('The search could not be loaded').waitFor();
+  await context.unrouteAll();
+  await page.locator('main .ask button').click();
+  await page.locator('#results .list a').first().waitFor();
+  await close();
+});

@@ -1,12 +1,14 @@
 // A fix: proposed with its reason, then step by step with its cautions, and "that fixed it" or "that did not help".
 import type { ComponentChildren } from 'preact';
+import { useCallback } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right.ts';
 import { secondFault } from '../../wizards/put-it-right.ts';
 import { stepOf } from '../../wizards/walk.ts';
-import { useFetched } from '../use-fetched.ts';
-import { Steps } from '../wizard/parts.tsx';
+import { NotYet } from '../Missing.tsx';
+import { fetchWords, useLoaded } from '../use-loaded.ts';
+import { Steps } from '../wizard/Steps.tsx';
 import type { WalkParts } from './parts.ts';
-import { readFix } from './readers.ts';
+import { readFix } from './word-shapes.ts';
 import type { FetchedFix } from './words.ts';
 
 interface ProposingProps extends WalkParts {
@@ -19,57 +21,38 @@ interface ProposingProps extends WalkParts {
 export function Proposing(props: ProposingProps) {
   const { fixClass, context, say, numbers, onStart, onNotHelped } = props;
   const step = stepOf(context);
-  const danger = step.kind === 'fix' && step.danger !== undefined;
   const second = context.fixed.length > 0 && secondFault(context) !== undefined;
   return (
     <WithFix {...props}>
-      {({ fix, cautions }) => (
+      {({ fix }) => (
         <section class="part">
-          <p class="small">{say(kicker(danger, second))}</p>
+          <p class="small">{say(second ? 'walk-second' : 'walk-proposal')}</p>
           <h1 class="verdict" tabIndex={-1}>
             {fix.title}
           </h1>
-          {!(danger || second) && step.kind === 'fix' && (
+          {!second && step.kind === 'fix' && (
             <p class="small">{say('walk-chance', { share: numbers.share(step.chance) })}</p>
           )}
           <p class="lead">{fix.lead}</p>
           <p>{fix.because}</p>
-          {danger ? (
-            <>
-              <Steps fix={fix} cautions={cautions} say={say} language={props.language} />
-              <div class="acts">
-                <button class="button" type="button" onClick={onNotHelped}>
-                  {say('walk-off-and-cold')}
-                </button>
-              </div>
-            </>
-          ) : (
-            <>
-              <dl class="brief">
-                <dt>{say('walk-needs')}</dt>
-                <dd>{fix.needs}</dd>
-                <dt>{say('walk-effort')}</dt>
-                <dd>{fix.effort}</dd>
-              </dl>
-              <div class="acts">
-                <button class="button" type="button" onClick={onStart}>
-                  {say('walk-start')}
-                </button>
-                <button class="button quiet" type="button" onClick={onNotHelped}>
-                  {say('walk-not-it', { cause: say(`class-${fixClass}`) })}
-                </button>
-              </div>
-            </>
-          )}
+          <dl class="brief">
+            <dt>{say('walk-needs')}</dt>
+            <dd>{fix.needs}</dd>
+            <dt>{say('walk-effort')}</dt>
+            <dd>{fix.effort}</dd>
+          </dl>
+          <div class="acts">
+            <button class="button" type="button" onClick={onStart}>
+              {say('walk-start')}
+            </button>
+            <button class="button quiet" type="button" onClick={onNotHelped}>
+              {say('walk-not-it', { cause: say(`class-${fixClass}`) })}
+            </button>
+          </div>
         </section>
       )}
     </WithFix>
   );
-}
-
-function kicker(danger: boolean, second: boolean): string {
-  if (danger) return 'walk-danger';
-  return second ? 'walk-second' : 'walk-proposal';
 }
 
 interface FixingProps extends WalkParts {
@@ -115,15 +98,10 @@ export function WithFix({
   say,
   children,
 }: Pick<FixingProps, 'fixClass' | 'home' | 'say'> & { readonly children: (found: FetchedFix) => ComponentChildren }) {
-  const { value, failed, again } = useFetched(`${home}fixes/${fixClass}.json`, readFix);
-  if (value !== undefined) return <>{children(value)}</>;
-  if (!failed) return <p class="small">{'\u00a0'}</p>;
-  return (
-    <p class="problem" role="alert">
-      {say('words-missing')}{' '}
-      <button class="button quiet" type="button" onClick={again}>
-        {say('words-again')}
-      </button>
-    </p>
+  const load = useCallback(
+    async (stop: AbortSignal) => readFix(await fetchWords(`${home}fixes/${fixClass}.json`, stop)),
+    [home, fixClass],
   );
+  const { value, failed, again } = useLoaded(load);
+  return value === undefined ? <NotYet say={say} failed={failed} again={again} /> : <>{children(value)}</>;
 }

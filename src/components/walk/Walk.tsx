@@ -3,24 +3,25 @@ import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, use
 import type { ComplaintId } from '../../wizards/faults/index.ts';
 import type { LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right-address.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right-address.ts';
+import { stepOf } from '../../wizards/walk.ts';
 import type { Language } from '../language.ts';
-import { useFetched } from '../use-fetched.ts';
+import { Missing, NotYet } from '../Missing.tsx';
+import { fetchWords, type Loaded, useLoaded } from '../use-loaded.ts';
 import { Numbers, type Say, sayer } from '../words.ts';
 import { Asked } from './Asked.tsx';
+import { Danger } from './Danger.tsx';
 import type { WalkParts } from './parts.ts';
-import { readWalkWords } from './readers.ts';
 import { useLater } from './use-later.ts';
-import type { WalkWords } from './words.ts';
+import type { DangerWords, FirstWords, WalkWords } from './words.ts';
 
 export interface WalkProps {
   readonly complaint: ComplaintId;
   readonly language: Language;
   /** Start of addresses below the language. */
   readonly home: string;
-  /** Sentences of the walk, and the other complaints by id. */
+  /** Sentences that the first question and a danger need. */
   readonly words: Readonly<Record<string, string>>;
-  /** Checks that can be the first, so that nothing has to be fetched for them. */
-  readonly first: WalkWords;
+  readonly first: FirstWords;
 }
 
 export default function Walk({ complaint, language, home, words, first }: WalkProps) {
@@ -28,12 +29,13 @@ export default function Walk({ complaint, language, home, words, first }: WalkPr
   const { told, leftOut, go, heading } = useAddress();
   const walk = useMemo(() => replayWalk(complaint, told), [complaint, told]);
   const begun = walk.trail.length > 0 || walk.state !== 'safety';
-  const fetched = useFetched(begun ? `${home}put-it-right/words.json` : undefined, readWalkWords);
-  const all = fetched.value ?? first;
+  const loaded = useRest(begun, home);
+  const rest = loaded.value;
+  const all = useMemo(() => allWords(first, rest?.words), [first, rest]);
   const say = useMemo(() => sayer({ ...words, ...all.words }, language), [words, all, language]);
   const [crash] = useErrorBoundary();
-  const rest = useRest(begun);
-  useHeading(heading, `${rest === undefined} ${walk.state} ${walk.check} ${walk.fixClass}`);
+  const danger = dangerOf(walk, first);
+  useHeading(heading, `${rest === undefined && danger === undefined} ${walk.state} ${walk.check} ${walk.fixClass}`);
   if (crash !== undefined) {
     return (
       <p class="problem" role="alert">
@@ -46,13 +48,24 @@ export default function Walk({ complaint, language, home, words, first }: WalkPr
     <div class="wizard stage walk" ref={heading.box}>
       <About complaint={complaint} begun={begun} say={say} />
       {begun && <Acts say={say} back={before(told, walk)} go={go} />}
-      <Troubles leftOut={leftOut} say={say} failed={fetched.failed} again={fetched.again} />
-      <Now {...parts} rest={rest} walk={walk} told={told} checks={all.checks} go={go} />
-      {rest !== undefined && fetched.value !== undefined && (
+      <Troubles leftOut={leftOut} say={say} />
+      {danger !== undefined && (
+        <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
+      )}
+      {danger === undefined && <Now {...parts} rest={rest} walk={walk} told={told} checks={all.checks} go={go} />}
+      {rest !== undefined && (
         <Beside {...parts} rest={rest} complaint={complaint} told={told} walk={walk} checks={all.checks} go={go} />
       )}
+      {begun && rest === undefined && <Awaited loaded={loaded} danger={danger !== undefined} say={say} />}
     </div>
   );
+}
+
+/** What to do first where an answer means danger. */
+function dangerOf({ state, context, fixClass = '' }: WalkNow, { dangers }: FirstWords): DangerWords | undefined {
+  if (state !== 'proposing') return undefined;
+  const step = stepOf(context);
+  return step.kind === 'fix' && step.danger !== undefined ? dangers[fixClass] : undefined;
 }
 
 interface BesideProps extends NowProps {
@@ -104,19 +117,44 @@ interface Heading {
   readonly moved: { current: boolean };
 }
 
-type Rest = typeof import('./rest.ts');
+type Rest = typeof import('./rest.ts') & { readonly words: WalkWords };
 
-/** What a walk needs after its first question. */
-function useRest(wanted: boolean): Rest | undefined {
-  const [rest, setRest] = useState<Rest | undefined>(undefined);
-  useEffect(() => {
-    if (!wanted) return;
-    import('./rest.ts').then(
-      (loaded) => setRest(() => loaded),
-      () => setRest(undefined),
-    );
-  }, [wanted]);
-  return rest;
+/** What a walk needs after its first question: nothing of it is drawn before its words are there. */
+function useRest(wanted: boolean, home: string): Loaded<Rest> {
+  const load = useCallback(
+    async (stop: AbortSignal): Promise<Rest> => {
+      const [rest, words] = await Promise.all([
+        import('./rest.ts'),
+        fetchWords(`${home}put-it-right/words.json`, stop),
+      ]);
+      return { ...rest, words: rest.readWalkWords(words) };
+    },
+    [home],
+  );
+  return useLoaded(wanted ? load : undefined);
+}
+
+/** The words that came with the page, and those that came after. */
+function allWords(first: FirstWords, later: WalkWords | undefined): WalkWords {
+  return {
+    words: later?.words ?? {},
+    checks: { ...first.checks, ...later?.checks },
+    cautions: { ...first.cautions, ...later?.cautions },
+  };
+}
+
+/** In danger nobody waits for what stands beside; that it is missing is said all the same. */
+function Awaited({
+  loaded,
+  danger,
+  say,
+}: {
+  readonly loaded: Loaded<Rest>;
+  readonly danger: boolean;
+  readonly say: Say;
+}) {
+  if (!danger) return <NotYet say={say} failed={loaded.failed} again={loaded.again} />;
+  return loaded.failed ? <Missing say={say} again={loaded.again} /> : null;
 }
 
 /** What the address tells, and how to go on from it. */
@@ -188,36 +226,18 @@ function without(told: Told, check: string): Told {
   return { ...told, seen };
 }
 
-interface TroublesProps {
-  readonly leftOut: readonly LeftOut[];
-  readonly failed: boolean;
-  readonly again: () => void;
-  readonly say: Say;
-}
-
-function Troubles({ leftOut, failed, again, say }: TroublesProps) {
+function Troubles({ leftOut, say }: { readonly leftOut: readonly LeftOut[]; readonly say: Say }) {
+  if (leftOut.length === 0) return null;
   return (
-    <>
-      {leftOut.length > 0 && (
-        <div class="problem" role="alert">
-          <h2>{say('walk-left-out-title')}</h2>
-          <ul>
-            {leftOut.map((one) => (
-              <li key={`${one.name}=${one.given}`}>{say(`walk-left-out-${one.because}`, { ...one })}</li>
-            ))}
-          </ul>
-          <p>{say('walk-left-out-kept')}</p>
-        </div>
-      )}
-      {failed && (
-        <p class="problem" role="alert">
-          {say('words-missing')}{' '}
-          <button class="button quiet" type="button" onClick={again}>
-            {say('words-again')}
-          </button>
-        </p>
-      )}
-    </>
+    <div class="problem" role="alert">
+      <h2>{say('walk-left-out-title')}</h2>
+      <ul>
+        {leftOut.map((one) => (
+          <li key={`${one.name}=${one.given}`}>{say(`walk-left-out-${one.because}`, { ...one })}</li>
+        ))}
+      </ul>
+      <p>{say('walk-left-out-kept')}</p>
+    </div>
   );
 }
 

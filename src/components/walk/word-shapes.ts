@@ -1,4 +1,4 @@
-// The shapes in which the words of a walk are fetched; loaded with the first of them.
+// The shapes in which the words of a walk are fetched; what checks shapes weighs more than the first question.
 import * as z from 'zod/mini';
 import { CAUTIONS, FIX, SENTENCES } from '../fetched-shapes.ts';
 import type { FetchedFix, WalkWords } from './words.ts';

@@ -17,6 +17,16 @@ export interface WalkWords {
   readonly cautions: Readonly<Record<string, CautionWords>>;
 }
 
+/** What comes with the page: checks that can be the first, and what to do where one of the answers means danger. */
+export interface FirstWords {
+  readonly checks: WalkWords['checks'];
+  readonly cautions: WalkWords['cautions'];
+  /** By fix class. */
+  readonly dangers: Readonly<Record<string, DangerWords>>;
+}
+
+export type DangerWords = Pick<FixWords, 'title' | 'lead' | 'because' | 'steps'>;
+
 export interface FetchedFix {
   readonly fix: FixWords;
   readonly cautions: Readonly<Record<string, CautionWords>>;

@@ -11,8 +11,9 @@ import { Slider } from '../figures/Slider.tsx';
 import type { Say } from '../words.ts';
 import type { WorkedOutProps } from './Frame.tsx';
 import { Assumed } from './KnownAnswers.tsx';
-import { Share, Steps, Verify, Workings } from './parts.tsx';
+import { Share, Verify, Workings } from './parts.tsx';
 import { useReckoned } from './reckon.ts';
+import { Steps } from './Steps.tsx';
 
 type Props = WorkedOutProps;
 

@@ -10,13 +10,15 @@ import { answersOf, replay, without } from '../../wizards/machine.ts';
 import type { Question, QuestionId } from '../../wizards/questions.ts';
 import { QUESTIONS } from '../../wizards/questions.ts';
 import type { Language } from '../language.ts';
+import { NotYet } from '../Missing.tsx';
 import type { AnswerWords, QuestionWords, Say } from '../words.ts';
 import { Numbers, sayer } from '../words.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
 import type { AnswerProps } from './parts.tsx';
-import { Share, Steps, Verify } from './parts.tsx';
+import { Share, Verify } from './parts.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
-import type { Load } from './use-answer.ts';
+import { Steps } from './Steps.tsx';
+import type { LoadDrawing } from './use-answer.ts';
 import { useAnswer } from './use-answer.ts';
 
 /** What a page gives its wizard. */
@@ -40,7 +42,7 @@ interface FrameProps extends WizardProps {
   readonly machine: AnyStateMachine;
   readonly ids: readonly QuestionId[];
   /** Loads what draws the answer; asked for once the first question is answered. */
-  readonly load: Load<WorkedOutProps>;
+  readonly load: LoadDrawing<WorkedOutProps>;
 }
 
 export function Frame({ wizard, machine, ids, load, language, home, words, questions }: FrameProps) {
@@ -160,14 +162,7 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
           onAdjust={(next) => go(next, 'replace')}
         />
       )}
-      {done && failed && (
-        <p class="problem" role="alert">
-          {say('words-missing')}{' '}
-          <button class="button quiet" type="button" onClick={again}>
-            {say('words-again')}
-          </button>
-        </p>
-      )}
+      {crash === undefined && done && fetched === undefined && <NotYet say={say} failed={failed} again={again} />}
       <KnownAnswers
         trail={state.trail}
         answers={answers}

@@ -13,8 +13,9 @@ import type { Placement } from '../../wizards/which-supply-where-result.ts';
 import { crossingAdvice, placeSupplies } from '../../wizards/which-supply-where-result.ts';
 import { CROSSING_TAGS } from '../words.ts';
 import type { AnswerProps } from './parts.tsx';
-import { Share, Steps, Verify, Workings } from './parts.tsx';
+import { Share, Verify, Workings } from './parts.tsx';
 import { useReckoned } from './reckon.ts';
+import { Steps } from './Steps.tsx';
 
 interface Props extends AnswerProps {
   readonly answers: Answers;

@@ -9,7 +9,8 @@ import type { Numbers, Say } from '../words.ts';
 import type { WorkedOutProps } from './Frame.tsx';
 import { Assumed } from './KnownAnswers.tsx';
 import { LoadTest } from './LoadTest.tsx';
-import { Share, Steps, Verify, Workings } from './parts.tsx';
+import { Share, Verify, Workings } from './parts.tsx';
+import { Steps } from './Steps.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
   const { answers, say, numbers, fixes, cautions, home, language } = props;

@@ -1,8 +1,9 @@
-// Pieces that both answers share: steps with their cautions, workings, what has been said, sharing.
+// Pieces that both answers share: workings, how to verify, sharing.
 import { useState } from 'preact/hooks';
 import type { Working } from '../../engine/index.ts';
 import type { Language } from '../language.ts';
-import { firstSentence } from '../sentences.ts';
+import { Missing } from '../Missing.tsx';
+import { useLoaded } from '../use-loaded.ts';
 import type { CautionWords, FixWords, Numbers, Say } from '../words.ts';
 
 export interface AnswerProps {
@@ -13,56 +14,6 @@ export interface AnswerProps {
   readonly language: Language;
   /** Start of addresses below the language: `/en/`, with the base in front. */
   readonly home: string;
-}
-
-export function Steps({
-  fix,
-  cautions,
-  say,
-  language,
-}: { fix: FixWords } & Pick<AnswerProps, 'cautions' | 'say' | 'language'>) {
-  const told = new Set<string>();
-  return (
-    <ol class="steps">
-      {fix.steps.map((step) => {
-        const [first, rest] = firstSentence(step.do, language);
-        return (
-          <li key={step.do}>
-            <p>
-              <b>{first}</b> {rest}
-            </p>
-            {step.more !== undefined && <p>{step.more}</p>}
-            {step.cautions.map((id) => {
-              const again = told.has(id);
-              told.add(id);
-              return <Caution key={id} words={cautions[id]} again={again} say={say} language={language} />;
-            })}
-          </li>
-        );
-      })}
-    </ol>
-  );
-}
-
-/** A caution at its step: in full the first time, by its harm where it has been told above. */
-function Caution({
-  words,
-  again,
-  say,
-  language,
-}: { words: CautionWords | undefined; again: boolean } & Pick<AnswerProps, 'say' | 'language'>) {
-  if (words === undefined) return null;
-  const [harm, more] = firstSentence(words.harm, language);
-  return (
-    <div class={again ? 'caution again' : 'caution'}>
-      <svg viewBox="0 0 24 24" role="img" aria-label={say('caution')}>
-        <path d="M12 3 22 21H2ZM12 10v5M12 17.6v.6" />
-      </svg>
-      <p>
-        <b>{harm}</b> {!again && `${more} ${words.do}`}
-      </p>
-    </div>
-  );
 }
 
 export function Verify({ fix, say }: { fix: FixWords; say: Say }) {
@@ -106,17 +57,17 @@ export function Workings({
   );
 }
 
+const loadCode = () => import('./QrCode.tsx');
+
 export function Share({ headline, lead, say }: { headline: string; lead: string; say: Say }) {
   const [told, setTold] = useState('');
-  const [code, setCode] = useState<typeof import('./QrCode.tsx') | undefined>(undefined);
+  const [wanted, setWanted] = useState(false);
+  const code = useLoaded(wanted ? loadCode : undefined);
   const copy = (text: string): void => {
     navigator.clipboard.writeText(text).then(
       () => setTold(say('copied')),
       () => setTold(say('copy-failed')),
     );
-  };
-  const showCode = (): void => {
-    import('./QrCode.tsx').then(setCode, () => setTold(say('words-missing')));
   };
   return (
     <div class="share">
@@ -126,14 +77,15 @@ export function Share({ headline, lead, say }: { headline: string; lead: string;
       <button type="button" onClick={() => copy(say('share-text', { headline, lead, link: location.href }))}>
         {say('copy-text')}
       </button>
-      <button type="button" onClick={showCode}>
+      <button type="button" onClick={() => setWanted(true)}>
         {say('copy-code')}
       </button>
       <button type="button" onClick={() => print()}>
         {say('print')}
       </button>
       <span role="status">{told}</span>
-      {code !== undefined && <code.QrCode text={location.href} label={say('copy-code-label')} />}
+      {code.value !== undefined && <code.value.QrCode text={location.href} label={say('copy-code-label')} />}
+      {code.failed && <Missing say={say} again={code.again} />}
     </div>
   );
 }

@@ -1,0 +1,48 @@
+// What a page loads when it is needed: words and what draws them.
+import { useCallback, useEffect, useState } from 'preact/hooks';
+
+export type Load<Value> = (stop: AbortSignal) => Promise<Value>;
+
+export interface Loaded<Value> {
+  readonly value: Value | undefined;
+  readonly failed: boolean;
+  readonly again: () => void;
+}
+
+/** Loads (nothing while undefined); after a failure only when asked `again`. */
+export function useLoaded<Value>(load: Load<Value> | undefined): Loaded<Value> {
+  const [found, setFound] = useState<{ readonly load: Load<Value>; readonly value: Value } | undefined>(undefined);
+  const [failed, setFailed] = useState(false);
+  const [asked, setAsked] = useState<{ readonly load: Load<Value> | undefined } | undefined>(undefined);
+  const again = useCallback(() => setAsked({ load }), [load]);
+  useEffect(() => {
+    if (load === undefined) return;
+    const stop = new AbortController();
+    const { signal } = stop;
+    setFailed(false);
+    load(signal)
+      .then((value) => setFound({ load, value }))
+      .catch(async () => {
+        if (asked?.load === load) await loadPageAnew(signal);
+        if (!signal.aborted) setFailed(true);
+      });
+    return () => stop.abort();
+  }, [load, asked]);
+  return { value: found?.load === load ? found?.value : undefined, failed, again };
+}
+
+/**
+ * A browser may remember for as long as a page is open that a script could not be had; only the page loaded anew asks for it
+ * again, and its address holds what was told. Nobody is led away from a page that cannot be had itself.
+ */
+async function loadPageAnew(signal: AbortSignal): Promise<void> {
+  const page = await fetch(location.href, { cache: 'no-store', signal }).catch(() => undefined);
+  if (page?.ok === true && !signal.aborted) location.reload();
+}
+
+/** Fetches words; what they are is for the caller to see. */
+export async function fetchWords(address: string, signal: AbortSignal): Promise<unknown> {
+  const response = await fetch(address, { signal });
+  if (!response.ok) throw new Error(`${address}: ${response.status}`);
+  return response.json();
+}

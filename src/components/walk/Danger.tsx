@@ -1,0 +1,28 @@
+// What a danger answer leads to. Drawn with words that came with the page: it needs no line.
+import { Steps } from '../wizard/Steps.tsx';
+import type { WalkParts } from './parts.ts';
+import type { DangerWords } from './words.ts';
+
+interface Props extends Pick<WalkParts, 'say' | 'language' | 'cautions'> {
+  readonly words: DangerWords;
+  readonly onCold: () => void;
+}
+
+export function Danger({ words, say, language, cautions, onCold }: Props) {
+  return (
+    <section class="part">
+      <p class="small">{say('walk-danger')}</p>
+      <h1 class="verdict" tabIndex={-1}>
+        {words.title}
+      </h1>
+      <p class="lead">{words.lead}</p>
+      <p>{words.because}</p>
+      <Steps fix={words} cautions={cautions} say={say} language={language} />
+      <div class="acts">
+        <button class="button" type="button" onClick={onCold}>
+          {say('walk-off-and-cold')}
+        </button>
+      </div>
+    </section>
+  );
+}
