@@ -25,6 +25,19 @@ function sendMissing(folder, response) {
   response.end(existsSync(page) ? readFileSync(page) : '<!doctype html><title>Not found</title><h1>Not found</h1>');
 }
 
+function refuse(response, status, headers = {}) {
+  response.writeHead(status, headers).end();
+}
+
+/** The address that is asked for, or undefined where it cannot be read. */
+function addressOf(request) {
+  try {
+    return new URL(request.url ?? '/', 'http://localhost');
+  } catch {
+    return;
+  }
+}
+
 /** Files with a hash in their name never change; the rest is asked for again. */
 function setHeaders(response, path) {
   const lasting = path.startsWith('/_astro/');
@@ -35,7 +48,9 @@ function setHeaders(response, path) {
 function answerer(folder, base, brotli) {
   const files = sirv(folder, { gzip: true, brotli, etag: true, setHeaders });
   return (request, response) => {
-    const at = new URL(request.url ?? '/', 'http://localhost');
+    if (request.method !== 'GET' && request.method !== 'HEAD') return refuse(response, 405, { allow: 'GET, HEAD' });
+    const at = addressOf(request);
+    if (at === undefined) return refuse(response, 400);
     const missing = () => sendMissing(folder, response);
     let elsewhere;
     try {

@@ -1,4 +1,5 @@
 // The server of npm start and of the tests.
+import { connect } from 'node:net';
 import { afterAll, beforeAll, expect, test } from 'vitest';
 import { serve } from '../../scripts/serve.mjs';
 
@@ -42,4 +43,34 @@ test('a taken port gives the next one', async () => {
   const second = await serve({ folder: 'dist', port: site.port });
   expect(second.port).toBeGreaterThan(site.port);
   await second.close();
+});
+
+/** One request as it is written on the wire, past everything that tidies an address; gives the status. */
+function raw(method: string, target: string): Promise<number> {
+  return new Promise((done, fail) => {
+    let heard = '';
+    const line = connect(site.port, '127.0.0.1', () => {
+      line.write(`${method} ${target} HTTP/1.1\r\nHost: localhost\r\nConnection: close\r\n\r\n`);
+    });
+    line.on('data', (part) => {
+      heard += part.toString('latin1');
+    });
+    line.on('error', fail);
+    line.on('close', () => done(Number(/^HTTP\/1\.1 (\d{3})/.exec(heard)?.[1])));
+  });
+}
+
+test('an address that cannot be read is refused, and the server goes on', async () => {
+  for (const target of ['//', '///', '//?x', 'http://[', 'http://[::1', '//[/club/power/']) {
+    expect([target, await raw('GET', target)]).toEqual([target, 400]);
+  }
+  expect((await ask('/club/power/')).status).toBe(200);
+});
+
+test('only asking is allowed: whatever would change something is refused, with what is allowed', async () => {
+  for (const method of ['POST', 'PUT', 'DELETE', 'PATCH', 'OPTIONS']) {
+    const answer = await fetch(`${site.origin}/club/power/`, { method });
+    expect([method, answer.status, answer.headers.get('allow')]).toEqual([method, 405, 'GET, HEAD']);
+  }
+  expect((await fetch(`${site.origin}/club/power/`, { method: 'HEAD' })).status).toBe(200);
 });
