@@ -1,5 +1,6 @@
 // npm run record: what every address in tests/record/addresses.txt shows a person, word by word and number by number, into
-// reports/record.json. With `--against FILE` it says which addresses show something else than in that file, and what.
+// reports/record.json. With `--only TEXT` only addresses
+// that hold the text. With `--against FILE` it says which addresses show something else than in that file, and what.
 // Lesson figures are also moved by their controls. A change that should change nothing is recorded before and after.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
@@ -11,7 +12,11 @@ import { serve } from './serve.mjs';
 assertNode();
 
 const { values: chosen } = parseArgs({
-  options: { against: { type: 'string' }, to: { type: 'string', default: 'reports/record.json' } },
+  options: {
+    only: { type: 'string', default: '' },
+    against: { type: 'string' },
+    to: { type: 'string', default: 'reports/record.json' },
+  },
 });
 /** Pages looked at at the same time. */
 const TABS = 4;
@@ -106,8 +111,11 @@ const PARTS = ['search', 'title', 'heading', 'text', 'fields', 'links', 'drawn',
 const asText = (value) => (Array.isArray(value) ? value.join(' ') : (value ?? ''));
 
 function compare(before, after) {
+  let compared = 0;
   let different = 0;
   for (const [path, one] of Object.entries(before)) {
+    if (!path.includes(chosen.only)) continue;
+    compared += 1;
     const other = after[path];
     const pairs =
       other === undefined ? [] : [[one, other], ...one.moved.map((each, i) => [each, other.moved[i] ?? {}])];
@@ -125,13 +133,13 @@ function compare(before, after) {
     for (const { part, i, a, b } of found.slice(0, 4))
       console.log(` ${part}${i > 0 ? ` after control ${i}` : ''}\n${difference(a, b)}`);
   }
-  console.log(`\n${Object.keys(before).length} addresses compared, ${different} show something else`);
+  console.log(`\n${compared} addresses compared, ${different} show something else`);
   return different;
 }
 
 const paths = readFileSync(join(ROOT, 'tests/record/addresses.txt'), 'utf8')
   .split('\n')
-  .filter((line) => line !== '');
+  .filter((line) => line !== '' && line.includes(chosen.only));
 const site = await serve({ folder: join(ROOT, 'dist'), base: process.env.BASE_PATH });
 const browser = await chromium.launch(chromiumOptions());
 const shown = {};
