@@ -6,7 +6,7 @@ import { PRECONDITIONS, SOMETHING_ELSE, TOOLS, WORD_CHANCE } from './diagnosis-m
 const BEFORE_COIN: readonly Precondition[] = ['nothing-got-hot', 'load-test-passed'];
 
 /** Throws RangeError naming the row when an id is unknown or double, a list has the wrong length or a number is out of range. */
-export function assertModel({ faults, checks, complaints }: FaultModel): void {
+export function assertModel({ faults, checks, complaints, harms = {} }: FaultModel): void {
   unique(
     'fault',
     faults.map(({ id }) => id),
@@ -22,6 +22,8 @@ export function assertModel({ faults, checks, complaints }: FaultModel): void {
   const known = new Set([...faults.map(({ id }) => id), SOMETHING_ELSE]);
   const fixClasses = new Set(faults.map(({ fixClass }) => fixClass));
   for (const { id, minutes } of faults) positive(minutes, `fault "${id}": minutes`);
+  belong(Object.keys(harms), fixClasses, 'harm: fix class');
+  belong(Object.values(harms).flat(), known, 'harm: fault');
   for (const row of checks) assertRow(row, known, fixClasses);
   for (const { id, priors } of complaints) {
     belong(Object.keys(priors), known, `complaint "${id}": fault`);
@@ -46,6 +48,7 @@ function assertRow(row: CheckRow, faults: ReadonlySet<string>, fixClasses: Reado
   belong(Object.values(row.danger ?? {}), fixClasses, `${name}: fix class`);
   belong(Object.keys(row.establishes ?? {}), options, `${name}: establishing option`);
   belong(Object.values(row.establishes ?? {}).flat(), new Set<Precondition>(PRECONDITIONS), `${name}: precondition`);
+  belong(Object.keys(row.forbids ?? {}), options, `${name}: forbidding option`);
   for (const [of, words] of [['otherwise', row.otherwise] as const, ...Object.entries(row.when)]) {
     assertWords(words, row.options.length, `${name}, ${of}`);
   }

@@ -11,6 +11,11 @@ export interface DiagnosisSettings {
   readonly wrongFixMinutes: number;
   /** Minutes that stand for each risk, 0 to 3. From memory (judgement). */
   readonly riskMinutes: readonly [number, number, number, number];
+  /**
+   * A repair waits while a cause under which it harms is likelier than this, 0 to 1: from `mend` on for any check that tells the two
+   * apart or, where none is left, for the repair of that cause; from `ask` on for a quick check only. From memory (judgement).
+   */
+  readonly harmBelow: { readonly ask: number; readonly mend: number };
   /** Questions after which none is asked any more. */
   readonly mostQuestions: number;
   /** Share of `something-else` where a complaint gives none, 0 to 1. From memory (judgement). */
@@ -25,6 +30,7 @@ export const DIAGNOSIS_SETTINGS: DiagnosisSettings = {
   callMinutes: 60,
   wrongFixMinutes: 10,
   riskMinutes: [0, 1, 6, 30],
+  harmBelow: { ask: 0.005, mend: 0.05 },
   mostQuestions: 14,
   elseShare: 0.03,
   slip: 0,
@@ -37,6 +43,8 @@ export interface NumberedModel {
   /** Shares before any answer are weights > 0; a row with id `something-else` is what no fix mends. */
   readonly faults: readonly (FaultRow & { readonly share: number })[];
   readonly checks: readonly NumberedCheck[];
+  /** Fix class to fault ids under which doing it harms. */
+  readonly harms?: Readonly<Record<string, readonly string[]>>;
 }
 
 export interface NumberedCheck extends Omit<CheckRow, 'otherwise' | 'when'> {
@@ -69,6 +77,8 @@ export interface Compiled {
   /** What a wrong try of each class costs, minutes, and one over it. */
   readonly classCost: Float64Array;
   readonly perCost: Float64Array;
+  /** For each class the places of the faults under which its repair harms. */
+  readonly harms: readonly (readonly number[])[];
   readonly checks: readonly CompiledCheck[];
   /** Place of the first option of each check among all options, with one more entry for the end. */
   readonly optionStart: Int32Array;
@@ -111,7 +121,8 @@ export function compile(model: FaultModel, complaintId: string, settings: Partia
     return { ...row, chances: faults.map(({ id }) => words(id) ?? (id === SOMETHING_ELSE ? anyhow(usual) : usual)) };
   });
   const minutesOf = new Map(model.faults.map((row) => [row.fixClass, row.minutes]));
-  return compileNumbers({ complaint: complaintId, faults, checks }, settings, minutesOf);
+  const { harms = {} } = model;
+  return compileNumbers({ complaint: complaintId, faults, checks, harms }, settings, minutesOf);
 }
 
 function somethingElse(share: number): FaultRow & { readonly share: number } {
@@ -150,6 +161,9 @@ export function compileNumbers(
     classOf,
     classCost,
     perCost: classCost.map((cost) => 1 / cost),
+    harms: classes.map(({ fixClass }) =>
+      (model.harms?.[fixClass] ?? []).map((id) => faults.findIndex((row) => row.id === id)).filter((at) => at >= 0),
+    ),
     checks: model.checks.map(({ chances: _, ...row }) => row),
     optionStart,
     likelihood: likelihoodOf(model.checks, order, all.slip),

@@ -32,6 +32,8 @@ export const PRECONDITIONS = [
   'nothing-got-hot',
   'all-unplugged',
   'load-test-passed',
+  'labels-read',
+  'parts-agree',
 ] as const;
 export type Precondition = (typeof PRECONDITIONS)[number];
 
@@ -65,6 +67,12 @@ export interface CheckRow {
   readonly first?: boolean;
   /** An option that shows a precondition of other checks to hold, such as `{ no: ['nothing-got-hot'] }`. */
   readonly establishes?: Readonly<Record<string, readonly Precondition[]>>;
+  /** What it makes people do, by any names. */
+  readonly acts?: readonly string[];
+  /** Never asked, though an answer that is already known counts. */
+  readonly withheld?: boolean;
+  /** An option after which no check with one of these acts is offered any more. */
+  readonly forbids?: Readonly<Record<string, readonly string[]>>;
 }
 
 export interface ComplaintRow {
@@ -77,6 +85,8 @@ export interface FaultModel {
   readonly faults: readonly FaultRow[];
   readonly checks: readonly CheckRow[];
   readonly complaints: readonly ComplaintRow[];
+  /** Fix class to faults under which doing it harms: it is not proposed while one of them is still possible. */
+  readonly harms?: Readonly<Record<string, readonly string[]>>;
 }
 
 /** The cause that no row describes: never repaired by a fix of ours, so that an honest end is possible. */

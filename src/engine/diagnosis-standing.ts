@@ -36,8 +36,10 @@ export function standingOf(compiled: Compiled, state: WalkState): Standing {
   const asked = new Set([...answers.map(({ check }) => check), ...state.skipped]);
   const blocked = bitsOf(state.cannot ?? []);
   const tools = new Set<Tool>(['eyes', ...state.tools]);
-  const open = Uint8Array.from(compiled.checks, ({ id, tool }, at) => {
-    const free = !asked.has(id) && tools.has(tool) && ((compiled.needs[at] ?? 0) & blocked) === 0;
+  const forbidden = new Set(answers.flatMap(({ check, option }) => rowOf(compiled, check)?.forbids?.[option] ?? []));
+  const open = Uint8Array.from(compiled.checks, ({ id, tool, acts = [], withheld = false }, at) => {
+    const allowed = !(withheld || acts.some((act) => forbidden.has(act)));
+    const free = allowed && !asked.has(id) && tools.has(tool) && ((compiled.needs[at] ?? 0) & blocked) === 0;
     return free ? 1 : 0;
   });
   const canHold = holds | (stillShown(compiled, open) & ~lost);

@@ -5,7 +5,7 @@ import { bitsOf } from './diagnosis-compile.ts';
 import { Weigher } from './diagnosis-weigh.ts';
 
 /** Preconditions that must have been shown to hold; the others are lines to do first. */
-const SHOWN = bitsOf(['nothing-got-hot', 'load-test-passed']);
+const SHOWN = bitsOf(['nothing-got-hot', 'load-test-passed', 'labels-read', 'parts-agree']);
 
 /** Chances, checks that could be asked and preconditions shown to hold, as one reckons with them. */
 export interface Standing {
@@ -24,6 +24,12 @@ export type Choice =
   | { readonly kind: 'ask'; readonly at: number; readonly wasted: number }
   | { readonly kind: 'fix'; readonly at: number; readonly wasted: number }
   | { readonly kind: 'hand-on'; readonly wasted: number };
+
+/** From this far apart a check tells two groups of faults apart. From memory (judgement). */
+const TELLS = 0.6;
+
+/** A check of so few minutes is worth asking though the harm is unlikely. From memory (judgement). */
+const QUICK = 4;
 
 /** Gains smaller than this, in minutes, are none. */
 const NO_GAIN = 1e-9;
@@ -47,8 +53,14 @@ export class Valuer {
     this.#values = new Float64Array(compiled.checks.length);
   }
 
-  /** The choice with the fewest minutes wasted; ties go to the fix, then to the check that looks better one step ahead. */
+  /** The choice with the fewest minutes wasted that does no harm. */
   choose(standing: Standing, ahead: Compiled['settings']['lookAhead']): Choice {
+    const choice = this.#cheapest(standing, ahead);
+    return choice.kind === 'fix' ? this.#harmless(standing, choice) : choice;
+  }
+
+  /** The choice with the fewest minutes wasted; ties go to the fix, then to the check that looks better one step ahead. */
+  #cheapest(standing: Standing, ahead: Compiled['settings']['lookAhead']): Choice {
     const { chances, holds, questions } = standing;
     this.#weigher.perBit = Number.POSITIVE_INFINITY;
     const ranked = questions > 0 ? this.#rank(standing) : [];
@@ -71,6 +83,63 @@ export class Valuer {
     const open = new Uint8Array(standing.open.length);
     for (const at of this.#rank(standing).slice(0, count)) open[at] = 1;
     return { ...standing, open, perBit: this.#weigher.perBit };
+  }
+
+  /** In place of a repair that could harm: a check that tells whether it would, or the repair of the likeliest cause under which it would. */
+  #harmless(standing: Standing, fix: Choice & { readonly kind: 'fix' }): Choice {
+    const { harms, settings, classOf } = this.#compiled;
+    const { chances, questions } = standing;
+    const above = (least: number): number[] =>
+      (harms[fix.at] ?? []).filter((fault) => (chances[fault] ?? 0) > least * sum(chances));
+    const likely = above(settings.harmBelow.mend);
+    const [faults, minutes] =
+      likely.length > 0 ? [likely, Number.POSITIVE_INFINITY] : [above(settings.harmBelow.ask), QUICK];
+    const telling = questions > 0 ? this.#telling(standing, fix.at, faults, minutes) : undefined;
+    if (telling !== undefined) return { kind: 'ask', at: telling, wasted: fix.wasted };
+    const [worst] = likely.sort((a, b) => (chances[b] ?? 0) - (chances[a] ?? 0));
+    return worst === undefined ? fix : { ...fix, at: classOf[worst] ?? fix.at };
+  }
+
+  /** The open check that tells a fix class and these faults apart best, if one does well and damages nothing; or what must come before it. */
+  #telling(standing: Standing, fixClass: number, faults: readonly number[], minutes: number): number | undefined {
+    const { checks, checkCost, classOf } = this.#compiled;
+    const members = [...classOf.keys()].filter((fault) => classOf[fault] === fixClass);
+    let best: number | undefined;
+    let most = TELLS;
+    for (const [at, isOpen] of standing.open.entries()) {
+      const fits = isOpen === 1 && faults.length > 0 && (checks[at]?.risk ?? 0) < 2 && (checkCost[at] ?? 0) <= minutes;
+      const apart = fits ? this.#apart(at, standing.chances, members, faults) : 0;
+      const next = apart > most ? this.#within(standing, at) : undefined;
+      if (next === undefined) continue;
+      most = apart;
+      best = next;
+    }
+    return best;
+  }
+
+  /** The check itself, or one that can show what it still needs; undefined where none can. */
+  #within({ open, holds }: Standing, check: number): number | undefined {
+    const { optionStart, establishes } = this.#compiled;
+    if (isShown(this.#compiled, check, holds)) return check;
+    const shows = (at: number): number =>
+      establishes.slice(optionStart[at], optionStart[at + 1]).reduce((bits, one) => bits | one, holds);
+    return [...open.keys()].find(
+      (at) => open[at] === 1 && isShown(this.#compiled, at, holds) && isShown(this.#compiled, check, shows(at)),
+    );
+  }
+
+  /** How far the answers of two groups of faults lie apart, 0 alike to 1 never the same. */
+  #apart(check: number, chances: Float64Array, some: readonly number[], others: readonly number[]): number {
+    const { optionStart, likelihood } = this.#compiled;
+    const answers = (faults: readonly number[], option: number): number => {
+      const mass = faults.reduce((total, fault) => total + (chances[fault] ?? 0), 0);
+      const row = option * chances.length;
+      return faults.reduce((total, i) => total + ((chances[i] ?? 0) * (likelihood[row + i] ?? 0)) / mass, 0);
+    };
+    let apart = 0;
+    for (let option = optionStart[check] ?? 0; option < (optionStart[check + 1] ?? 0); option++)
+      apart += Math.abs(answers(some, option) - answers(others, option)) / 2;
+    return apart;
   }
 
   /** Open checks, best first when looked at one step ahead; ties in the order of the rows. */

@@ -540,6 +540,13 @@ const standAcross: Answer = (asked) => {
 
 const acrossRound = (layout: BenchLayout): Standing => standAcrossOn(layout, 'locomotive', 'round');
 
+/** What crosses joins the two parts as what stands there does, only for less long. */
+const sparksAtTheGap: Answer = (asked) => {
+  const seen = standAcross(asked);
+  if (seen === undefined) return;
+  return seen === 'sparks-or-ticks' || seen === 'trips-at-once' ? 'spark-or-tick' : 'none';
+};
+
 const twoLamps: Answer = (asked) => {
   const { layout } = asked;
   const gap = gapOf(asked);
@@ -1030,6 +1037,8 @@ const ANSWERS: Readonly<Partial<Record<CheckId, Answer>>> = {
   'feed-from-other-unit': feedFromOtherUnit,
   'track-plug-pulled': trackPlugPulled,
   'each-stage-alone': eachStageAlone,
+  'lamp-on-the-strip': ({ layout }) =>
+    layout.supplies.some(({ mainsOhms }) => mainsOhms > 0) ? 'dims-or-flickers' : 'steady',
   'cool-air': coolAir,
   'computer-and-earth': ({ layout }) => (layout.computerCable ? undefined : 'none-there'),
   'unit-settings': unitSettings,
@@ -1043,6 +1052,7 @@ const ANSWERS: Readonly<Partial<Record<CheckId, Answer>>> = {
   'look-at-feed-wires': lookAtFeedWires,
   'longer-locomotive': longerLocomotive,
   'stand-across': standAcross,
+  'sparks-at-the-gap': sparksAtTheGap,
   'two-lamps': twoLamps,
   'swap-track-wires': swapTrackWires,
   'joint-by-hand': jointByHand,

@@ -2,7 +2,7 @@
 import type { Answer, CheckRow, Compiled, NextStep, Tool } from '../engine/index.ts';
 import { compile, nextStep, questionsLeft } from '../engine/index.ts';
 import type { ComplaintId } from './faults/index.ts';
-import { checksFor, FAULT_MODEL } from './faults/index.ts';
+import { checksOn, FAULT_MODEL } from './faults/index.ts';
 
 /** Three answers in a hundred are given at random: so much is taken from every likelihood. Source: own-derivation, see decision 008. */
 export const SLIP = 0.03;
@@ -15,7 +15,7 @@ const COMPILED = new Map<ComplaintId, Compiled>();
 export function compiledFor(complaint: ComplaintId): Compiled {
   const known = COMPILED.get(complaint);
   if (known !== undefined) return known;
-  const compiled = compile({ ...FAULT_MODEL, checks: checksFor(complaint) }, complaint, SETTINGS);
+  const compiled = compile({ ...FAULT_MODEL, checks: checksOn(complaint) }, complaint, SETTINGS);
   COMPILED.set(complaint, compiled);
   return compiled;
 }

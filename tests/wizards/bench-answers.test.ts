@@ -1,6 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import type { BenchFault, BenchLayout } from '../../src/engine/bench.ts';
-import { BENCH_FAULTS, BENCH_REPAIRS, makeLayout, repaired } from '../../src/engine/bench.ts';
+import {
+  across,
+  BENCH_FAULTS,
+  BENCH_REPAIRS,
+  bridged,
+  empty,
+  idleVolts,
+  LAMP_OHMS,
+  makeLayout,
+  meterReads,
+  repaired,
+} from '../../src/engine/bench.ts';
 import { seeded } from '../../src/engine/random.ts';
 import { answerCheck, BENCH_CHECKS } from '../../src/wizards/bench-answers.ts';
 import { benchCase, showsAs } from '../../src/wizards/bench-complaints.ts';
@@ -98,5 +109,43 @@ describe('A repair of the virtual layout', () => {
   test('that is not known changes nothing', () => {
     const layout = makeLayout(seeded(1));
     expect(repaired(layout, 'no-such-repair')).toBe(layout);
+  });
+});
+
+describe('The meter across a gap whose rails are reversed', () => {
+  const GAP = { same: ['new-gap', 'a'], diagonal: ['new-gap', 'b'] } as const;
+
+  /** Volts from rail A of the old part, with rail B tied to rail B through a lamp. */
+  function readings(layout: BenchLayout) {
+    const tied = bridged(layout, across('test-lamp', ['old-gap', 'b'], ['new-gap', 'b'], LAMP_OHMS));
+    const { world } = empty(tied, 0.01, 'standing');
+    const read = (to: (typeof GAP)[keyof typeof GAP]) =>
+      meterReads(tied, world, ['old-gap', 'a'], to).ac / layout.meter.factor;
+    return { same: read(GAP.same), diagonal: read(GAP.diagonal), rail: idleVolts(layout, 0) };
+  }
+
+  const reversed = SEEDS.flatMap((seed) => benchCase('feed-reversed', 'trips-at-gap', seeded(seed)) ?? []);
+
+  test('shows clearly more on the same rail than on the diagonal, and on no layout the other way round', () => {
+    expect(reversed.length).toBeGreaterThan(3);
+    for (const layout of reversed) {
+      const { same, diagonal } = readings(layout);
+      expect(same).toBeGreaterThan(1.4 * diagonal);
+      expect(answerCheck(layout, 'trips-at-gap', 'meter-same-and-diagonal')).toBe('same-rail-large');
+    }
+  });
+
+  test('with floating units it shows both rail voltages in series there, and the diagonal is not small', () => {
+    const floating = reversed.map(readings).filter(({ diagonal, rail }) => diagonal > 0.7 * rail);
+    expect(floating.length).toBeGreaterThan(0);
+    for (const { same, rail } of floating) expect(same / rail).toBeGreaterThan(1.6);
+  });
+
+  test('with rails that agree it shows near nothing on the same rail and full volts on the diagonal', () => {
+    for (const seed of SEEDS) {
+      const { same, diagonal, rail } = readings(makeLayout(seeded(seed)));
+      expect(same).toBeLessThan(0.2 * rail);
+      expect(diagonal).toBeGreaterThan(0.8 * rail);
+    }
   });
 });

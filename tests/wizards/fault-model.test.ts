@@ -172,7 +172,16 @@ describe('Safety', () => {
     const shown = checks.flatMap(({ id, establishes }) =>
       Object.entries(establishes ?? {}).flatMap(([option, what]) => what.map((one) => `${id} ${option}: ${one}`)),
     );
-    expect(shown).toEqual(['danger-now none: nothing-got-hot', 'load-test firm-everywhere: load-test-passed']);
+    expect(shown).toEqual([
+      'danger-now none: nothing-got-hot',
+      'read-labels all-fit: labels-read',
+      'read-labels volts-differ: labels-read',
+      'read-labels too-few-amps: labels-read',
+      'read-labels unit-too-big: labels-read',
+      'two-lamps both-dark: parts-agree',
+      'load-test firm-everywhere: load-test-passed',
+      'meter-same-and-diagonal diagonal-large: parts-agree',
+    ]);
   });
 
   test('a coin comes only after a good load test, with nothing hot and no vehicle there', () => {

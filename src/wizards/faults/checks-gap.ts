@@ -24,8 +24,8 @@ export const GAP_CHECKS = [
     id: 'stand-across',
     minutes: 2,
     tool: 'eyes',
-    risk: 1,
-    needs: ['nothing-got-hot'],
+    risk: 2,
+    needs: ['nothing-got-hot', 'parts-agree'],
     options: ['trips-at-once', 'sparks-or-ticks', 'speed-or-light-changes', 'stalls', 'nothing'],
     otherwise: [rarely, rarely, rarely, rarely, always],
     when: rows(
@@ -51,6 +51,23 @@ export const GAP_CHECKS = [
     ),
   },
 
+  // From memory: as trains crossed the gap, was there a spark, a ticking or a flicker of the lamps there?
+  // none · spark-or-tick.
+  {
+    id: 'sparks-at-the-gap',
+    minutes: 2,
+    tool: 'eyes',
+    risk: 0,
+    needs: [],
+    options: ['none', 'spark-or-tick'],
+    otherwise: [always, rarely],
+    when: rows(
+      [[rarely, always], ...PHASE, 'skew', 'cutout-mismatch'],
+      [[sometimes, usually], 'booster-role', 'two-auto-reversers', 'hidden-common', 'metal-bodies', ...LOOP],
+      [[usually, sometimes], 'supplies-swapped', 'unlike-supplies', 'frog-cross-district', ...JOINED, 'dirty'],
+    ),
+  },
+
   // Two equal lamps (24 V), one across the gap of each rail, no vehicle near; first show that each part lights a lamp by
   // itself. Which shine?
   // both-dark: both dark or a faint glow · both-light: both clearly light · one-lights: one dark, the other over-bright
@@ -62,6 +79,7 @@ export const GAP_CHECKS = [
     risk: 1,
     needs: ['power-off', 'vehicles-off'],
     options: ['both-dark', 'both-light', 'one-lights'],
+    establishes: { 'both-dark': ['parts-agree'] },
     otherwise: [always, rarely, rarely],
     when: rows(
       [[never, always, rarely], ...PHASE],

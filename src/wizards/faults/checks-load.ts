@@ -76,7 +76,8 @@ export const LOAD_CHECKS = [
       [[rarely, usually, sometimes], 'overload-total', 'stage-limit', 'lamps'],
       // Each unit has a supply of its own, and only one of them is too small.
       [[usually, sometimes, rarely], 'supply-limit', 'supply-hiccup'],
-      [[sometimes, sometimes, sometimes], 'stage-heat', 'supply-heat', 'inrush'],
+      // A bad mains lead can sit behind one supply or behind both.
+      [[sometimes, sometimes, sometimes], 'stage-heat', 'supply-heat', 'inrush', 'mains-sag'],
       [[rarely, always, rarely], 'binding-locomotive', 'wheelset-short', 'address', 'pickup'],
       [[sometimes, rarely, usually], 'thin-wire', 'few-feeds', 'loose-joiner'],
     ),

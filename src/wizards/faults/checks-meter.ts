@@ -65,8 +65,9 @@ export const METER_CHECKS = [
 
   // Both parts on, no vehicle near. Join rail B across the gap through a lamp. Volts from rail A to rail A across the gap,
   // then from A to B across it (the diagonal). Compare the two.
-  // diagonal-large: same rail small, diagonal about the rail voltage (in phase) · same-rail-large: the other way round
-  // (reversed) · both-small: hardly anything in both (one side is dead) · wanders: neither, or it changes.
+  // diagonal-large: same rail near nothing, diagonal about the rail voltage (in phase) · same-rail-large: the same rail clearly
+  // more than the diagonal (reversed: floating units show both rail voltages in series there, and one of them on the diagonal) ·
+  // both-small: one part has no volts from rail to rail · wanders: neither, or it changes.
   {
     id: 'meter-same-and-diagonal',
     minutes: 4,
@@ -74,6 +75,7 @@ export const METER_CHECKS = [
     risk: 0,
     needs: ['vehicles-off'],
     options: ['diagonal-large', 'same-rail-large', 'both-small', 'wanders'],
+    establishes: { 'diagonal-large': ['parts-agree'] },
     otherwise: [always, rarely, rarely, rarely],
     when: rows(
       [[rarely, always, rarely, rarely], ...PHASE, 'reverse-route'],

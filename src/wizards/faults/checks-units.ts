@@ -101,6 +101,13 @@ export const UNIT_CHECKS = [
     risk: 0,
     needs: [],
     options: ['all-fit', 'volts-differ', 'wrong-kind', 'too-few-amps', 'unit-too-big'],
+    // Of the wrong kind: it is not switched on again.
+    establishes: {
+      'all-fit': ['labels-read'],
+      'volts-differ': ['labels-read'],
+      'too-few-amps': ['labels-read'],
+      'unit-too-big': ['labels-read'],
+    },
     otherwise: [usually, rarely, never, rarely, rarely],
     when: rows(
       [[rarely, always, rarely, sometimes, rarely], 'supplies-swapped', 'unlike-supplies'],
@@ -291,6 +298,20 @@ export const UNIT_CHECKS = [
       [[sometimes, never, never, usually], 'mains-sag'],
       [[usually, rarely, rarely, sometimes], 'supply-defect', 'booster-off'],
     ),
+  },
+
+  // A table lamp with a filament or a dimmable one on the socket strip of the supplies: does it dim or flicker when the trouble comes,
+  // or go out when the supplies' own lamps do? Nothing on the strip is touched.
+  // steady · dims-or-flickers.
+  {
+    id: 'lamp-on-the-strip',
+    minutes: 3,
+    tool: 'eyes',
+    risk: 0,
+    needs: [],
+    options: ['steady', 'dims-or-flickers'],
+    otherwise: [always, rarely],
+    when: rows([[rarely, usually], 'mains-sag']),
   },
 
   // Let it cool, then run again with free air (or a fan) around the unit and its supply. How long does it last now?

@@ -1,27 +1,13 @@
 // Which checks go with what people come with: a question about a reversing section, an accessory or a unit that is not connected yet would
 // only be answered with "I cannot tell".
 import type { CheckRow } from '../../engine/diagnosis-model.ts';
-import { FIRST_CHECKS } from './checks-first.ts';
-import { GAP_CHECKS } from './checks-gap.ts';
-import { LOAD_CHECKS } from './checks-load.ts';
-import { METER_CHECKS } from './checks-meter.ts';
-import { PROTECTION_CHECKS } from './checks-protection.ts';
-import { SIGNAL_CHECKS } from './checks-signal.ts';
-import { UNIT_CHECKS } from './checks-units.ts';
-import type { COMPLAINTS } from './complaints.ts';
+import type { Forbidden } from './acts.ts';
+import { ACTS_OF, FORBIDDEN_AFTER, FORBIDS } from './acts.ts';
+import type { CheckId, ComplaintId } from './rows.ts';
+import { ROWS } from './rows.ts';
 
-export const CHECKS = [
-  ...FIRST_CHECKS,
-  ...UNIT_CHECKS,
-  ...SIGNAL_CHECKS,
-  ...GAP_CHECKS,
-  ...LOAD_CHECKS,
-  ...PROTECTION_CHECKS,
-  ...METER_CHECKS,
-] as const;
-
-export type CheckId = (typeof CHECKS)[number]['id'];
-export type ComplaintId = (typeof COMPLAINTS)[number]['id'];
+/** Every check with what it makes people do. */
+export const CHECKS = ROWS.map((row) => ({ ...row, acts: ACTS_OF[row.id], forbids: FORBIDDEN_AFTER[row.id] ?? {} }));
 
 /** With the far part not yet connected nothing can be asked of its unit, its volts or its trains. */
 export const BEFORE_FEEDING: readonly CheckId[] = [
@@ -72,10 +58,35 @@ const NOT: Readonly<Partial<Record<CheckId, readonly ComplaintId[]>>> = {
   'longer-locomotive': ['trips-at-power-on'],
 };
 
-/** The checks that are asked with a complaint, in their order. */
-export function checksFor(complaint: ComplaintId): readonly CheckRow[] {
-  return CHECKS.filter(({ id }) => {
-    if (complaint === 'still-runs-past-gap') return BEFORE_FEEDING.includes(id);
-    return (ONLY[id]?.includes(complaint) ?? true) && !(NOT[id]?.includes(complaint) ?? false);
+/** Checks that are not worth a question with these complaints, though what is known of them counts. */
+const UNASKED: Readonly<Partial<Record<CheckId, readonly ComplaintId[]>>> = {
+  // Where nothing goes off, there is no moment before it and none at which something else happens.
+  'dim-or-snap': ['short-not-noticed'],
+  'what-else-happens': ['short-not-noticed'],
+  // The complaint has said it already.
+  'when-it-happens': ['trips-at-power-on'],
+  'last-change': ['shuts-down-after-swap'],
+  // Nobody looks at turnouts because of a jerk at the gap.
+  'accessories-without-trains': ['jerks-at-gap'],
+};
+
+function fits(id: CheckId, complaint: ComplaintId): boolean {
+  if (complaint === 'still-runs-past-gap') return BEFORE_FEEDING.includes(id);
+  return (ONLY[id]?.includes(complaint) ?? true) && !(NOT[id]?.includes(complaint) ?? false);
+}
+
+/** The checks that say something about a complaint, in their order. One that does what its first line forbids is withheld. */
+export function checksOn(complaint: ComplaintId): readonly CheckRow[] {
+  return CHECKS.filter(({ id }) => fits(id, complaint)).map((check) => {
+    const met = FORBIDS[complaint].filter(({ act }) => check.acts.includes(act));
+    const unasked = UNASKED[check.id]?.includes(complaint) ?? false;
+    if (unasked || met.some(({ until }) => until === undefined)) return { ...check, withheld: true };
+    return { ...check, needs: [...new Set([...check.needs, ...met.flatMap(shownFirst)])] };
   });
 }
+
+const shownFirst = ({ until }: Forbidden) => (until === undefined ? [] : [until]);
+
+/** The checks that are asked with a complaint, in their order. */
+export const checksFor = (complaint: ComplaintId): readonly CheckRow[] =>
+  checksOn(complaint).filter(({ withheld = false }) => !withheld);

@@ -2,12 +2,13 @@
 import type { FaultModel } from '../../engine/diagnosis-model.ts';
 import { COMPLAINTS } from './complaints.ts';
 import { FAULTS } from './faults.ts';
-import type { ComplaintId } from './fitting.ts';
 import { CHECKS } from './fitting.ts';
+import { HARMS } from './harms.ts';
+import type { ComplaintId } from './rows.ts';
 
 export type { FaultId, FixClass } from './faults.ts';
-export type { CheckId, ComplaintId } from './fitting.ts';
-export { BEFORE_FEEDING, CHECKS, checksFor } from './fitting.ts';
+export { BEFORE_FEEDING, CHECKS, checksFor, checksOn } from './fitting.ts';
+export type { CheckId, ComplaintId } from './rows.ts';
 
-export const FAULT_MODEL: FaultModel = { faults: FAULTS, checks: CHECKS, complaints: COMPLAINTS };
+export const FAULT_MODEL: FaultModel = { faults: FAULTS, checks: CHECKS, complaints: COMPLAINTS, harms: HARMS };
 export const COMPLAINT_IDS: readonly ComplaintId[] = COMPLAINTS.map(({ id }) => id);

@@ -1,0 +1,69 @@
+// The first repair that is proposed must not harm, whatever the cause turns out to be.
+import { beforeAll, describe, expect, test } from 'vitest';
+import type { BenchFault } from '../../src/engine/bench.ts';
+import { BENCH_FAULTS } from '../../src/engine/bench.ts';
+import type { Answer, NextStep } from '../../src/engine/index.ts';
+import { posterior, TOOLS } from '../../src/engine/index.ts';
+import { answerCheck } from '../../src/wizards/bench-answers.ts';
+import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import { compiledFor, stepOf } from '../../src/wizards/walk.ts';
+import type { Injected, Walked } from './injected.ts';
+import { allInjected, classOf, injected, WITHOUT_METER, walk } from './injected.ts';
+
+const HARMS = Object.entries(FAULT_MODEL.harms ?? {});
+const RISKY = new Set(HARMS.flatMap(([, faults]) => faults));
+const LAYOUTS = 20;
+
+describe('A cause under which a repair harms', () => {
+  const walks: Walked[] = [];
+
+  beforeAll(() => {
+    for (const one of allInjected(LAYOUTS)) {
+      if (!RISKY.has(one.fault)) continue;
+      for (const tools of [TOOLS, WITHOUT_METER, []]) walks.push(walk(one, { tools }));
+    }
+  }, 120_000);
+
+  const firstOf = (fault: BenchFault) => walks.filter((one) => one.fault === fault).map(({ proposed }) => proposed[0]);
+
+  test('is a leak, or a bad contact on the way from the mains', () => {
+    expect([...RISKY].sort()).toEqual(['leak', 'mains-sag', 'socket-damaged', 'wet-ballast']);
+    expect(walks.length).toBeGreaterThan(150);
+  });
+
+  test.each(BENCH_FAULTS.filter((fault) => RISKY.has(fault)))('%s: never leads to it first', (fault) => {
+    const harmful = HARMS.filter(([, faults]) => faults.includes(fault)).map(([fixClass]) => fixClass);
+    expect(firstOf(fault).filter((first) => first !== undefined && harmful.includes(first))).toEqual([]);
+  });
+
+  test.each(['high-trip', 'supply-limit', 'overload-total'] as const)(
+    'is hardly possible any more where %s leads to it',
+    (fault) => {
+      let proposed = 0;
+      for (let seed = 1; seed <= 12; seed++) {
+        const one = injected(fault, seed);
+        if (one === undefined) continue;
+        const { step, answers } = toProposal(one);
+        if (step.kind !== 'fix' || step.fixClass !== classOf(fault)) continue;
+        proposed += 1;
+        const { causes } = posterior(compiledFor(one.complaint), answers);
+        for (const harmed of FAULT_MODEL.harms?.[step.fixClass] ?? [])
+          expect(causes.find((cause) => cause.fault === harmed)?.chance ?? 0).toBeLessThanOrEqual(0.05);
+      }
+      expect(proposed).toBeGreaterThan(2);
+    },
+  );
+});
+
+/** Goes on until something is proposed. */
+function toProposal({ complaint, layout }: Injected): { step: NextStep; answers: readonly Answer[] } {
+  const answers: Answer[] = [];
+  const skipped: string[] = [];
+  for (;;) {
+    const step = stepOf({ complaint, answers, skipped, tools: WITHOUT_METER, tried: [] });
+    if (step.kind !== 'ask') return { step, answers };
+    const option = answerCheck(layout, complaint, step.check);
+    if (option === undefined) skipped.push(step.check);
+    else answers.push({ check: step.check, option });
+  }
+}

@@ -1,0 +1,95 @@
+// What a complaint's first line forbids, no check of that complaint makes people do.
+import { describe, expect, test } from 'vitest';
+import type { Tool } from '../../src/engine/index.ts';
+import { TOOLS } from '../../src/engine/index.ts';
+import { ACTS, ACTS_OF, FORBIDS } from '../../src/wizards/faults/acts.ts';
+import type { CheckId, ComplaintId } from '../../src/wizards/faults/index.ts';
+import { CHECKS, COMPLAINT_IDS, checksFor, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import type { Told } from '../../src/wizards/put-it-right-address.ts';
+import { CANNOT, NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right-address.ts';
+import { wordsOf } from '../content/folder.ts';
+
+const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
+const actsOf = (check: string): readonly string[] => FAULT_MODEL.checks.find(({ id }) => id === check)?.acts ?? [];
+const offered = (complaint: ComplaintId): string[] => checksFor(complaint).map(({ id }) => id);
+
+const FIRST_LINES = new Map(wordsOf('en', 'complaints').map(({ id, data }) => [id, data['first']]));
+
+/** Every check that a walk offers when nothing more can be checked, with these answers given before. */
+function offeredAfter(complaint: ComplaintId, seen: Readonly<Record<string, string>>, tried: readonly string[] = []) {
+  let told: Told = { ...NOTHING_TOLD, seen, tools: ALL_TOOLS, tried };
+  const met: string[] = [];
+  for (let walk = replayWalk(complaint, told); walk.check !== undefined; walk = replayWalk(complaint, told)) {
+    met.push(walk.check);
+    told = { ...told, seen: { ...told.seen, [walk.check]: CANNOT } };
+  }
+  return met;
+}
+
+describe('What the first line of a complaint forbids', () => {
+  test.each(COMPLAINT_IDS)('%s: stands there in its words', (complaint) => {
+    for (const { says } of FORBIDS[complaint]) expect(FIRST_LINES.get(complaint)).toContain(says);
+  });
+
+  test.each(COMPLAINT_IDS)('%s: no check that is offered there does it', (complaint) => {
+    for (const { act, until } of FORBIDS[complaint]) {
+      for (const { id, acts = [], needs } of checksFor(complaint)) {
+        if (!acts.includes(act)) continue;
+        if (until === undefined) expect.fail(`${id} ${act}`);
+        expect(needs, `${id} ${act}`).toContain(until);
+      }
+    }
+  });
+
+  test('every check says what it makes people do, in acts that are known', () => {
+    expect(Object.keys(ACTS_OF).sort()).toEqual(CHECKS.map(({ id }) => id).sort());
+    for (const { id } of CHECKS) for (const act of actsOf(id)) expect(ACTS).toContain(act);
+    expect(ACTS.filter((act) => !CHECKS.some(({ id }) => actsOf(id).includes(act)))).toEqual([]);
+  });
+
+  test('a train is not sent over a gap that shorts, nor left standing across it', () => {
+    for (const id of ['stand-across', 'longer-locomotive', 'uncouple', 'halve-the-trains'])
+      expect(offered('trips-at-gap')).not.toContain(id);
+    expect(offered('jerks-at-gap')).not.toContain('stand-across');
+    expect(offered('ignores-commands')).not.toContain('longer-locomotive');
+  });
+
+  test('after an exchange of supplies nothing is switched on before the labels were read', () => {
+    const met = offeredAfter('shuts-down-after-swap', { 'danger-now': 'none' });
+    const labels = met.indexOf('read-labels');
+    expect(labels).toBeGreaterThanOrEqual(0);
+    expect(met.slice(0, labels).filter((check) => actsOf(check).includes('switches-on'))).toEqual([]);
+  });
+
+  test('nor is it where the labels could not be read, or a supply is of the wrong kind', () => {
+    for (const seen of [CANNOT, 'wrong-kind']) {
+      const met = offeredAfter('shuts-down-after-swap', { 'danger-now': 'none', 'read-labels': seen }, [
+        'wrong-supply-kind',
+      ]);
+      expect(met.filter((check) => actsOf(check).includes('switches-on'))).toEqual([]);
+    }
+  });
+
+  test.each(COMPLAINT_IDS)('%s: after heat nothing is switched on for a check', (complaint) => {
+    for (const heat of ['warm-or-was-hot', 'smoke-heat-or-damage']) {
+      const met = offeredAfter(complaint, { 'danger-now': heat }, ['switch-off-now']);
+      expect(met.filter((check) => actsOf(check).includes('switches-on'))).toEqual([]);
+      expect(met.length).toBeGreaterThan(3);
+    }
+  });
+});
+
+describe('A locomotive that stands across the gap', () => {
+  const row = (id: CheckId) => FAULT_MODEL.checks.find((check) => check.id === id);
+
+  test('can damage something, and waits until lamps or a meter have shown that the two parts agree', () => {
+    expect(row('stand-across')?.risk).toBe(2);
+    expect(row('stand-across')?.needs).toContain('parts-agree');
+    expect(row('two-lamps')?.establishes).toEqual({ 'both-dark': ['parts-agree'] });
+    expect(row('meter-same-and-diagonal')?.establishes).toEqual({ 'diagonal-large': ['parts-agree'] });
+  });
+
+  test.each(COMPLAINT_IDS)('%s: is never asked for before', (complaint) => {
+    expect(offeredAfter(complaint, { 'danger-now': 'none' })).not.toContain('stand-across');
+  });
+});
