@@ -1,3 +1,6 @@
+const { globSync } = require('node:fs');
+const { dirname } = require('node:path');
+
 // The one-way rule: engine <- wizards <- components <- layouts, pages. Each comment is what a wrong import is told.
 const room = (name, comment, mayReach) => ({
   name: `${name}-stays-in-its-room`,
@@ -14,7 +17,24 @@ const types = (name, comment, mayReach) => ({
   to: { path: '^src/', pathNot: mayReach, dependencyTypes: ['type-only'] },
 });
 
+/**
+ * The folders with doors: what is in them is reached from outside by their index.ts only.
+ * @param {string} root the folder that holds src
+ */
+const doorsOf = (root) =>
+  globSync('src/{engine,wizards,components}/**/index.ts', { cwd: root })
+    .map((door) => dirname(door).replaceAll('\\', '/'))
+    .filter((folder) => folder !== 'src/wizards')
+    .map((folder) => ({
+      name: `${folder}-has-a-door`,
+      severity: 'error',
+      comment: `${folder} is entered by its index.ts only.`,
+      from: { path: '^src/', pathNot: `^${folder}/` },
+      to: { path: `^${folder}/`, pathNot: `^${folder}/index\\.ts$` },
+    }));
+
 module.exports = {
+  doorsOf,
   forbidden: [
     room('engine', 'the engine imports nothing outside src/engine.', ['^src/engine/']),
     types('engine', 'the engine imports nothing outside src/engine, not even a type.', ['^src/engine/']),

@@ -1,7 +1,7 @@
 import { defineConfig } from 'vitest/config';
 
 /** The folders of tests, in the order of the rooms; `site` needs a built site and a browser. */
-const folders = ['engine', 'wizards', 'content', 'reference'];
+const folders = ['engine', 'wizards', 'judge', 'content', 'reference'];
 
 export default defineConfig({
   test: {

@@ -3,7 +3,7 @@ import { spawn, spawnSync } from 'node:child_process';
 import { existsSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-export const ROOT = fileURLToPath(new URL('../', import.meta.url));
+export const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
 const NEEDED_NODE = [22, 12];
 

@@ -3,8 +3,8 @@ import { assertNode } from './machine.mjs';
 
 assertNode();
 
-const { enoughCurrent } = await import('../src/wizards/enough-current.ts');
-const { whichSupplyWhere } = await import('../src/wizards/which-supply-where.ts');
+const { enoughCurrent } = await import('../src/wizards/enough-current/flow.ts');
+const { whichSupplyWhere } = await import('../src/wizards/which-supply-where/flow.ts');
 
 for (const machine of [enoughCurrent, whichSupplyWhere]) {
   console.log(`\n${machine.id}`);

@@ -4,7 +4,7 @@ import { spawnSync } from 'node:child_process';
 import { statSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 
-const root = new URL('../', import.meta.url);
+const root = new URL('..', import.meta.url);
 const changed = (file) => statSync(new URL(file, root), { throwIfNoEntry: false })?.mtimeMs ?? 0;
 
 if (changed('node_modules/.package-lock.json') < changed('package-lock.json')) {

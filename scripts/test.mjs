@@ -104,8 +104,8 @@ const lint = async () =>
 
 async function unit() {
   const rows = await tests(
-    ['rooms', 'engine', 'wizards', 'content', 'reference'],
-    ['rooms', 'engine', 'wizards', 'content', 'reference'],
+    ['rooms', 'engine', 'wizards', 'judge', 'content', 'reference'],
+    ['rooms', 'engine', 'wizards', 'judge', 'content', 'reference'],
   );
   return hasCommand('ngspice') ? rows : [...rows, ...couldNotRun('circuits by ngspice', 'ngspice is not installed')];
 }

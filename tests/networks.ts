@@ -1,5 +1,5 @@
 // Networks that several tests solve: a bus and both rails as they lie on layouts, and ladders.
-import type { Branch, CurrentLoad, Network, Source } from '../src/engine/network.ts';
+import type { Branch, CurrentLoad, Network, Source } from '../src/engine/circuit/parts.ts';
 
 /** One supply between `plus` and the reference `0`. */
 export const supply = (volts: number, ohms: number, plus = 's', more: Partial<Source> = {}): Source => ({

@@ -64,4 +64,39 @@ describe('in a made-up project', () => {
     expect(found.crossings.join('\n')).toContain(`${path} imports`);
     expect(found.crossings.join('\n')).toContain(`broke into ${into}`);
   });
+
+  const doors = {
+    'src/engine/index.ts': "export { demand } from './power/index.ts';\n",
+    'src/engine/power/index.ts': "export { demand } from './demand.ts';\n",
+    'src/engine/power/demand.ts': "import { half } from './kernels.ts';\nexport const demand = half;\n",
+    'src/engine/power/kernels.ts': 'export const half = 0.5;\n',
+    'src/engine/wiring/wire.ts': "import { demand } from '../power/index.ts';\nexport const wire = demand;\n",
+    'src/wizards/plan.ts': "import { demand } from '../engine/index.ts';\nexport const plan = demand;\n",
+  };
+
+  test('a folder is entered by its door, and its own files know each other', async () => {
+    expect(await crossings(project(doors))).toEqual({ looked: 6, crossings: [] });
+  });
+
+  test.each([
+    [
+      'src/engine/wiring/wrong.ts',
+      "import { half } from '../power/kernels.ts';\nexport const wrong = half;\n",
+      'src/engine/power',
+    ],
+    [
+      'src/wizards/wrong.ts',
+      "import { demand } from '../engine/power/index.ts';\nexport const wrong = demand;\n",
+      'src/engine',
+    ],
+    [
+      'src/pages/wrong.astro',
+      "---\nimport { half } from '../engine/power/kernels.ts';\n---\n{half}\n",
+      'src/engine/power',
+    ],
+  ])('%s may not go round a door', async (path, text, room) => {
+    const found = await crossings(project({ ...doors, [path]: text }));
+    expect(found.crossings.join('\n')).toContain(`${path} imports`);
+    expect(found.crossings.join('\n')).toContain(`it went round the door; ${room} is entered by its index.ts only.`);
+  });
 });

@@ -1,21 +1,19 @@
 // Fleets, supplies and units that several tests speak of.
-import type {
-  Capacity,
-  DemandInput,
-  Draw,
-  Judgement,
-  Layout,
-  Span,
-  Stage,
-  Supply,
-  Verdict,
-} from '../src/engine/index.ts';
-import { capacity, constant, districtLoad, even, fleet, judge } from '../src/engine/index.ts';
+import type { Capacity, Stage, Supply } from '../src/engine/power/capacity.ts';
+import { capacity } from '../src/engine/power/capacity.ts';
+import type { DemandInput } from '../src/engine/power/demand.ts';
+import { constant, even } from '../src/engine/power/demand.ts';
+import type { Fleet } from '../src/engine/power/fleet.ts';
+import { countedTrains, districtLoad } from '../src/engine/power/fleet.ts';
+import type { Draw } from '../src/engine/power/kernels.ts';
+import type { Judgement, Verdict } from '../src/engine/power/rules.ts';
+import { judge } from '../src/engine/power/rules.ts';
+import type { Span } from '../src/engine/units.ts';
 
 /** H0 locomotives without anything else on the track, at the default draws. */
-export function h0(modern: number, older: number, moving: number): Layout {
+export function h0(modern: number, older: number, moving: number): Fleet {
   return {
-    trains: fleet('h0', modern, older, 0),
+    trains: countedTrains('h0', modern, older, 0),
     moving,
     coaches: 0,
     lamps: 'filament',
@@ -35,13 +33,13 @@ export const unit = (limit: number, more: Partial<Stage> = {}): Stage => ({
   ...more,
 });
 
-export function judged(layout: Layout, able: Pick<Capacity, 'hard' | 'usable'>): Judgement {
-  return judge(districtLoad(layout), able);
+export function judged(fleet: Fleet, able: Pick<Capacity, 'hard' | 'usable'>): Judgement {
+  return judge(districtLoad(fleet), able);
 }
 
-/** The verdict on a layout with one supply on a unit that passes any amount of it. */
-export function verdictOn(layout: Layout, amps: number): Verdict {
-  return judged(layout, capacity(dc(amps), unit(amps))).verdict;
+/** The verdict on a fleet with one supply on a unit that passes any amount of it. */
+export function verdictOn(fleet: Fleet, amps: number): Verdict {
+  return judged(fleet, capacity(dc(amps), unit(amps))).verdict;
 }
 
 /** Trains of one kind that draw nothing while they stand. */

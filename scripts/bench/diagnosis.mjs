@@ -1,6 +1,8 @@
 // The next step of a diagnosis: a made-up model of sixty faults and sixty checks, and the model of the site.
-import { compile, compileNumbers, nextStep, TOOLS } from '../../src/engine/index.ts';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import { compile, compileNumbers } from '../../src/engine/diagnosis/compile.ts';
+import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
+import { TOOLS } from '../../src/engine/diagnosis/model.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { randomModel } from '../../tests/reference/best-repair.ts';
 import { calibrate, medianTime, ms } from './clock.mjs';
 

@@ -1,7 +1,8 @@
 // The engine against its yardsticks: the exact demand beside a simulation of a million moments, how long a large fleet takes, and networks
 // beside a textbook elimination and a general library.
 import { lusolve, matrix, sparse } from 'mathjs';
-import { chanceAbove, demand, even, seeded } from '../../src/engine/index.ts';
+import { chanceAbove, demand, even } from '../../src/engine/power/demand.ts';
+import { seeded } from '../../src/engine/random.ts';
 import { calibrate, median, medianTime, ms, time } from './clock.mjs';
 import { diagnosis } from './diagnosis.mjs';
 import { networks } from './networks.mjs';

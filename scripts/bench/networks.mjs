@@ -1,5 +1,7 @@
 // Networks beside a textbook elimination and a general library. Runs in Node and, with the types taken out, in a browser.
-import { impedanceAlong, lowestOnWay, prepare, solve } from '../../src/engine/network.ts';
+import { impedanceAlong, lowestOnWay } from '../../src/engine/circuit/along.ts';
+import { prepare } from '../../src/engine/circuit/matrix.ts';
+import { solve } from '../../src/engine/circuit/solve.ts';
 import { calibrate, medianTime, ms } from './clock.mjs';
 
 const STATIONS = 133;

@@ -11,7 +11,7 @@ import { SIGNS, TEXT } from './characters.mjs';
 /** Bytes that all faces together may weigh. */
 export const MOST_BYTES = 32 * 1024;
 
-const root = new URL('../../', import.meta.url);
+const root = new URL('../..', import.meta.url);
 const cache = new URL('node_modules/.cache/fonts/', root);
 
 const face = (packageName, file, characters, cutting = {}) => ({

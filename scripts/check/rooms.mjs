@@ -1,38 +1,69 @@
-// Who imports whom: the one-way rule over TypeScript files by .dependency-cruiser.cjs, and over MDX by a look at its
-// import lines. (Biome sees the imports in .astro files, see biome.json.)
+// Who imports whom: the one-way rule and the doors of folders, over TypeScript files by .dependency-cruiser.cjs, over MDX
+// and pages by a look at their import lines. (Biome sees the imports in .astro files, see biome.json.)
 import { existsSync, globSync, readFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { dirname, join, relative } from 'node:path';
 import { cruise } from 'dependency-cruiser';
 import { ROOT } from '../machine.mjs';
 
-const { forbidden, options } = createRequire(import.meta.url)('../../.dependency-cruiser.cjs');
+const { doorsOf, forbidden, options } = createRequire(import.meta.url)('../../.dependency-cruiser.cjs');
 
 const roomOf = (path) => /^src\/[^/]+(?=\/)/.exec(path)?.[0] ?? path;
 
 const sentence = (from, to, because) =>
   `${from} imports ${to}: ${roomOf(from)} broke into ${roomOf(to.replace(/^.*node_modules/, 'node_modules'))}; ${because}`;
 
+const roundTheDoor = (from, to, because) => `${from} imports ${to}: it went round the door; ${because}`;
+
 /** @param {string} root the folder that holds src */
 async function inScripts(root) {
-  const { output } = await cruise(['src'], { ...options, ruleSet: { forbidden }, validate: true, baseDir: root });
-  const becauseOf = new Map(forbidden.map(({ name, comment }) => [name, comment]));
+  const rules = [...forbidden, ...doorsOf(root)];
+  const ruleSet = { forbidden: rules };
+  const { output } = await cruise(['src'], { ...options, ruleSet, validate: true, baseDir: root });
+  const becauseOf = new Map(rules.map(({ name, comment }) => [name, comment]));
   const { violations, totalCruised } = output.summary;
   return {
     looked: totalCruised,
-    crossings: violations.map(({ from, to, rule }) => sentence(from, to, becauseOf.get(rule.name))),
+    crossings: violations.map(({ from, to, rule }) =>
+      (rule.name.endsWith('-has-a-door') ? roundTheDoor : sentence)(from, to, becauseOf.get(rule.name)),
+    ),
   };
 }
 
 const IMPORT = /^(?:import|export)\s[^'"]*['"]([^'"]+)['"]/gm;
 
+/** What a file that the cruiser cannot read imports, each as a path below the root where it is one. */
+function importsOf(root, file) {
+  const imported = [...readFileSync(join(root, file), 'utf8').matchAll(IMPORT)].map(([, to]) => to);
+  return imported.map((to) =>
+    to.startsWith('.') ? relative(root, join(root, dirname(file), to)).replaceAll('\\', '/') : to,
+  );
+}
+
+/** Pages enter a room by its door too. */
+function inPages(root) {
+  const files = globSync('src/**/*.astro', { cwd: root });
+  const doors = doorsOf(root);
+  const wrong = files.flatMap((file) =>
+    importsOf(root, file).flatMap((to) =>
+      doors
+        .filter(
+          ({ from, to: room }) =>
+            !new RegExp(from.pathNot).test(file) &&
+            new RegExp(room.path).test(to) &&
+            !new RegExp(room.pathNot).test(to),
+        )
+        .map(({ comment }) => roundTheDoor(file, to, comment)),
+    ),
+  );
+  return { looked: files.length, crossings: wrong };
+}
+
 /** Words may import components only. */
 function inWords(root) {
   const files = globSync('src/content/**/*.mdx', { cwd: root });
   const wrong = files.flatMap((file) => {
-    const imported = [...readFileSync(join(root, file), 'utf8').matchAll(IMPORT)].map(([, to]) => to);
-    const reached = imported.map((to) => (to.startsWith('.') ? relative(root, join(root, dirname(file), to)) : to));
-    return reached
+    return importsOf(root, file)
       .filter((to) => !to.startsWith('src/components/'))
       .map((to) => sentence(file, to, 'words import components only.'));
   });
@@ -46,6 +77,9 @@ function inWords(root) {
  */
 export async function crossings(root = ROOT) {
   const scripts = existsSync(join(root, 'src')) ? await inScripts(root) : { looked: 0, crossings: [] };
-  const words = inWords(root);
-  return { looked: scripts.looked + words.looked, crossings: [...scripts.crossings, ...words.crossings] };
+  const parts = [scripts, inWords(root), inPages(root)];
+  return {
+    looked: parts.reduce((sum, { looked }) => sum + looked, 0),
+    crossings: parts.flatMap((part) => part.crossings),
+  };
 }

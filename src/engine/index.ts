@@ -1,34 +1,164 @@
-// The whole public surface of the engine.
-export * from './assignment.ts';
-export * from './capacity.ts';
-export * from './crossing.ts';
-export * from './crossing-lamps.ts';
-export * from './crossing-loops.ts';
-export * from './crossing-meters.ts';
-export * from './crossing-moments.ts';
-export * from './crossing-ohms.ts';
-export * from './crossing-range.ts';
-export * from './crossing-reversed.ts';
-export * from './crossing-sides.ts';
-export * from './crossing-skew.ts';
-export * from './crossing-time.ts';
-export * from './crossing-verdict.ts';
-export * from './demand.ts';
-export * from './diagnosis.ts';
-export * from './districts.ts';
-export * from './draws.ts';
-export * from './feeding.ts';
-export * from './feeding-remedies.ts';
-export * from './labels.ts';
-export * from './layout.ts';
-export * from './network.ts';
-export * from './rail-voltage.ts';
-export * from './random.ts';
-export * from './remedies.ts';
-export * from './rules.ts';
-export * from './short-circuit.ts';
-export * from './signal.ts';
-export * from './supplies.ts';
-export * from './units.ts';
-export * from './wire.ts';
-export * from './workings.ts';
+// What this room lets out.
+export type {
+  CrossingAdviceId,
+  CrossingMoment,
+  CrossingMoments,
+  CrossingPush,
+  CrossingResult,
+  CrossingSide,
+  InPhaseCrossing,
+  PlacedSide,
+  Reckoned,
+  WithheldAdvice,
+} from './crossing/index.ts';
+export { CROSSING_ADVICE, CROSSING_MOMENTS, crossingInPhase, crossingOf, crossingReversed } from './crossing/index.ts';
+export type {
+  Answer,
+  CheckRow,
+  Compiled,
+  ComplaintRow,
+  FaultModel,
+  FaultRow,
+  LikelihoodWord,
+  NextStep,
+  Precondition,
+  Tool,
+} from './diagnosis/index.ts';
+export {
+  compile,
+  contradictions,
+  evidence,
+  nextStep,
+  posterior,
+  questionsLeft,
+  SOMETHING_ELSE,
+  TOOLS,
+} from './diagnosis/index.ts';
+export type {
+  Arrangement,
+  Bar,
+  Capacity,
+  DistrictLoad,
+  Fleet,
+  InputLabel,
+  Judgement,
+  LabelFinding,
+  LoadedStage,
+  NamedSupply,
+  Plug,
+  RailFinding,
+  RailSetting,
+  RailVoltage,
+  Remedy,
+  RuleResult,
+  Scale,
+  Stage,
+  Summary,
+  Supply,
+  SupplyLabel,
+  TripReach,
+  Verdict,
+} from './power/index.ts';
+export {
+  arrange,
+  atLeast,
+  BOOSTER_OWN_USE,
+  capacity,
+  chanceAbove,
+  checkLabels,
+  countedTrains,
+  DRAWS,
+  demandWorking,
+  districtLoad,
+  evenness,
+  firstThatReaches,
+  histogram,
+  judge,
+  judgeRails,
+  largestMoving,
+  measuredTrains,
+  moreTrains,
+  OWN_USE,
+  plainSum,
+  railVoltage,
+  remedies,
+  STEP_LIMIT,
+  STEP_TOO_LARGE,
+  spellsPerEvening,
+  stepSize,
+  summarise,
+  TRACK_LIMITS,
+  trainCount,
+  tripReach,
+  worstVerdict,
+} from './power/index.ts';
+export type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from './signal/index.ts';
+export {
+  bitTimes,
+  CUT_PACKET,
+  gapPicture,
+  IDLE_PACKET,
+  meaningOf,
+  packetBits,
+  packetParts,
+  RESET_PACKET,
+  STOP_PACKET,
+  speedPacket,
+} from './signal/index.ts';
+export type {
+  Place,
+  Snapshot,
+  StageIndex,
+  TableFeeder,
+  TableJoin,
+  TableLayout,
+  TableMeter,
+  TableRail,
+  TableRun,
+  TableStage,
+  TableSupply,
+  TableVehicle,
+} from './table/index.ts';
+export { GAPPED, moveTo, resetStage, rewire, snapshot, startTable, step, throttle } from './table/index.ts';
+export type { Quantity, Span } from './units.ts';
+export { gaugeArea, middle, parseQuantity, writeQuantity } from './units.ts';
+export type {
+  Conductor,
+  FeedingPlan,
+  FeedingProblem,
+  LoadResistor,
+  RailKind,
+  ShortAlong,
+  TrainAlong,
+  TripLevel,
+  WeakStretch,
+  WiringCandidate,
+  WiringChange,
+} from './wiring/index.ts';
+export {
+  chooseResistor,
+  DROP_LIMIT,
+  DROP_WANTED,
+  evenFeeders,
+  GAUGE_SIZES,
+  gaugeOf,
+  leastLoadedVolts,
+  leastWiring,
+  loadedVolts,
+  loopLimit,
+  METRIC_SIZES,
+  ohmsPerMetre,
+  presentWiring,
+  railOhms,
+  SHORT_MARGIN,
+  shortAlong,
+  shortFromLoadTest,
+  sourceOhms,
+  suggestWiring,
+  trainAlong,
+  tripFinding,
+  tripLevel,
+  weakStretches,
+  worstFaultHeat,
+} from './wiring/index.ts';
+export type { Working } from './workings.ts';

@@ -1,9 +1,10 @@
 // Content entries in the language of an address, in the order pages list them.
 import { type CollectionEntry, getCollection } from 'astro:content';
+import { languageOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/faults/index.ts';
-import { WIZARD_FIXES } from '../wizards/outcomes.ts';
-import { languageOf, nameOf } from './href.ts';
+import { WIZARD_FIXES } from '../wizards/planning/index.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/put-it-right/index.ts';
+import { nameOf } from './href.ts';
 
 const written = (url: URL) => {
   const start = `${languageOf(url)}/`;

@@ -1,7 +1,7 @@
 // The one place that builds addresses: every link and file stands under the base path the site is built for.
-import { BASE, type Language } from '../components/language.ts';
+import { BASE, type Language } from '../components/words/index.ts';
 
-export { type Language, languageOf } from '../components/language.ts';
+export { type Language, languageOf } from '../components/words/index.ts';
 
 /** Address of a file in the root of the site, such as `favicon.svg`. */
 export const asset = (path: string): string => BASE + path;

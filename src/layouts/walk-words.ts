@@ -1,8 +1,8 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
-import type { CheckWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/words.ts';
-import type { CautionWords } from '../components/words.ts';
-import { FAULT_MODEL } from '../wizards/faults/index.ts';
+import type { CheckWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
+import type { CautionWords } from '../components/words/index.ts';
+import { FAULT_MODEL } from '../wizards/put-it-right/index.ts';
 import { cautionsFor, checksFor, complaintsFor, fixesFor } from './entries.ts';
 import { nameOf } from './href.ts';
 import { wordsOfFix } from './wizard-words.ts';

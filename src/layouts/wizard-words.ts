@@ -1,13 +1,13 @@
 // The words of a planning wizard: what its questions need comes with the page, what its answer needs is fetched on the way there.
 import type { CollectionEntry } from 'astro:content';
 import { getCollection } from 'astro:content';
-import { languageOf } from '../components/language.ts';
-import type { AnswerWords, CautionWords, FixWords, QuestionWords } from '../components/words.ts';
-import { ENOUGH_CURRENT_QUESTIONS } from '../wizards/enough-current.ts';
-import type { WizardId } from '../wizards/outcomes.ts';
-import { wizardsFor } from '../wizards/outcomes.ts';
-import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where.ts';
-import { WIRE_IT_QUESTIONS } from '../wizards/wire-it.ts';
+import type { AnswerWords, CautionWords, FixWords, QuestionWords } from '../components/words/index.ts';
+import { languageOf } from '../components/words/index.ts';
+import { ENOUGH_CURRENT_QUESTIONS } from '../wizards/enough-current/index.ts';
+import type { WizardId } from '../wizards/planning/index.ts';
+import { wizardsFor } from '../wizards/planning/index.ts';
+import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where/index.ts';
+import { WIRE_IT_QUESTIONS } from '../wizards/wire-it/index.ts';
 import { cautionsFor, fixesFor, sourcesFor } from './entries.ts';
 import { nameOf } from './href.ts';
 import { wordsOf } from './words.ts';

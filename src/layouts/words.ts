@@ -1,7 +1,7 @@
 // The short words of the pages: common.yaml and home.yaml in src/content/<language>/interface.
 import { getCollection, getEntry } from 'astro:content';
-import type { Say } from '../components/drawings/say.ts';
-import { languageOf } from './href.ts';
+import type { Say } from '../components/drawings/index.ts';
+import { languageOf } from '../components/words/index.ts';
 
 export type { Say };
 

@@ -2,14 +2,14 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { DriveSettings } from '../../src/components/figures/drive-layout.ts';
+import type { DriveSettings } from '../../src/components/figures/drive-across/drive-layout.ts';
 import {
   DRIVE_PRESETS,
   DRIVE_START,
   isDrivePreset,
   presetSettings,
-} from '../../src/components/figures/drive-layout.ts';
-import type { DriveFrame } from '../../src/components/figures/drive-run.ts';
+} from '../../src/components/figures/drive-across/drive-layout.ts';
+import type { DriveFrame } from '../../src/components/figures/drive-across/drive-run.ts';
 import {
   beginDrive,
   driveTrain,
@@ -18,9 +18,9 @@ import {
   passTime,
   placeOf,
   placeTrain,
-} from '../../src/components/figures/drive-run.ts';
-import { tell } from '../../src/components/figures/drive-story.ts';
-import { Numbers } from '../../src/components/words.ts';
+} from '../../src/components/figures/drive-across/drive-run.ts';
+import { tell } from '../../src/components/figures/drive-across/drive-story.ts';
+import { Numbers } from '../../src/components/words/words.ts';
 
 const numbers = new Numbers('en');
 const keys = (frame: DriveFrame): string[] => tell(frame, numbers).map(({ key }) => key);

@@ -2,10 +2,10 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { SCOPE_CHOICES } from '../../src/components/figures/GapScope.tsx';
+import { SCOPE_CHOICES } from '../../src/components/figures/gap-scope/GapScope.tsx';
 import { LANGUAGES, wordsOf } from './folder.ts';
 
-const FIGURE = readFileSync(join(import.meta.dirname, '../../src/components/figures/GapScope.tsx'), 'utf8');
+const FIGURE = readFileSync(join(import.meta.dirname, '../../src/components/figures/gap-scope/GapScope.tsx'), 'utf8');
 
 /** What the figure says by an id of the engine. */
 const BY_ID: Readonly<Record<string, readonly string[]>> = {

@@ -3,36 +3,26 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { basename, extname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CHECK_PICTURES } from '../../src/components/walk/CheckPicture.tsx';
-import type { Working } from '../../src/engine/index.ts';
-import {
-  CROSSING_ADVICE,
-  CROSSING_REASONS,
-  capacity,
-  crossingInPhase,
-  crossingOhms,
-  crossingReversed,
-  crossingSkew,
-  demandWorking,
-  districtLoad,
-  judge,
-  loopLimit,
-  PRECONDITIONS,
-  plainSum,
-  prospective,
-  SOMETHING_ELSE,
-  shortFromLoadTest,
-  TOOLS,
-  wireLoop,
-  worstFaultHeat,
-} from '../../src/engine/index.ts';
-import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import { crossingInPhase } from '../../src/engine/crossing/crossing.ts';
+import { crossingOhms } from '../../src/engine/crossing/ohms.ts';
+import { crossingReversed } from '../../src/engine/crossing/reversed.ts';
+import { crossingSkew } from '../../src/engine/crossing/skew.ts';
+import { CROSSING_ADVICE, CROSSING_REASONS } from '../../src/engine/crossing/verdict.ts';
+import { PRECONDITIONS, SOMETHING_ELSE, TOOLS } from '../../src/engine/diagnosis/model.ts';
+import { capacity } from '../../src/engine/power/capacity.ts';
+import { demandWorking, districtLoad, plainSum } from '../../src/engine/power/fleet.ts';
+import { judge } from '../../src/engine/power/rules.ts';
+import { loopLimit, prospective, shortFromLoadTest, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
+import { wireLoop } from '../../src/engine/wiring/wire.ts';
+import type { Working } from '../../src/engine/workings.ts';
 import {
   ENOUGH_CURRENT_OUTCOMES,
   WHICH_SUPPLY_OUTCOMES,
   WIRE_IT_OUTCOMES,
   WIZARD_FIXES,
-} from '../../src/wizards/outcomes.ts';
-import { ISOLATION, PHASE } from '../../src/wizards/put-it-right.ts';
+} from '../../src/wizards/planning/outcomes.ts';
+import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { ISOLATION, PHASE } from '../../src/wizards/put-it-right/states.ts';
 import { ac, dc, h0, unit } from '../samples.ts';
 import { ALL_QUESTIONS } from '../wizards/told.ts';
 import type { Words } from './folder.ts';
@@ -116,7 +106,7 @@ const BY_THE_PAGE = new Set(['walk-first']);
 
 /** Drawings that components/drawings can draw. */
 const DRAWINGS = (() => {
-  const index = readFileSync(join(SRC, 'components/drawings/index.ts'), 'utf8');
+  const index = readFileSync(join(SRC, 'components/drawings/all.ts'), 'utf8');
   const [, table = ''] = /DRAWINGS = \{([\s\S]*?)\}/.exec(index) ?? [];
   return [...table.matchAll(/^\s*'?([a-z-]+)'?:/gm)].map(([, id]) => id);
 })();

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Quantity } from '../../src/engine/index.ts';
-import { gaugeArea, middle, parseQuantity, writeQuantity } from '../../src/engine/index.ts';
+import type { Quantity } from '../../src/engine/units.ts';
+import { gaugeArea, middle, parseQuantity, writeQuantity } from '../../src/engine/units.ts';
 import { near } from '../near.ts';
 
 const QUANTITIES: readonly Quantity[] = [

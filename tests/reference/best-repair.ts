@@ -1,6 +1,8 @@
 // The slow twin of the diagnosis: every order of checks, fixes and the call for help, for small models of numbers.
-import type { Compiled, NumberedModel, WalkState } from '../../src/engine/diagnosis.ts';
-import { nextStep, SOMETHING_ELSE } from '../../src/engine/diagnosis.ts';
+import type { Compiled, NumberedModel } from '../../src/engine/diagnosis/compile.ts';
+import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
+import { SOMETHING_ELSE } from '../../src/engine/diagnosis/model.ts';
+import type { WalkState } from '../../src/engine/diagnosis/standing.ts';
 import { seeded } from '../../src/engine/random.ts';
 
 export interface Costs {

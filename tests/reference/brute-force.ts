@@ -1,5 +1,6 @@
 // The slow twin of the demand: every choice of movers, every state of every consumer, here or elsewhere, one by one.
-import type { DemandInput, Draw } from '../../src/engine/index.ts';
+import type { DemandInput } from '../../src/engine/power/demand.ts';
+import type { Draw } from '../../src/engine/power/kernels.ts';
 
 type State = readonly [cell: number, probability: number];
 

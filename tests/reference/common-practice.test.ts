@@ -1,17 +1,14 @@
 // What careful modellers say. Common practice, no source: the engine has to agree with it.
 import { describe, expect, test } from 'vitest';
-import type { LoadedStage, NamedSupply } from '../../src/engine/index.ts';
-import {
-  arrange,
-  atLeast,
-  COMMON_RATINGS,
-  capacity,
-  checkLabels,
-  DRAWS,
-  districtLoad,
-  evenness,
-  remedies,
-} from '../../src/engine/index.ts';
+import { COMMON_RATINGS, capacity } from '../../src/engine/power/capacity.ts';
+import { evenness } from '../../src/engine/power/districts.ts';
+import { DRAWS } from '../../src/engine/power/draws.ts';
+import { districtLoad } from '../../src/engine/power/fleet.ts';
+import { checkLabels } from '../../src/engine/power/labels.ts';
+import { remedies } from '../../src/engine/power/remedies.ts';
+import { atLeast } from '../../src/engine/power/rules.ts';
+import type { LoadedStage, NamedSupply } from '../../src/engine/power/supplies.ts';
+import { arrange } from '../../src/engine/power/supplies.ts';
 import { near } from '../near.ts';
 import { dc, h0, unit, verdictOn } from '../samples.ts';
 
@@ -53,7 +50,7 @@ describe('common practice, no source: a larger supply helps up to the unit and n
 
 describe('common practice, no source: 3 A and 3 A make 3 A here and 3 A there', () => {
   const usableOf = (id: string, amps: number): readonly number[] =>
-    remedies({ layout: h0(8, 0, 8), supply: dc(amps), stage: unit(3) }).find((one) => one.id === id)?.usable ?? [];
+    remedies({ fleet: h0(8, 0, 8), supply: dc(amps), stage: unit(3) }).find((one) => one.id === id)?.usable ?? [];
 
   test('two units of 3 A on 3 A each have 2.7 A to plan with here and 2.7 A there', () => {
     const usable = usableOf('booster-with-own-supply', 3);
@@ -70,7 +67,7 @@ describe('common practice, no source: 3 A and 3 A make 3 A here and 3 A there', 
 
   test('no district of any remedy has more than one unit passes', () => {
     for (const amps of COMMON_RATINGS) {
-      const found = remedies({ layout: h0(8, 0, 8), supply: dc(amps), stage: unit(3) });
+      const found = remedies({ fleet: h0(8, 0, 8), supply: dc(amps), stage: unit(3) });
       for (const usable of found.flatMap((one) => one.usable)) expect(usable).toBeLessThanOrEqual(2.7 + 1e-9);
     }
   });

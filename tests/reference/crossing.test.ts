@@ -1,14 +1,14 @@
 // A crossing against textbook examples and against circuits that ngspice solves. The netlists are written here, not by the engine.
 import { describe, expect, test } from 'vitest';
-import type { LoopInput } from '../../src/engine/crossing-loops.ts';
-import { crossingLoop } from '../../src/engine/crossing-loops.ts';
-import type { GapMeasurement } from '../../src/engine/crossing-meters.ts';
-import { gapReadings, SINE_FACTOR } from '../../src/engine/crossing-meters.ts';
-import type { PushInput } from '../../src/engine/crossing-push.ts';
-import { pushAt, pushCurrentAt } from '../../src/engine/crossing-push.ts';
-import { crossingReversed, FLYBACK_DROP } from '../../src/engine/crossing-reversed.ts';
-import { crossingSkew } from '../../src/engine/crossing-skew.ts';
-import { seeded } from '../../src/engine/index.ts';
+import type { LoopInput } from '../../src/engine/crossing/loops.ts';
+import { crossingLoop } from '../../src/engine/crossing/loops.ts';
+import type { GapMeasurement } from '../../src/engine/crossing/meters.ts';
+import { gapReadings, SINE_FACTOR } from '../../src/engine/crossing/meters.ts';
+import type { PushInput } from '../../src/engine/crossing/push.ts';
+import { pushAt, pushCurrentAt } from '../../src/engine/crossing/push.ts';
+import { crossingReversed, FLYBACK_DROP } from '../../src/engine/crossing/reversed.ts';
+import { crossingSkew } from '../../src/engine/crossing/skew.ts';
+import { seeded } from '../../src/engine/random.ts';
 import { near } from '../near.ts';
 import { hasNgspice, measure, operatingPoint, transient } from './ngspice.ts';
 

@@ -1,8 +1,10 @@
 // The demand against published values, exact values computed apart, a brute-force twin and a simulation.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { DemandInput, Draw } from '../../src/engine/index.ts';
-import { chanceAbove, constant, demand, even, quantile, seeded, summarise } from '../../src/engine/index.ts';
+import type { DemandInput } from '../../src/engine/power/demand.ts';
+import { chanceAbove, constant, demand, even, quantile, summarise } from '../../src/engine/power/demand.ts';
+import type { Draw } from '../../src/engine/power/kernels.ts';
+import { seeded } from '../../src/engine/random.ts';
 import { allNear, near } from '../near.ts';
 import { independent, movers } from '../samples.ts';
 import { asList, bruteForce } from './brute-force.ts';
@@ -81,7 +83,7 @@ function ways(n: number, k: number): number {
   return k === 0 ? 1 : (ways(n - 1, k - 1) * n) / k;
 }
 
-describe('a small layout: computed with exact rationals, not published', () => {
+describe('a small fleet: computed with exact rationals, not published', () => {
   const locomotive: Draw = {
     kind: 'states',
     states: [

@@ -1,15 +1,16 @@
 // Outside checks of the diagnosis: published examples, and every order of checks and fixes counted out.
 import { describe, expect, test } from 'vitest';
-import type { NumberedModel, WalkState } from '../../src/engine/diagnosis.ts';
+import type { NumberedModel } from '../../src/engine/diagnosis/compile.ts';
+import { compileNumbers } from '../../src/engine/diagnosis/compile.ts';
 import {
-  compileNumbers,
   costOfOrder,
   expectedCostOfRepair,
-  nextStep,
   optimalIdentificationOrder,
   orderByChancePerCost,
-  posterior,
-} from '../../src/engine/diagnosis.ts';
+} from '../../src/engine/diagnosis/costs.ts';
+import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
+import { posterior } from '../../src/engine/diagnosis/posterior.ts';
+import type { WalkState } from '../../src/engine/diagnosis/standing.ts';
 import { seeded } from '../../src/engine/random.ts';
 import { near } from '../near.ts';
 import { bestMinutes, minutesOfWalks, randomModel } from './best-repair.ts';

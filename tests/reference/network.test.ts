@@ -1,8 +1,13 @@
 // The networks against textbooks and against ngspice. Mehta: V. K. Mehta and R. Mehta, Principles of Power System, chapter 13, as worked in
 // the Python Textbook Companions of FOSSEE (chapter13_1); the printed book itself was not seen.
 import { describe, expect, test } from 'vitest';
-import type { Load, Lowest, Network, NetworkProblem, Operating, Prepared, Source } from '../../src/engine/network.ts';
-import { impedance, lowestAlong, prepare, solve } from '../../src/engine/network.ts';
+import type { Lowest } from '../../src/engine/circuit/along.ts';
+import { impedance, lowestAlong } from '../../src/engine/circuit/along.ts';
+import type { Prepared } from '../../src/engine/circuit/matrix.ts';
+import { prepare } from '../../src/engine/circuit/matrix.ts';
+import type { Load, Network, NetworkProblem, Source } from '../../src/engine/circuit/parts.ts';
+import type { Operating } from '../../src/engine/circuit/solve.ts';
+import { solve } from '../../src/engine/circuit/solve.ts';
 import { seeded } from '../../src/engine/random.ts';
 import { allNear, near } from '../near.ts';
 import { draws, ladder, randomLayout, supply, wire } from '../networks.ts';

@@ -1,8 +1,8 @@
 // The fault model against troubles that people reported in public and whose cause was found. Each case names where it was reported.
 import { describe, expect, test } from 'vitest';
-import { posterior } from '../../src/engine/index.ts';
-import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
-import { compiledFor } from '../../src/wizards/walk.ts';
+import { posterior } from '../../src/engine/diagnosis/posterior.ts';
+import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { compiledFor } from '../../src/wizards/put-it-right/step.ts';
 import type { ReportedCase } from './reported-cases.ts';
 import { REPORTED_CASES } from './reported-cases.ts';
 

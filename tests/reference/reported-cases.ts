@@ -1,7 +1,10 @@
 // Troubles that people reported in public, with the cause that was found in the end, told in our own words. They judge the
 // fault model; where one went astray a row was changed only for a reason of the trade, which stands beside it. An answer stands here only if the person said so, or could have
 // given no other; where a report leaves it open, the question is left out, as if skipped.
-import type { CHECKS, CheckId, ComplaintId, FaultId, FixClass } from '../../src/wizards/faults/index.ts';
+
+import type { FaultId, FixClass } from '../../src/wizards/put-it-right/faults/faults.ts';
+import type { CHECKS } from '../../src/wizards/put-it-right/faults/fitting.ts';
+import type { CheckId, ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 
 type OptionOf<Id extends CheckId> = Extract<(typeof CHECKS)[number], { readonly id: Id }>['options'][number];
 

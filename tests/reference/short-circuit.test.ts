@@ -6,7 +6,7 @@ import {
   shortFromLoadTest,
   tripLevel,
   worstFaultHeat,
-} from '../../src/engine/short-circuit.ts';
+} from '../../src/engine/wiring/short-circuit.ts';
 import { near } from '../near.ts';
 
 describe('a loop tester’s manual: Zmax = U0 / Ia for breakers of a house at 230 V', () => {

@@ -1,6 +1,6 @@
 // The track signal against what is printed in the standards, and against figures worked out apart from the engine.
 import { describe, expect, test } from 'vitest';
-import type { Bit, Packet, Role } from '../../src/engine/signal.ts';
+import type { Bit, Packet, Role } from '../../src/engine/signal/signal.ts';
 import {
   bitTimes,
   CUT_PACKET,
@@ -26,7 +26,7 @@ import {
   squareWave,
   waveReadings,
   ZERO_HALF,
-} from '../../src/engine/signal.ts';
+} from '../../src/engine/signal/signal.ts';
 import { allNear, near } from '../near.ts';
 
 const us = 1e-6;

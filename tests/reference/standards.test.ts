@@ -1,7 +1,9 @@
 // Limits read in published standards.
 import { describe, expect, test } from 'vitest';
-import type { Scale } from '../../src/engine/index.ts';
-import { assign, MODEL_SUPPLY_LIMIT, SCALE_RANGE, TRACK_LIMITS } from '../../src/engine/index.ts';
+import { assign } from '../../src/engine/power/assignment.ts';
+import { MODEL_SUPPLY_LIMIT } from '../../src/engine/power/capacity.ts';
+import type { Scale } from '../../src/engine/power/draws.ts';
+import { SCALE_RANGE, TRACK_LIMITS } from '../../src/engine/power/rail-voltage.ts';
 
 describe('NMRA S-9.1, version of March 2020, Table 3: volts at the track', () => {
   // Power station: least / normal / most. Decoder: must work from / must survive.

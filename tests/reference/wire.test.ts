@@ -1,8 +1,8 @@
 // Published tables of wire and rail, and lengths worked out from them.
 import { describe, expect, test } from 'vitest';
-import type { Conductor, Make } from '../../src/engine/index.ts';
 import { gaugeArea, parseQuantity } from '../../src/engine/units.ts';
-import { COPPER, longestRun, ohmsPerMetre, RAILS, WIRE_TABLE } from '../../src/engine/wire.ts';
+import type { Conductor, Make } from '../../src/engine/wiring/wire.ts';
+import { COPPER, longestRun, ohmsPerMetre, RAILS, WIRE_TABLE } from '../../src/engine/wiring/wire.ts';
 import { near } from '../near.ts';
 
 const mm2 = (area: number, make: Make = 'flexible'): Conductor => ({ area: area * 1e-6, make });

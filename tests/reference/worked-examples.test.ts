@@ -1,15 +1,9 @@
 // Worked out by hand for this site from circuit laws and the values named; not published.
 import { describe, expect, test } from 'vitest';
-import {
-  capacity,
-  chanceAbove,
-  demand,
-  judgeRails,
-  railVoltage,
-  spellsPerEvening,
-  TRACK_LIMITS,
-  trackCurrent,
-} from '../../src/engine/index.ts';
+import { capacity, trackCurrent } from '../../src/engine/power/capacity.ts';
+import { chanceAbove, demand } from '../../src/engine/power/demand.ts';
+import { judgeRails, railVoltage, TRACK_LIMITS } from '../../src/engine/power/rail-voltage.ts';
+import { spellsPerEvening } from '../../src/engine/power/rules.ts';
 import { near } from '../near.ts';
 import { ac, dc, movers, unit } from '../samples.ts';
 

@@ -4,7 +4,7 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import * as z from 'zod/mini';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { type Opened, open } from './browser.ts';
 import { accessibilityFaults, overflow } from './measure.ts';
 

@@ -1,11 +1,20 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { seeded, writeQuantity } from '../../src/engine/index.ts';
-import type { Because } from '../../src/wizards/answers.ts';
-import { answerText, isAsked, optionOf, parseField, spanOf, toAddress, UNKNOWN } from '../../src/wizards/answers.ts';
-import { conclude, reckon } from '../../src/wizards/enough-current-result.ts';
-import { replay } from '../../src/wizards/machine.ts';
-import { placeSupplies } from '../../src/wizards/which-supply-where-result.ts';
+import { seeded } from '../../src/engine/random.ts';
+import { writeQuantity } from '../../src/engine/units.ts';
+import { conclude, reckon } from '../../src/wizards/enough-current/result.ts';
+import type { Because } from '../../src/wizards/planning/answers.ts';
+import {
+  answerText,
+  isAsked,
+  optionOf,
+  parseField,
+  spanOf,
+  toAddress,
+  UNKNOWN,
+} from '../../src/wizards/planning/answers.ts';
+import { replay } from '../../src/wizards/planning/replay.ts';
+import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { answers as anyAnswers } from './arbitrary.ts';
 import { ALL_FIELDS, read, textsFor, told, WIZARDS } from './told.ts';
 

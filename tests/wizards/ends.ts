@@ -1,12 +1,13 @@
 // The outcome of a set of answers, the way a page finds it: out of the state the machine ends in.
-import type { Answers } from '../../src/wizards/answers.ts';
-import { enoughCurrent } from '../../src/wizards/enough-current.ts';
-import { conclude, reckon } from '../../src/wizards/enough-current-result.ts';
-import { answersOf, replay } from '../../src/wizards/machine.ts';
-import { whichSupplyWhere } from '../../src/wizards/which-supply-where.ts';
-import { placeSupplies } from '../../src/wizards/which-supply-where-result.ts';
-import { wireIt } from '../../src/wizards/wire-it.ts';
-import { wire } from '../../src/wizards/wire-it-result.ts';
+
+import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
+import { conclude, reckon } from '../../src/wizards/enough-current/result.ts';
+import type { Answers } from '../../src/wizards/planning/answers.ts';
+import { answersOf, replay } from '../../src/wizards/planning/replay.ts';
+import { whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';
+import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
+import { wireIt } from '../../src/wizards/wire-it/flow.ts';
+import { wire } from '../../src/wizards/wire-it/result.ts';
 
 function endOf(machine: Parameters<typeof replay>[0], answers: Answers, workOut: (used: Answers) => string): string {
   const { snapshot, trail, question } = replay(machine, answers);

@@ -1,10 +1,12 @@
 import { describe, expect, test } from 'vitest';
-import { compile } from '../../src/engine/diagnosis-compile.ts';
-import type { CheckRow } from '../../src/engine/diagnosis-model.ts';
-import { SOMETHING_ELSE, WORD_CHANCE } from '../../src/engine/diagnosis-model.ts';
-import { COMPLAINTS } from '../../src/wizards/faults/complaints.ts';
-import type { CheckId, FaultId } from '../../src/wizards/faults/index.ts';
-import { CHECKS, checksFor, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
+import { compile } from '../../src/engine/diagnosis/compile.ts';
+import type { CheckRow } from '../../src/engine/diagnosis/model.ts';
+import { SOMETHING_ELSE, WORD_CHANCE } from '../../src/engine/diagnosis/model.ts';
+import { COMPLAINTS } from '../../src/wizards/put-it-right/faults/complaints.ts';
+import type { FaultId } from '../../src/wizards/put-it-right/faults/faults.ts';
+import { CHECKS, checksFor } from '../../src/wizards/put-it-right/faults/fitting.ts';
+import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import type { CheckId } from '../../src/wizards/put-it-right/faults/rows.ts';
 
 const { faults, checks, complaints } = FAULT_MODEL;
 const faultIds = faults.map(({ id }) => id);

@@ -1,14 +1,16 @@
 // The first repair that is proposed must not harm, whatever the cause turns out to be.
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { BenchFault } from '../../src/engine/bench.ts';
-import { BENCH_FAULTS } from '../../src/engine/bench.ts';
-import type { Answer, NextStep } from '../../src/engine/index.ts';
-import { posterior, TOOLS } from '../../src/engine/index.ts';
-import { answerCheck } from '../../src/wizards/bench-answers.ts';
-import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
-import { compiledFor, stepOf } from '../../src/wizards/walk.ts';
-import type { Injected, Walked } from './injected.ts';
-import { allInjected, classOf, injected, WITHOUT_METER, walk } from './injected.ts';
+import type { NextStep } from '../../src/engine/diagnosis/diagnosis.ts';
+import { TOOLS } from '../../src/engine/diagnosis/model.ts';
+import type { Answer } from '../../src/engine/diagnosis/posterior.ts';
+import { posterior } from '../../src/engine/diagnosis/posterior.ts';
+import type { TableFault } from '../../src/engine/table/faults.ts';
+import { TABLE_FAULTS } from '../../src/engine/table/faults.ts';
+import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { compiledFor, stepOf } from '../../src/wizards/put-it-right/step.ts';
+import { answerCheck } from '../judge/answers.ts';
+import type { Injected, Walked } from '../judge/injected.ts';
+import { allInjected, classOf, injected, WITHOUT_METER, walk } from '../judge/injected.ts';
 
 const HARMS = Object.entries(FAULT_MODEL.harms ?? {});
 const RISKY = new Set(HARMS.flatMap(([, faults]) => faults));
@@ -24,14 +26,14 @@ describe('A cause under which a repair harms', () => {
     }
   }, 120_000);
 
-  const firstOf = (fault: BenchFault) => walks.filter((one) => one.fault === fault).map(({ proposed }) => proposed[0]);
+  const firstOf = (fault: TableFault) => walks.filter((one) => one.fault === fault).map(({ proposed }) => proposed[0]);
 
   test('is a leak, or a bad contact on the way from the mains', () => {
     expect([...RISKY].sort()).toEqual(['leak', 'mains-sag', 'socket-damaged', 'wet-ballast']);
     expect(walks.length).toBeGreaterThan(150);
   });
 
-  test.each(BENCH_FAULTS.filter((fault) => RISKY.has(fault)))('%s: never leads to it first', (fault) => {
+  test.each(TABLE_FAULTS.filter((fault) => RISKY.has(fault)))('%s: never leads to it first', (fault) => {
     const harmful = HARMS.filter(([, faults]) => faults.includes(fault)).map(([fixClass]) => fixClass);
     expect(firstOf(fault).filter((first) => first !== undefined && harmful.includes(first))).toEqual([]);
   });

@@ -1,12 +1,13 @@
 // What a complaint's first line forbids, no check of that complaint makes people do.
 import { describe, expect, test } from 'vitest';
-import type { Tool } from '../../src/engine/index.ts';
-import { TOOLS } from '../../src/engine/index.ts';
-import { ACTS, ACTS_OF, FORBIDS } from '../../src/wizards/faults/acts.ts';
-import type { CheckId, ComplaintId } from '../../src/wizards/faults/index.ts';
-import { CHECKS, COMPLAINT_IDS, checksFor, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
-import type { Told } from '../../src/wizards/put-it-right-address.ts';
-import { CANNOT, NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right-address.ts';
+import type { Tool } from '../../src/engine/diagnosis/model.ts';
+import { TOOLS } from '../../src/engine/diagnosis/model.ts';
+import type { Told } from '../../src/wizards/put-it-right/address.ts';
+import { CANNOT, NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address.ts';
+import { ACTS, ACTS_OF, FORBIDS } from '../../src/wizards/put-it-right/faults/acts.ts';
+import { CHECKS, checksFor } from '../../src/wizards/put-it-right/faults/fitting.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import type { CheckId, ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 import { wordsOf } from '../content/folder.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');

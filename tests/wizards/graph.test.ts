@@ -4,19 +4,19 @@
 import { describe, expect, test } from 'vitest';
 import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
 import { initialTransition, transition } from 'xstate';
-import { SOMETHING_ELSE } from '../../src/engine/index.ts';
-import type { Answers } from '../../src/wizards/answers.ts';
-import { isAsked } from '../../src/wizards/answers.ts';
-import { FAULT_MODEL } from '../../src/wizards/faults/index.ts';
-import type { UserAnswer } from '../../src/wizards/machine.ts';
-import type { OutcomeId } from '../../src/wizards/outcomes.ts';
+import { SOMETHING_ELSE } from '../../src/engine/diagnosis/model.ts';
+import type { Answers } from '../../src/wizards/planning/answers.ts';
+import { isAsked } from '../../src/wizards/planning/answers.ts';
+import type { OutcomeId } from '../../src/wizards/planning/outcomes.ts';
 import {
   ENOUGH_CURRENT_OUTCOMES,
   WHICH_SUPPLY_OUTCOMES,
   WIRE_IT_OUTCOMES,
   WIZARD_FIXES,
-} from '../../src/wizards/outcomes.ts';
-import type { Question } from '../../src/wizards/questions.ts';
+} from '../../src/wizards/planning/outcomes.ts';
+import type { Question } from '../../src/wizards/planning/questions.ts';
+import type { UserAnswer } from '../../src/wizards/planning/replay.ts';
+import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { LANGUAGES, stepsOf, wordsOf } from '../content/folder.ts';
 import { enoughCurrentEnd, whichSupplyEnd, wireItEnd } from './ends.ts';
 import { TO_ENOUGH_CURRENT, TO_WHICH_SUPPLY, TO_WIRE_IT } from './outcomes.ts';

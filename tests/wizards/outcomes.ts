@@ -1,5 +1,5 @@
 // Answers that lead to each outcome, one set for each.
-import type { OutcomeId } from '../../src/wizards/outcomes.ts';
+import type { OutcomeId } from '../../src/wizards/planning/outcomes.ts';
 
 type Texts = Readonly<Record<string, string>>;
 

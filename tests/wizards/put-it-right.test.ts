@@ -1,13 +1,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Tool } from '../../src/engine/index.ts';
-import { TOOLS } from '../../src/engine/index.ts';
-import type { ComplaintId } from '../../src/wizards/faults/index.ts';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/faults/index.ts';
-import { ISOLATION, PHASE, putItRight, WALK_STATES } from '../../src/wizards/put-it-right.ts';
-import type { Told, Walk } from '../../src/wizards/put-it-right-address.ts';
-import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right-address.ts';
-import { compiledFor } from '../../src/wizards/walk.ts';
+import type { Tool } from '../../src/engine/diagnosis/model.ts';
+import { TOOLS } from '../../src/engine/diagnosis/model.ts';
+import type { Told, Walk } from '../../src/wizards/put-it-right/address.ts';
+import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import { ISOLATION, PHASE, putItRight, WALK_STATES } from '../../src/wizards/put-it-right/states.ts';
+import { compiledFor } from '../../src/wizards/put-it-right/step.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const MOST_QUESTIONS = 14;

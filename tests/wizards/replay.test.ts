@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { toAddress } from '../../src/wizards/answers.ts';
-import { answersOf, answersTo, replay, trainsIn, without } from '../../src/wizards/machine.ts';
-import { QUESTIONS } from '../../src/wizards/questions.ts';
+import { toAddress } from '../../src/wizards/planning/answers.ts';
+import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
+import { answersOf, answersTo, replay, trainsIn, without } from '../../src/wizards/planning/replay.ts';
 import { answers as anyAnswers, fullAnswers } from './arbitrary.ts';
 import { read, told, WIZARDS } from './told.ts';
 

@@ -1,10 +1,11 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { atLeast, writeQuantity } from '../../src/engine/index.ts';
-import { buys, conclude, reckon, verdictAtOwnUse } from '../../src/wizards/enough-current-result.ts';
-import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/outcomes.ts';
-import { QUESTIONS } from '../../src/wizards/questions.ts';
-import { placeSupplies } from '../../src/wizards/which-supply-where-result.ts';
+import { atLeast } from '../../src/engine/power/rules.ts';
+import { writeQuantity } from '../../src/engine/units.ts';
+import { buys, conclude, reckon, verdictAtOwnUse } from '../../src/wizards/enough-current/result.ts';
+import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/planning/outcomes.ts';
+import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
+import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { near } from '../near.ts';
 import { answerTo } from './arbitrary.ts';
 import { TO_ENOUGH_CURRENT, TO_WHICH_SUPPLY } from './outcomes.ts';
@@ -91,25 +92,25 @@ describe('"Is my power enough?"', () => {
   });
 
   test('what is assumed is said: limit of the unit, number moving, scale', () => {
-    const { assumptions, stage, layout } = reckon(
+    const { assumptions, stage, fleet } = reckon(
       enough({ 'unit-limit': 'unknown', moving: 'unknown', scale: 'unknown' }),
     );
     expect(assumptions.map(({ field }) => field).sort()).toEqual(['moving', 'scale', 'unit-limit']);
-    expect([stage.limit, layout.moving]).toEqual([3, 2]);
+    expect([stage.limit, fleet.moving]).toEqual([3, 2]);
   });
 
   test('own figures replace the usual ones', () => {
     const measured = enough({ draw: 'measured', trains: '2', running: '0.9-1.1 A', standing: '50 mA', moving: '2' });
-    const { layout, summary } = reckon(measured);
-    expect(layout.trains).toEqual([
+    const { fleet, summary } = reckon(measured);
+    expect(fleet.trains).toEqual([
       { kind: 'measured', count: 2, running: { from: 0.9, to: 1.1 }, standing: 0.05, stall: 2.2 },
     ]);
     near(summary.mean, 2, 1e-9);
   });
 
   test('no more move than there are trains, whatever an address says', () => {
-    expect(reckon(enough({ modern: '2', moving: '9' })).layout.moving).toBe(2);
-    expect(reckon(enough({ modern: '2', stored: '9' })).layout.stored).toBe(2);
+    expect(reckon(enough({ modern: '2', moving: '9' })).fleet.moving).toBe(2);
+    expect(reckon(enough({ modern: '2', stored: '9' })).fleet.stored).toBe(2);
   });
 
   test('own use comes off the supply, and the verdict can be asked at another own use', () => {

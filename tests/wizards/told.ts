@@ -1,12 +1,12 @@
 // How tests tell answers: texts by field id, as an address carries them.
-import { writeQuantity } from '../../src/engine/index.ts';
-import type { Answers, Problem } from '../../src/wizards/answers.ts';
-import { parseAddress } from '../../src/wizards/answers.ts';
-import { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from '../../src/wizards/enough-current.ts';
-import type { Field, Question } from '../../src/wizards/questions.ts';
-import { QUESTIONS } from '../../src/wizards/questions.ts';
-import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../src/wizards/which-supply-where.ts';
-import { WIRE_IT_QUESTIONS, wireIt } from '../../src/wizards/wire-it.ts';
+import { writeQuantity } from '../../src/engine/units.ts';
+import { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
+import type { Answers, Problem } from '../../src/wizards/planning/answers.ts';
+import { parseAddress } from '../../src/wizards/planning/answers.ts';
+import type { Field, Question } from '../../src/wizards/planning/questions.ts';
+import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
+import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';
+import { WIRE_IT_QUESTIONS, wireIt } from '../../src/wizards/wire-it/flow.ts';
 
 export const ALL_QUESTIONS: readonly Question[] = Object.values(QUESTIONS);
 export const ALL_FIELDS: readonly Field[] = ALL_QUESTIONS.flatMap((question) => question.fields);

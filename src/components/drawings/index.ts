@@ -1,18 +1,3 @@
-// The drawings that fixes and lessons may name. Each draws itself twice, for wide and for narrow places.
-import Breakers from './Breakers.astro';
-import FiveParts from './FiveParts.astro';
-import Labels from './Labels.astro';
-import LargerSupply from './LargerSupply.astro';
-import TwoDistricts from './TwoDistricts.astro';
-
-export const DRAWINGS = {
-  'five-parts': FiveParts,
-  'larger-supply': LargerSupply,
-  'two-districts': TwoDistricts,
-  breakers: Breakers,
-  labels: Labels,
-} as const;
-
-export type DrawingId = keyof typeof DRAWINGS;
-
-export const isDrawing = (id: string): id is DrawingId => Object.hasOwn(DRAWINGS, id);
+// What this room lets out.
+export { default as Drawing } from './Drawing.astro';
+export type { Say } from './say.ts';

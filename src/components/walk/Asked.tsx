@@ -1,7 +1,7 @@
 // One check: what to do, what must hold first, what can hurt, and an answer with one tap.
 import { useEffect, useState } from 'preact/hooks';
-import type { WalkContext } from '../../wizards/put-it-right.ts';
-import { questionsToGo, rowOfCheck } from '../../wizards/walk.ts';
+import type { WalkContext } from '../../wizards/put-it-right/index.ts';
+import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { Cautions } from './Cautions.tsx';
 import type { WalkParts } from './parts.ts';
 import type { CheckWords } from './words.ts';

@@ -1,5 +1,5 @@
 // Cautions of a check: the harm is always to be seen, what to do opens with a tap.
-import { firstSentence } from '../sentences.ts';
+import { firstSentence } from '../words/index.ts';
 import type { WalkParts } from './parts.ts';
 
 interface Props extends Pick<WalkParts, 'cautions' | 'say' | 'language'> {

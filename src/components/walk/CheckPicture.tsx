@@ -1,7 +1,7 @@
 // What a check looks like at the track: where tips, clips, lamps and coin go. The track from above, things as outlines.
 // Rail A is the solid line and rail B the dashed one; the two parts differ by colour, by the lie of the sleepers and in words.
 import type { ComponentChildren } from 'preact';
-import type { Say } from '../words.ts';
+import type { Say } from '../words/index.ts';
 
 interface Pictured {
   readonly say: Say;

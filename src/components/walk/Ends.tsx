@@ -1,9 +1,9 @@
 // The two ends: solved, or handed on with what speaks for each cause that is left.
 import type { Answer } from '../../engine/index.ts';
 import { evidence } from '../../engine/index.ts';
-import type { WalkContext } from '../../wizards/put-it-right.ts';
-import { compiledFor, stepOf } from '../../wizards/walk.ts';
-import { Share } from '../wizard/parts.tsx';
+import type { WalkContext } from '../../wizards/put-it-right/index.ts';
+import { compiledFor, stepOf } from '../../wizards/put-it-right/index.ts';
+import { Share } from '../planning/frame/index.ts';
 import { WithFix } from './Fix.tsx';
 import type { WalkParts } from './parts.ts';
 import type { WalkWords } from './words.ts';

@@ -2,7 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { Tool } from '../../engine/index.ts';
 import { TOOLS } from '../../engine/index.ts';
-import type { Say } from '../words.ts';
+import type { Say } from '../words/index.ts';
 
 const ASKED: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 

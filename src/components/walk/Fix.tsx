@@ -1,12 +1,10 @@
 // A fix: proposed with its reason, then step by step with its cautions, and "that fixed it" or "that did not help".
 import type { ComponentChildren } from 'preact';
 import { useCallback } from 'preact/hooks';
-import type { WalkContext } from '../../wizards/put-it-right.ts';
-import { secondFault } from '../../wizards/put-it-right.ts';
-import { stepOf } from '../../wizards/walk.ts';
-import { NotYet } from '../Missing.tsx';
-import { fetchWords, useLoaded } from '../use-loaded.ts';
-import { Steps } from '../wizard/Steps.tsx';
+import type { WalkContext } from '../../wizards/put-it-right/index.ts';
+import { secondFault, stepOf } from '../../wizards/put-it-right/index.ts';
+import { Steps } from '../planning/frame/index.ts';
+import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import type { WalkParts } from './parts.ts';
 import { readFix } from './word-shapes.ts';
 import type { FetchedFix } from './words.ts';

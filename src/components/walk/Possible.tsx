@@ -1,7 +1,7 @@
 // What is still possible, and what was ruled out by which answer.
 import { posterior } from '../../engine/index.ts';
-import type { WalkContext } from '../../wizards/put-it-right.ts';
-import { compiledFor } from '../../wizards/walk.ts';
+import type { WalkContext } from '../../wizards/put-it-right/index.ts';
+import { compiledFor } from '../../wizards/put-it-right/index.ts';
 import type { WalkParts } from './parts.ts';
 import type { WalkWords } from './words.ts';
 

@@ -1,11 +1,8 @@
 // What has been told: every answer can be changed; two that hardly go together are pointed out; other complaints keep all of it.
 import { contradictions } from '../../engine/index.ts';
-import type { ComplaintId } from '../../wizards/faults/index.ts';
-import { COMPLAINT_IDS } from '../../wizards/faults/index.ts';
-import type { Told } from '../../wizards/put-it-right-address.ts';
-import { CANNOT, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right-address.ts';
-import { compiledFor } from '../../wizards/walk.ts';
-import { Share } from '../wizard/parts.tsx';
+import type { ComplaintId, Told } from '../../wizards/put-it-right/index.ts';
+import { CANNOT, COMPLAINT_IDS, compiledFor, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right/index.ts';
+import { Share } from '../planning/frame/index.ts';
 import type { WalkParts } from './parts.ts';
 import type { WalkWords } from './words.ts';
 

@@ -1,6 +1,6 @@
 // After "that fixed it": isolation and phase are looked at once more, since real conversions often hold two faults.
-import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right.ts';
-import { ISOLATION, PHASE } from '../../wizards/put-it-right.ts';
+import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right/index.ts';
+import { ISOLATION, PHASE } from '../../wizards/put-it-right/index.ts';
 import { Cautions } from './Cautions.tsx';
 import type { WalkParts } from './parts.ts';
 

@@ -1,13 +1,10 @@
 // "Put it right": the address holds what was seen and done, replay makes the state, and this draws it.
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { ComplaintId } from '../../wizards/faults/index.ts';
-import type { LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right-address.ts';
-import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right-address.ts';
-import { stepOf } from '../../wizards/walk.ts';
-import type { Language } from '../language.ts';
-import { Missing, NotYet } from '../Missing.tsx';
-import { fetchWords, type Loaded, useLoaded } from '../use-loaded.ts';
-import { Numbers, type Say, sayer } from '../words.ts';
+import type { ComplaintId, LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right/index.ts';
+import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, stepOf, walkAddress } from '../../wizards/put-it-right/index.ts';
+import { fetchWords, type Loaded, Missing, NotYet, useLoaded } from '../shared/index.ts';
+import type { Language } from '../words/index.ts';
+import { Numbers, type Say, sayer } from '../words/index.ts';
 import { Asked } from './Asked.tsx';
 import { Danger } from './Danger.tsx';
 import type { WalkParts } from './parts.ts';

@@ -1,7 +1,6 @@
 // What every part of a walk is drawn with.
 import type { ComponentType } from 'preact';
-import type { Language } from '../language.ts';
-import type { Numbers, Say } from '../words.ts';
+import type { Language, Numbers, Say } from '../words/index.ts';
 import type { WalkWords } from './words.ts';
 
 export interface PictureProps {

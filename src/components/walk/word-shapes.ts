@@ -1,6 +1,6 @@
 // The shapes in which the words of a walk are fetched; what checks shapes weighs more than the first question.
 import * as z from 'zod/mini';
-import { CAUTIONS, FIX, SENTENCES } from '../fetched-shapes.ts';
+import { CAUTIONS, FIX, SENTENCES } from '../words/index.ts';
 import type { FetchedFix, WalkWords } from './words.ts';
 
 const text = z.string();

@@ -1,5 +1,5 @@
 // The words of a walk: what a check says, what a fix says.
-import type { CautionWords, FixWords } from '../words.ts';
+import type { CautionWords, FixWords } from '../words/index.ts';
 
 export interface CheckWords {
   readonly title: string;

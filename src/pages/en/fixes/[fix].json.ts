@@ -3,7 +3,7 @@ import type { APIContext } from 'astro';
 import { fixesFor } from '../../../layouts/entries.ts';
 import { nameOf } from '../../../layouts/href.ts';
 import { fixWords } from '../../../layouts/walk-words.ts';
-import { FAULT_MODEL } from '../../../wizards/faults/index.ts';
+import { FAULT_MODEL } from '../../../wizards/put-it-right/index.ts';
 
 const CLASSES = [...new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass))];
 

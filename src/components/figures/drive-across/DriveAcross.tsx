@@ -1,0 +1,121 @@
+// Drive it across the gap: two parts with their units, switches for what can be wrong, a train one drives, a meter one places.
+import { useMemo, useRef, useState } from 'preact/hooks';
+import { Numbers, type Say, sayer } from '../../words/index.ts';
+import { DriveMeter, DriveSwitches, DriveTrain, Select } from './DriveControls.tsx';
+import { DrivePicture, DriveUnits } from './DrivePicture.tsx';
+import type { DrivePreset } from './drive-layout.ts';
+import { DRIVE_PRESETS, isDrivePreset, presetSettings } from './drive-layout.ts';
+import type { DriveFrame, DrivePoint } from './drive-run.ts';
+import { placeOf } from './drive-run.ts';
+import { tell } from './drive-story.ts';
+import { useDrive } from './use-drive.ts';
+
+export interface DriveAcrossProps {
+  readonly language: string;
+  /** All words whose keys begin with `drive-`. */
+  readonly words: Readonly<Record<string, string>>;
+  /** The fault to begin with; without one a fault can be chosen. */
+  readonly preset?: DrivePreset;
+}
+
+const NONE = 'none';
+const CHOICES = [NONE, ...Object.keys(DRIVE_PRESETS).filter(isDrivePreset)] as const;
+
+export default function DriveAcross({ language, words, preset }: DriveAcrossProps) {
+  const say = useMemo(() => sayer(words, language), [words, language]);
+  const numbers = useMemo(() => new Numbers(language), [language]);
+  const figure = useRef<HTMLDivElement>(null);
+  const [fault, setFault] = useState<DrivePreset | undefined>(preset);
+  const [right, setRight] = useState(false);
+  const { frame, can } = useDrive(() => presetSettings(preset), figure);
+  const lastLead = useRef<0 | 1>(1);
+  const begin = (chosen: DrivePreset | undefined, putRight: boolean): void => {
+    setFault(chosen);
+    setRight(putRight);
+    can.begin(presetSettings(chosen, putRight));
+  };
+  const onPoint = (point: DrivePoint): void => {
+    const [first, second] = frame.probes;
+    lastLead.current = lastLead.current === 0 ? 1 : 0;
+    can.hold(lastLead.current === 0 ? [placeOf(point), second] : [first, placeOf(point)]);
+  };
+  const id = `drive-${preset ?? 'lesson'}`;
+  const { settings } = frame;
+  // Switches do not change with every picture of a moving train.
+  const switches = useMemo(
+    () => <DriveSwitches id={id} settings={settings} say={say} can={can} numbers={numbers} />,
+    [id, settings, say, can, numbers],
+  );
+  return (
+    <div class="live part drive" ref={figure}>
+      {preset === undefined && (
+        <Select
+          id={`${id}-preset`}
+          label={say('drive-preset')}
+          options={CHOICES}
+          value={fault ?? NONE}
+          words={(one) => say(`drive-preset-${one}`)}
+          onValue={(one) => begin(one === NONE ? undefined : one, false)}
+        />
+      )}
+      {fault !== undefined && <Toggle id={id} right={right} say={say} onRight={(to) => begin(fault, to)} />}
+      {fault !== undefined && <p class="why">{say(`drive-note-${fault}`)}</p>}
+      <Story frame={frame} say={say} numbers={numbers} />
+      <div class="drive-desk">
+        <figure class="sheet">
+          <DrivePicture frame={frame} say={say} numbers={numbers} onPlace={can.place} onPoint={onPoint} />
+          <DriveUnits frame={frame} say={say} numbers={numbers} onReset={can.reset} />
+          <figcaption class="small">{say('drive-caption')}</figcaption>
+        </figure>
+        <div class="part">
+          <DriveTrain id={id} frame={frame} say={say} can={can} />
+          <DriveMeter id={id} frame={frame} say={say} can={can} numbers={numbers} />
+        </div>
+      </div>
+      {preset === undefined ? (
+        switches
+      ) : (
+        <details>
+          <summary>{say('drive-more')}</summary>
+          {switches}
+        </details>
+      )}
+      <p class="acts">
+        <button type="button" class="button quiet" onClick={() => begin(fault, right)}>
+          {say('drive-again')}
+        </button>
+      </p>
+    </div>
+  );
+}
+
+function Story({ frame, say, numbers }: { readonly frame: DriveFrame; readonly say: Say; readonly numbers: Numbers }) {
+  return (
+    <p class="story" aria-live="polite">
+      {tell(frame, numbers)
+        .map(({ key, values }) => say(key, values))
+        .join(' ')}
+    </p>
+  );
+}
+
+interface ToggleProps {
+  readonly id: string;
+  readonly right: boolean;
+  readonly say: Say;
+  readonly onRight: (right: boolean) => void;
+}
+
+function Toggle({ id, right, say, onRight }: ToggleProps) {
+  return (
+    <fieldset class="pair drive-toggle">
+      <legend class="unseen">{say('drive-toggle')}</legend>
+      {[false, true].map((to) => (
+        <label key={String(to)}>
+          <input type="radio" name={`${id}-toggle`} checked={right === to} onChange={() => onRight(to)} />
+          <span>{say(to ? 'drive-should' : 'drive-is')}</span>
+        </label>
+      ))}
+    </fieldset>
+  );
+}

@@ -1,0 +1,121 @@
+// What a drive across the gap comes to, as sentences: keys of the words and their values, read off the bench.
+import type { StageIndex } from '../../../engine/index.ts';
+import type { Numbers, Values } from '../../words/index.ts';
+import { DRIVE_RETRY, DRIVE_TRIP } from './drive-layout.ts';
+import type { DriveFrame, Tripped } from './drive-run.ts';
+import { FELT, throughTrain, wayOf } from './drive-run.ts';
+
+export interface Told {
+  readonly key: string;
+  readonly values: Values;
+}
+
+/** What a stage may give beyond its own trains before another part must be hanging on it, amperes. */
+const BEYOND_OWN = 0.3;
+
+const STAGES = [0, 1] as const;
+const letter = (stage: StageIndex): 'A' | 'B' => (stage === 0 ? 'A' : 'B');
+const other = (stage: StageIndex): StageIndex => (stage === 0 ? 1 : 0);
+
+/** One or two sentences: what happens with the train where it is. */
+export function tell(frame: DriveFrame, numbers: Numbers): Told[] {
+  const tripped = STAGES.filter((stage) => isWorthAWord(frame, stage));
+  if (tripped.length > 0) return tellTrips(frame, tripped, numbers);
+  const strained = tellStrain(frame, numbers);
+  if (strained.length > 0) return strained;
+  if (frame.where === 'across') return tellAcross(frame, numbers);
+  if (frame.where === 'dead') return [told('dead-piece')];
+  const inside = tellInside(frame, frame.where === 'a' ? 0 : 1);
+  return inside.some(({ key }) => key === 'drive-fed-by-other') ? inside : [...inside, ...tellJoined(frame)];
+}
+
+// A trip is spoken of while it lasts, and where it happened also while the stage tries again.
+function isWorthAWord({ trips, where, bench }: DriveFrame, stage: StageIndex): boolean {
+  const trip = trips[stage];
+  return trip !== undefined && (trip.where === where || bench.world.stages[stage].mode !== 'ready');
+}
+
+function tellStrain({ shot }: DriveFrame, numbers: Numbers): Told[] {
+  const amps = Math.max(...shot.stages.map((stage) => stage.amps));
+  return amps > DRIVE_TRIP ? [told('strain', { amps: numbers.amps(amps), trip: numbers.amps(DRIVE_TRIP) })] : [];
+}
+
+function tellTrips(frame: DriveFrame, tripped: readonly StageIndex[], numbers: Numbers): Told[] {
+  const [first = 0] = tripped;
+  const trip = frame.trips[first];
+  const both = tripped.length === 2;
+  const values = {
+    stage: letter(first),
+    other: letter(other(first)),
+    amps: numbers.amps(trip?.amps ?? 0),
+    trip: numbers.amps(DRIVE_TRIP),
+    seconds: DRIVE_RETRY,
+  };
+  const cause = trip?.cause ?? 'over';
+  const state = hereIs(frame);
+  if (trip?.byTrain === true && (trip.where === 'across' || both)) {
+    const crosses = frame.where === 'across' ? 'across-trips' : 'across-tripped';
+    const happened = told(`${both ? 'both-trip' : crosses}-${cause}`, values);
+    const again = told(both ? 'both-retry' : 'retries', values);
+    return frame.where === 'across' ? [happened, again] : [happened, told(state, values)];
+  }
+  return [told(byItself(frame, trip), values), told(state, values)];
+}
+
+function byItself({ settings }: DriveFrame, trip: Tripped | undefined): string {
+  if (trip?.cause === 'lifted') return 'trips-lifted';
+  if (trip?.byTrain !== true) return 'trips-over';
+  return settings.vehicle === 'shorted' ? 'shorted-trips' : 'trips-with-train';
+}
+
+/** How the train does after a trip. */
+function hereIs({ shot: { cars } }: DriveFrame): string {
+  return cars[0]?.lit === true ? 'train-lit' : 'train-dark';
+}
+
+function tellAcross(frame: DriveFrame, numbers: Numbers): Told[] {
+  const { shot, settings } = frame;
+  const lit = shot.cars[0]?.lit ?? false;
+  if (!lit) return [told(settings.vehicle === 'split' ? 'across-split' : 'across-dark')];
+  const { amps, from } = throughTrain(frame);
+  const values = { amps: numbers.amps(amps), from: from.toUpperCase(), to: from === 'a' ? 'B' : 'A' };
+  if (amps < FELT) return [told('across-nothing')];
+  const to = shot.stages[from === 'a' ? 1 : 0];
+  const gives = (to?.amps ?? 0) > 0.2;
+  return [told('across-flow', values), told(gives ? 'across-shares' : 'across-carries', values)];
+}
+
+function tellInside(frame: DriveFrame, stage: StageIndex): Told[] {
+  const { shot, settings } = frame;
+  const [car] = shot.cars;
+  const state = shot.stages[stage]?.state;
+  const values = { stage: letter(stage), other: letter(other(stage)), seconds: DRIVE_RETRY };
+  if (car === undefined) return [];
+  if (!car.lit) {
+    const runsOn = settings.vehicle === 'stored' && car.speed !== 0;
+    return [told(runsOn ? 'runs-on-stored' : `dark-${whyDark(state)}`, values)];
+  }
+  if (state !== 'driving' && state !== 'holding') return [told('fed-by-other', values)];
+  if (car.hears !== 'commands') return [told(car.hears === 'garbled' ? 'garbled' : 'deaf', values)];
+  if (settings.vehicle === 'coach') return [told('coach-lit', values)];
+  return [told(wayOf(frame) === 0 ? 'stands-well' : 'runs-well', values)];
+}
+
+function whyDark(state: string | undefined): 'off' | 'no-signal' | 'not-fed' {
+  if (state === 'no-power') return 'off';
+  return state === 'no-signal' ? 'no-signal' : 'not-fed';
+}
+
+// With no train across, a stage that gives more than its own trains draw feeds the other part by some other way.
+function tellJoined({ shot, settings, where }: DriveFrame): Told[] {
+  const amps = (stage: StageIndex): number => shot.stages[stage]?.amps ?? 0;
+  const own = (stage: StageIndex): number => {
+    const car = where === (stage === 0 ? 'a' : 'b') ? 0.6 : 0;
+    return (stage === 0 ? settings.loadA : settings.loadB) + car + (stage === 1 && settings.capacitor ? 0.3 : 0);
+  };
+  const giver = STAGES.find((stage) => amps(stage) > own(stage) + BEYOND_OWN);
+  if (giver === undefined) return [];
+  return [told('joined', { stage: letter(giver), other: letter(other(giver)) })];
+}
+
+const told = (key: string, values: Values = {}): Told => ({ key: `drive-${key}`, values });

@@ -1,0 +1,117 @@
+// How often each total current occurs. Horizontal places are per cent, heights pixels: text keeps its size at any width.
+import { ticks } from 'd3-array';
+import type { Bar } from '../../../engine/index.ts';
+import type { Numbers, Say } from '../../words/index.ts';
+
+interface Props {
+  readonly bars: readonly Bar[];
+  readonly usable: number | undefined;
+  readonly hard: number | undefined;
+  readonly title: string;
+  readonly caption: string;
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly id: string;
+}
+
+const TOP = 56;
+const HEIGHT = 190;
+const BOTTOM = 46;
+const TABLE_ROWS = 14;
+
+export function Histogram({ bars, usable, hard, title, caption, say, numbers, id }: Props) {
+  const last = bars.at(-1)?.to ?? 1;
+  const range = Math.max(last, (hard ?? 0) * 1.08, 0.1);
+  const tallest = Math.max(1e-9, ...bars.map((bar) => bar.probability));
+  const x = (amps: number): number => (100 * amps) / range;
+  const marks = ticks(0, range, 6).filter((amps) => x(amps) > 2 && x(amps) < 93);
+  return (
+    <figure class="sheet">
+      <svg class="histogram" width="100%" height={TOP + HEIGHT + BOTTOM} role="img" aria-labelledby={`${id}-title`}>
+        <title id={`${id}-title`}>{title}</title>
+        <defs>
+          <pattern id={`${id}-hatch`} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
+            <rect width="7" height="7" fill="var(--copper-wash)" />
+            <path d="M0 0V7" stroke="var(--copper)" stroke-width="3" />
+          </pattern>
+        </defs>
+        {bars.map((bar) => {
+          const height = (HEIGHT * bar.probability) / tallest;
+          const over = usable !== undefined && (bar.from + bar.to) / 2 > usable;
+          const width = x(bar.to) - x(bar.from);
+          return (
+            <rect
+              key={bar.from}
+              x={`${x(bar.from) + width * 0.08}%`}
+              width={`${width * 0.84}%`}
+              y={TOP + HEIGHT - height}
+              height={height}
+              fill={over ? `url(#${id}-hatch)` : 'var(--a)'}
+            />
+          );
+        })}
+        <line x1="0" x2="100%" y1={TOP + HEIGHT} y2={TOP + HEIGHT} stroke="currentColor" stroke-width="1.5" />
+        {marks.map((amps) => (
+          <text key={amps} x={`${x(amps)}%`} y={TOP + HEIGHT + 20} text-anchor="middle">
+            {numbers.ampsExactly(amps)}
+          </text>
+        ))}
+        <text x="50%" y={TOP + HEIGHT + 41} text-anchor="middle">
+          {say('figure-axis')}
+        </text>
+        {usable !== undefined && (
+          <Mark at={x(usable)} row={1} text={say('figure-usable', { amps: numbers.ampsExactly(usable) })} strong />
+        )}
+        {hard !== undefined && (
+          <Mark at={x(hard)} row={0} text={say('figure-hard', { amps: numbers.ampsExactly(hard) })} />
+        )}
+      </svg>
+      <figcaption>{caption}</figcaption>
+      <details>
+        <summary>{say('as-a-table')}</summary>
+        <table class="num">
+          <caption class="unseen">{title}</caption>
+          <thead>
+            <tr>
+              <th scope="col">{say('table-current')}</th>
+              <th scope="col">{say('table-share')}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {gathered(bars).map((row) => (
+              <tr key={row.from}>
+                <td>{say('table-range', { from: numbers.ampsExactly(row.from), to: numbers.ampsExactly(row.to) })}</td>
+                <td>{numbers.share(row.probability)}</td>
+              </tr>
+            ))}
+          </tbody>
+        </table>
+      </details>
+    </figure>
+  );
+}
+
+function Mark({ at, row, text, strong = false }: { at: number; row: number; text: string; strong?: boolean }) {
+  const y = 16 + row * 22;
+  const left = at > 55;
+  return (
+    <g class={strong ? 'mark strong' : 'mark'}>
+      <line x1={`${at}%`} x2={`${at}%`} y1={y - 12} y2={TOP + HEIGHT} />
+      <text x={`${at}%`} y={y} dx={left ? -7 : 7} text-anchor={left ? 'end' : 'start'}>
+        {text}
+      </text>
+    </g>
+  );
+}
+
+// Few enough rows to be read aloud.
+function gathered(bars: readonly Bar[]): Bar[] {
+  const per = Math.max(1, Math.ceil(bars.length / TABLE_ROWS));
+  const rows: Bar[] = [];
+  for (let i = 0; i < bars.length; i += per) {
+    const part = bars.slice(i, i + per);
+    const from = part[0]?.from ?? 0;
+    rows.push({ from, to: part.at(-1)?.to ?? from, probability: part.reduce((sum, bar) => sum + bar.probability, 0) });
+  }
+  return rows;
+}

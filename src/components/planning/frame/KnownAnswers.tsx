@@ -1,0 +1,85 @@
+// The line of what has been said; each answer can be tapped and changed.
+import type { Answer, Answers, Assumption, Field, Question } from '../../../wizards/planning/index.ts';
+import { answersTo, fieldOf, toAddress, without } from '../../../wizards/planning/index.ts';
+import type { FieldWords, Numbers, QuestionWords, Say } from '../../words/index.ts';
+
+interface Props {
+  readonly trail: readonly Question[];
+  readonly answers: Answers;
+  readonly questions: Readonly<Record<string, QuestionWords>>;
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly onChange: (question: Question) => void;
+}
+
+export function KnownAnswers({ trail, answers, questions, say, numbers, onChange }: Props) {
+  if (trail.length === 0) return null;
+  return (
+    <section class="part said">
+      <h2 class="h3">{say('answered-so-far')}</h2>
+      <ul class="known">
+        {trail.flatMap((question) =>
+          question.fields.map((field) => {
+            const answer = answersTo(question, answers)?.[field.id];
+            const words = questions[question.id]?.fields[field.id];
+            if (answer === undefined || words === undefined) return null;
+            return (
+              <li key={field.id}>
+                <a
+                  href={toAddress(without(answers, question)) || '?'}
+                  onClick={(event) => {
+                    if (event.metaKey || event.ctrlKey || event.shiftKey) return;
+                    event.preventDefault();
+                    onChange(question);
+                  }}
+                >
+                  <b>{words.known}</b> <span>{answerWords(answer, field, words, say, numbers)}</span>
+                </a>
+              </li>
+            );
+          }),
+        )}
+      </ul>
+    </section>
+  );
+}
+
+/** What was assumed, one line each. */
+export function Assumed({
+  assumptions,
+  questions,
+  say,
+  numbers,
+}: Pick<Props, 'questions' | 'say' | 'numbers'> & { readonly assumptions: readonly Assumption[] }) {
+  return (
+    <>
+      {assumptions.map(({ field, answer }) => {
+        const found = fieldOf(field);
+        const words = Object.values(questions).find((one) => one.fields[field] !== undefined)?.fields[field];
+        if (found === undefined || words === undefined) return null;
+        return (
+          <li key={field}>
+            {words.known}: {answerWords(answer, found, words, say, numbers)} ({say('is-assumed')})
+          </li>
+        );
+      })}
+    </>
+  );
+}
+
+/** An answer as a person reads it; what was not known shows what is assumed instead. */
+function answerWords(answer: Answer, field: Field, words: FieldWords, say: Say, numbers: Numbers): string {
+  if (answer.kind === 'choice') return words.options?.[answer.option]?.label ?? answer.option;
+  if (answer.kind === 'number') return numberWords(answer.span.from, answer.span.to, field, numbers);
+  if (field.assume === undefined) return say('not-known');
+  const assumed =
+    field.kind === 'choice'
+      ? (words.options?.[field.assume]?.label ?? field.assume)
+      : numberWords(field.assume, field.assume, field, numbers);
+  return `${assumed} (${say('is-assumed')})`;
+}
+
+function numberWords(from: number, to: number, field: Field, numbers: Numbers): string {
+  const one = (value: number): string => numbers.quantity(value, field.kind === 'number' ? field.quantity : 'count');
+  return from === to ? one(from) : `${one(from)} – ${one(to)}`;
+}

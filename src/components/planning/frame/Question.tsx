@@ -1,0 +1,222 @@
+// One question on a screen: its fields, why it is asked, "I don't know" at each field, and clear sentences for what cannot be read.
+import { useEffect, useRef, useState } from 'preact/hooks';
+import type { Answers, Field, Problem, Question } from '../../../wizards/planning/index.ts';
+import { answerText, isAsked, misfits, parseQuestion } from '../../../wizards/planning/index.ts';
+import type { FieldWords, QuestionWords, Say } from '../../words/index.ts';
+import { Sign } from './signs.tsx';
+
+interface Props {
+  readonly question: Question;
+  readonly words: QuestionWords;
+  /** Answers to earlier questions. */
+  readonly before: Answers;
+  /** What stood here last time, to be changed. */
+  readonly former: Answers;
+  readonly problems: readonly Problem[];
+  readonly say: Say;
+  readonly onAnswer: (answers: Answers) => void;
+}
+
+export function QuestionForm({ question, words, before, former, problems: fromLink, say, onAnswer }: Props) {
+  const [texts, setTexts] = useState<Readonly<Record<string, string>>>(() => textsOf(question, former));
+  const [problems, setProblems] = useState<readonly Problem[]>(fromLink);
+  const summary = useRef<HTMLDivElement>(null);
+  const [tries, setTries] = useState(0);
+  useEffect(() => {
+    if (tries > 0) summary.current?.focus();
+  }, [tries]);
+
+  const set = (id: string, text: string): void => setTexts((old) => ({ ...old, [id]: text }));
+  const read = parseQuestion(question, new Map(Object.entries(texts)));
+  const asked = question.fields.filter((field) => isAsked(field, read.answers));
+
+  const submit = (event: Event): void => {
+    event.preventDefault();
+    const askedIds = new Set(asked.map((field) => field.id));
+    const answers = Object.fromEntries(Object.entries(read.answers).filter(([id]) => askedIds.has(id)));
+    const missing = asked
+      .filter((field) => !(field.id in answers || read.problems.some((problem) => problem.field === field.id)))
+      .map((field): Problem => ({ field: field.id, because: 'empty', given: '' }));
+    const found = [
+      ...read.problems.filter((problem) => askedIds.has(problem.field)),
+      ...missing,
+      ...misfits(question, { ...before, ...answers }),
+    ];
+    setProblems(found);
+    if (found.length === 0) onAnswer(answers);
+    else setTries(tries + 1);
+  };
+
+  const only = question.fields.length === 1;
+  return (
+    <form onSubmit={submit} noValidate>
+      {problems.length > 0 && (
+        <div class="problem" ref={summary} tabIndex={-1} role="alert">
+          <h2>{say('problem-title')}</h2>
+          <ul>
+            {problems.map((problem) => (
+              <li key={problem.field}>
+                <a href={`#${problem.field}`} onClick={(event) => focusOn(event, problem.field)}>
+                  {sentence(problem, words, say)}
+                </a>
+              </li>
+            ))}
+          </ul>
+        </div>
+      )}
+      {!only && <h1 tabIndex={-1}>{words.title}</h1>}
+      {asked.map((field) => (
+        <FieldInput
+          key={field.id}
+          field={field}
+          words={words.fields[field.id]}
+          heading={only ? words.title : undefined}
+          text={texts[field.id] ?? ''}
+          problem={problems.find((problem) => problem.field === field.id)}
+          sentence={(problem) => sentence(problem, words, say)}
+          onText={(text) => set(field.id, text)}
+        />
+      ))}
+      <p class="why">
+        <b>{say('why-we-ask')}</b> {words.why}
+      </p>
+      <div class="acts">
+        <button class="button" type="submit">
+          {say('continue')}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+interface FieldProps {
+  readonly field: Field;
+  readonly words: FieldWords | undefined;
+  /** The question itself, where this is its only field. */
+  readonly heading: string | undefined;
+  readonly text: string;
+  readonly problem: Problem | undefined;
+  readonly sentence: (problem: Problem) => string;
+  readonly onText: (text: string) => void;
+}
+
+function FieldInput(props: FieldProps) {
+  return props.field.kind === 'choice' ? (
+    <Choice {...props} options={props.field.options} />
+  ) : (
+    <NumberInput {...props} />
+  );
+}
+
+function Choice({
+  field,
+  words,
+  heading,
+  text,
+  problem,
+  sentence: tell,
+  onText,
+  options,
+}: FieldProps & { readonly options: readonly string[] }) {
+  const option = (value: string, label: string, hint: string | undefined, first: boolean) => (
+    <label key={value}>
+      <input
+        type="radio"
+        id={first ? field.id : undefined}
+        name={field.id}
+        value={value}
+        checked={text === value}
+        onChange={() => onText(value)}
+      />
+      <span>
+        {label} <Sign option={value} />
+      </span>
+      {hint !== undefined && <small>{hint}</small>}
+    </label>
+  );
+  return (
+    <fieldset class="choice" aria-describedby={problem === undefined ? undefined : `${field.id}-problem`}>
+      <legend>
+        {heading === undefined ? <b class="ask">{words?.label}</b> : <h1 tabIndex={-1}>{heading}</h1>}
+        {words?.hint !== undefined && <small class="hint">{words.hint}</small>}
+      </legend>
+      {problem !== undefined && (
+        <p class="error" id={`${field.id}-problem`}>
+          {tell(problem)}
+        </p>
+      )}
+      {options.map((value, index) =>
+        option(value, words?.options?.[value]?.label ?? value, words?.options?.[value]?.hint, index === 0),
+      )}
+      {option('unknown', words?.unknown ?? '', undefined, false)}
+    </fieldset>
+  );
+}
+
+function NumberInput({ field, words, heading, text, problem, sentence: tell, onText }: FieldProps) {
+  const unknown = text === 'unknown';
+  const described = [
+    words?.hint === undefined ? '' : `${field.id}-hint`,
+    problem === undefined ? '' : `${field.id}-problem`,
+  ]
+    .join(' ')
+    .trim();
+  const label = <label for={field.id}>{words?.label}</label>;
+  return (
+    <div class="field">
+      {heading === undefined ? (
+        label
+      ) : (
+        <>
+          <h1 tabIndex={-1}>{heading}</h1>
+          {label}
+        </>
+      )}
+      {words?.hint !== undefined && <small id={`${field.id}-hint`}>{words.hint}</small>}
+      {problem !== undefined && (
+        <p class="error" id={`${field.id}-problem`}>
+          {tell(problem)}
+        </p>
+      )}
+      <input
+        id={field.id}
+        type="text"
+        inputMode={field.kind === 'number' && field.quantity === 'count' ? 'numeric' : 'text'}
+        autocomplete="off"
+        value={unknown ? '' : text}
+        disabled={unknown}
+        aria-invalid={problem !== undefined}
+        aria-describedby={described === '' ? undefined : described}
+        onInput={(event) => onText(event.currentTarget.value)}
+      />
+      <label class="unknown">
+        <input
+          type="checkbox"
+          checked={unknown}
+          onChange={(event) => onText(event.currentTarget.checked ? 'unknown' : '')}
+        />
+        <span>{words?.unknown}</span>
+      </label>
+    </div>
+  );
+}
+
+function focusOn(event: Event, id: string): void {
+  event.preventDefault();
+  document.getElementById(id)?.focus();
+}
+
+/** The sentence for a problem: which field, what was given, what would do. */
+export function sentence(problem: Problem, words: QuestionWords | undefined, say: Say): string {
+  const { because, given, least = 0, most = 0, field } = problem;
+  return say(`problem-${because}`, { field: words?.fields[field]?.known ?? field, given, least, most });
+}
+
+function textsOf(question: Question, former: Answers): Record<string, string> {
+  return Object.fromEntries(
+    question.fields.flatMap((field) => {
+      const answer = former[field.id];
+      return answer === undefined ? [] : [[field.id, answerText(answer, field)]];
+    }),
+  );
+}

@@ -1,0 +1,15 @@
+// Works out an answer off the page: a club's whole fleet takes longer than a frame.
+
+import { conclude, reckon } from '../../../wizards/enough-current/index.ts';
+import type { Answers } from '../../../wizards/planning/index.ts';
+import { placeSupplies } from '../../../wizards/which-supply-where/index.ts';
+import type { Asked, Tasks } from './reckon.ts';
+
+const TASKS: { readonly [Task in keyof Tasks]: (answers: Answers) => Tasks[Task] } = {
+  conclude: (answers) => conclude(answers, reckon(answers)),
+  place: placeSupplies,
+};
+
+addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+  postMessage({ turn: data.turn, result: TASKS[data.task](data.answers) });
+});

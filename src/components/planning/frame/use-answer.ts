@@ -1,0 +1,30 @@
+// Fetches the answer, its words and what draws it, once the first question is answered, so that it is there when it is needed.
+import type { ComponentType } from 'preact';
+import { useCallback } from 'preact/hooks';
+import * as z from 'zod/mini';
+import type { Loaded } from '../../shared/index.ts';
+import { fetchWords, useLoaded } from '../../shared/index.ts';
+import type { AnswerWords } from '../../words/index.ts';
+import { CAUTIONS, FIX, SENTENCES } from '../../words/index.ts';
+
+const WORDS = z.object({ words: SENTENCES, fixes: z.record(z.string(), FIX), cautions: CAUTIONS });
+
+/** Loads what draws the worked-out answer. */
+export type LoadDrawing<Props> = () => Promise<ComponentType<Props>>;
+
+interface Answer<Props> {
+  readonly answerWords: AnswerWords;
+  readonly WorkedOut: ComponentType<Props>;
+}
+
+/** Loads words and code as soon as `wanted`; after a failure only when asked `again`. */
+export function useAnswer<Props>(address: string, load: LoadDrawing<Props>, wanted: boolean): Loaded<Answer<Props>> {
+  const both = useCallback(
+    async (stop: AbortSignal): Promise<Answer<Props>> => {
+      const [words, WorkedOut] = await Promise.all([fetchWords(address, stop), load()]);
+      return { answerWords: WORDS.parse(words), WorkedOut };
+    },
+    [address, load],
+  );
+  return useLoaded(wanted ? both : undefined);
+}

@@ -1,0 +1,250 @@
+// The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
+import type {
+  Arrangement,
+  CrossingMoment,
+  CrossingPush,
+  CrossingResult,
+  NamedSupply,
+  Reckoned,
+} from '../../../engine/index.ts';
+import { atLeast, CROSSING_MOMENTS, STEP_LIMIT, stepSize } from '../../../engine/index.ts';
+import type { Answers } from '../../../wizards/planning/index.ts';
+import type { Placement } from '../../../wizards/which-supply-where/index.ts';
+import { crossingAdvice, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
+import { CROSSING_TAGS } from '../../words/index.ts';
+import type { AnswerProps } from '../frame/index.ts';
+import { Share, Steps, useReckoned, Verify, Workings } from '../frame/index.ts';
+
+interface Props extends AnswerProps {
+  readonly answers: Answers;
+}
+
+export function PlaceAnswer(props: Props) {
+  const { answers, say, numbers, fixes, cautions, home, language } = props;
+  const found = useReckoned('place', answers, placeSupplies);
+  if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  const { result: placement } = found;
+  const fix = fixes[placement.outcome];
+  if (fix === undefined) return null;
+  const best = placement.arrangements[0];
+  const short = best?.permitted === true && best.stages.some((one) => !atLeast(one.judgement.verdict, 'tight'));
+  const headline = say(`place-headline-${placement.outcome}`);
+  return (
+    <>
+      <section class="part">
+        <h1 class="verdict" tabIndex={-1}>
+          {headline}
+        </h1>
+        <p class="lead">{fix.lead}</p>
+        <p>{fix.because}</p>
+        {short && (
+          <p>
+            {say('place-still-short')} <a href={`${home}work-it-out/enough-current/`}>{say('enough-current-title')}</a>
+          </p>
+        )}
+      </section>
+      {placement.arrangements.length > 0 && (
+        <section class="part">
+          <h2>{say('place-title')}</h2>
+          <p class="small">{say('place-share', { share: numbers.share(placement.stationShare) })}</p>
+          <div class="two even">
+            {placement.arrangements.map((arrangement, index) => (
+              <ArrangementCard
+                key={arrangement.stages.map((one) => one.supply).join()}
+                {...props}
+                arrangement={arrangement}
+                supplies={placement.supplies}
+                railsKnown={placement.railsKnown}
+                best={index === 0}
+              />
+            ))}
+          </div>
+        </section>
+      )}
+      <Crossing {...props} placement={placement} />
+      <section class="part">
+        <h2>{say('steps-title')}</h2>
+        <Steps fix={fix} cautions={cautions} say={say} language={language} />
+        <p>
+          <a href={`${home}fixes/${placement.outcome}/`}>
+            {say('full-page')}: {fix.title}
+          </a>
+        </p>
+      </section>
+      <Verify fix={fix} say={say} />
+      <Share headline={headline} lead={fix.lead} say={say} />
+    </>
+  );
+}
+
+/** What happens while a train spans the gap, in the best arrangement, and what to do about it in order. */
+function Crossing({ placement, say, numbers, home, fixes }: Props & { readonly placement: Placement }) {
+  const [crossing] = placement.crossings;
+  if (crossing === undefined) {
+    return placement.arrangements.length === 0 ? null : (
+      <section class="part">
+        <h2>{say('crossing-title')}</h2>
+        <p>{say('crossing-unknown')}</p>
+      </section>
+    );
+  }
+  const worst = crossing.moments[crossing.worst];
+  const { advice, withheld } = crossingAdvice(crossing);
+  return (
+    <section class="part">
+      <h2>{say('crossing-title')}</h2>
+      <table class="cards">
+        <thead>
+          <tr>
+            {['moment', 'step', 'pulse', 'over', 'carries'].map((id) => (
+              <th key={id} scope="col" class={id === 'moment' ? '' : 'num'}>
+                {say(`crossing-${id}`)}
+              </th>
+            ))}
+            <th scope="col">{say('verdict-column')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {CROSSING_MOMENTS.map((moment) => (
+            <MomentRow key={moment} moment={moment} result={crossing.moments[moment]} say={say} numbers={numbers} />
+          ))}
+        </tbody>
+      </table>
+      <p class="small">{say('crossing-ohms')}</p>
+      {crossing.signFlips && <p>{say('crossing-flips')}</p>}
+      {advice.length > 0 && (
+        <>
+          <h3>{say('crossing-advice')}</h3>
+          <ol>
+            {advice.map((id) => (
+              <li key={id}>
+                <a href={`${home}fixes/${id}/`}>{fixes[id]?.short ?? id}</a>
+              </li>
+            ))}
+          </ol>
+          {withheld.map(({ id, because }) => (
+            <p key={id} class="small">
+              {fixes[id]?.short}: {say(`crossing-withheld-${because}`)}
+            </p>
+          ))}
+        </>
+      )}
+      {worst.kind === 'crossing' && worst.workings.length > 0 && (
+        <details>
+          <summary>{say('working-title')}</summary>
+          {worst.workings.map((working) => (
+            <Workings key={working.formula} working={working} say={say} numbers={numbers} home={home} />
+          ))}
+        </details>
+      )}
+    </section>
+  );
+}
+
+function MomentRow({
+  moment,
+  result,
+  say,
+  numbers,
+}: { readonly moment: CrossingMoment; readonly result: CrossingResult } & Pick<Props, 'say' | 'numbers'>) {
+  if (result.kind !== 'crossing') return null;
+  const push = result.pushes.reduce<CrossingPush | undefined>(
+    (worst, one) => (worst === undefined || one.step.span.to > worst.step.span.to ? one : worst),
+    undefined,
+  );
+  const range = (value: Reckoned | undefined): string => {
+    if (value === undefined) return numbers.ampsExactly(0);
+    const [from, to] = [numbers.amps(Math.max(0, value.span.from)), numbers.amps(value.span.to)];
+    return from === to ? from : say('table-range', { from, to });
+  };
+  const cells = [
+    ['step', push === undefined ? numbers.volts(0) : numbers.volts(push.step.span.to)],
+    ['pulse', range(push?.pulse)],
+    ['over', range(push?.takeOver)],
+    [
+      'carries',
+      push === undefined ? '' : say('crossing-of', { value: range(push.carries), limit: numbers.amps(push.limit) }),
+    ],
+  ] as const;
+  return (
+    <tr>
+      <th scope="row">{say(`crossing-moment-${moment}`)}</th>
+      {cells.map(([id, text]) => (
+        <td key={id} class="num" data-label={say(`crossing-${id}`)}>
+          {text}
+        </td>
+      ))}
+      <td data-label={say('verdict-column')}>
+        <span class={`tag ${CROSSING_TAGS[result.verdict]}`}>{say(`across-verdict-${result.verdict}`)}</span>{' '}
+        {result.reasons.map((reason) => say(`across-reason-${reason}`)).join(' ')}
+      </td>
+    </tr>
+  );
+}
+
+interface CardProps extends Props {
+  readonly arrangement: Arrangement;
+  readonly supplies: readonly NamedSupply[];
+  readonly railsKnown: boolean;
+  readonly best: boolean;
+}
+
+function ArrangementCard({ arrangement, supplies, railsKnown, best, say, numbers, home }: CardProps) {
+  return (
+    <div class="sheet part">
+      <h3>{say(best ? 'place-best' : 'place-other')}</h3>
+      <ul class="places">
+        {arrangement.stages.map((placed, index) => {
+          const supply = supplies[placed.supply];
+          if (supply === undefined) return null;
+          const { idle, loaded } = placed.rails;
+          return (
+            <li key={placed.supply}>
+              <p>
+                <b>{say(index === 0 ? 'place-station' : 'place-booster')}</b> <span class="sign">←</span>{' '}
+                {say('place-supply', {
+                  n: placed.supply + 1,
+                  volts: numbers.volts(supply.volts),
+                  kind: say(`kind-${supply.kind}`),
+                  amps: numbers.amps(supply.amps),
+                })}
+              </p>
+              {placed.label.kind === 'not-permitted' ? (
+                <p>
+                  <span class="tag short">{say('place-not-permitted')}</span>{' '}
+                  {say(`because-not-permitted-${placed.label.because}`)}
+                </p>
+              ) : (
+                <p class="num">
+                  {railsKnown &&
+                    `${idle.to - loaded.from < 0.05 ? say('place-rails-one', { idle: numbers.volts(idle.to) }) : say('place-rails', { loaded: numbers.volts(loaded.from), idle: numbers.volts(idle.to) })} · `}
+                  {say('place-usable', { amps: numbers.ampsExactly(placed.capacity.usable) })} ·{' '}
+                  {say('place-strain', { share: numbers.share(placed.judgement.aboveUsable) })}{' '}
+                  <span class={`tag ${placed.judgement.verdict}`}>{say(`verdict-${placed.judgement.verdict}`)}</span>
+                </p>
+              )}
+              <details>
+                <summary>{say('working-title')}</summary>
+                <Workings working={placed.capacity.working} say={say} numbers={numbers} home={home} />
+              </details>
+            </li>
+          );
+        })}
+      </ul>
+      <p>{stepSentence(arrangement, railsKnown, { say, numbers })}</p>
+      {arrangement.cascade && <p>{say('place-cascade')}</p>}
+    </div>
+  );
+}
+
+function stepSentence(
+  arrangement: Arrangement,
+  railsKnown: boolean,
+  { say, numbers }: Pick<Props, 'say' | 'numbers'>,
+): string {
+  if (!railsKnown) return say('place-step-unknown');
+  const { step } = arrangement;
+  if (stepSize(step) <= STEP_LIMIT + 1e-9) return say('place-step-level', { volts: numbers.volts(STEP_LIMIT) });
+  const boosterHigher = step.to >= -step.from;
+  return say(boosterHigher ? 'place-step-booster' : 'place-step-station', { volts: numbers.volts(stepSize(step)) });
+}

@@ -1,0 +1,333 @@
+// The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
+import { useMemo } from 'preact/hooks';
+import type { WiringCandidate, WiringChange } from '../../../engine/index.ts';
+import { DROP_LIMIT, DROP_WANTED, loopLimit, SHORT_MARGIN, worstFaultHeat } from '../../../engine/index.ts';
+import type { NotKnown, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
+import { wire } from '../../../wizards/wire-it/index.ts';
+import { Along } from '../../figures/shared/index.ts';
+import type { Numbers, Say } from '../../words/index.ts';
+import type { WorkedOutProps } from '../frame/index.ts';
+import { Assumed, Share, Steps, Verify, Workings } from '../frame/index.ts';
+import { LoadTest } from './LoadTest.tsx';
+
+export function WireAnswer(props: WorkedOutProps) {
+  const { answers, say, numbers, fixes, cautions, home, language } = props;
+  const found = useMemo(() => wire(answers), [answers]);
+  const fix = fixes[found.outcome];
+  if (fix === undefined) return null;
+  const headline = say(headlineOf(found));
+  const lead = leadFor(found, say, numbers);
+  return (
+    <>
+      <section class="part">
+        <h1 class="verdict" tabIndex={-1}>
+          {headline}
+        </h1>
+        <p class="lead">{lead}</p>
+        {found.kind === 'wiring' && <Given {...props} wiring={found} />}
+      </section>
+      {found.kind === 'not-known' && <WhatIsMissing {...props} found={found} />}
+      {found.kind === 'wiring' && <Pictures wiring={found} say={say} numbers={numbers} />}
+      {found.kind === 'wiring' && <Candidates {...props} wiring={found} />}
+      <section class="part">
+        <h2>{say('steps-title')}</h2>
+        <Steps fix={fix} cautions={cautions} say={say} language={language} />
+        <p>
+          <a href={`${home}fixes/${found.outcome}/`}>
+            {say('full-page')}: {fix.title}
+          </a>
+        </p>
+      </section>
+      {found.kind === 'wiring' && <Test {...props} wiring={found} />}
+      <Verify fix={fix} say={say} />
+      <Share headline={headline} lead={lead} say={say} />
+    </>
+  );
+}
+
+interface WithWiring {
+  readonly wiring: Wiring;
+  readonly say: Say;
+  readonly numbers: Numbers;
+}
+
+function headlineOf(found: WireFound): string {
+  if (found.kind === 'not-known') return 'wire-headline-wiring-not-known';
+  if (found.kind !== 'wiring') return 'wire-headline-nothing-left';
+  const bearable = found.outcome === 'wiring-good' && found.now?.verdict === 'bearable';
+  return bearable ? 'wire-headline-bearable' : `wire-headline-${found.outcome}`;
+}
+
+function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
+  if (found.kind === 'wiring') return leadOf(found, say, numbers);
+  if (found.kind === 'not-known') return say('wire-lead-not-known');
+  return say(`along-problem-${found.because}`, { part: found.parts.join(', ') });
+}
+
+function WhatIsMissing({
+  found,
+  say,
+  numbers,
+  questions,
+}: Pick<WorkedOutProps, 'say' | 'numbers' | 'questions'> & { readonly found: NotKnown }) {
+  const { missing, enough, volts, trainAmps, trip, tripLevel, assumptions } = found;
+  return (
+    <section class="part">
+      <h2>{say('wire-missing-title')}</h2>
+      <ol>
+        {missing.map((part) => (
+          <li key={part}>{say(`wire-missing-${part}`)}</li>
+        ))}
+      </ol>
+      <h2>{say('wire-enough-title')}</h2>
+      <ul>
+        {enough.map((one) => (
+          <li key={one.track}>{enoughWords(one, say, numbers)}</li>
+        ))}
+      </ul>
+      <p>{say('wire-enough-how')}</p>
+      {tripLevel.finding === 'above-ceiling' && (
+        <p>{say('wire-enough-trip', { trip: numbers.amps(tripLevel.ceiling) })}</p>
+      )}
+      <details class="assumed">
+        <summary>
+          {say('wire-enough-given', {
+            volts: numbers.volts(volts),
+            amps: numbers.amps(trainAmps),
+            trip: numbers.amps(trip),
+          })}{' '}
+          {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
+        </summary>
+        <ul>
+          <Assumed assumptions={assumptions} questions={questions} say={say} numbers={numbers} />
+        </ul>
+      </details>
+    </section>
+  );
+}
+
+function enoughWords({ track, way, least }: NotKnown['enough'][number], say: Say, numbers: Numbers): string {
+  const lengths = { track: numbers.metres(track), way: numbers.metres(way) };
+  if (least?.change.kind !== 'feeders-and-thicker-bus') return say('wire-enough-none', lengths);
+  const { conductor, spacing, count } = least.change;
+  return say(count === 1 ? 'wire-enough-one' : 'wire-enough', {
+    ...lengths,
+    wire: numbers.wire(conductor.area),
+    metres: numbers.metres(spacing),
+    n: count,
+    share: numbers.share(least.drop),
+  });
+}
+
+function leadOf({ now, chosen, trip, outcome, pair }: Wiring, say: Say, numbers: Numbers): string {
+  const facts = (one: WiringCandidate) => ({
+    volts: numbers.volts(one.volts),
+    share: numbers.share(one.drop),
+    at: numbers.metres(one.voltsAt),
+    amps: numbers.amps(one.shortAmps),
+    shortAt: numbers.metres(one.shortAt),
+    trip: numbers.amps(trip),
+    watts: numbers.watts(one.faultHeat),
+  });
+  const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
+  if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
+  if (chosen === now) return `${present} ${say(chosen.verdict === 'good' ? 'wire-lead-good' : 'wire-lead-bearable')}`;
+  const what = changeWords(chosen.change, pair, say, numbers);
+  return `${present} ${say(outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then', { ...facts(chosen), what })}`;
+}
+
+function changeWords(change: WiringChange, pair: boolean, say: Say, numbers: Numbers): string {
+  switch (change.kind) {
+    case 'as-it-is':
+      return say('wire-change-as-it-is');
+    case 'more-feeders':
+      return say(pair ? 'wire-change-pair-feeders' : 'wire-change-more-feeders', {
+        metres: numbers.metres(change.spacing),
+        n: change.count,
+      });
+    case 'thicker-bus':
+      return say(pair ? 'wire-change-pair-thicker' : 'wire-change-thicker-bus', {
+        wire: numbers.wire(change.conductor.area),
+      });
+    case 'feeders-and-thicker-bus':
+      return say('wire-change-both', {
+        wire: numbers.wire(change.conductor.area),
+        metres: numbers.metres(change.spacing),
+      });
+    case 'fed-from-the-middle':
+      return say('wire-change-middle', { at: numbers.metres(change.at) });
+    case 'lower-trip':
+      return say('wire-change-lower-trip', { trip: numbers.amps(change.trip) });
+    case 'breakers':
+      return say('wire-change-breakers', { trip: numbers.amps(change.trip) });
+    case 'second-stage':
+      return say('wire-change-second-stage', { at: numbers.metres(change.cutAt) });
+  }
+}
+
+function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutProps, 'questions'>) {
+  const { plan, wire: bus, way, pair, trainAmps, trip, assumptions } = wiring;
+  return (
+    <details class="assumed">
+      <summary>
+        {say(pair ? 'wire-given-pair' : 'wire-given', {
+          volts: numbers.volts(plan.source.volts),
+          wire: numbers.wire(bus.area),
+          length: numbers.metres(way),
+          track: numbers.metres(plan.rails.length),
+          feeders: plan.feeders.length,
+          amps: numbers.amps(trainAmps),
+          trip: numbers.amps(trip),
+        })}{' '}
+        {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
+      </summary>
+      <ul>
+        <Assumed assumptions={assumptions} questions={questions} say={say} numbers={numbers} />
+        {pair && <li>{say('wire-assumed-pair')}</li>}
+        <li>{say('wire-assumed-stage', { ohms: numbers.ohms(plan.source.ohms) })}</li>
+        <li>{say('wire-assumed-rail', { rail: numbers.quantity(plan.rails.ohmsPerMetre, 'resistance-per-metre') })}</li>
+      </ul>
+    </details>
+  );
+}
+
+function Pictures({ wiring, say, numbers }: WithWiring) {
+  const { plan, train, short, weak, trip, trainAmps, wire: bus } = wiring;
+  const { volts } = plan.source;
+  const shared = {
+    length: plan.rails.length,
+    feeds: plan.feeders.map(({ at }, index) => ({ at, label: String(index + 1) })),
+    metres: (value: number) => numbers.metres(value),
+    axis: say('along-axis'),
+    say,
+  };
+  const lowest = Math.min(train?.worst.volts ?? volts, volts * (1 - DROP_LIMIT)) - 0.03 * volts;
+  const most = Math.max(...short.points.map((point) => point.amps));
+  return (
+    <section class="part">
+      <h2>{say('wire-now-title')}</h2>
+      {train !== undefined && (
+        <Along
+          {...shared}
+          id="wire-volts"
+          title={say('along-voltage-title')}
+          caption={say('wire-caption-volts', { amps: numbers.amps(trainAmps), wire: numbers.wire(bus.area) })}
+          points={train.points.map(({ at, volts: value }) => ({ at, value }))}
+          levels={[
+            { value: volts * (1 - DROP_WANTED), label: say('along-level-wanted'), strong: false },
+            { value: volts * (1 - DROP_LIMIT), label: say('along-level-most'), strong: true },
+          ]}
+          range={{ from: lowest, to: volts }}
+          spot={{ at: train.worst.at, value: train.worst.volts, label: numbers.voltsExactly(train.worst.volts) }}
+          weak={[]}
+          show={(value) => numbers.voltsExactly(value)}
+          valueColumn={say('along-volts')}
+        />
+      )}
+      <Along
+        {...shared}
+        id="wire-amps"
+        title={say('along-short-title')}
+        caption={say('wire-caption-short')}
+        points={short.points.map(({ at, amps: value }) => ({ at, value }))}
+        levels={[
+          { value: trip, label: say('along-level-trip', { amps: numbers.amps(trip) }), strong: true },
+          {
+            value: SHORT_MARGIN * trip,
+            label: say('along-level-margin', { amps: numbers.amps(SHORT_MARGIN * trip) }),
+            strong: false,
+          },
+        ]}
+        range={{ from: 0, to: Math.min(Math.max(most, SHORT_MARGIN * trip) * 1.1, 8 * trip) }}
+        spot={{ at: short.weakest.at, value: short.weakest.amps, label: numbers.amps(short.weakest.amps) }}
+        weak={weak}
+        show={(value) => numbers.amps(value)}
+        valueColumn={say('along-amps')}
+      />
+    </section>
+  );
+}
+
+const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
+
+function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutProps, 'home'>) {
+  const { candidates, chosen, plan, trip, short, pair } = wiring;
+  const limit = loopLimit(plan.source.volts, trip);
+  const heat = worstFaultHeat({ volts: short.volts, ohms: short.weakest.ohms, limit: short.limit }, trip);
+  return (
+    <section class="part">
+      <h2>{say('wire-candidates-title')}</h2>
+      <table class="cards">
+        <thead>
+          <tr>
+            <th scope="col">{say('wire-column-change')}</th>
+            <th scope="col" class="num">
+              {say('wire-column-volts')}
+            </th>
+            <th scope="col" class="num">
+              {say('wire-column-short')}
+            </th>
+            <th scope="col">{say('verdict-column')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {candidates.map((one) => (
+            <tr key={JSON.stringify(one.change)}>
+              <th scope="row">
+                {changeWords(one.change, pair, say, numbers)}
+                {one === chosen && <small> {say('remedy-chosen')}</small>}
+              </th>
+              <td class="num" data-label={say('wire-column-volts')}>
+                {say('wire-cell', {
+                  value: numbers.volts(one.volts),
+                  share: numbers.share(one.drop),
+                  at: numbers.metres(one.voltsAt),
+                })}
+              </td>
+              <td class="num" data-label={say('wire-column-short')}>
+                {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
+              </td>
+              <td data-label={say('verdict-column')}>
+                <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
+                {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <details>
+        <summary>{say('working-title')}</summary>
+        <p>{say('wire-how')}</p>
+        <Workings working={limit} say={say} numbers={numbers} home={home} />
+        <Workings working={heat.working} say={say} numbers={numbers} home={home} />
+      </details>
+    </section>
+  );
+}
+
+function Test({ wiring, say, numbers }: WithWiring) {
+  const { test, short } = wiring;
+  if (test === undefined) return null;
+  return (
+    <section class="part">
+      <h2>{say('wire-test-title')}</h2>
+      <p>
+        {say('wire-test', {
+          ohms: numbers.ohms(test.resistor.ohms),
+          rating: numbers.watts(test.resistor.rating),
+          amps: numbers.amps(test.resistor.amps),
+        })}
+      </p>
+      <ul class="notes">
+        <li>{say('wire-test-open', { volts: numbers.volts(test.open) })}</li>
+        <li>{say('wire-test-near', { volts: numbers.volts(test.near) })}</li>
+        <li>
+          {say('wire-test-far', { volts: numbers.volts(test.far), at: numbers.metres(short.weakest.at) })}{' '}
+          {say('wire-test-least', { volts: numbers.volts(test.least) })}
+        </li>
+      </ul>
+      <p class="small">{say('wire-test-meter')}</p>
+      <LoadTest ohms={test.resistor.ohms} trip={wiring.trip} say={say} numbers={numbers} />
+    </section>
+  );
+}

@@ -1,0 +1,4 @@
+// What this room lets out.
+export { Missing, NotYet } from './Missing.tsx';
+export type { Loaded } from './use-loaded.ts';
+export { fetchWords, useLoaded } from './use-loaded.ts';

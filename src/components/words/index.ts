@@ -1,0 +1,7 @@
+// What this room lets out.
+export { CAUTIONS, FIX, SENTENCES } from './fetched-shapes.ts';
+export type { Language } from './language.ts';
+export { BASE, languageOf } from './language.ts';
+export { firstSentence } from './sentences.ts';
+export type { AnswerWords, CautionWords, FieldWords, FixWords, QuestionWords, Say, Values } from './words.ts';
+export { CROSSING_TAGS, Numbers, sayer } from './words.ts';

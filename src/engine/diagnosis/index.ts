@@ -1,0 +1,11 @@
+// What this room lets out.
+export type { Compiled } from './compile.ts';
+export { compile } from './compile.ts';
+export { contradictions } from './conflicts.ts';
+export type { NextStep } from './diagnosis.ts';
+export { nextStep } from './diagnosis.ts';
+export { questionsLeft } from './left.ts';
+export type { CheckRow, ComplaintRow, FaultModel, FaultRow, LikelihoodWord, Precondition, Tool } from './model.ts';
+export { SOMETHING_ELSE, TOOLS } from './model.ts';
+export type { Answer } from './posterior.ts';
+export { evidence, posterior } from './posterior.ts';

@@ -1,0 +1,90 @@
+// Where a walk stands: what is still likely, what can still be asked, and whether an answer meant danger.
+import type { Compiled, CompiledCheck } from './compile.ts';
+import { bitsOf } from './compile.ts';
+import type { Precondition, Tool } from './model.ts';
+import type { Answer } from './posterior.ts';
+import { lastAnswers, optionAt, startingChances, update } from './posterior.ts';
+import type { Standing } from './value.ts';
+import { isShown } from './value.ts';
+
+export interface WalkState {
+  readonly answers: readonly Answer[];
+  /** Fix classes that were tried and did not help. */
+  readonly setAside: readonly string[];
+  /** Check ids the person could not do. */
+  readonly skipped: readonly string[];
+  /** What is at hand; eyes always are. */
+  readonly tools: readonly Tool[];
+  /** Preconditions known to hold, besides those that an answer has shown. A danger answer takes `nothing-got-hot` back. */
+  readonly holds?: readonly Precondition[];
+  /** Preconditions that cannot be met here, such as vehicles that cannot be lifted off. */
+  readonly cannot?: readonly Precondition[];
+}
+
+/** Chances and open checks of a walk. Unknown ids are passed over. */
+export function standingOf(compiled: Compiled, state: WalkState): Standing {
+  const chances = startingChances(compiled, state.setAside);
+  const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
+  let holds = bitsOf(state.holds ?? []);
+  for (const answer of inRowOrder(compiled, answers)) {
+    const option = optionAt(compiled, answer);
+    update(compiled, chances, option);
+    holds |= compiled.establishes[option] ?? 0;
+  }
+  const lost = answers.some((one) => dangerClass(compiled, one) !== undefined) ? bitsOf(['nothing-got-hot']) : 0;
+  holds &= ~lost;
+  const asked = new Set([...answers.map(({ check }) => check), ...state.skipped]);
+  const blocked = bitsOf(state.cannot ?? []);
+  const tools = new Set<Tool>(['eyes', ...state.tools]);
+  const forbidden = new Set(answers.flatMap(({ check, option }) => rowOf(compiled, check)?.forbids?.[option] ?? []));
+  const open = Uint8Array.from(compiled.checks, ({ id, tool, acts = [], withheld = false }, at) => {
+    const allowed = !(withheld || acts.some((act) => forbidden.has(act)));
+    const free = allowed && !asked.has(id) && tools.has(tool) && ((compiled.needs[at] ?? 0) & blocked) === 0;
+    return free ? 1 : 0;
+  });
+  const canHold = holds | (stillShown(compiled, open) & ~lost);
+  for (let at = 0; at < open.length; at++) if (!isShown(compiled, at, canHold)) open[at] = 0;
+  const known = [...asked].filter((id) => compiled.checkAt.has(id)).length;
+  return { chances, open, holds, questions: Math.max(0, compiled.settings.mostQuestions - known) };
+}
+
+/** Preconditions that an open check could still show to hold. */
+function stillShown(compiled: Compiled, open: Uint8Array): number {
+  return compiled.checks.reduce((bits, { establishes }, at) => {
+    return open[at] === 1 ? bits | bitsOf(Object.values(establishes ?? {}).flat()) : bits;
+  }, 0);
+}
+
+/** In the order of the model, so that rounding is the same whatever the order of the answers. */
+function inRowOrder(compiled: Compiled, answers: readonly Answer[]): Answer[] {
+  const place = ({ check }: Answer): number => compiled.checkAt.get(check) ?? 0;
+  return [...answers].sort((a, b) => place(a) - place(b));
+}
+
+function rowOf(compiled: Compiled, check: string): CompiledCheck | undefined {
+  return compiled.checks[compiled.checkAt.get(check) ?? -1];
+}
+
+function dangerClass(compiled: Compiled, { check, option }: Answer): string | undefined {
+  return rowOf(compiled, check)?.danger?.[option];
+}
+
+export interface Danger {
+  readonly fixClass: string;
+  readonly answer: Answer;
+}
+
+/** The first danger, in the order of the rows, whose fix class was not yet dealt with. */
+export function dangerOf(compiled: Compiled, state: WalkState): Danger | undefined {
+  const met = inRowOrder(compiled, lastAnswers(state.answers)).flatMap(({ check, option }) => {
+    const fixClass = dangerClass(compiled, { check, option });
+    return fixClass === undefined ? [] : [{ fixClass, answer: { check, option } }];
+  });
+  return met.find(({ fixClass }) => !state.setAside.includes(fixClass));
+}
+
+/** Place of the next check that is asked before everything else, -1 when there is none. */
+export function firstCheck(compiled: Compiled, { open, holds, questions }: Standing): number {
+  if (questions === 0) return -1;
+  return compiled.checks.findIndex(({ first }, at) => first === true && open[at] === 1 && isShown(compiled, at, holds));
+}

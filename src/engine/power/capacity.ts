@@ -1,0 +1,126 @@
+// What a supply and a power stage together can put on the track, and whether the supply can trip the stage.
+import type { Working } from '../workings.ts';
+import { working } from '../workings.ts';
+
+export interface Supply {
+  /** Printed on it: direct or alternating current. */
+  readonly kind: 'dc' | 'ac';
+  /** Printed voltage, volts (r.m.s. for a.c.). */
+  readonly volts: number;
+  /** Printed current, amperes (r.m.s. for a.c.). */
+  readonly amps: number;
+}
+
+export interface Stage {
+  /** Most it passes to the track, amperes. */
+  readonly limit: number;
+  readonly rails: RailSetting;
+  /** What the unit itself takes, amperes, with nothing on the track. */
+  readonly ownUse: number;
+}
+
+/** Rail voltage follows the supply, is set, or is set and made by a step-down converter (less current in than out). */
+export type RailSetting =
+  | { readonly kind: 'follows' }
+  | { readonly kind: 'set'; readonly volts: number }
+  | { readonly kind: 'converter'; readonly volts: number };
+
+/** Alternating current behind a rectifier with capacitor: r.m.s. input over d.c. output, 1.6 at best, 1.8 in winders' tables. Source: rectifier-table. */
+export const AC_FACTOR = { usual: 1.8, best: 1.6 } as const;
+/** Efficiency of a step-down converter, low end of 0.85-0.9. Source: from-memory. */
+export const CONVERTER_EFFICIENCY = 0.85;
+/** Kept back once for heat, mains and meter error. Source: common-practice. */
+export const RESERVE = 0.1;
+/** A supply gives 1.0 to 1.3 times its rating for the moment a trip takes. Source: from-memory. */
+export const SHORT_TIME_FACTOR = 1.3;
+/** NEM 609, 6.1: at most 10 A over all outputs and 200 VA. Source: nem-609. */
+export const MODEL_SUPPLY_LIMIT = { amps: 10, voltAmps: 200 } as const;
+/** Ratings that supplies are commonly sold in, amperes. Source: common-practice. */
+export const COMMON_RATINGS = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10] as const;
+
+export interface Capacity {
+  /** Most that can reach the track at any moment, amperes. */
+  readonly hard: number;
+  /** Hard limit less the reserve: what to plan with, amperes. */
+  readonly usable: number;
+  /** For an a.c. supply, the usable current at the best factor; else the same as usable. */
+  readonly usableAtBest: number;
+  readonly limitedBy: 'supply' | 'stage';
+  readonly working: Working;
+}
+
+/** Usable track current of a supply on a stage. All currents >= 0, volts > 0. Formulas: common-practice; factors as marked above. */
+export function capacity(supply: Supply, stage: Stage, reserve = RESERVE): Capacity {
+  const fromSupply = trackCurrent(supply, stage, AC_FACTOR.usual);
+  const best = trackCurrent(supply, stage, AC_FACTOR.best);
+  const hard = Math.min(stage.limit, fromSupply);
+  const usable = hard * (1 - reserve);
+  const limitedBy = fromSupply < stage.limit ? 'supply' : 'stage';
+  return {
+    hard,
+    usable,
+    usableAtBest: Math.min(stage.limit, best) * (1 - reserve),
+    limitedBy,
+    working: capacityWorking(supply, stage, reserve, usable),
+  };
+}
+
+/** Current that a supply can put on the track through a stage that would pass any amount, amperes, never below 0. */
+export function trackCurrent(supply: Supply, stage: Stage, acFactor: number = AC_FACTOR.usual): number {
+  if (supply.kind === 'ac') return Math.max(0, supply.amps / acFactor - stage.ownUse);
+  const left = Math.max(0, supply.amps - stage.ownUse);
+  return stage.rails.kind === 'converter' ? (CONVERTER_EFFICIENCY * supply.volts * left) / stage.rails.volts : left;
+}
+
+/** Smallest common rating, amperes, that fills the stage; undefined where none within NEM 609 at this voltage does. */
+export function ratingThatFills(kind: Supply['kind'], volts: number, stage: Stage): number | undefined {
+  return COMMON_RATINGS.find(
+    (amps) =>
+      withinModelLimit({ kind, volts, amps }) && trackCurrent({ kind, volts, amps }, stage) >= stage.limit - 1e-9,
+  );
+}
+
+export function withinModelLimit(supply: Supply): boolean {
+  return supply.amps <= MODEL_SUPPLY_LIMIT.amps && supply.amps * supply.volts <= MODEL_SUPPLY_LIMIT.voltAmps;
+}
+
+export type TripReach = 'reached' | 'perhaps' | 'not-reached';
+
+/**
+ * Whether the supply can drive the stage to its trip current (amperes, > 0). `not-reached`: the supply gives way first, and a short
+ * circuit shows as a restart, not as a short.
+ */
+export function tripReach(supply: Supply, stage: Stage, tripCurrent: number = stage.limit): TripReach {
+  const steady = trackCurrent(supply, stage);
+  if (steady > tripCurrent) return 'reached';
+  return trackCurrent({ ...supply, amps: supply.amps * SHORT_TIME_FACTOR }, stage) > tripCurrent
+    ? 'perhaps'
+    : 'not-reached';
+}
+
+function capacityWorking(supply: Supply, stage: Stage, reserve: number, usable: number): Working {
+  const common = [
+    ['stage-limit', stage.limit, 'A'],
+    ['supply-amps', supply.amps, 'A'],
+    ['own-use', stage.ownUse, 'A'],
+    ['reserve', reserve, 'share'],
+  ] as const;
+  if (supply.kind === 'ac') {
+    return working(
+      'usable-ac',
+      usable,
+      'A',
+      [...common, ['ac-factor', AC_FACTOR.usual, 'times']],
+      ['rectifier-table', 'common-practice'],
+    );
+  }
+  if (stage.rails.kind === 'converter') {
+    const more = [
+      ['supply-volts', supply.volts, 'V'],
+      ['rail-volts', stage.rails.volts, 'V'],
+      ['efficiency', CONVERTER_EFFICIENCY, 'share'],
+    ] as const;
+    return working('usable-converter', usable, 'A', [...common, ...more], ['own-derivation', 'from-memory']);
+  }
+  return working('usable-dc', usable, 'A', common, ['common-practice']);
+}

@@ -1,0 +1,164 @@
+// What stands on the track, as a person described it, turned into the load of one district.
+
+import type { Span } from '../units.ts';
+import { middle } from '../units.ts';
+import type { Working } from '../workings.ts';
+import { working } from '../workings.ts';
+import type { Capacity } from './capacity.ts';
+import type { Distribution, FixedGroup, TrainGroup } from './demand.ts';
+import { constant, demand, demandRows, even, GRID_STEP, meanOf } from './demand.ts';
+import type { Scale, Sureness } from './draws.ts';
+import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
+import type { Draw } from './kernels.ts';
+import type { DistrictLoad, Verdict } from './rules.ts';
+import { atLeast, judge } from './rules.ts';
+
+/** Trains of one kind. Currents in amperes. */
+export interface Trains {
+  readonly kind: 'modern' | 'older' | 'modern-sound' | 'older-sound' | 'measured';
+  readonly count: number;
+  readonly running: Span;
+  readonly standing: number;
+  readonly stall: number;
+}
+
+export interface Fleet {
+  readonly trains: readonly Trains[];
+  /** How many move at once. */
+  readonly moving: number;
+  readonly coaches: number;
+  readonly lamps: 'filament' | 'led';
+  /** Accessory decoders, signals and powered turnout motors fed from the rails. */
+  readonly accessories: number;
+  /** Vehicles with stored energy. */
+  readonly stored: number;
+}
+
+/** Counts by kind into train groups at the scale's default draws. Sound goes to modern locomotives first; sound <= modern + older. */
+export function countedTrains(scale: Scale, modern: number, older: number, sound: number): Trains[] {
+  const soundModern = Math.min(sound, modern);
+  const soundOlder = Math.min(sound - soundModern, older);
+  const groups = [
+    kindOf(scale, 'modern', modern - soundModern, false),
+    kindOf(scale, 'modern', soundModern, true),
+    kindOf(scale, 'older', older - soundOlder, false),
+    kindOf(scale, 'older', soundOlder, true),
+  ];
+  return groups.filter((group) => group.count > 0);
+}
+
+function kindOf(scale: Scale, age: 'modern' | 'older', count: number, sound: boolean): Trains {
+  const draws = DRAWS[scale];
+  const run = draws[age];
+  const extra = sound ? draws.sound : { from: 0, to: 0 };
+  return {
+    kind: sound ? `${age}-sound` : age,
+    count,
+    running: { from: run.from + extra.from, to: run.to + extra.to },
+    standing: middle(draws.standing) + middle(extra),
+    stall: middle(age === 'modern' ? draws.modernStall : draws.olderStall) + middle(extra),
+  };
+}
+
+/** Trains a person has measured. Without a stall figure of their own, twice the running maximum. Source: from-memory. */
+export function measuredTrains(count: number, running: Span, standing: number): Trains {
+  return { kind: 'measured', count, running, standing: Math.min(standing, running.from), stall: 2 * running.to };
+}
+
+export function trainCount(fleet: Pick<Fleet, 'trains'>): number {
+  return fleet.trains.reduce((sum, group) => sum + group.count, 0);
+}
+
+/** Load of a district that holds any one consumer with the chance `share` (1: the whole fleet). */
+export function districtLoad(fleet: Fleet, share = 1): DistrictLoad {
+  return loadWith(fleet, demand({ ...demandParts(fleet), moving: fleet.moving, share }), share);
+}
+
+const SOURCES_OF: Readonly<Record<Sureness, readonly string[]>> = {
+  sourced: ['withheld-manuals', 'trade-magazine-2014'],
+  practice: ['common-practice'],
+  memory: ['from-memory'],
+};
+
+/** How a figure of the draw (mean, 95 % point, largest; amperes) came about. Measured trains need no source but the person. */
+export function demandWorking(fleet: Fleet, scale: Scale, value: number): Working {
+  const { modernSure, olderSure } = DRAWS[scale];
+  const sources = fleet.trains.flatMap(({ kind }) => {
+    if (kind === 'measured') return [];
+    return SOURCES_OF[kind.startsWith('older') ? olderSure : modernSure];
+  });
+  const inputs = [
+    ['trains', trainCount(fleet), 'trains'],
+    ['moving', fleet.moving, 'trains'],
+    ['coaches', fleet.coaches, 'pieces'],
+    ['accessories', fleet.accessories, 'pieces'],
+    ['grid', stepFor(fleet), 'A'],
+  ] as const;
+  return working('demand', value, 'A', inputs, [...new Set(['hong-2013', 'own-derivation', ...sources])]);
+}
+
+/** Plain sum of the middle running draw of every train, for comparison, amperes. */
+export function plainSum(fleet: Fleet): Working {
+  const sum = fleet.trains.reduce((total, group) => total + group.count * middle(group.running), 0);
+  return working('plain-sum', sum, 'A', [['trains', trainCount(fleet), 'trains']], ['common-practice']);
+}
+
+// Fine enough that the grid never shows, coarse enough that a hundred trains still answer at once: at most 1500 cells.
+const MOST_CELLS = 1500;
+const STEPS = [GRID_STEP, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5] as const;
+
+function stepFor(fleet: Fleet): number {
+  const trains = fleet.trains.reduce((sum, group) => sum + group.count * group.running.to, 0);
+  const most = trains + fleet.coaches * COACH_DRAWS[fleet.lamps].to + fleet.accessories * ACCESSORY_DRAW.to;
+  return STEPS.find((step) => most / step <= MOST_CELLS) ?? 1;
+}
+
+function demandParts(fleet: Fleet): { trains: TrainGroup[]; fixed: FixedGroup[]; step: number } {
+  const lamps = COACH_DRAWS[fleet.lamps];
+  const fixed: FixedGroup[] = [
+    { count: fleet.coaches, draw: even(lamps.from, lamps.to) },
+    { count: fleet.accessories, draw: even(ACCESSORY_DRAW.from, ACCESSORY_DRAW.to) },
+  ];
+  return { trains: fleet.trains.map(toGroup), fixed: fixed.filter((group) => group.count > 0), step: stepFor(fleet) };
+}
+
+function toGroup(trains: Trains): TrainGroup {
+  const standing: Draw = constant(trains.standing);
+  return { count: trains.count, running: even(trains.running.from, trains.running.to), standing };
+}
+
+function loadWith(fleet: Fleet, distribution: Distribution, share: number): DistrictLoad {
+  const standing = fleet.trains.reduce((sum, group) => sum + group.count * group.standing, 0);
+  const fixed = demandParts(fleet).fixed.reduce((sum, group) => sum + group.count * meanOf(group.draw), 0);
+  // At the 95 % point the hungriest train already runs at the top of its range: only the rest is extra.
+  const stallExtra =
+    fleet.moving === 0 ? 0 : Math.max(0, ...fleet.trains.map((group) => group.stall - group.running.to));
+  return { distribution, stallExtra, powerUp: share * (standing + fixed + fleet.stored * STORED_ENERGY_INRUSH) };
+}
+
+/** Most trains of this fleet that may move at once with at least the wanted verdict; -1 where not even standing does. */
+export function largestMoving(fleet: Fleet, capacity: Pick<Capacity, 'hard' | 'usable'>, wanted: Verdict): number {
+  const rows = demandRows({ ...demandParts(fleet), moving: 0 }, 0, trainCount(fleet));
+  const verdictOf = (row: Distribution, moving: number): Verdict =>
+    judge(loadWith({ ...fleet, moving }, row, 1), capacity).verdict;
+  const firstFailing = rows.findIndex((row, moving) => !atLeast(verdictOf(row, moving), wanted));
+  return firstFailing === -1 ? trainCount(fleet) : firstFailing - 1;
+}
+
+/** How many more trains of the kind `group` could be added and moved, the others as now, with at least the wanted verdict; at most `most`. */
+export function moreTrains(
+  fleet: Fleet,
+  group: Trains,
+  capacity: Pick<Capacity, 'hard' | 'usable'>,
+  wanted: Verdict,
+  most = 30,
+): number {
+  const passes = (more: number): boolean => {
+    const trains = [...fleet.trains, { ...group, count: more }];
+    return atLeast(judge(districtLoad({ ...fleet, trains, moving: fleet.moving + more }), capacity).verdict, wanted);
+  };
+  if (!passes(0)) return 0;
+  let more = 0;
+  while (more < most && passes(more + 1)) more++;
+  return more;
+}

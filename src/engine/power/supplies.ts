@@ -1,0 +1,163 @@
+// Which supply belongs on which power stage. Two effects, kept apart: volts on the rails decide what happens at the gap,
+// amperes against the district's demand decide capacity.
+
+import type { Span } from '../units.ts';
+import { assign, FORBIDDEN } from './assignment.ts';
+import type { Capacity, Stage, Supply, TripReach } from './capacity.ts';
+import { capacity, tripReach } from './capacity.ts';
+import { summarise } from './demand.ts';
+import type { InputLabel, LabelFinding, Plug } from './labels.ts';
+import { checkLabels } from './labels.ts';
+import type { RailVoltage } from './rail-voltage.ts';
+import { railVoltage } from './rail-voltage.ts';
+import type { DistrictLoad, Judgement } from './rules.ts';
+import { judge } from './rules.ts';
+
+export interface NamedSupply extends Supply {
+  readonly plug: Plug | undefined;
+}
+
+/** A stage with its printed input and the load of its district; the command station first. */
+export interface LoadedStage extends Stage {
+  readonly input: InputLabel;
+  readonly load: DistrictLoad;
+}
+
+/** Largest step between neighbours' rails that is taken as equal, volts. Source: from-memory; changeable. */
+export const STEP_LIMIT = 0.5;
+/** From here on every wheel sparks and the higher stage takes over the lower district. Source: from-memory. */
+export const STEP_TOO_LARGE = 2;
+
+export interface Placed {
+  readonly supply: number;
+  readonly label: LabelFinding;
+  readonly rails: RailVoltage;
+  readonly capacity: Capacity;
+  readonly judgement: Judgement;
+  readonly trip: TripReach;
+}
+
+export interface Arrangement {
+  /** For each stage in order. */
+  readonly stages: readonly Placed[];
+  readonly permitted: boolean;
+  /** Rails of the highest booster less those of the command station, volts, over idle and loaded; positive: a booster stands higher. */
+  readonly step: Span;
+  /** True where a bridging train could make one stage carry both districts beyond its limit, and the other then too. */
+  readonly cascade: boolean;
+  /** Share of moments above the usable current, worst district. */
+  readonly strain: number;
+}
+
+export const MOST_ENUMERATED = 6;
+
+/**
+ * All arrangements, best first: permitted by labels, step within the limit, else the higher rails at the command
+ * station, no cascade, least strain. Up to six supplies every arrangement is compared; above that only the one with the
+ * least strain among the permitted (assignment). Stages <= supplies; throws RangeError otherwise.
+ */
+export function arrange(
+  supplies: readonly NamedSupply[],
+  stages: readonly LoadedStage[],
+  stepLimit = STEP_LIMIT,
+): Arrangement[] {
+  if (stages.length === 0 || stages.length > supplies.length) {
+    throw new RangeError(`arrange: ${supplies.length} supplies for ${stages.length} stages`);
+  }
+  const table = stages.map((stage) => supplies.map((supply, index) => place(supply, index, stage)));
+  const choices =
+    supplies.length <= MOST_ENUMERATED ? permutations(supplies.length, stages.length) : [leastStrain(table)];
+  const arrangements = choices.map((choice) =>
+    arrangementOf(
+      choice.flatMap((supply, stage) => table[stage]?.[supply] ?? []),
+      stages,
+    ),
+  );
+  return arrangements.sort((a, b) => compare(a, b, stepLimit));
+}
+
+function place(supply: NamedSupply, index: number, stage: LoadedStage): Placed {
+  const able = capacity(supply, stage);
+  return {
+    supply: index,
+    label: checkLabels(supply, stage.input),
+    rails: railVoltage(supply, stage.rails),
+    capacity: able,
+    judgement: judge(stage.load, able),
+    trip: tripReach(supply, stage),
+  };
+}
+
+function arrangementOf(placed: readonly Placed[], stages: readonly LoadedStage[]): Arrangement {
+  return {
+    stages: placed,
+    permitted: placed.every((one) => one.label.kind !== 'not-permitted'),
+    step: stepOf(placed),
+    cascade: cascades(placed, stages),
+    strain: Math.max(...placed.map((one) => one.judgement.aboveUsable)),
+  };
+}
+
+// Only stages of like load are compared, idle with idle and loaded with loaded; a train can also cross from a busy to
+// an idle district, so both mixed cases count too.
+function stepOf(placed: readonly Placed[]): Span {
+  const [station, ...boosters] = placed;
+  if (station === undefined || boosters.length === 0) return { from: 0, to: 0 };
+  const steps = boosters.flatMap((booster) => [
+    booster.rails.idle.from - station.rails.idle.to,
+    booster.rails.idle.to - station.rails.idle.from,
+    booster.rails.loaded.from - station.rails.loaded.to,
+    booster.rails.loaded.to - station.rails.loaded.from,
+  ]);
+  return { from: Math.min(...steps), to: Math.max(...steps) };
+}
+
+function cascades(placed: readonly Placed[], stages: readonly LoadedStage[]): boolean {
+  const loads = stages.map((stage) => summarise(stage.load.distribution).p95);
+  return placed.some((one, i) =>
+    placed.some((other, j) => {
+      const both = (loads[i] ?? 0) + (loads[j] ?? 0);
+      return i < j && both > one.capacity.hard && both > other.capacity.hard;
+    }),
+  );
+}
+
+/** Largest size of the step, volts. */
+export function stepSize(step: Span): number {
+  return Math.max(Math.abs(step.from), Math.abs(step.to));
+}
+
+function compare(a: Arrangement, b: Arrangement, stepLimit: number): number {
+  const within = (one: Arrangement): boolean => stepSize(one.step) <= stepLimit + 1e-9;
+  return (
+    Number(b.permitted) - Number(a.permitted) ||
+    Number(within(b)) - Number(within(a)) ||
+    (within(a) ? 0 : middleOf(a.step) - middleOf(b.step)) ||
+    Number(a.cascade) - Number(b.cascade) ||
+    byStrain(a, b)
+  );
+}
+
+const middleOf = (span: Span): number => (span.from + span.to) / 2;
+
+// Equal strain (to one in a million): the more capable supply at the command station, as is the custom.
+function byStrain(a: Arrangement, b: Arrangement): number {
+  if (Math.abs(a.strain - b.strain) > 1e-6) return a.strain - b.strain;
+  return (b.stages[0]?.capacity.usable ?? 0) - (a.stages[0]?.capacity.usable ?? 0);
+}
+
+function leastStrain(table: readonly (readonly Placed[])[]): number[] {
+  const costs = table.map((row) =>
+    row.map((one) => (one.label.kind === 'not-permitted' ? FORBIDDEN : one.judgement.aboveUsable)),
+  );
+  return [...assign(costs).columns];
+}
+
+function permutations(of: number, length: number): number[][] {
+  if (length === 0) return [[]];
+  return permutations(of, length - 1).flatMap((start) =>
+    Array.from({ length: of }, (_, next) => next)
+      .filter((next) => !start.includes(next))
+      .map((next) => [...start, next]),
+  );
+}

@@ -1,0 +1,16 @@
+// What this room lets out.
+export type {
+  StageIndex,
+  TableFeeder,
+  TableJoin,
+  TableLayout,
+  TableMeter,
+  TableRail,
+  TableStage,
+  TableSupply,
+  TableVehicle,
+} from './layout.ts';
+export { GAPPED } from './layout.ts';
+export type { Place } from './meter.ts';
+export type { Snapshot, TableRun } from './table.ts';
+export { moveTo, resetStage, rewire, snapshot, startTable, step, throttle } from './table.ts';

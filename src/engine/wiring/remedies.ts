@@ -1,0 +1,392 @@
+// What would mend the wiring of a district, the cheapest first: each candidate is worked out for this very plan.
+import { RESERVE } from '../power/index.ts';
+import type { Feeder, FeedingPlan, FeedingProblem } from './feeding.ts';
+import { evenFeeders, shortAlong, trainAlong } from './feeding.ts';
+import { BREAKER_SHARE, SHORT_MARGIN, worstFaultHeat } from './short-circuit.ts';
+import type { Conductor } from './wire.ts';
+import { heatingLimit, ohmsPerMetre, TABLE_DEGREES } from './wire.ts';
+
+/** Share of the volts that a train should lose at most, and may lose at most. Source: common-practice. */
+export const DROP_WANTED = 0.05;
+export const DROP_LIMIT = 0.1;
+/** Trip currents that stages and breakers are commonly set to, amperes. Source: common-practice. */
+export const COMMON_TRIPS: readonly number[] = [1, 1.5, 2, 2.5, 3, 4, 5, 8, 10];
+/** Distances between feeders that are tried, metres, wide to close. Source: common-practice. */
+export const FEEDER_SPACINGS: readonly number[] = [5, 4, 3, 2.5, 2, 1.5, 1, 0.75, 0.5];
+
+export interface WiringNeed {
+  readonly plan: FeedingPlan;
+  /** What draws at the worst place at once, amperes, > 0. */
+  readonly trainAmps: number;
+  /** Trip current of the stage, amperes, > 0. */
+  readonly trip: number;
+  /** Wires that could be the bus, in any order. */
+  readonly sizes: readonly Conductor[];
+  /** What the bus is now; its heat is judged where it is known. */
+  readonly bus?: Conductor;
+  /** Temperature of the wires, degrees Celsius. */
+  readonly degrees?: number;
+  /** Shares of the source's volts, and how many times the trip current a short has to draw. */
+  readonly wanted?: number;
+  readonly most?: number;
+  readonly margin?: number;
+}
+
+export type WiringChange =
+  | { readonly kind: 'as-it-is' }
+  | { readonly kind: 'more-feeders'; readonly spacing: number; readonly count: number }
+  | { readonly kind: 'thicker-bus'; readonly conductor: Conductor }
+  | {
+      readonly kind: 'feeders-and-thicker-bus';
+      readonly spacing: number;
+      readonly count: number;
+      readonly conductor: Conductor;
+    }
+  | { readonly kind: 'fed-from-the-middle'; readonly at: number }
+  | { readonly kind: 'lower-trip'; readonly trip: number }
+  /** Breakers under the stage, which keeps its own trip current. */
+  | { readonly kind: 'breakers'; readonly trip: number }
+  /** Cut in the middle; the second half has a stage of its own, at the far end. */
+  | { readonly kind: 'second-stage'; readonly cutAt: number; readonly fedAt: number };
+
+export type WiringRule =
+  /** A train loses more than it may. */
+  | 'drop'
+  /** A short somewhere draws too little to trip with the margin, as far as wires and rails tell. */
+  | 'short-circuit'
+  /** The supply cannot give more than the trip current: no wire mends that. */
+  | 'supply-below-trip'
+  /** The bus may not carry the trip current for its heat. */
+  | 'bus-heat'
+  /** The lower trip current leaves too little for the trains. */
+  | 'trip-too-low';
+
+export interface WiringCandidate {
+  readonly change: WiringChange;
+  /** One, or two for a second stage. */
+  readonly plans: readonly FeedingPlan[];
+  /** Trip current of what protects the track then, amperes. */
+  readonly trip: number;
+  /** Lowest at a train, volts, and where, metres along the track; the drop as a share of the source. */
+  readonly volts: number;
+  readonly voltsAt: number;
+  readonly drop: number;
+  /** Least into a dead short, amperes, and where. */
+  readonly shortAmps: number;
+  readonly shortAt: number;
+  /** Most heat that a fault at that place can make without tripping, watts. */
+  readonly faultHeat: number;
+  readonly fails: readonly WiringRule[];
+  /** `good`: all rules, and the drop within what is wanted. `bearable`: the drop within what is allowed. */
+  readonly verdict: 'good' | 'bearable' | 'fails';
+}
+
+export interface WiringAdvice {
+  readonly kind: 'advice';
+  /** In order of cost; `as-it-is` first, unless nothing would be left for a train. */
+  readonly candidates: readonly WiringCandidate[];
+  /** First that passes every rule; absent where none does. */
+  readonly first?: WiringCandidate;
+  /** First that also stays within the wanted drop. */
+  readonly firstGood?: WiringCandidate;
+}
+
+/** The need with its defaults, and the trip current in force. */
+interface Rules {
+  readonly trainAmps: number;
+  readonly trip: number;
+  readonly wanted: number;
+  readonly most: number;
+  readonly margin: number;
+  readonly degrees: number;
+  readonly bus: Conductor | undefined;
+}
+
+/**
+ * Candidates in order of cost: as it is, feeders closer together, a thicker bus, both, fed from the middle, a lower trip current, breakers,
+ * a second stage at the far end. Those that cannot apply are left out, and so is the present state where it leaves a train no voltage at all. Problems: as of the plan; `not-above-zero` for the `train` or the `trip`.
+ * Order: common practice, no source; figures: own-derivation.
+ */
+export function suggestWiring(need: WiringNeed): WiringAdvice | FeedingProblem {
+  const rules = rulesOf(need);
+  if (!(rules.trainAmps > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['train'] };
+  if (!(rules.trip > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['trip'] };
+  const { plan } = need;
+  const now = presentWiring(need);
+  if ('because' in now && now.because !== 'no-operating-point') return now;
+  const thicker = thickerThan(need, rules);
+  const feeders = moreFeeders(plan, rules, undefined);
+  const buses = thicker.map((conductor) =>
+    judge({ kind: 'thicker-bus', conductor }, [withBus(plan, conductor, rules)], { ...rules, bus: conductor }),
+  );
+  const single = sound([now, feeders, ...buses]);
+  const both = single.some(isGood) ? undefined : feedersAndBus(plan, rules, thicker);
+  const candidates = sound([
+    ...single,
+    both,
+    fedFromTheMiddle(plan, rules),
+    ...('because' in now ? [] : lowerTrips(plan, rules, now)),
+    secondStage(plan, rules),
+  ]);
+  const first = candidates.find(passes);
+  const firstGood = candidates.find(isGood);
+  return {
+    kind: 'advice',
+    candidates,
+    ...(first === undefined ? {} : { first }),
+    ...(firstGood === undefined ? {} : { firstGood }),
+  };
+}
+
+function rulesOf(need: WiringNeed): Rules {
+  const {
+    trainAmps,
+    trip,
+    bus,
+    wanted = DROP_WANTED,
+    most = DROP_LIMIT,
+    margin = SHORT_MARGIN,
+    degrees = TABLE_DEGREES,
+  } = need;
+  return { trainAmps, trip, bus, wanted, most, margin, degrees };
+}
+
+const isGood = ({ verdict }: WiringCandidate): boolean => verdict === 'good';
+const passes = ({ verdict }: WiringCandidate): boolean => verdict !== 'fails';
+
+const sound = (candidates: readonly (WiringCandidate | FeedingProblem | undefined)[]): WiringCandidate[] =>
+  candidates.flatMap((one) => (one === undefined || 'because' in one ? [] : [one]));
+
+/** `starts`: where each plan's zero lies on the whole track, metres. */
+function judge(
+  change: WiringChange,
+  plans: readonly FeedingPlan[],
+  rules: Rules,
+  starts: readonly number[] = [],
+): WiringCandidate | FeedingProblem {
+  const parts: Worst[] = [];
+  for (const [i, plan] of plans.entries()) {
+    const worst = worstOf(plan, rules.trainAmps, starts[i]);
+    if ('because' in worst) return worst;
+    parts.push(worst);
+  }
+  const [first, ...rest] = parts;
+  if (first === undefined) return { kind: 'no-solution', because: 'no-feeder', parts: ['rails'] };
+  const low = rest.reduce((worst, one) => (one.volts < worst.volts ? one : worst), first);
+  const weak = rest.reduce((worst, one) => (one.loopAmps < worst.loopAmps ? one : worst), first);
+  const fails = failing(change, plans, { low, weak }, rules);
+  return {
+    change,
+    plans,
+    trip: rules.trip,
+    volts: low.volts,
+    voltsAt: low.voltsAt,
+    drop: low.drop,
+    shortAmps: weak.shortAmps,
+    shortAt: weak.shortAt,
+    faultHeat: worstFaultHeat(weak.fault, rules.trip).watts,
+    fails,
+    verdict: verdictOf(fails, low.drop <= rules.wanted),
+  };
+}
+
+function verdictOf(fails: readonly WiringRule[], good: boolean): WiringCandidate['verdict'] {
+  if (fails.length > 0) return 'fails';
+  return good ? 'good' : 'bearable';
+}
+
+interface Worst {
+  readonly volts: number;
+  readonly voltsAt: number;
+  readonly drop: number;
+  readonly shortAmps: number;
+  readonly shortAt: number;
+  /** What the loop alone would let through, whatever the supply can give, amperes. */
+  readonly loopAmps: number;
+  readonly fault: { readonly volts: number; readonly ohms: number; readonly limit: number };
+}
+
+/** Metres between points: the worst place needs none of them. */
+const NO_POINTS = Number.MAX_VALUE;
+
+function worstOf(plan: FeedingPlan, trainAmps: number, start = 0): Worst | FeedingProblem {
+  const train = trainAlong(plan, trainAmps, [], NO_POINTS);
+  if (train.kind === 'no-solution') return train;
+  const short = shortAlong(plan, 0, NO_POINTS);
+  if (short.kind === 'no-solution') return short;
+  const { ohms, at, amps } = short.weakest;
+  return {
+    volts: train.worst.volts,
+    voltsAt: start + train.worst.at,
+    drop: train.worst.share,
+    shortAmps: amps,
+    shortAt: start + at,
+    loopAmps: short.volts / ohms,
+    fault: { volts: short.volts, ohms, limit: short.limit },
+  };
+}
+
+function failing(
+  { kind }: WiringChange,
+  plans: readonly FeedingPlan[],
+  { low, weak }: { readonly low: Worst; readonly weak: Worst },
+  { most, margin, trip, trainAmps, bus }: Rules,
+): WiringRule[] {
+  const lowered = kind === 'lower-trip' || kind === 'breakers';
+  const found: readonly (readonly [WiringRule, boolean])[] = [
+    ['drop', low.drop > most + 1e-12],
+    ['short-circuit', weak.loopAmps < margin * trip],
+    ['supply-below-trip', plans.some(({ source }) => source.limit !== undefined && source.limit <= trip)],
+    ['bus-heat', bus !== undefined && heatingLimit(bus.area) < trip - 1e-9],
+    ['trip-too-low', lowered && trip * (1 - RESERVE) < trainAmps - 1e-9],
+  ];
+  return found.filter(([, fails]) => fails).map(([rule]) => rule);
+}
+
+/** Sizes that resist less than the bus does now, thin to thick. */
+function thickerThan({ plan, sizes }: WiringNeed, { degrees }: Rules): Conductor[] {
+  return sizes
+    .filter((size) => ohmsPerMetre(size, degrees) < plan.bus.ohmsPerMetre * (1 - 1e-9))
+    .sort((a, b) => ohmsPerMetre(b, degrees) - ohmsPerMetre(a, degrees));
+}
+
+function withBus(plan: FeedingPlan, conductor: Conductor, { degrees }: Rules): FeedingPlan {
+  return { ...plan, bus: { ...plan.bus, ohmsPerMetre: ohmsPerMetre(conductor, degrees) } };
+}
+
+/** The widest spacing that makes the drop good, else the widest that passes, else the closest; with a thicker bus where one is given. */
+function moreFeeders(plan: FeedingPlan, rules: Rules, conductor: Conductor | undefined): WiringCandidate | undefined {
+  const [wire] = plan.feeders;
+  if (wire === undefined) return undefined;
+  const base = conductor === undefined ? plan : withBus(plan, conductor, rules);
+  let best: WiringCandidate | undefined;
+  for (const spacing of FEEDER_SPACINGS) {
+    const feeders = feedersEvery(spacing, plan, wire);
+    if (feeders === undefined) continue;
+    const change = changeTo(spacing, feeders.length, conductor);
+    const one = judge(change, [{ ...base, feeders }], conductor === undefined ? rules : { ...rules, bus: conductor });
+    if ('because' in one) continue;
+    if (one.verdict === 'good') return one;
+    if (best === undefined || best.verdict === 'fails') best = one;
+  }
+  return best;
+}
+
+function changeTo(spacing: number, count: number, conductor: Conductor | undefined): WiringChange {
+  return conductor === undefined
+    ? { kind: 'more-feeders', spacing, count }
+    : { kind: 'feeders-and-thicker-bus', spacing, count, conductor };
+}
+
+// Evenly over the track, as many as are more than there are now; none beyond the end of the bus.
+function feedersEvery(spacing: number, { rails, bus, feeders }: FeedingPlan, wire: Feeder): Feeder[] | undefined {
+  const even = evenFeeders({ spacing }, rails, { length: wire.length, ohmsPerMetre: wire.ohmsPerMetre });
+  const reached = even.filter(({ at }) => at <= bus.length);
+  return reached.length > feeders.length ? reached : undefined;
+}
+
+/**
+ * The least wiring that makes a plan good whose wires are not laid or not known: the thinnest of the sizes, and with it the widest distance
+ * between feeders, none closer than `closest` metres. The plan's bus and feeders say how they run, their number and the bus's wire do
+ * not count. Undefined where no size does, or the plan cannot be. Source: own-derivation.
+ */
+export function leastWiring(need: WiringNeed, closest: number): WiringCandidate | undefined {
+  const rules = rulesOf(need);
+  const [wire] = need.plan.feeders;
+  if (wire === undefined) return undefined;
+  const spacings = FEEDER_SPACINGS.filter((spacing) => spacing >= closest);
+  const goodWith = (conductor: Conductor, spacing: number): WiringCandidate | undefined => {
+    const feeders = evenFeeders({ spacing }, need.plan.rails, wire);
+    const plan = { ...withBus(need.plan, conductor, rules), feeders };
+    const one = judge(changeTo(spacing, feeders.length, conductor), [plan], { ...rules, bus: conductor });
+    return 'because' in one || !isGood(one) ? undefined : one;
+  };
+  const sizes = [...need.sizes].sort((a, b) => ohmsPerMetre(b, rules.degrees) - ohmsPerMetre(a, rules.degrees));
+  // A size that is not good with the closest feeders is not good with fewer; where the thickest is not, none is.
+  const atBest = (conductor: Conductor) => goodWith(conductor, spacings.at(-1) ?? closest);
+  const thickest = sizes.at(-1);
+  if (thickest === undefined || atBest(thickest) === undefined) return undefined;
+  for (const conductor of sizes) {
+    const best = atBest(conductor);
+    if (best === undefined) continue;
+    for (const spacing of spacings) {
+      const one = goodWith(conductor, spacing);
+      if (one !== undefined) return one;
+    }
+    return best;
+  }
+  return undefined;
+}
+
+/** The wiring of a plan as it is, judged alone. Problems: as of the plan. */
+export const presentWiring = (need: WiringNeed): WiringCandidate | FeedingProblem =>
+  judge({ kind: 'as-it-is' }, [need.plan], rulesOf(need));
+
+function feedersAndBus(plan: FeedingPlan, rules: Rules, thicker: readonly Conductor[]): WiringCandidate | undefined {
+  let best: WiringCandidate | undefined;
+  for (const conductor of thicker) {
+    const one = moreFeeders(plan, rules, conductor);
+    if (one === undefined) continue;
+    if (isGood(one)) return one;
+    if (best === undefined || !passes(best)) best = one;
+  }
+  return best;
+}
+
+function fedFromTheMiddle(plan: FeedingPlan, rules: Rules): WiringCandidate | FeedingProblem | undefined {
+  const at = plan.bus.length / 2;
+  if (plan.bus.ring || Math.abs(plan.bus.fedAt - at) < 1e-6) return undefined;
+  return judge({ kind: 'fed-from-the-middle', at }, [{ ...plan, bus: { ...plan.bus, fedAt: at } }], rules);
+}
+
+/** What trips with the margin at the weakest place: the stage set lower, and breakers that are lower still. */
+function lowerTrips(
+  plan: FeedingPlan,
+  rules: Rules,
+  { shortAmps }: WiringCandidate,
+): (WiringCandidate | FeedingProblem | undefined)[] {
+  const stage = COMMON_TRIPS.findLast((level) => level < rules.trip && level * rules.margin <= shortAmps);
+  if (stage === undefined) return [];
+  const breaker = COMMON_TRIPS.findLast((level) => level <= BREAKER_SHARE * rules.trip + 1e-9 && level <= stage);
+  return [
+    judge({ kind: 'lower-trip', trip: stage }, [plan], { ...rules, trip: stage }),
+    breaker === undefined ? undefined : judge({ kind: 'breakers', trip: breaker }, [plan], { ...rules, trip: breaker }),
+  ];
+}
+
+function secondStage(plan: FeedingPlan, rules: Rules): WiringCandidate | FeedingProblem | undefined {
+  const { bus, rails } = plan;
+  const cutAt = rails.length / 2;
+  if (rails.closed === true || bus.ring || bus.length < rails.length - 1e-6) return undefined;
+  const near = bus.fedAt <= cutAt;
+  const fedAt = near ? rails.length : 0;
+  const halves = [
+    halfOf(plan, 0, cutAt, near ? bus.fedAt : 0),
+    halfOf(plan, cutAt, rails.length, near ? fedAt : bus.fedAt),
+  ];
+  return judge({ kind: 'second-stage', cutAt, fedAt }, halves, rules, [0, cutAt]);
+}
+
+/** A feeder nearer to the new gap than this, metres, serves it. Source: common-practice. */
+const NEAR_GAP = 0.1;
+
+// Both sides of the new gap get a feeder: the joint that carried current there no longer does.
+function halfOf(plan: FeedingPlan, from: number, to: number, fedAt: number): FeedingPlan {
+  const length = to - from;
+  const inside = plan.feeders
+    .filter(({ at }) => at >= from && (at < to || to === plan.rails.length))
+    .map((one) => ({ ...one, at: one.at - from }));
+  const joints = plan.rails.joints
+    .filter(({ at }) => at > from + 1e-6 && at < to - 1e-6)
+    .map((one) => ({ ...one, at: one.at - from }));
+  const [wire] = plan.feeders;
+  const gap = from === 0 ? length : 0;
+  const fed = inside.some(({ at }) => Math.abs(at - gap) < NEAR_GAP);
+  const atGap = wire === undefined || fed ? [] : [{ ...wire, at: gap }];
+  return {
+    source: plan.source,
+    bus: { ...plan.bus, length, fedAt: fedAt - from },
+    feeders: [...inside, ...atGap],
+    rails: { ...plan.rails, length, joints },
+  };
+}

@@ -1,0 +1,182 @@
+// What a metre of wire or rail resists, what a wire may carry, and which wires can be bought. Two conductors make a loop.
+
+import type { Sureness } from '../power/index.ts';
+import { MODEL_SUPPLY_LIMIT } from '../power/index.ts';
+import type { Span } from '../units.ts';
+import { gaugeArea } from '../units.ts';
+import type { Working } from '../workings.ts';
+import { working } from '../workings.ts';
+
+/** Solid or a few thick strands (IEC 60228 class 1 and 2), or flexible (class 5 and 6). */
+export type Make = 'solid' | 'flexible';
+
+export interface Conductor {
+  /** Metal of one conductor, square metres, > 0. */
+  readonly area: number;
+  readonly make: Make;
+}
+
+/** Copper at 20 degrees Celsius, ohm metres (100 % IACS, IEC 60028). Source: copper-standard. */
+export const COPPER = 0.017241e-6;
+/** Rise of copper's resistance for each degree above 20. Source: copper-standard. */
+export const COPPER_RISE = 0.00393;
+/** Wires are tabled at this temperature, degrees Celsius. */
+export const TABLE_DEGREES = 20;
+/** Strands of a flexible American-gauge wire run longer than the wire. Source: from-memory. */
+export const GAUGE_STRANDING = 1.02;
+
+export interface WireRow {
+  readonly squareMillimetres: number;
+  /** Most ohms a kilometre at 20 degrees, plain copper, one conductor. */
+  readonly solid: number;
+  readonly flexible: number;
+}
+
+/** IEC 60228:2004, most resistance of plain copper conductors of class 1 and 2, and of class 5 and 6. Source: iec-60228. */
+export const WIRE_TABLE: readonly WireRow[] = [
+  { squareMillimetres: 0.5, solid: 36, flexible: 39 },
+  { squareMillimetres: 0.75, solid: 24.5, flexible: 26 },
+  { squareMillimetres: 1, solid: 18.1, flexible: 19.5 },
+  { squareMillimetres: 1.5, solid: 12.1, flexible: 13.3 },
+  { squareMillimetres: 2.5, solid: 7.41, flexible: 7.98 },
+  { squareMillimetres: 4, solid: 4.61, flexible: 4.95 },
+];
+
+/** Metric sizes that are commonly sold, thin to thick, square metres. Source: common-practice. */
+export const METRIC_SIZES: readonly number[] = WIRE_TABLE.map(({ squareMillimetres }) => squareMillimetres / 1e6);
+/** American gauges that are commonly sold, thin to thick. Source: common-practice. */
+export const GAUGE_SIZES: readonly number[] = [20, 18, 16, 14, 12, 10];
+
+/** The American gauge whose area this is to one part in 10^6, or undefined for a metric or odd size. Area in square metres. */
+export function gaugeOf(area: number): number | undefined {
+  if (!(area > 0)) return undefined;
+  const diameter = Math.sqrt((4 * area) / Math.PI);
+  const gauge = Math.round(36 - (39 * Math.log(diameter / 0.127e-3)) / Math.log(92));
+  return Math.abs(gaugeArea(gauge) / area - 1) < 1e-6 ? gauge : undefined;
+}
+
+/**
+ * Ohms a metre of one conductor at `degrees` Celsius. Metric sizes: the most that IEC 60228 allows; sizes between its rows:
+ * between them on a double-logarithmic scale; beyond its ends: copper with the surcharge of the end row. American gauges:
+ * copper over area, as their tables have it. Area > 0, degrees above -200; never negative. Sources: iec-60228, awg-tables,
+ * copper-standard.
+ */
+export function ohmsPerMetre({ area, make }: Conductor, degrees = TABLE_DEGREES): number {
+  const warmer = 1 + COPPER_RISE * (degrees - TABLE_DEGREES);
+  if (gaugeOf(area) !== undefined) return (make === 'solid' ? 1 : GAUGE_STRANDING) * (COPPER / area) * warmer;
+  return tabled(area * 1e6, make) * 1e-3 * warmer;
+}
+
+// Ohms a kilometre. Straight lines through the logarithms keep a thicker wire from ever resisting more than a thinner one.
+function tabled(squareMillimetres: number, make: Make): number {
+  const above = WIRE_TABLE.findIndex((row) => row.squareMillimetres >= squareMillimetres);
+  const thicker = WIRE_TABLE[above] ?? WIRE_TABLE.at(-1);
+  const thinner = WIRE_TABLE[above - 1];
+  if (thicker === undefined) return Number.POSITIVE_INFINITY;
+  if (thinner === undefined || above < 0) return (thicker[make] * thicker.squareMillimetres) / squareMillimetres;
+  const t =
+    Math.log(squareMillimetres / thinner.squareMillimetres) /
+    Math.log(thicker.squareMillimetres / thinner.squareMillimetres);
+  return thinner[make] * (thicker[make] / thinner[make]) ** t;
+}
+
+export interface WireLoop {
+  /** There and back, ohms. */
+  readonly ohms: number;
+  /** Lost in the wire at the given current, volts and as a share of the source. */
+  readonly drop: number;
+  readonly share: number;
+  readonly working: Working;
+}
+
+/** A pair of wires of `length` metres (one way) that carries `amps` from a source of `volts`. All > 0. Formula: own-derivation. */
+export function wireLoop(
+  conductor: Conductor,
+  length: number,
+  amps: number,
+  volts: number,
+  degrees = TABLE_DEGREES,
+): WireLoop {
+  const perMetre = ohmsPerMetre(conductor, degrees);
+  const ohms = 2 * perMetre * length;
+  const drop = ohms * amps;
+  const inputs = [
+    ['ohms-per-metre', perMetre, 'ohm/m'],
+    ['length', length, 'm'],
+    ['amps', amps, 'A'],
+  ] as const;
+  return {
+    ohms,
+    drop,
+    share: drop / volts,
+    working: working('wire-loop', drop, 'V', inputs, [sourceOf(conductor), 'own-derivation']),
+  };
+}
+
+/** Longest pair of wires, metres one way, that loses no more than `share` of `volts` at `amps`. All > 0. Source: own-derivation. */
+export function longestRun(conductor: Conductor, { volts, amps, share, degrees = TABLE_DEGREES }: RunLimit): number {
+  return (share * volts) / (2 * ohmsPerMetre(conductor, degrees) * amps);
+}
+
+export interface RunLimit {
+  readonly volts: number;
+  readonly amps: number;
+  /** Of the volts, above 0. */
+  readonly share: number;
+  readonly degrees?: number;
+}
+
+/**
+ * The thinnest of `sizes` (square metres) whose pair loses no more than allowed over `length` metres one way and which may
+ * carry the current; undefined where none does. Sizes in any order.
+ */
+export function thinnestFor(
+  length: number,
+  limit: RunLimit,
+  make: Make,
+  sizes: readonly number[] = METRIC_SIZES,
+): number | undefined {
+  return [...sizes]
+    .sort((a, b) => a - b)
+    .find((area) => longestRun({ area, make }, limit) >= length && heatingLimit(area) >= limit.amps);
+}
+
+/** Current density that small wires bear, amperes a square metre: 0.5 mm2 5 A, 0.75 mm2 7.5 A. Source: withheld-manuals, medium. */
+export const HEATING_DENSITY = 10e6;
+
+/**
+ * Most current a wire should carry for its own heat, amperes; says nothing about lost volts. 10 A for each square
+ * millimetre, and never above the 10 A that NEM 609 allows a supply for models at all. Area in square metres, >= 0.
+ */
+export function heatingLimit(area: number): number {
+  return Math.min(HEATING_DENSITY * area, MODEL_SUPPLY_LIMIT.amps);
+}
+
+/** Where the ohms of a conductor come from: id of the sources page. */
+export function sourceOf({ area }: Conductor): string {
+  return gaugeOf(area) === undefined ? 'iec-60228' : 'awg-tables';
+}
+
+export type RailKind = 'code-100' | 'code-83' | 'code-70' | 'code-100-brass';
+
+export interface RailOhms {
+  /** One rail, ohms a metre: the samples that were found, from the least to the most. Double it for the loop. */
+  readonly ohmsPerMetre: Span;
+  readonly sure: Sureness;
+}
+
+/**
+ * One rail of nickel silver, or brass where it says so. Single samples that differ by a third, so a person's own figure
+ * beats them. Nothing was found for code 55, so there is none. Source: rail-samples.
+ */
+export const RAILS: Readonly<Record<RailKind, RailOhms>> = {
+  'code-100': { ohmsPerMetre: { from: 0.0571, to: 0.076 }, sure: 'sourced' },
+  'code-83': { ohmsPerMetre: { from: 0.108, to: 0.108 }, sure: 'sourced' },
+  'code-70': { ohmsPerMetre: { from: 0.206, to: 0.206 }, sure: 'sourced' },
+  'code-100-brass': { ohmsPerMetre: { from: 0.0189, to: 0.0189 }, sure: 'sourced' },
+};
+
+/** Ohms a metre of one rail to reckon with: the most that was measured on its kind, or what the person gives (> 0). */
+export function railOhms(rail: RailKind | number): number {
+  return typeof rail === 'number' ? rail : RAILS[rail].ohmsPerMetre.to;
+}

@@ -1,0 +1,182 @@
+// The questions of the planning wizards: ids, kinds, ranges and what is assumed when a person does not know.
+// Words for these ids live in src/content/<language>/questions. A field's id is its name in the address.
+import type { Quantity } from '../../engine/index.ts';
+
+/** A choice between options. `assume` is what "I don't know" stands for; absent: stays unknown. */
+export interface ChoiceField {
+  readonly kind: 'choice';
+  readonly id: string;
+  readonly options: readonly string[];
+  readonly assume?: string;
+  readonly when?: Condition;
+}
+
+/** A number in [least, most], in SI; a range such as "0.3-0.6 A" where `range` is true. */
+export interface NumberField {
+  readonly kind: 'number';
+  readonly id: string;
+  readonly quantity: Quantity;
+  readonly least: number;
+  readonly most: number;
+  readonly range?: boolean;
+  readonly assume?: number;
+  readonly when?: Condition;
+}
+
+/** The field is asked only when another field of the same question has one of these values (or, `above`, is larger). */
+export interface Condition {
+  readonly field: string;
+  readonly is?: readonly string[];
+  readonly above?: number;
+}
+
+export type Field = ChoiceField | NumberField;
+
+export interface Question {
+  readonly id: string;
+  readonly fields: readonly Field[];
+}
+
+const choice = (
+  id: string,
+  options: readonly string[],
+  more: Pick<ChoiceField, 'assume' | 'when'> = {},
+): ChoiceField => ({
+  kind: 'choice',
+  id,
+  options,
+  ...more,
+});
+
+/** A number in [least, most], in SI; for a question or for a slider of a figure. */
+export const number = (
+  id: string,
+  quantity: Quantity,
+  least: number,
+  most: number,
+  more: Pick<NumberField, 'assume' | 'when' | 'range'> = {},
+): NumberField => ({ kind: 'number', id, quantity, least, most, ...more });
+
+/** Of one kind; beyond it the figures of a club layout no longer say anything. */
+const MOST_TRAINS = 100;
+
+/** What is printed on a supply. Current up to NEM 609's 10 A; more is typed by mistake or is no supply for models. */
+const supplyLabel = (id: string, prefix: string): Question => ({
+  id,
+  fields: [
+    choice(`${prefix}-kind`, ['dc', 'ac']),
+    number(`${prefix}-volts`, 'voltage', 3, 60),
+    number(`${prefix}-amps`, 'current', 0.1, 40),
+    choice(`${prefix}-plug`, ['centre-plus', 'centre-minus', 'terminals']),
+  ],
+});
+
+/** What is printed on a power stage, and how its rail voltage comes about. */
+const stageFields = (prefix: string): readonly Field[] => [
+  number(`${prefix}-limit`, 'current', 0.3, 30),
+  choice(`${prefix}-input`, ['dc', 'ac', 'either']),
+  number(`${prefix}-input-volts`, 'voltage', 3, 60),
+  choice(`${prefix}-plug`, ['centre-plus', 'centre-minus', 'terminals']),
+];
+
+const railFields = (prefix: string): readonly Field[] => [
+  choice(`${prefix}-rails`, ['follows', 'set', 'converter']),
+  number(`${prefix}-rail-volts`, 'voltage', 5, 30, { when: { field: `${prefix}-rails`, is: ['set', 'converter'] } }),
+];
+
+export const QUESTIONS = {
+  system: {
+    id: 'system',
+    fields: [choice('system', ['two-rail', 'three-rail', 'battery', 'analogue'], { assume: 'two-rail' })],
+  },
+  aim: { id: 'aim', fields: [choice('aim', ['enough', 'shorts'], { assume: 'enough' })] },
+  scale: { id: 'scale', fields: [choice('scale', ['z', 'n', 'tt', 'h0', '0', '1'], { assume: 'h0' })] },
+  draw: { id: 'draw', fields: [choice('draw', ['count', 'measured'], { assume: 'count' })] },
+  fleet: {
+    id: 'fleet',
+    fields: [
+      number('modern', 'count', 0, MOST_TRAINS, { assume: 3 }),
+      number('older', 'count', 0, MOST_TRAINS, { assume: 0 }),
+      number('sound', 'count', 0, MOST_TRAINS, { assume: 0 }),
+      number('stored', 'count', 0, MOST_TRAINS, { assume: 0 }),
+    ],
+  },
+  measured: {
+    id: 'measured',
+    fields: [
+      number('trains', 'count', 1, MOST_TRAINS, { assume: 3 }),
+      number('running', 'current', 0.005, 10, { range: true }),
+      number('standing', 'current', 0, 5, { assume: 0.04 }),
+    ],
+  },
+  moving: {
+    id: 'moving',
+    fields: [number('moving', 'count', 0, MOST_TRAINS), number('evening', 'hours', 0.25, 24, { assume: 2 })],
+  },
+  coaches: {
+    id: 'coaches',
+    fields: [
+      number('coaches', 'count', 0, 500, { assume: 0 }),
+      choice('lamps', ['filament', 'led'], { assume: 'filament', when: { field: 'coaches', above: 0 } }),
+    ],
+  },
+  accessories: { id: 'accessories', fields: [number('accessories', 'count', 0, 500, { assume: 0 })] },
+  'supply-label': supplyLabel('supply-label', 'supply'),
+  'unit-label': { id: 'unit-label', fields: stageFields('unit') },
+  rails: { id: 'rails', fields: railFields('unit') },
+  'own-use': {
+    id: 'own-use',
+    fields: [
+      choice('own-use', ['bare', 'handhelds', 'many', 'measured'], { assume: 'bare' }),
+      number('idle', 'current', 0, 5, { assume: 0.2, when: { field: 'own-use', is: ['measured'] } }),
+    ],
+  },
+  'station-label': { id: 'station-label', fields: [...stageFields('station'), ...railFields('station')] },
+  'booster-label': { id: 'booster-label', fields: [...stageFields('booster'), ...railFields('booster')] },
+  'supply-one': supplyLabel('supply-one', 'one'),
+  'supply-two': supplyLabel('supply-two', 'two'),
+  'wire-need': {
+    id: 'wire-need',
+    fields: [
+      number('wire-volts', 'voltage', 5, 30),
+      number('wire-trip', 'current', 0.3, 30),
+      number('wire-amps', 'current', 0.05, 30),
+    ],
+  },
+  bus: {
+    id: 'bus',
+    fields: [number('bus-length', 'length', 0.1, 200), number('bus-wire', 'area', 0.05e-6, 10e-6)],
+  },
+  track: {
+    id: 'track',
+    fields: [
+      number('track-length', 'length', 0.1, 200),
+      choice('feed-by', ['bus', 'pair'], { assume: 'bus' }),
+      choice('track-shape', ['ends', 'oval'], { assume: 'ends', when: { field: 'feed-by', is: ['pair'] } }),
+    ],
+  },
+  'wire-way': { id: 'wire-way', fields: [choice('wire-way', ['quick', 'detailed'], { assume: 'quick' })] },
+  'bus-shape': { id: 'bus-shape', fields: [choice('bus-shape', ['end', 'middle', 'ring'], { assume: 'end' })] },
+  feeders: {
+    id: 'feeders',
+    fields: [
+      number('feeder-count', 'count', 1, 200),
+      number('feeder-length', 'length', 0.02, 5, { assume: 0.3 }),
+      number('feeder-wire', 'area', 0.05e-6, 4e-6, { assume: 0.5e-6 }),
+    ],
+  },
+  'rail-kind': {
+    id: 'rail-kind',
+    fields: [
+      choice('rail-kind', ['code-100', 'code-83', 'code-70', 'brass', 'measured'], { assume: 'code-83' }),
+      number('rail-ohms', 'resistance-per-metre', 0.001, 1, {
+        assume: 0.108,
+        when: { field: 'rail-kind', is: ['measured'] },
+      }),
+      choice('joints', ['fed', 'soldered', 'plain'], { assume: 'plain' }),
+    ],
+  },
+  busier: { id: 'busier', fields: [choice('busier', ['station', 'booster', 'same'], { assume: 'same' })] },
+} as const satisfies Readonly<Record<string, Question>>;
+
+export type QuestionId = keyof typeof QUESTIONS;

@@ -1,0 +1,164 @@
+// What a check makes people do, and what a complaint's first line forbids: side by side, so that one look compares them.
+// A check that asks from memory does nothing. See decision 009.
+import type { Precondition } from '../../../engine/index.ts';
+import type { CheckId, ComplaintId } from './rows.ts';
+
+export const ACTS = [
+  // Power comes on, or stays on, for the check.
+  'switches-on',
+  // A train is driven over the gap, or over the end of a loop, as a test.
+  'sends-a-train-over-the-gap',
+  'stands-across-the-gap',
+  // What the person came with is made to happen again with nothing changed, or more than once.
+  'brings-it-about-again',
+  // A train is driven in the part with the trouble. Not so a locomotive that is put there by hand, with a hand ready.
+  'runs-trains-in-the-new-part',
+  // A vehicle is needed on the track, also where the trouble needs none.
+  'puts-a-vehicle-on-the-track',
+  // The new part's own unit is connected to it.
+  'feeds-the-new-part',
+  'adds-power',
+] as const;
+export type Act = (typeof ACTS)[number];
+
+const on = 'switches-on';
+const over = 'sends-a-train-over-the-gap';
+const across = 'stands-across-the-gap';
+const again = 'brings-it-about-again';
+const runs = 'runs-trains-in-the-new-part';
+const vehicle = 'puts-a-vehicle-on-the-track';
+const feeds = 'feeds-the-new-part';
+const more = 'adds-power';
+
+/** What each check makes people do. */
+export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
+  'danger-now': [],
+  'when-it-happens': [],
+  'what-goes-dark': [],
+  'how-it-comes-back': [],
+  'which-vehicles': [],
+  'which-places': [],
+  'last-change': [],
+  'booster-lamp': [],
+  'command-display': [],
+  'supply-lamp': [],
+  'read-labels': [],
+  'which-case-hot': [],
+  'put-supplies-back': [on, feeds],
+  'borrow-supply': [on, feeds, more],
+  'feed-from-other-unit': [on, feeds],
+  'track-plug-pulled': [on],
+  'each-stage-alone': [on, feeds],
+  'move-the-plugs': [on, feeds],
+  'lamp-on-the-strip': [on, feeds],
+  'cool-air': [on, feeds, runs, vehicle],
+  'computer-and-earth': [on, feeds],
+  'unit-settings': [on],
+  'vehicle-in-far-part': [on, feeds, vehicle],
+  'same-locomotive-in-old-part': [on, vehicle],
+  'look-at-control-cable': [],
+  'pull-control-cable': [on, feeds],
+  'look-at-feed-piece': [],
+  'own-throttle': [on, feeds, vehicle],
+  'follow-every-wire': [],
+  'look-at-feed-wires': [],
+  'longer-locomotive': [on, feeds, over, runs, vehicle],
+  'stand-across': [on, feeds, across, vehicle],
+  'sparks-at-the-gap': [],
+  'two-lamps': [on, feeds],
+  'swap-track-wires': [on, feeds],
+  'joint-by-hand': [],
+  'list-every-path': [],
+  'card-through-gaps': [],
+  'jumper-test': [on, vehicle],
+  'coach-in-far-part': [on, vehicle],
+  'other-locomotive-runs-on': [on, over, vehicle],
+  'unplug-across-boundary': [on],
+  'follow-the-red-rail': [],
+  'lamps-at-the-jerk': [],
+  'dim-or-snap': [],
+  'halve-the-trains': [on, feeds, again, runs, vehicle],
+  'move-trains-over': [on, feeds, runs, vehicle],
+  'lift-all-vehicles': [on],
+  'throw-turnouts': [on],
+  'unclip-feeders': [on],
+  'lamp-in-series': [on, feeds],
+  'clean-a-stretch': [on, runs, vehicle],
+  'press-the-joiners': [on, vehicle],
+  'bridge-the-joiner': [on, vehicle],
+  'clip-power-to-rails': [on, feeds, vehicle],
+  'clip-thick-pair': [on, feeds, vehicle],
+  'clip-along-the-bus': [on, feeds, vehicle],
+  'time-a-metre': [on, feeds, runs, vehicle],
+  'varnish-the-frog': [on, vehicle],
+  uncouple: [on, over, again, vehicle],
+  'turn-the-vehicle': [],
+  'load-test': [on, feeds],
+  'coin-near': [on, feeds],
+  'coin-far': [on, feeds],
+  'short-locomotive-through-loop': [],
+  'what-reverses': [],
+  'does-it-reverse': [],
+  'accessories-without-trains': [on],
+  'accessory-moment': [],
+  'accessories-own-supply': [on],
+  'one-accessory-or-all': [],
+  'what-else-happens': [],
+  'meter-output': [on, feeds],
+  'meter-direct-volts': [on, feeds],
+  'meter-same-and-diagonal': [on, feeds],
+  'meter-two-stages': [on, feeds, vehicle],
+  'meter-along-the-way': [on, feeds, vehicle],
+  'meter-supply': [on, feeds, again],
+  'meter-supply-current': [on, feeds, again, runs, vehicle],
+  'meter-ohms-between-rails': [],
+  'meter-across-the-gap': [],
+};
+
+export interface Forbidden {
+  readonly act: Act;
+  /** The words of the complaint's first line that forbid it. */
+  readonly says: string;
+  /** Forbidden only until an answer has shown this. */
+  readonly until?: Precondition;
+}
+
+/** What the first line of each complaint forbids. An empty list: the line asks for something, and forbids nothing that a check could do. */
+export const FORBIDS: Readonly<Record<ComplaintId, readonly Forbidden[]>> = {
+  'stops-at-gap': [{ act: across, says: 'Lift the train off the gap' }],
+  'trips-at-gap': [
+    { act: across, says: 'Lift the train off the gap before you switch on again' },
+    { act: over, says: 'do not try again and again' },
+    { act: again, says: 'do not try again and again' },
+  ],
+  'shuts-down-after-swap': [
+    { act: on, until: 'labels-read', says: 'read the label of each supply before you plug anything in again' },
+  ],
+  'trips-with-traffic': [],
+  'trips-at-power-on': [{ act: vehicle, says: 'lift every tool and every vehicle off the track' }],
+  'ignores-commands': [
+    { act: runs, says: 'Lift the locomotives off the new part, and drive none into it' },
+    { act: across, says: 'Lift the locomotives off the new part, and drive none into it' },
+  ],
+  'slow-far-away': [
+    { act: more, until: 'nothing-got-hot', says: 'feel for warm wires or joiners before you add more power' },
+  ],
+  'jerks-at-gap': [{ act: across, says: 'Do not let a train stop across the gap' }],
+  'accessories-misbehave': [],
+  'short-not-noticed': [
+    { act: on, until: 'nothing-got-hot', says: 'Switch everything off, pull the plugs, and let it cool' },
+  ],
+  'loop-trips': [
+    { act: across, says: 'Lift the train off the end of the loop' },
+    { act: over, says: 'keep other trains away from it' },
+    { act: again, says: 'keep other trains away from it' },
+  ],
+  'still-runs-past-gap': [{ act: feeds, says: 'Do not connect the new part’s own unit' }],
+  'trips-at-one-spot': [],
+  'cuts-out-after-a-while': [],
+};
+
+/** What is forbidden after an answer, in every complaint: nothing that was hot is switched on again for a test. */
+export const FORBIDDEN_AFTER: Readonly<Partial<Record<CheckId, Readonly<Record<string, readonly Act[]>>>>> = {
+  'danger-now': { 'warm-or-was-hot': [on], 'smoke-heat-or-damage': [on] },
+};

@@ -1,0 +1,14 @@
+// The fault model: what can be wrong, what can be checked, what people come with.
+import type { FaultModel } from '../../../engine/index.ts';
+import { COMPLAINTS } from './complaints.ts';
+import { FAULTS } from './faults.ts';
+import { CHECKS } from './fitting.ts';
+import { HARMS } from './harms.ts';
+import type { ComplaintId } from './rows.ts';
+
+export type { FaultId, FixClass } from './faults.ts';
+export { BEFORE_FEEDING, CHECKS, checksFor, checksOn } from './fitting.ts';
+export type { CheckId, ComplaintId } from './rows.ts';
+
+export const FAULT_MODEL: FaultModel = { faults: FAULTS, checks: CHECKS, complaints: COMPLAINTS, harms: HARMS };
+export const COMPLAINT_IDS: readonly ComplaintId[] = COMPLAINTS.map(({ id }) => id);

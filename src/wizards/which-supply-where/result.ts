@@ -1,0 +1,178 @@
+// What "Which supply goes on which unit?" works out of its answers.
+import type {
+  Arrangement,
+  CrossingAdviceId,
+  CrossingMoments,
+  CrossingSide,
+  LoadedStage,
+  NamedSupply,
+  PlacedSide,
+  Scale,
+  WithheldAdvice,
+} from '../../engine/index.ts';
+import {
+  arrange,
+  atLeast,
+  BOOSTER_OWN_USE,
+  CROSSING_ADVICE,
+  CROSSING_MOMENTS,
+  checkLabels,
+  crossingOf,
+  districtLoad,
+  judgeRails,
+  STEP_LIMIT,
+  STEP_TOO_LARGE,
+  stepSize,
+  summarise,
+  worstVerdict,
+} from '../../engine/index.ts';
+import type { Answers, Assumption, OutcomeId } from '../planning/index.ts';
+import { knownSupply, Reader } from '../planning/index.ts';
+
+export interface Placement {
+  readonly outcome: OutcomeId;
+  readonly scale: Scale;
+  readonly supplies: readonly NamedSupply[];
+  /** Best first; empty while a label is not known. */
+  readonly arrangements: readonly Arrangement[];
+  /** A train across the gap, for each arrangement; none while the volts on the rails are not known. */
+  readonly crossings: readonly CrossingMoments[];
+  /** Chance that a consumer is in the command station's district. */
+  readonly stationShare: number;
+  readonly railsKnown: boolean;
+  readonly assumptions: readonly Assumption[];
+}
+
+/** Share of consumers in the busier district where one is busier. Source: common-practice. */
+const BUSIER_SHARE = 0.65;
+const STATION_SHARE = { station: BUSIER_SHARE, booster: 1 - BUSIER_SHARE, same: 0.5 } as const;
+
+/** Works out the placement. Labels not known end in reading them, rail volts not known in measuring them. */
+export function placeSupplies(answers: Answers): Placement {
+  const reader = new Reader(answers);
+  const scale = reader.scale();
+  const fleet = reader.fleet(scale);
+  const busier = reader.option('busier');
+  const stationShare = STATION_SHARE[busier === 'station' || busier === 'booster' ? busier : 'same'];
+  const stages: LoadedStage[] = [
+    {
+      ...reader.stage('station', scale, 0),
+      input: reader.inputLabel('station'),
+      load: districtLoad(fleet, stationShare),
+    },
+    {
+      ...reader.stage('booster', scale, BOOSTER_OWN_USE),
+      input: reader.inputLabel('booster'),
+      load: districtLoad(fleet, 1 - stationShare),
+    },
+  ];
+  const railsKnown = reader.rails('station') !== undefined && reader.rails('booster') !== undefined;
+  const known = [knownSupply(reader.supplyLabel('one')), knownSupply(reader.supplyLabel('two'))];
+  const supplies = known.filter((supply) => supply !== undefined);
+  const arrangements = supplies.length < stages.length ? [] : arrange(supplies, stages);
+  const outcome = outcomeOf(arrangements, stages, railsKnown, scale);
+  const standing = { ...fleet, moving: 0 };
+  const idle = [stationShare, 1 - stationShare].map(
+    (share) => summarise(districtLoad(standing, share).distribution).p95,
+  );
+  const crossings = railsKnown ? arrangements.map((one) => crossingAt(one, stages, supplies, idle)) : [];
+  return {
+    outcome,
+    scale,
+    supplies,
+    arrangements,
+    crossings,
+    stationShare,
+    railsKnown,
+    assumptions: reader.assumptions,
+  };
+}
+
+/** What happens while a train spans the gap: the command station is near, the booster far. */
+function crossingAt(
+  { stages: placed }: Arrangement,
+  stages: readonly LoadedStage[],
+  supplies: readonly NamedSupply[],
+  idle: readonly number[],
+): CrossingMoments {
+  const side = (index: 0 | 1, role: NonNullable<CrossingSide['role']>): PlacedSide => {
+    const stage = stages[index];
+    const here = placed[index];
+    if (stage === undefined || here === undefined) throw new RangeError(`crossingAt: no stage ${index}`);
+    const other = supplies[placed[1 - index]?.supply ?? 0];
+    const permits = other === undefined ? 'unknown' : checkLabels(other, stage.input).kind;
+    return {
+      role,
+      placed: here,
+      load: summarise(stage.load.distribution).p95,
+      idleLoad: idle[index] ?? 0,
+      ownUse: stage.ownUse,
+      output: stage.rails.kind === 'follows' ? 'follows' : 'settable',
+      ...(permits === 'unknown' ? {} : { mayStandHigher: permits === 'permitted' }),
+    };
+  };
+  return crossingOf(side(0, 'command-station'), side(1, 'booster'));
+}
+
+/** What to do about a crossing at any of its moments, in the order in which to try it; and what is kept back, with its reason. */
+export function crossingAdvice({ moments }: CrossingMoments): {
+  readonly advice: readonly CrossingAdviceId[];
+  readonly withheld: readonly WithheldAdvice[];
+} {
+  const found = CROSSING_MOMENTS.flatMap((moment) => {
+    const result = moments[moment];
+    return result.kind === 'crossing' ? [result] : [];
+  });
+  const advice = CROSSING_ADVICE.filter((id) => found.some((one) => one.advice.some((row) => row.id === id)));
+  const kept = found.flatMap((one) => one.withheld).filter(({ id }) => !advice.includes(id));
+  return { advice, withheld: kept.filter((row, i) => kept.findIndex(({ id }) => id === row.id) === i) };
+}
+
+function outcomeOf(
+  arrangements: readonly Arrangement[],
+  stages: readonly LoadedStage[],
+  railsKnown: boolean,
+  scale: Scale,
+): OutcomeId {
+  const best = arrangements[0];
+  if (best === undefined) return 'read-both-labels';
+  if (!best.permitted) return 'wrong-supply';
+  if (best.stages.some((one) => one.label.kind === 'unknown')) return 'read-both-labels';
+  if (!railsKnown) return 'measure-rail-volts-first';
+  if (
+    best.stages.some((one) =>
+      isTooHigh(
+        judgeRails({ idle: { from: one.rails.idle.from, to: one.rails.idle.from }, loaded: one.rails.loaded }, scale),
+      ),
+    )
+  ) {
+    return 'rail-voltage-too-high';
+  }
+  if (stepSize(best.step) > STEP_LIMIT + 1e-9) return steppedOutcome(best, stages);
+  return levelOutcome(arrangements, best);
+}
+
+const isTooHigh = (finding: string): boolean => finding === 'over-stop' || finding === 'over-decoder';
+
+// The rails differ: set them equal where a setting exists, else the higher to the command station, else other supplies.
+function steppedOutcome(best: Arrangement, stages: readonly LoadedStage[]): OutcomeId {
+  if (stages.some((stage) => stage.rails.kind !== 'follows')) return 'set-both-outputs-equal';
+  if (stepSize(best.step) >= STEP_TOO_LARGE) return 'two-supplies-alike';
+  return 'higher-rails-to-command-station';
+}
+
+// The rails are level, so only amperes against demand count; where both arrangements do as well, it does not matter.
+function levelOutcome(arrangements: readonly Arrangement[], best: Arrangement): OutcomeId {
+  const other = arrangements.find((one) => one !== best && one.permitted);
+  const [station, booster] = best.stages;
+  if (station === undefined || booster === undefined) return 'supplies-either-way';
+  if (other === undefined)
+    return station.capacity.hard >= booster.capacity.hard ? 'larger-to-command-station' : 'larger-to-booster';
+  const alike = verdictOf(best) === verdictOf(other) && atLeast(verdictOf(best), 'enough');
+  if (alike || Math.abs(station.capacity.hard - booster.capacity.hard) < 0.05) return 'supplies-either-way';
+  return station.capacity.hard >= booster.capacity.hard ? 'larger-to-command-station' : 'larger-to-booster';
+}
+
+function verdictOf(arrangement: Arrangement) {
+  return worstVerdict(arrangement.stages.map((one) => one.judgement.verdict));
+}

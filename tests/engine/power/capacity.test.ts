@@ -1,0 +1,161 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Supply } from '../../../src/engine/power/capacity.ts';
+import {
+  capacity,
+  MODEL_SUPPLY_LIMIT,
+  ratingThatFills,
+  trackCurrent,
+  tripReach,
+  withinModelLimit,
+} from '../../../src/engine/power/capacity.ts';
+import { near } from '../../near.ts';
+import { ac, dc, unit } from '../../samples.ts';
+
+const amps = fc.double({ min: 0, max: 40, noNaN: true });
+const volts = fc.double({ min: 3, max: 60, noNaN: true });
+const supplies: fc.Arbitrary<Supply> = fc.record({ kind: fc.constantFrom('dc', 'ac'), volts, amps });
+const units = fc.record({
+  limit: fc.double({ min: 0.3, max: 30, noNaN: true }),
+  ownUse: fc.double({ min: 0, max: 2, noNaN: true }),
+  rails: fc.oneof(
+    fc.constant({ kind: 'follows' } as const),
+    fc.record({ kind: fc.constantFrom('set', 'converter'), volts: fc.double({ min: 5, max: 30, noNaN: true }) }),
+  ),
+});
+
+describe('a d.c. supply on a unit', () => {
+  test('2 A on a 3 A unit: the supply sets the limit, a tenth is kept back', () => {
+    const { hard, usable, limitedBy } = capacity(dc(2), unit(3));
+    expect(hard).toBe(2);
+    near(usable, 1.8, 1e-12);
+    expect(limitedBy).toBe('supply');
+  });
+
+  test('5 A on a 3 A unit: the unit sets the limit', () => {
+    expect(capacity(dc(5), unit(3))).toMatchObject({ hard: 3, limitedBy: 'stage' });
+  });
+
+  test('the unit takes its own use before any train does', () => {
+    near(capacity(dc(2), unit(3, { ownUse: 0.5 })).hard, 1.5, 1e-12);
+  });
+
+  test('a supply too weak for the unit itself leaves nothing, never less', () => {
+    expect(capacity(dc(0.2), unit(3, { ownUse: 0.5 })).hard).toBe(0);
+  });
+
+  test('a unit whose rails are set without a converter passes what the supply gives', () => {
+    near(capacity(dc(2, 19), unit(3, { rails: { kind: 'set', volts: 14 } })).hard, 2, 1e-12);
+  });
+});
+
+describe('more supply', () => {
+  test('never gives less on the track, and never more than the unit passes', () => {
+    fc.assert(
+      fc.property(supplies, units, amps, (supply, stage, more) => {
+        const before = capacity(supply, stage);
+        const after = capacity({ ...supply, amps: supply.amps + more }, stage);
+        expect(after.hard).toBeGreaterThanOrEqual(before.hard);
+        expect(after.usable).toBeGreaterThanOrEqual(before.usable);
+        expect(after.hard).toBeLessThanOrEqual(stage.limit);
+        expect(before.hard).toBeGreaterThanOrEqual(before.usable);
+        expect(before.usableAtBest).toBeGreaterThanOrEqual(before.usable);
+      }),
+    );
+  });
+});
+
+describe('own use', () => {
+  test('never adds to what reaches the track', () => {
+    fc.assert(
+      fc.property(supplies, units, fc.double({ min: 0, max: 3, noNaN: true }), (supply, stage, more) => {
+        const hungrier = { ...stage, ownUse: stage.ownUse + more };
+        expect(trackCurrent(supply, hungrier)).toBeLessThanOrEqual(trackCurrent(supply, stage));
+      }),
+    );
+  });
+});
+
+describe('absurd figures stay harmless', () => {
+  test.each([0, 1e9])('a supply of %d A', (amperes) => {
+    const able = capacity(dc(amperes), unit(3));
+    expect(able.hard).toBe(Math.min(3, amperes));
+    expect(able.usable).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe('the smallest common rating that fills a unit', () => {
+  test.each([
+    ['dc', 15, 3, 0, 3],
+    ['dc', 15, 3, 0.2, 4],
+    ['dc', 15, 3.5, 0, 4],
+    ['ac', 16, 3, 0, 6],
+  ] as const)('%s %d V on %d A with own use %d A is %d A', (kind, volts_, limit, ownUse, rating) => {
+    expect(ratingThatFills(kind, volts_, unit(limit, { ownUse }))).toBe(rating);
+  });
+
+  test('there is none within NEM 609 where 10 A or 200 VA do not suffice', () => {
+    expect(ratingThatFills('dc', 15, unit(12))).toBeUndefined();
+    expect(ratingThatFills('dc', 30, unit(8))).toBeUndefined();
+  });
+
+  test('what is found fills the unit, is permitted, and no smaller one would do', () => {
+    fc.assert(
+      fc.property(supplies, units, (supply, stage) => {
+        const rating = ratingThatFills(supply.kind, supply.volts, stage);
+        if (rating === undefined) return;
+        near(capacity({ ...supply, amps: rating }, stage).hard, stage.limit, 1e-6);
+        expect(withinModelLimit({ ...supply, amps: rating })).toBe(true);
+        const smaller = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10].filter((amperes) => amperes < rating);
+        for (const one of smaller) expect(trackCurrent({ ...supply, amps: one }, stage)).toBeLessThan(stage.limit);
+      }),
+    );
+  });
+});
+
+describe('the limits of NEM 609, 6.1: 200 VA and 10 A', () => {
+  test('are these', () => {
+    expect(MODEL_SUPPLY_LIMIT).toEqual({ amps: 10, voltAmps: 200 });
+  });
+
+  test.each([
+    [15, 10, true],
+    [18, 10, true],
+    [20, 10, true],
+    [24, 10, false],
+    [15, 10.5, false],
+    [16, 12.5, false],
+    [24, 8, true],
+  ])('%d V with %d A: %s', (volts_, amperes, permitted) => {
+    expect(withinModelLimit(dc(amperes, volts_))).toBe(permitted);
+  });
+});
+
+describe('can the supply make the unit trip?', () => {
+  test('5 A on a 3 A unit: yes', () => expect(tripReach(dc(5), unit(3))).toBe('reached'));
+  test('just 3 A on a 3 A unit: perhaps, for the moment that a trip takes', () => {
+    expect(tripReach(dc(3), unit(3))).toBe('perhaps');
+  });
+  test('2 A on a 3 A unit: no, a short shows as a restart', () =>
+    expect(tripReach(dc(2), unit(3))).toBe('not-reached'));
+  test('3 A of a.c. on a 3 A unit: no, behind the rectifier it is less', () => {
+    expect(tripReach(ac(3), unit(3))).toBe('not-reached');
+  });
+  test('a unit that trips below its limit is reached sooner', () =>
+    expect(tripReach(dc(2), unit(3), 1.5)).toBe('reached'));
+});
+
+describe('the workings of a capacity', () => {
+  test.each([
+    ['usable-dc', dc(2), unit(3)],
+    ['usable-ac', ac(3), unit(3)],
+    ['usable-converter', dc(3, 19), unit(5, { rails: { kind: 'converter', volts: 15 } })],
+  ])('%s gives the very number that is used, with its inputs', (formula, supply, stage) => {
+    const { working, usable } = capacity(supply, stage);
+    expect(working.formula).toBe(formula);
+    expect(working.value).toBe(usable);
+    expect(working.inputs.find(({ name }) => name === 'stage-limit')?.value).toBe(stage.limit);
+    expect(working.inputs.find(({ name }) => name === 'supply-amps')?.value).toBe(supply.amps);
+    expect(working.sources.length).toBeGreaterThan(0);
+  });
+});

@@ -1,0 +1,733 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { Prepared } from '../../../src/engine/circuit/matrix.ts';
+import { prepare } from '../../../src/engine/circuit/matrix.ts';
+import type { Load, Network } from '../../../src/engine/circuit/parts.ts';
+import type { Operating } from '../../../src/engine/circuit/solve.ts';
+import { solve } from '../../../src/engine/circuit/solve.ts';
+import type { FeedingPlan } from '../../../src/engine/wiring/feeding.ts';
+import {
+  evenFeeders,
+  feedingNetwork,
+  MOST_FEEDERS,
+  RETURN_NODE,
+  shortAlong,
+  trainAlong,
+} from '../../../src/engine/wiring/feeding.ts';
+import type { WiringCandidate, WiringNeed } from '../../../src/engine/wiring/remedies.ts';
+import { FEEDER_SPACINGS, leastWiring, presentWiring, suggestWiring } from '../../../src/engine/wiring/remedies.ts';
+import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
+import { weakStretches } from '../../../src/engine/wiring/short-circuit.ts';
+import { METRIC_SIZES, ohmsPerMetre } from '../../../src/engine/wiring/wire.ts';
+import { near } from '../../near.ts';
+
+const WIRE = { length: 0.2, ohmsPerMetre: 0.039 };
+
+/** 12 m of code 83 over a bus of 1.5 mm2, fed at its start, four feeders. */
+const PLAN: FeedingPlan = {
+  source: { volts: 15, ohms: 0.1 },
+  bus: { length: 12, ohmsPerMetre: 0.0133, fedAt: 0, ring: false },
+  feeders: [1, 4, 8, 11].map((at) => ({ ...WIRE, at })),
+  rails: { length: 12, ohmsPerMetre: 0.108, joints: [] },
+};
+
+const fails = (what: { readonly kind: string }): never => {
+  throw new Error(`no result: ${JSON.stringify(what)}`);
+};
+
+function train(plan: FeedingPlan, amps: number, others: Parameters<typeof trainAlong>[2] = [], step?: number) {
+  const along = trainAlong(plan, amps, others, step);
+  return along.kind === 'along' ? along : fails(along);
+}
+
+function short(plan: FeedingPlan, faultOhms = 0, step?: number): ShortAlong {
+  const along = shortAlong(plan, faultOhms, step);
+  return along.kind === 'along' ? along : fails(along);
+}
+
+function network(plan: FeedingPlan, places: readonly number[]) {
+  const built = feedingNetwork(plan, places);
+  return built.kind === 'network' ? built : fails(built);
+}
+
+function ready(circuit: Network): Prepared {
+  const prepared = prepare(circuit);
+  return prepared.kind === 'prepared' ? prepared : fails(prepared);
+}
+
+function solved(circuit: Network, loads: readonly Load[]): Operating {
+  const operating = solve(ready(circuit), loads);
+  return operating.kind === 'solved' ? operating : fails(operating);
+}
+
+const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
+const share = between(0, 1);
+const plans: fc.Arbitrary<FeedingPlan> = fc
+  .record({
+    volts: between(12, 20),
+    sourceOhms: fc.constantFrom(0, 0.05, 0.3),
+    length: between(2, 30),
+    extraBus: between(0, 10),
+    busOhms: between(0.003, 0.04),
+    fedAt: share,
+    ring: fc.boolean(),
+    feeders: fc.array(fc.record({ at: share, length: between(0.05, 1), ohmsPerMetre: between(0.005, 0.08) }), {
+      minLength: 1,
+      maxLength: 6,
+    }),
+    railOhms: between(0.02, 0.25),
+    joints: fc.array(fc.record({ at: between(0.01, 0.99), ohms: fc.constantFrom(0, 0.002, 0.05) }), { maxLength: 4 }),
+    closed: fc.boolean(),
+  })
+  .map((one) => ({
+    source: { volts: one.volts, ohms: one.sourceOhms },
+    bus: {
+      length: one.length + one.extraBus,
+      ohmsPerMetre: one.busOhms,
+      fedAt: one.fedAt * (one.length + one.extraBus),
+      ring: one.ring,
+    },
+    feeders: one.feeders.map((feeder) => ({ ...feeder, at: feeder.at * one.length })),
+    rails: {
+      length: one.length,
+      ohmsPerMetre: one.railOhms,
+      joints: one.joints.map((joint) => ({ ...joint, at: joint.at * one.length })),
+      closed: one.closed,
+    },
+  }));
+
+describe('one feeder', () => {
+  const one: FeedingPlan = { ...PLAN, feeders: [{ ...WIRE, at: 3 }] };
+
+  test('the far end sees the stage, 3 m of bus, the feeder and 9 m of track, there and back', () => {
+    const ohms = 0.1 + 2 * (3 * 0.0133 + 0.2 * 0.039 + 9 * 0.108);
+    const { worst } = train(one, 0.5);
+    expect(worst.at).toBe(12);
+    near(worst.volts, 15 - 0.5 * ohms, 1e-9);
+    near(worst.share, (0.5 * ohms) / 15, 1e-12);
+    const { weakest } = short(one);
+    near(weakest.amps, 15 / ohms, 1e-9);
+    expect(weakest.at).toBe(12);
+  });
+
+  test('a short draws the less the farther from it', () => {
+    fc.assert(
+      fc.property(plans, between(0, 2), (plan, faultOhms) => {
+        const [feeder] = plan.feeders;
+        if (feeder === undefined) return;
+        // A joint just at the feeder has the two sides of it at one place.
+        const joints = plan.rails.joints.filter(({ at }) => Math.abs(at - feeder.at) > 1e-5);
+        const single = { ...plan, feeders: [feeder], rails: { ...plan.rails, joints, closed: false } };
+        const { points } = short(single, faultOhms);
+        for (const [way, inOrder] of [
+          [1, points],
+          [-1, [...points].reverse()],
+        ] as const) {
+          const along = inOrder.filter(({ at }) => way * (at - feeder.at) >= 0).map(({ amps }) => amps);
+          const falling = along.every((amps, i) => i === 0 || amps <= (along[i - 1] ?? 0) * (1 + 1e-9));
+          expect(falling).toBe(true);
+        }
+      }),
+    );
+  });
+
+  test('joints on the way count once in each rail', () => {
+    const jointed = {
+      ...one,
+      rails: {
+        ...one.rails,
+        joints: [
+          { at: 6, ohms: 0.05 },
+          { at: 9, ohms: 0.02 },
+        ],
+      },
+    };
+    near(short(jointed).weakest.ohms - short(one).weakest.ohms, 0.14, 1e-9);
+    const at6 = train(jointed, 1).points.filter(({ at }) => Math.abs(at - 6) < 1e-9);
+    expect(at6.length).toBe(2);
+    near((at6[0]?.volts ?? 0) - (at6[1]?.volts ?? 0), 0.1, 1e-9);
+  });
+});
+
+describe('feeders that resist nothing to speak of, on a bus that does not either', () => {
+  const ideal = (ats: readonly number[]): FeedingPlan => ({
+    source: { volts: 15, ohms: 0 },
+    bus: { length: 12, ohmsPerMetre: 1e-9, fedAt: 0, ring: false },
+    feeders: ats.map((at) => ({ at, length: 0.01, ohmsPerMetre: 1e-9 })),
+    rails: { length: 12, ohmsPerMetre: 0.1, joints: [] },
+  });
+
+  // Two equal feeds a distance s apart: r s / 2 in the middle, where r is that of one rail; a dead end of e: 2 r e.
+  test('at both ends: half a rail’s ohms in the middle', () => {
+    const { weakest } = short(ideal([0, 12]));
+    near(weakest.ohms, (0.1 * 12) / 2, 1e-5);
+    near(weakest.at, 6, 1e-3);
+  });
+
+  test('at 3 m and 9 m the ends and the middle are not alike: the ends are worse', () => {
+    const along = short(ideal([3, 9]), 0, 1);
+    near(along.weakest.ohms, 2 * 0.1 * 3, 1e-5);
+    near(15 / (along.points.find(({ at }) => at === 6)?.amps ?? 0), (0.1 * 6) / 2, 1e-5);
+  });
+
+  test('spread by `evenFeeders` the ends and every middle are alike, and no other place is worse', () => {
+    for (const count of [1, 2, 3, 7]) {
+      const ats = evenFeeders({ count }, { length: 12 }, WIRE).map(({ at }) => at);
+      const spacing = 12 / (count - 0.5);
+      near(short(ideal(ats)).weakest.ohms, (0.1 * spacing) / 2, 1e-5);
+    }
+  });
+});
+
+describe('the closed form', () => {
+  test('gives what solving the circuit with a train put in by hand gives, at every place', () => {
+    const trains = fc.array(fc.record({ at: share, amps: between(0, 0.4) }), { maxLength: 3 });
+    fc.assert(
+      fc.property(plans, between(0.05, 0.5), trains, share, (plan, amps, others, place) => {
+        const at = place * plan.rails.length;
+        const placed = others.map((one) => ({ ...one, at: one.at * plan.rails.length }));
+        const along = trainAlong(plan, amps, [...placed, { at, amps: 0 }]);
+        fc.pre(along.kind === 'along');
+        if (along.kind !== 'along') return;
+        const built = network(plan, [...placed.map((one) => one.at), at]);
+        const here = built.nodes.at(-1) ?? RETURN_NODE;
+        const loads = placed.map((one, i) => ({
+          id: `${i}`,
+          plus: built.nodes[i] ?? RETURN_NODE,
+          minus: RETURN_NODE,
+          amps: one.amps,
+        }));
+        const volts = solved(built.network, [...loads, { id: 'train', plus: here, minus: RETURN_NODE, amps }]).volts(
+          here,
+        );
+        const found = along.points.filter((point) => Math.abs(point.at - at) < 2e-6);
+        expect(found.some((point) => Math.abs(point.volts - volts) < 1e-6)).toBe(true);
+        expect(along.worst.volts).toBeLessThanOrEqual(volts + 1e-6);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('gives the short that a resistor put in by hand draws', () => {
+    fc.assert(
+      fc.property(plans, between(0.05, 2), share, (plan, faultOhms, place) => {
+        const at = place * plan.rails.length;
+        const built = network(plan, [at]);
+        const here = built.nodes[0] ?? RETURN_NODE;
+        const fault = { id: 'fault', from: here, to: RETURN_NODE, ohms: faultOhms };
+        const amps = solved({ ...built.network, branches: [...built.network.branches, fault] }, []).branchAmps('fault');
+        const along = short(plan, faultOhms, plan.rails.length / 400);
+        expect(along.weakest.amps).toBeLessThanOrEqual(amps * (1 + 1e-6));
+        const piece = along.pieces.find(({ from, to }) => from <= at + 1e-6 && at - 1e-6 <= to);
+        if (piece === undefined) return fails({ kind: 'no piece' });
+        const t = Math.min(1, Math.max(0, (at - piece.from) / (piece.to - piece.from)));
+        const ohms = piece.constant + t * (piece.linear + t * piece.square);
+        near(along.volts / (ohms + faultOhms) / amps, 1, 1e-4);
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('no point lies below the worst place, nor above what the source gives', () => {
+    fc.assert(
+      fc.property(plans, between(0, 0.5), (plan, amps) => {
+        const along = trainAlong(plan, amps, [], plan.rails.length / 500);
+        if (along.kind !== 'along') return;
+        const lowest = Math.min(...along.points.map(({ volts }) => volts));
+        expect(lowest).toBeGreaterThanOrEqual(along.worst.volts - 1e-9);
+        near(lowest, along.worst.volts, 0.05);
+        expect(Math.max(...along.points.map(({ volts }) => volts))).toBeLessThanOrEqual(plan.source.volts + 1e-9);
+        for (const { volts, drop } of along.points) near(volts + drop, plan.source.volts, 1e-9);
+      }),
+    );
+  });
+});
+
+describe('points for a figure', () => {
+  test('run from end to end in order, a step apart', () => {
+    const { points } = train(PLAN, 0.5, [], 0.5);
+    expect([points[0]?.at, points.at(-1)?.at]).toEqual([0, 12]);
+    for (const [i, { at }] of points.entries()) {
+      if (i > 0) {
+        expect(at - (points[i - 1]?.at ?? 0)).toBeGreaterThan(0);
+        expect(at - (points[i - 1]?.at ?? 0)).toBeLessThanOrEqual(0.5 + 1e-9);
+      }
+    }
+  });
+
+  test.each([0, -1, Number.NaN, 1e-300])('a step of %d is taken for a sensible one', (step) => {
+    const { points } = train(PLAN, 0.5, [], step);
+    expect(points.length).toBeGreaterThan(50);
+    expect(points.length).toBeLessThan(12_000);
+  });
+});
+
+describe('better wiring never makes it worse', () => {
+  const worse = (plan: FeedingPlan, better: FeedingPlan): void => {
+    expect(short(better).weakest.ohms).toBeLessThanOrEqual(short(plan).weakest.ohms * (1 + 1e-9));
+    const [before, after] = [trainAlong(plan, 0.3), trainAlong(better, 0.3)];
+    if (before.kind === 'along') {
+      expect(after.kind).toBe('along');
+      if (after.kind === 'along') expect(after.worst.volts).toBeGreaterThanOrEqual(before.worst.volts - 1e-9);
+    }
+  };
+
+  test('a thicker bus', () => {
+    fc.assert(
+      fc.property(plans, between(0.1, 1), (plan, factor) => {
+        worse(plan, { ...plan, bus: { ...plan.bus, ohmsPerMetre: plan.bus.ohmsPerMetre * factor } });
+      }),
+    );
+  });
+
+  test('thicker rails', () => {
+    fc.assert(
+      fc.property(plans, between(0.1, 1), (plan, factor) => {
+        worse(plan, { ...plan, rails: { ...plan.rails, ohmsPerMetre: plan.rails.ohmsPerMetre * factor } });
+      }),
+    );
+  });
+
+  test('one feeder more, anywhere', () => {
+    fc.assert(
+      fc.property(plans, share, (plan, at) => {
+        worse(plan, { ...plan, feeders: [...plan.feeders, { ...WIRE, at: at * plan.rails.length }] });
+      }),
+    );
+  });
+
+  test('a ring instead of a line', () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        worse({ ...plan, bus: { ...plan.bus, ring: false } }, { ...plan, bus: { ...plan.bus, ring: true } });
+      }),
+    );
+  });
+
+  test('an oval instead of a track with two ends', () => {
+    fc.assert(
+      fc.property(plans, (plan) => {
+        worse(
+          { ...plan, rails: { ...plan.rails, closed: false } },
+          { ...plan, rails: { ...plan.rails, closed: true } },
+        );
+      }),
+    );
+  });
+
+  test('a bus fed in its middle instead of at its end, where feeders are spread evenly', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 12 }), between(3, 40), between(0.003, 0.04), (count, length, busOhms) => {
+        const rails = { length, ohmsPerMetre: 0.1, joints: [] };
+        const plan: FeedingPlan = {
+          source: { volts: 15, ohms: 0.1 },
+          bus: { length, ohmsPerMetre: busOhms, fedAt: 0, ring: false },
+          feeders: evenFeeders({ count }, rails, WIRE),
+          rails,
+        };
+        worse(plan, { ...plan, bus: { ...plan.bus, fedAt: length / 2 } });
+      }),
+    );
+  });
+});
+
+describe('other trains', () => {
+  test('pull the train down, each by its own share, in any order', () => {
+    const [a, b] = [
+      { at: 6, amps: 0.5 },
+      { at: 10, amps: 0.8 },
+    ];
+    const lost = (others: readonly { at: number; amps: number }[]) =>
+      15 - (train(PLAN, 0.4, others).points.at(-1)?.volts ?? 0);
+    near(lost([a, b]) - lost([]), lost([a]) - lost([]) + lost([b]) - lost([]), 1e-9);
+    near(lost([a, b]), lost([b, a]), 1e-12);
+    expect(lost([a])).toBeGreaterThan(lost([]));
+  });
+
+  test('together they cannot draw more than the source passes', () => {
+    const limited = { ...PLAN, source: { ...PLAN.source, limit: 3 } };
+    expect(trainAlong(limited, 2, [{ at: 3, amps: 1.5 }])).toEqual({
+      kind: 'no-solution',
+      because: 'more-than-the-source',
+      parts: ['source'],
+    });
+    expect(trainAlong(limited, 2, [{ at: 3, amps: 1 }]).kind).toBe('along');
+  });
+});
+
+describe('a supply that holds its current', () => {
+  test('gives its limit near the stage, what the loop lets through far from it', () => {
+    const limited = short({ ...PLAN, source: { ...PLAN.source, limit: 10 }, feeders: [{ ...WIRE, at: 0 }] }, 0, 1);
+    expect(limited.points[0]?.amps).toBe(10);
+    expect(limited.weakest.amps).toBeLessThan(10);
+  });
+});
+
+describe('where the coin fails', () => {
+  test('a single feed of 12 m: 5 A trip only near it, and thicker rails mend it', () => {
+    const poor = { ...PLAN, feeders: [{ ...WIRE, at: 0 }], rails: { ...PLAN.rails, ohmsPerMetre: 0.206 } };
+    const stretches = weakStretches(short(poor), 5);
+    expect(stretches.map(({ finding }) => finding)).toEqual(['close', 'does-not-trip']);
+    near(stretches[1]?.from ?? 0, (15 / 5 - 0.1 - 2 * 0.2 * 0.039) / (2 * 0.206), 1e-6);
+    expect(stretches[1]?.to).toBe(12);
+    expect(weakStretches(short(PLAN), 5)).toEqual([]);
+  });
+});
+
+describe('a plan that cannot be', () => {
+  const [first, second, ...others] = PLAN.feeders;
+  const feeders = (change: Partial<FeedingPlan['feeders'][number]>) =>
+    first === undefined || second === undefined ? [] : [first, second, { ...second, ...change }, ...others];
+  test.each<[string, Partial<FeedingPlan>, string, string[]]>([
+    ['no volts', { source: { volts: 0, ohms: 0.1 } }, 'not-above-zero', ['source']],
+    ['no limit', { source: { volts: 15, ohms: 0.1, limit: 0 } }, 'not-above-zero', ['source']],
+    ['ohms below 0', { source: { volts: 15, ohms: -1 } }, 'below-zero', ['source']],
+    ['a bus without length', { bus: { ...PLAN.bus, length: 0 } }, 'not-above-zero', ['bus']],
+    ['a bus of NaN ohms', { bus: { ...PLAN.bus, ohmsPerMetre: Number.NaN } }, 'not-above-zero', ['bus']],
+    ['a bus fed beyond its end', { bus: { ...PLAN.bus, fedAt: 13 } }, 'outside-the-bus', ['source']],
+    ['a bus that ends before its feeders', { bus: { ...PLAN.bus, length: 9 } }, 'outside-the-bus', ['feeder-4']],
+    ['rails of negative length', { rails: { ...PLAN.rails, length: -12 } }, 'not-above-zero', ['rails']],
+    ['rails of infinite length', { rails: { ...PLAN.rails, length: Infinity } }, 'not-above-zero', ['rails']],
+    ['no feeder', { feeders: [] }, 'no-feeder', ['rails']],
+    ['a feeder beyond the track', { feeders: feeders({ at: 12.5 }) }, 'outside-the-track', ['feeder-3']],
+    ['a feeder before the track', { feeders: feeders({ at: -0.5 }) }, 'outside-the-track', ['feeder-3']],
+    ['a feeder nowhere', { feeders: feeders({ at: Number.NaN }) }, 'outside-the-track', ['feeder-3']],
+    ['a feeder without length', { feeders: feeders({ length: 0 }) }, 'not-above-zero', ['feeder-3']],
+    ['a feeder of 0 ohm', { feeders: feeders({ ohmsPerMetre: 0 }) }, 'not-above-zero', ['feeder-3']],
+    [
+      'a joint at the end',
+      {
+        rails: {
+          ...PLAN.rails,
+          joints: [
+            { at: 5, ohms: 0 },
+            { at: 12, ohms: 0 },
+          ],
+        },
+      },
+      'outside-the-track',
+      ['joint-2'],
+    ],
+    ['a joint below 0 ohm', { rails: { ...PLAN.rails, joints: [{ at: 5, ohms: -1 }] } }, 'below-zero', ['joint-1']],
+  ])('%s: named', (_, change, because, parts) => {
+    const expected = { kind: 'no-solution', because, parts };
+    const plan = { ...PLAN, ...change };
+    expect(feedingNetwork(plan)).toEqual(expected);
+    expect(trainAlong(plan, 0.5)).toEqual(expected);
+    expect(shortAlong(plan)).toEqual(expected);
+  });
+
+  test.each<[number, { at: number; amps: number }[], string, string[]]>([
+    [-1, [], 'below-zero', ['train']],
+    [Number.NaN, [], 'below-zero', ['train']],
+    [1, [{ at: 3, amps: -1 }], 'below-zero', ['train-1']],
+    [
+      1,
+      [
+        { at: 3, amps: 1 },
+        { at: 20, amps: 1 },
+      ],
+      'outside-the-track',
+      ['train-2'],
+    ],
+    [40, [], 'no-operating-point', ['train']],
+  ])('a train of %d A with %j', (amps, others, because, parts) => {
+    expect(trainAlong(PLAN, amps, others)).toEqual({ kind: 'no-solution', because, parts });
+  });
+
+  test('a short of less than nothing', () => {
+    expect(shortAlong(PLAN, -1)).toEqual({ kind: 'no-solution', because: 'below-zero', parts: ['short'] });
+  });
+
+  test('any numbers whatever: a finite answer or a named part', () => {
+    const any = fc.oneof(fc.double(), fc.double({ min: 0, max: 20 }), fc.constantFrom(0, 1e-12, 1e12, 12));
+    const wild = fc.record({
+      source: fc.record({ volts: any, ohms: any, limit: any }),
+      bus: fc.record({ length: any, ohmsPerMetre: any, fedAt: any, ring: fc.boolean() }),
+      feeders: fc.array(fc.record({ at: any, length: any, ohmsPerMetre: any }), { maxLength: 3 }),
+      rails: fc.record({
+        length: any,
+        ohmsPerMetre: any,
+        joints: fc.array(fc.record({ at: any, ohms: any }), { maxLength: 2 }),
+        closed: fc.boolean(),
+      }),
+    });
+    fc.assert(
+      fc.property(wild, any, (plan, amps) => {
+        for (const along of [trainAlong(plan, amps), shortAlong(plan, amps)]) {
+          if (along.kind === 'no-solution') expect(along.parts.length).toBeGreaterThan(0);
+          else expect(along.points.every((point) => Object.values(point).every(Number.isFinite))).toBe(true);
+        }
+      }),
+      { numRuns: 1000 },
+    );
+  });
+});
+
+describe('the limits of what one place is', () => {
+  test('two feeders, a joint and the stage at the very same place', () => {
+    const at = 6;
+    const plan: FeedingPlan = {
+      ...PLAN,
+      bus: { ...PLAN.bus, fedAt: at },
+      feeders: [
+        { ...WIRE, at },
+        { ...WIRE, at: at + 1e-9 },
+      ],
+      rails: { ...PLAN.rails, joints: [{ at, ohms: 0.1 }] },
+    };
+    // Towards the start the feeders feed directly, towards the end through the joint.
+    const along = short(plan);
+    near(along.weakest.ohms, 0.1 + 0.2 * 0.039 + 0.2 + 2 * 6 * 0.108, 1e-5);
+    expect(along.weakest.at).toBe(12);
+  });
+
+  test('one feeder on a ring, and an oval with a feeder at its seam', () => {
+    const one = { ...PLAN, bus: { ...PLAN.bus, ring: true }, feeders: [{ ...WIRE, at: 0 }] };
+    near(short(one).weakest.ohms, 0.1 + 2 * 0.2 * 0.039 + 2 * 12 * 0.108, 1e-6);
+    const oval = short({ ...one, rails: { ...one.rails, closed: true } });
+    near(oval.weakest.ohms, 0.1 + 2 * 0.2 * 0.039 + (12 * 0.108) / 2, 1e-6);
+    near(oval.weakest.at, 6, 1e-6);
+  });
+});
+
+describe('feeders spread evenly', () => {
+  test('by number: a quarter of their distance from the ends', () => {
+    expect(evenFeeders({ count: 3 }, { length: 10 }, WIRE).map(({ at }) => at)).toEqual([1, 5, 9]);
+    expect(evenFeeders({ count: 1 }, { length: 10 }, WIRE)).toEqual([{ ...WIRE, at: 5 }]);
+    expect(evenFeeders({ count: 2 }, { length: 10, closed: true }, WIRE).map(({ at }) => at)).toEqual([2.5, 7.5]);
+  });
+
+  test('by distance: never farther apart, and no more than are needed', () => {
+    fc.assert(
+      fc.property(between(0.3, 6), between(0.5, 50), fc.boolean(), (spacing, length, closed) => {
+        const ats = evenFeeders({ spacing }, { length, closed }, WIRE).map(({ at }) => at);
+        fc.pre(ats.length < MOST_FEEDERS);
+        for (const [i, at] of ats.entries())
+          if (i > 0) expect(at - (ats[i - 1] ?? 0)).toBeLessThanOrEqual(spacing + 1e-6);
+        const needed = closed ? length / spacing : length / spacing + 0.5;
+        expect(ats.length).toBeLessThan(needed + 1);
+        expect(ats.every((at) => at >= 0 && at <= length)).toBe(true);
+      }),
+    );
+  });
+
+  test.each([{ count: 0 }, { count: Number.NaN }, { spacing: -1 }, { spacing: Number.NaN }])('%j: none', (how) => {
+    expect(evenFeeders(how, { length: 10 }, WIRE)).toEqual([]);
+  });
+
+  test('there is an end to it', () => {
+    expect(evenFeeders({ spacing: 1e-9 }, { length: 10 }, WIRE).length).toBe(MOST_FEEDERS);
+    expect(evenFeeders({ count: Infinity }, { length: 10 }, WIRE).length).toBe(MOST_FEEDERS);
+  });
+});
+
+describe('advice on wiring', () => {
+  const sizes = METRIC_SIZES.map((area) => ({ area, make: 'flexible' as const }));
+  const thin = (length: number, count: number): FeedingPlan => ({
+    source: { volts: 15, ohms: 0.1 },
+    bus: { length, ohmsPerMetre: 0.039, fedAt: 0, ring: false },
+    feeders: evenFeeders({ count }, { length }, WIRE),
+    rails: { length, ohmsPerMetre: 0.108, joints: [] },
+  });
+  const advise = (need: Partial<WiringNeed> & Pick<WiringNeed, 'plan'>) => {
+    const advice = suggestWiring({ trainAmps: 0.5, trip: 3, sizes, ...need });
+    return advice.kind === 'advice' ? advice : fails(advice);
+  };
+  const of = (candidates: readonly WiringCandidate[], kind: WiringCandidate['change']['kind']) =>
+    candidates.filter(({ change }) => change.kind === kind);
+
+  test('a small district is good as it is', () => {
+    const { first, firstGood, candidates } = advise({ plan: thin(4, 3) });
+    expect(first?.change).toEqual({ kind: 'as-it-is' });
+    expect(firstGood).toBe(first);
+    expect(candidates[0]).toBe(first);
+  });
+
+  test('a 40 m district on 0.5 mm2 fails at its far end, and says by which rule', () => {
+    const { candidates, first } = advise({ plan: thin(40, 8), trainAmps: 1, trip: 4 });
+    const [now] = candidates;
+    expect(now?.change.kind).toBe('as-it-is');
+    expect(now?.fails).toEqual(['drop', 'short-circuit']);
+    expect(now?.voltsAt).toBe(40);
+    expect(now?.shortAt).toBe(40);
+    expect(first?.fails).toEqual([]);
+    expect(first?.verdict).not.toBe('fails');
+  });
+
+  test('every candidate is what reckoning its own plan gives', () => {
+    const { candidates } = advise({ plan: thin(24, 5), trainAmps: 0.8 });
+    expect(new Set(candidates.map(({ change }) => change.kind)).size).toBeGreaterThan(4);
+    for (const { plans, volts, shortAmps, trip, verdict, fails: rules } of candidates) {
+      near(volts, Math.min(...plans.map((plan) => train(plan, 0.8).worst.volts)), 1e-9);
+      near(shortAmps, Math.min(...plans.map((plan) => short(plan).weakest.amps)), 1e-9);
+      expect(rules.includes('short-circuit')).toBe(shortAmps < 1.5 * trip);
+      expect(rules.includes('drop')).toBe(15 - volts > 1.5);
+      expect(verdict === 'fails').toBe(rules.length > 0);
+    }
+  });
+
+  test('thicker buses come thin to thick and are all thicker than now', () => {
+    const buses = of(advise({ plan: thin(30, 6) }).candidates, 'thicker-bus');
+    const areas = buses.flatMap(({ change }) => (change.kind === 'thicker-bus' ? [change.conductor.area] : []));
+    expect(areas).toEqual([0.75e-6, 1e-6, 1.5e-6, 2.5e-6, 4e-6]);
+    expect(buses.map(({ volts }) => volts)).toEqual(buses.map(({ volts }) => volts).sort((a, b) => a - b));
+    expect(
+      of(
+        advise({ plan: { ...thin(30, 6), bus: { ...PLAN.bus, length: 30, ohmsPerMetre: 0.004 } } }).candidates,
+        'thicker-bus',
+      ),
+    ).toEqual([]);
+  });
+
+  test('more feeders are more than there are, at a distance from the list', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: 8 }), between(4, 40), (count, length) => {
+        for (const { change, plans } of of(advise({ plan: thin(length, count) }).candidates, 'more-feeders')) {
+          if (change.kind !== 'more-feeders') continue;
+          expect(FEEDER_SPACINGS).toContain(change.spacing);
+          expect(change.count).toBeGreaterThan(count);
+          expect(plans[0]?.feeders.length).toBe(change.count);
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  test('where neither feeders nor a bus alone suffice, both together are tried', () => {
+    const poor = { ...thin(45, 3), rails: { length: 45, ohmsPerMetre: 0.206, joints: [] } };
+    const { candidates } = advise({ plan: poor, trainAmps: 1 });
+    expect(
+      of(candidates, 'more-feeders')
+        .concat(of(candidates, 'thicker-bus'))
+        .every(({ verdict }) => verdict === 'fails'),
+    ).toBe(true);
+    const [both] = of(candidates, 'feeders-and-thicker-bus');
+    expect(both?.verdict).not.toBe('fails');
+  });
+
+  test('a lower trip current is one that trips at the weakest place and still runs the trains', () => {
+    const { candidates } = advise({ plan: thin(30, 6), trainAmps: 0.4 });
+    const [now] = candidates;
+    const [lower] = of(candidates, 'lower-trip');
+    expect(lower?.trip).toBeLessThan(3);
+    expect(1.5 * (lower?.trip ?? 9)).toBeLessThanOrEqual(now?.shortAmps ?? 0);
+    expect(lower?.fails).not.toContain('short-circuit');
+    const [breakers] = of(candidates, 'breakers');
+    expect(breakers?.trip).toBeLessThanOrEqual(0.7 * 3);
+    const [hungry] = of(advise({ plan: thin(30, 6), trainAmps: 2.4 }).candidates, 'lower-trip');
+    expect(hungry?.fails).toContain('trip-too-low');
+  });
+
+  test('a supply that cannot pass the trip current is mended by no wire', () => {
+    const weak = { ...thin(12, 4), source: { volts: 15, ohms: 0.1, limit: 3 } };
+    const { candidates } = advise({ plan: weak });
+    for (const { change, fails: rules } of candidates) {
+      const lowered = change.kind === 'lower-trip' || change.kind === 'breakers';
+      expect(rules.includes('supply-below-trip')).toBe(!lowered);
+    }
+    expect(advise({ plan: weak }).first?.change.kind).toBe('lower-trip');
+  });
+
+  test('a bus too thin for the heat of the trip current is said so', () => {
+    const need = { plan: thin(4, 3), trip: 8, bus: { area: 0.5e-6, make: 'flexible' as const } };
+    const { candidates, first } = advise(need);
+    expect(candidates[0]?.fails).toContain('bus-heat');
+    expect(first?.change).toEqual({ kind: 'thicker-bus', conductor: { area: 1e-6, make: 'flexible' } });
+  });
+
+  test('a second stage at the far end: both halves reckoned, places counted on the whole track', () => {
+    const [second] = of(advise({ plan: thin(30, 6) }).candidates, 'second-stage');
+    expect(second?.plans.length).toBe(2);
+    expect(second?.change).toEqual({ kind: 'second-stage', cutAt: 15, fedAt: 30 });
+    const [near_, far] = second?.plans ?? [];
+    // Feeders stand on both sides of the new gap.
+    expect(near_?.feeders.some(({ at }) => at === 15)).toBe(true);
+    expect(far?.feeders.some(({ at }) => at === 0)).toBe(true);
+    near(second?.shortAmps ?? 0, Math.min(...(second?.plans ?? []).map((plan) => short(plan).weakest.amps)), 1e-12);
+    expect(second?.voltsAt).toBeGreaterThan(5);
+    expect(second?.voltsAt).toBeLessThan(25);
+  });
+
+  test('a ring or an oval is not fed from its middle nor halved', () => {
+    const plan = thin(20, 4);
+    const ring = { ...plan, bus: { ...plan.bus, ring: true }, rails: { ...plan.rails, closed: true } };
+    const { candidates } = advise({ plan: ring });
+    expect([...of(candidates, 'fed-from-the-middle'), ...of(candidates, 'second-stage')]).toEqual([]);
+  });
+
+  test('what is warmer resists more: the bus is compared at the temperature given', () => {
+    const plan = {
+      ...thin(30, 6),
+      bus: { ...PLAN.bus, length: 30, ohmsPerMetre: ohmsPerMetre({ area: 1e-6, make: 'flexible' }, 60) },
+    };
+    const [next] = of(advise({ plan, degrees: 60 }).candidates, 'thicker-bus');
+    expect(next?.change).toEqual({ kind: 'thicker-bus', conductor: { area: 1.5e-6, make: 'flexible' } });
+  });
+
+  test('nothing to go by: the part is named', () => {
+    const plan = thin(10, 3);
+    expect(suggestWiring({ plan, trainAmps: 0, trip: 3, sizes })).toMatchObject({
+      because: 'not-above-zero',
+      parts: ['train'],
+    });
+    expect(suggestWiring({ plan, trainAmps: 1, trip: Number.NaN, sizes })).toMatchObject({
+      because: 'not-above-zero',
+      parts: ['trip'],
+    });
+    expect(suggestWiring({ plan: { ...plan, feeders: [] }, trainAmps: 1, trip: 3, sizes })).toMatchObject({
+      because: 'no-feeder',
+    });
+  });
+});
+
+describe('wire between the stage and its bus', () => {
+  const led = (lead: number): FeedingPlan => ({ ...PLAN, bus: { ...PLAN.bus, lead } });
+
+  test('loses there and back what its metres lose, wherever the train stands', () => {
+    const lost = 2 * 3 * 0.0133 * 2;
+    const [without, behind] = [train(PLAN, 2), train(led(3), 2)];
+    near(without.worst.volts - behind.worst.volts, lost, 1e-9);
+    expect(behind.worst.at).toBe(without.worst.at);
+  });
+
+  test('of no metres changes nothing, and of less than none it is refused', () => {
+    expect(train(led(0), 2)).toEqual(train(PLAN, 2));
+    expect(trainAlong(led(-1), 2)).toMatchObject({ because: 'below-zero', parts: ['bus'] });
+  });
+});
+
+describe('the least wiring that is good', () => {
+  const sizes = METRIC_SIZES.map((area) => ({ area, make: 'flexible' as const }));
+  const need = (length: number): WiringNeed => ({
+    plan: { ...PLAN, bus: { ...PLAN.bus, length }, rails: { ...PLAN.rails, length }, feeders: [{ ...WIRE, at: 0 }] },
+    trainAmps: 1,
+    trip: 3,
+    sizes,
+  });
+
+  test('is found among every size and distance: no thinner wire is good at any, no wider distance with that wire', () => {
+    for (const length of [2, 5, 9, 14]) {
+      const least = leastWiring(need(length), 1);
+      if (least?.change.kind !== 'feeders-and-thicker-bus') throw new Error('nothing found');
+      const { conductor, spacing } = least.change;
+      const good = sizes.flatMap(({ area, make }) =>
+        FEEDER_SPACINGS.filter((one) => one >= 1).flatMap((one) => {
+          const { plan, ...rest } = need(length);
+          const bus = { ...plan.bus, ohmsPerMetre: ohmsPerMetre({ area, make }) };
+          const laid = { ...plan, bus, feeders: evenFeeders({ spacing: one }, plan.rails, WIRE) };
+          const judged = presentWiring({ ...rest, plan: laid, bus: { area, make } });
+          return 'verdict' in judged && judged.verdict === 'good' ? [{ area, spacing: one }] : [];
+        }),
+      );
+      const thinnest = Math.min(...good.map(({ area }) => area));
+      expect(conductor.area).toBe(thinnest);
+      expect(spacing).toBe(Math.max(...good.filter(({ area }) => area === thinnest).map((one) => one.spacing)));
+    }
+  });
+
+  test('is none where no size reaches, and none without a feeder to go by', () => {
+    expect(leastWiring(need(150), 1)).toBeUndefined();
+    expect(leastWiring({ ...need(5), plan: { ...need(5).plan, feeders: [] } }, 1)).toBeUndefined();
+  });
+});

@@ -1,0 +1,308 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
+import {
+  chooseResistor,
+  gradeBreaker,
+  leastLoadedVolts,
+  loadedVolts,
+  longestTripTime,
+  loopLimit,
+  prospective,
+  RESISTORS,
+  shortFromLoadTest,
+  tripFinding,
+  tripLevel,
+  weakStretches,
+  worstFaultHeat,
+} from '../../../src/engine/wiring/short-circuit.ts';
+import { allNear, near } from '../../near.ts';
+
+const volts = fc.double({ min: 8, max: 22, noNaN: true });
+const ohms = fc.double({ min: 0.01, max: 10, noNaN: true });
+const trips = fc.double({ min: 0.5, max: 10, noNaN: true });
+
+describe('the current into a dead short', () => {
+  test('is the volts over everything in the loop', () => {
+    expect(prospective({ volts: 15, ohms: 2.5 })).toMatchObject({ amps: 6, limitedBy: 'loop' });
+  });
+
+  test('is no more than a supply that holds its current gives', () => {
+    expect(prospective({ volts: 15, ohms: 2.5, limit: 5 })).toMatchObject({ amps: 5, limitedBy: 'supply' });
+    expect(prospective({ volts: 15, ohms: 2.5, limit: 8 })).toMatchObject({ amps: 6, limitedBy: 'loop' });
+    expect(prospective({ volts: 15, ohms: 0, limit: 8 }).amps).toBe(8);
+  });
+
+  test('is shown with what it was worked out from', () => {
+    const { working, amps } = prospective({ volts: 15, ohms: 2, limit: 5 });
+    expect(working).toMatchObject({ formula: 'prospective-current', value: amps, unit: 'A' });
+    expect(working.inputs.map(({ value }) => value)).toEqual([15, 2, 5]);
+  });
+});
+
+describe('a protection of 3 A', () => {
+  test.each([
+    [2.9, 'does-not-trip'],
+    [3, 'does-not-trip'],
+    [3.1, 'close'],
+    [4.49, 'close'],
+    [4.5, 'trips'],
+    [20, 'trips'],
+  ] as const)('%d A: %s', (amps, finding) => expect(tripFinding(amps, 3)).toBe(finding));
+});
+
+describe('the most ohms a loop may have', () => {
+  test('just let through the trip current with its margin', () => {
+    fc.assert(
+      fc.property(volts, trips, (v, trip) => {
+        near(prospective({ volts: v, ohms: loopLimit(v, trip).value }).amps, 1.5 * trip, 1e-9);
+      }),
+    );
+  });
+});
+
+describe('the worst heat at a fault', () => {
+  test('is what trying every current below the trip finds', () => {
+    fc.assert(
+      fc.property(volts, ohms, trips, (v, r, trip) => {
+        const { watts, atAmps } = worstFaultHeat({ volts: v, ohms: r }, trip);
+        let found = 0;
+        for (let k = 0; k <= 2000; k++) {
+          const amps = (trip * k) / 2000;
+          found = Math.max(found, amps * (v - amps * r));
+        }
+        expect(watts).toBeGreaterThanOrEqual(found - 1e-9);
+        near(watts, found, 1e-4 * watts + r * (trip / 2000) ** 2);
+        expect(atAmps).toBeLessThanOrEqual(trip);
+      }),
+    );
+  });
+
+  test('is never less than the heat just below the trip', () => {
+    fc.assert(
+      fc.property(volts, ohms, trips, (v, r, trip) => {
+        const { watts, justBelowTrip } = worstFaultHeat({ volts: v, ohms: r }, trip);
+        expect(watts).toBeGreaterThanOrEqual(justBelowTrip - 1e-9);
+      }),
+    );
+  });
+
+  test('a supply that limits below the trip is worst at its limit, and never trips', () => {
+    const heat = worstFaultHeat({ volts: 15, ohms: 0.5, limit: 2 }, 3);
+    expect(heat).toMatchObject({ atAmps: 2, watts: 28, justBelowTrip: 0 });
+  });
+
+  test('without resistance it is all the power up to the trip', () => {
+    expect(worstFaultHeat({ volts: 14, ohms: 0 }, 5)).toMatchObject({ watts: 70, atAmps: 5, justBelowTrip: 70 });
+  });
+});
+
+describe('the harmless test with a resistor', () => {
+  test('15.0 V open and 13.5 V across 10 ohm: 1.35 A, a loop of 1.11 ohm, 13.5 A into a short', () => {
+    const result = shortFromLoadTest({ open: 15, loaded: 13.5, ohms: 10 });
+    expect(result.kind).toBe('measured');
+    if (result.kind !== 'measured') return;
+    near(result.loadAmps, 1.35, 1e-12);
+    near(result.ohms, 1.111, 0.001);
+    near(result.amps, 13.5, 1e-9);
+    near(result.least, (1.35 * 15) / 1.6, 1e-9);
+    near(result.most ?? 0, (1.35 * 15) / 1.4, 1e-9);
+    expect(result.working).toMatchObject({ formula: 'load-test', value: result.amps });
+  });
+
+  test('finds again the loop that it was taken behind', () => {
+    fc.assert(
+      fc.property(volts, ohms, fc.constantFrom(...RESISTORS.ohms), (v, r, resistor) => {
+        const loaded = loadedVolts({ volts: v, ohms: r }, resistor);
+        const result = shortFromLoadTest({ open: v, loaded, ohms: resistor }, 1e-6);
+        expect(result.kind).toBe('measured');
+        if (result.kind !== 'measured') return;
+        near(result.amps / prospective({ volts: v, ohms: r }).amps, 1, 1e-9);
+        near(result.ohms / r, 1, 1e-9);
+      }),
+    );
+  });
+
+  test('a meter that reads a tenth too high shows the same loop', () => {
+    const right = shortFromLoadTest({ open: 15, loaded: 13, ohms: 10 });
+    const high = shortFromLoadTest({ open: 16.5, loaded: 14.3, ohms: 10 });
+    expect([right.kind, high.kind]).toEqual(['measured', 'measured']);
+    if (right.kind === 'measured' && high.kind === 'measured') near(high.ohms, right.ohms, 1e-12);
+  });
+
+  test('a drop near the step of the meter has no upper end', () => {
+    const result = shortFromLoadTest({ open: 15, loaded: 14.92, ohms: 10 });
+    expect(result.kind).toBe('measured');
+    if (result.kind === 'measured') {
+      expect(result.most).toBeUndefined();
+      expect(result.least).toBeLessThan(result.amps);
+    }
+  });
+
+  test.each([
+    [{ open: 15, loaded: 15, ohms: 10 }, 'no-drop', ['open', 'loaded']],
+    [{ open: 15, loaded: 16, ohms: 10 }, 'no-drop', ['open', 'loaded']],
+    [{ open: 15, loaded: 0, ohms: 10 }, 'no-volts', ['loaded']],
+    [{ open: 0, loaded: 0, ohms: 10 }, 'no-volts', ['open']],
+    [{ open: 15, loaded: 14, ohms: 0 }, 'not-a-number', ['ohms']],
+    [{ open: Number.NaN, loaded: -1, ohms: 10 }, 'not-a-number', ['open', 'loaded']],
+  ] as const)('%j has no answer: %s', (reading, because, parts) => {
+    expect(shortFromLoadTest(reading)).toEqual({ kind: 'no-solution', because, parts });
+  });
+});
+
+describe('the resistor for it', () => {
+  test('15 V and 3 A: 15 ohm, 25 W, draws 1 A and makes 15 W', () => {
+    expect(chooseResistor(15, 3)).toEqual({ ohms: 15, rating: 25, amps: 1, watts: 15 });
+  });
+
+  test('stays below half the trip current and below its rating, or there is none', () => {
+    fc.assert(
+      fc.property(volts, trips, (v, trip) => {
+        const found = chooseResistor(v, trip);
+        if (found === undefined) {
+          const cool = RESISTORS.ohms.filter((one) => v / one < trip / 2 && (1.5 * v * v) / one <= 100);
+          expect(cool.filter((one) => one === RESISTORS.ohms.find((other) => v / other < trip / 2))).toEqual([]);
+          return;
+        }
+        expect(found.amps).toBeLessThan(trip / 2);
+        expect(found.rating).toBeGreaterThan(found.watts);
+      }),
+    );
+  });
+
+  test('a trip current below all of them has none', () => expect(chooseResistor(18, 0.3)).toBeUndefined());
+
+  test('at the least reading the short just has its margin', () => {
+    fc.assert(
+      fc.property(volts, trips, fc.constantFrom(...RESISTORS.ohms), (v, trip, resistor) => {
+        const result = shortFromLoadTest(
+          { open: v, loaded: leastLoadedVolts(v, trip, resistor), ohms: resistor },
+          1e-9,
+        );
+        expect(result.kind).toBe('measured');
+        if (result.kind === 'measured') near(result.amps, 1.5 * trip, 1e-6);
+      }),
+    );
+  });
+});
+
+describe('a breaker under its stage of 5 A and 0.1 s', () => {
+  const stage = { trip: 5, seconds: 0.1 };
+  test.each([
+    [3, 0.01, 'well-graded', false],
+    [3.5, 0.03, 'well-graded', false],
+    [4, 0.01, 'not-lower', false],
+    [3, 0.15, 'not-faster', false],
+    [3, 0.05, 'not-faster', false],
+    [5, 0.5, 'neither', false],
+    [3, 0.001, 'well-graded', true],
+  ] as const)('%d A and %d s: %s', (trip, seconds, finding, tripsOnInrush) => {
+    expect(gradeBreaker({ trip, seconds }, stage)).toMatchObject({ finding, tripsOnInrush, tripAtMost: 3.5 });
+  });
+
+  test('has to beat a stage that is faster than usual', () => {
+    const grading = gradeBreaker({ trip: 2, seconds: 0.02 }, { trip: 5, seconds: 0.015 });
+    expect(grading).toMatchObject({ finding: 'not-faster', seconds: { from: 0.005, to: 0.015 } });
+  });
+});
+
+describe('trip current and time', () => {
+  test.each([
+    [1, 0.5],
+    [3, 0.5],
+    [4, 0.1],
+    [5, 0.1],
+    [10, 0.1],
+  ])('%d A: off within %d s', (trip, seconds) => expect(longestTripTime(trip)).toBe(seconds));
+
+  test.each([
+    ['h0', 3, 'usual'],
+    ['h0', 5, 'above-usual'],
+    ['h0', 8, 'above-ceiling'],
+    ['n', 3, 'usual'],
+    ['n', 5, 'above-ceiling'],
+    ['z', 2, 'above-usual'],
+    ['1', 10, 'above-usual'],
+    ['1', 1, 'usual'],
+  ] as const)('scale %s with %d A: %s', (scale, trip, finding) => {
+    expect(tripLevel(scale, trip).finding).toBe(finding);
+  });
+});
+
+describe('where the coin test fails', () => {
+  // 14 V; the loop rises evenly from 1 ohm at the stage to 5 ohm at 8 m.
+  const even: ShortAlong = {
+    kind: 'along',
+    volts: 14,
+    limit: Number.POSITIVE_INFINITY,
+    faultOhms: 0,
+    pieces: [
+      { from: 0, to: 3, constant: 1, linear: 1.5, square: 0 },
+      { from: 3, to: 8, constant: 2.5, linear: 2.5, square: 0 },
+    ],
+    points: [],
+    weakest: { at: 8, amps: 2.8, ohms: 5 },
+  };
+
+  test('3 A: close from where 4.5 A are no longer reached, dead from where 3 A are not', () => {
+    const stretches = weakStretches(even, 3);
+    expect(stretches.map(({ finding }) => finding)).toEqual(['close', 'does-not-trip']);
+    allNear(
+      stretches.flatMap(({ from, to }) => [from, to]),
+      [2 * (14 / 4.5 - 1), 2 * (14 / 3 - 1), 2 * (14 / 3 - 1), 8],
+      1e-12,
+    );
+  });
+
+  test('a weak protection trips everywhere, a strong one nowhere', () => {
+    expect(weakStretches(even, 1)).toEqual([]);
+    expect(weakStretches(even, 20)).toEqual([{ from: 0, to: 8, finding: 'does-not-trip' }]);
+  });
+
+  test('the resistance of the short itself counts', () => {
+    const dirty = weakStretches({ ...even, faultOhms: 1 }, 3);
+    near(dirty[0]?.from ?? Number.NaN, 2 * (14 / 4.5 - 2), 1e-12);
+  });
+
+  test('a supply that holds at 4 A makes all of it close, at 3 A all of it dead', () => {
+    expect(weakStretches({ ...even, limit: 4 }, 3)[0]).toMatchObject({ from: 0, finding: 'close' });
+    expect(weakStretches({ ...even, limit: 3 }, 3)).toEqual([{ from: 0, to: 8, finding: 'does-not-trip' }]);
+  });
+
+  test('a hump between two feeders is found with both its ends', () => {
+    // 1 + 7 t (1 - t) ohm over 10 m: above 2 ohm between the roots of 7 t^2 - 7 t + 1, nowhere above 3 ohm.
+    const hump = { ...even, pieces: [{ from: 0, to: 10, constant: 1, linear: 7, square: -7 }] };
+    const [found, ...more] = weakStretches(hump, 14 / 3);
+    expect(more).toEqual([]);
+    expect(found?.finding).toBe('close');
+    near(found?.from ?? Number.NaN, 5 - (10 * Math.sqrt(21)) / 14, 1e-9);
+    near(found?.to ?? Number.NaN, 5 + (10 * Math.sqrt(21)) / 14, 1e-9);
+  });
+
+  test('every place inside draws too little and every place outside enough', () => {
+    const parts = fc.array(
+      fc.record({
+        constant: fc.double({ min: 0.2, max: 4, noNaN: true }),
+        linear: fc.double({ min: -3, max: 6, noNaN: true }),
+        square: fc.double({ min: -3, max: 0, noNaN: true }),
+      }),
+      { minLength: 1, maxLength: 5 },
+    );
+    fc.assert(
+      fc.property(parts, trips, (shapes, trip) => {
+        const pieces = shapes.map((shape, i) => ({ ...shape, from: i, to: i + 1 }));
+        const stretches = weakStretches({ ...even, pieces }, trip);
+        for (const [i, { constant, linear, square }] of shapes.entries()) {
+          for (let t = 0.05; t < 1; t += 0.1) {
+            const loop = constant + linear * t + square * t * t;
+            const finding = tripFinding(loop > 0 ? 14 / loop : Number.POSITIVE_INFINITY, trip);
+            const inside = stretches.find(({ from, to }) => from <= i + t && i + t <= to);
+            expect(inside?.finding ?? 'trips').toBe(finding);
+          }
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
+});

@@ -1,0 +1,158 @@
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { gaugeArea, parseQuantity } from '../../../src/engine/units.ts';
+import type { Conductor, Make } from '../../../src/engine/wiring/wire.ts';
+import {
+  GAUGE_SIZES,
+  gaugeOf,
+  heatingLimit,
+  longestRun,
+  METRIC_SIZES,
+  ohmsPerMetre,
+  RAILS,
+  railOhms,
+  sourceOf,
+  thinnestFor,
+  wireLoop,
+} from '../../../src/engine/wiring/wire.ts';
+import { near } from '../../near.ts';
+
+const mm2 = (area: number, make: Make = 'flexible'): Conductor => ({ area: area * 1e-6, make });
+const areas = fc.double({ min: 0.05, max: 20, noNaN: true });
+const makes = fc.constantFrom<Make>('solid', 'flexible');
+
+describe('a thicker wire', () => {
+  test('never resists more than a thinner one, in the table, between its rows or beyond its ends', () => {
+    fc.assert(
+      fc.property(areas, areas, makes, (one, other, make) => {
+        const [thin, thick] = [Math.min(one, other), Math.max(one, other)];
+        fc.pre(gaugeOf(thin * 1e-6) === undefined && gaugeOf(thick * 1e-6) === undefined);
+        expect(ohmsPerMetre(mm2(thick, make))).toBeLessThanOrEqual(ohmsPerMetre(mm2(thin, make)) * (1 + 1e-12));
+      }),
+      { numRuns: 1000 },
+    );
+  });
+
+  test('never resists less than its copper alone, and flexible wire never less than solid', () => {
+    fc.assert(
+      fc.property(areas, (area) => {
+        expect(ohmsPerMetre(mm2(area, 'solid'))).toBeGreaterThan(0.017241 / area - 1e-9);
+        expect(ohmsPerMetre(mm2(area, 'flexible'))).toBeGreaterThan(ohmsPerMetre(mm2(area, 'solid')) - 1e-12);
+      }),
+    );
+  });
+});
+
+describe('a warm wire', () => {
+  test('resists 0.393 % more for each degree above 20', () => {
+    near(ohmsPerMetre(mm2(1.5), 30) / ohmsPerMetre(mm2(1.5)), 1.0393, 1e-12);
+    near(ohmsPerMetre(mm2(1.5), 20), 0.0133, 1e-15);
+    expect(ohmsPerMetre(mm2(1.5), 0)).toBeLessThan(ohmsPerMetre(mm2(1.5)));
+  });
+});
+
+describe('a wire bought by American gauge', () => {
+  test('is known by its metal, so "16 AWG" gives the ohms of its own table', () => {
+    const parsed = parseQuantity('16 AWG', 'area');
+    const area = parsed.kind === 'span' ? parsed.span.from : 0;
+    expect(gaugeOf(area)).toBe(16);
+    near(ohmsPerMetre({ area, make: 'solid' }), 0.01317, 0.00001);
+    expect(sourceOf({ area, make: 'solid' })).toBe('awg-tables');
+    expect(sourceOf(mm2(1.5))).toBe('iec-60228');
+  });
+
+  test('metric sizes are no gauge', () => {
+    for (const area of METRIC_SIZES) expect(gaugeOf(area)).toBeUndefined();
+    for (const area of [0, -1, Number.NaN]) expect(gaugeOf(area)).toBeUndefined();
+  });
+
+  test('the gauges on sale run from thin to thick, as the metric sizes do', () => {
+    const metal = GAUGE_SIZES.map(gaugeArea);
+    expect(metal).toEqual([...metal].sort((a, b) => a - b));
+    expect(METRIC_SIZES).toEqual([...METRIC_SIZES].sort((a, b) => a - b));
+  });
+});
+
+describe('a pair of wires', () => {
+  test('counts both: 4 m of 1.5 mm2 at 3 A lose 0.32 V, 2.1 % of 15 V', () => {
+    const loop = wireLoop(mm2(1.5), 4, 3, 15);
+    near(loop.ohms, 0.1064, 1e-12);
+    near(loop.drop, 0.3192, 1e-12);
+    near(loop.share, 0.02128, 1e-12);
+    expect(loop.working).toMatchObject({ formula: 'wire-loop', value: loop.drop, unit: 'V' });
+    expect(loop.working.inputs.map(({ value }) => value)).toEqual([ohmsPerMetre(mm2(1.5)), 4, 3]);
+  });
+
+  test('of the longest run loses just what was allowed', () => {
+    fc.assert(
+      fc.property(areas, makes, fc.double({ min: 0.2, max: 10, noNaN: true }), (area, make, amps) => {
+        const length = longestRun(mm2(area, make), { volts: 15, amps, share: 0.05 });
+        near(wireLoop(mm2(area, make), length, amps, 15).share, 0.05, 1e-12);
+      }),
+    );
+  });
+});
+
+describe('the thinnest wire that does', () => {
+  test('5 m at 3 A and 15 V with 5 % allowed: 1 mm2', () => {
+    expect(thinnestFor(5, { volts: 15, amps: 3, share: 0.05 }, 'flexible')).toBe(1e-6);
+  });
+
+  test('a short pair is not chosen by its volts alone: 8 A do not go through 0.5 mm2', () => {
+    expect(thinnestFor(0.2, { volts: 15, amps: 8, share: 0.05 }, 'flexible')).toBe(1e-6);
+  });
+
+  test('there may be none', () => {
+    expect(thinnestFor(60, { volts: 15, amps: 5, share: 0.05 }, 'flexible')).toBeUndefined();
+    expect(thinnestFor(1, { volts: 15, amps: 12, share: 0.05 }, 'flexible')).toBeUndefined();
+  });
+
+  test('whatever is found suffices, and the next thinner one does not', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.1, max: 20, noNaN: true }),
+        fc.double({ min: 0.2, max: 10, noNaN: true }),
+        makes,
+        (length, amps, make) => {
+          const limit = { volts: 15, amps, share: 0.05 };
+          const suffices = (area: number): boolean =>
+            wireLoop({ area, make }, length, amps, 15).share <= 0.05 + 1e-12 && heatingLimit(area) >= amps;
+          const area = thinnestFor(length, limit, make);
+          const thinner = METRIC_SIZES.filter((one) => area === undefined || one < area);
+          if (area !== undefined) expect(suffices(area)).toBe(true);
+          for (const one of thinner) expect(suffices(one)).toBe(false);
+        },
+      ),
+    );
+  });
+});
+
+describe('what a wire may carry for its heat', () => {
+  // A trade brochure, name withheld: 0.5 mm2 up to 5 A, 0.75 mm2 up to 7.5 A.
+  test('0.5 mm2 carries 5 A, 0.75 mm2 7.5 A', () => {
+    near(heatingLimit(0.5e-6), 5, 1e-12);
+    near(heatingLimit(0.75e-6), 7.5, 1e-12);
+  });
+
+  test('never more than NEM 609 lets a supply for models give', () => expect(heatingLimit(4e-6)).toBe(10));
+});
+
+describe('rails', () => {
+  test('are reckoned with at the most that was measured on their kind', () => {
+    expect(railOhms('code-100')).toBe(0.076);
+    expect(railOhms('code-83')).toBe(0.108);
+  });
+
+  test('the person may know better', () => expect(railOhms(0.05)).toBe(0.05));
+
+  test('the two samples of code 100 differ by a third', () => {
+    const { from, to } = RAILS['code-100'].ohmsPerMetre;
+    near(to / from, 4 / 3, 0.01);
+  });
+
+  test('lower rails resist more, brass less', () => {
+    expect(railOhms('code-70')).toBeGreaterThan(railOhms('code-83'));
+    expect(railOhms('code-83')).toBeGreaterThan(railOhms('code-100'));
+    expect(railOhms('code-100-brass')).toBeLessThan(RAILS['code-100'].ohmsPerMetre.from);
+  });
+});

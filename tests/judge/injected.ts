@@ -1,0 +1,168 @@
+// Faults put into the virtual layout, and the walk of a person who has that layout on the table.
+
+import type { Tool } from '../../src/engine/diagnosis/model.ts';
+import { TOOLS } from '../../src/engine/diagnosis/model.ts';
+import type { Answer } from '../../src/engine/diagnosis/posterior.ts';
+import { seeded } from '../../src/engine/random.ts';
+import type { TableFault } from '../../src/engine/table/faults.ts';
+import { TABLE_FAULTS } from '../../src/engine/table/faults.ts';
+import type { TableLayout } from '../../src/engine/table/layout.ts';
+import { repaired } from '../../src/engine/table/repair.ts';
+import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import { stepOf } from '../../src/wizards/put-it-right/step.ts';
+import { answerCheck } from './answers.ts';
+import { benchCase, showsAs } from './complaints.ts';
+
+const CLASS_OF = new Map(FAULT_MODEL.faults.map(({ id, fixClass }) => [id, fixClass]));
+const PRIORS = new Map(FAULT_MODEL.complaints.map(({ id, priors }) => [id, priors]));
+const OPTIONS = new Map(FAULT_MODEL.checks.map(({ id, options }) => [id, options]));
+
+export const classOf = (fault: string): string => CLASS_OF.get(fault) ?? fault;
+export const WITHOUT_METER: readonly Tool[] = TOOLS.filter((tool) => tool !== 'multimeter');
+
+export interface Injected {
+  readonly fault: TableFault;
+  readonly seed: number;
+  readonly complaint: ComplaintId;
+  readonly layout: TableLayout;
+}
+
+/**
+ * A layout with the fault in it, and with what the person comes. A fault can show in several ways on one layout; one of them is drawn, by the
+ * share that the model gives the fault among the causes of each complaint. Undefined where this layout shows the fault in no way that
+ * the model knows.
+ */
+export function injected(fault: TableFault, seed: number): Injected | undefined {
+  const shown = COMPLAINT_IDS.flatMap((complaint) => {
+    const share = PRIORS.get(complaint)?.[fault] ?? 0;
+    const layout = share > 0 ? benchCase(fault, complaint, seeded(seed)) : undefined;
+    return layout === undefined ? [] : [{ fault, seed, complaint, layout, share }];
+  });
+  const total = shown.reduce((sum, { share }) => sum + share, 0);
+  let left = seeded(7919 * seed + 131 * TABLE_FAULTS.indexOf(fault) + 13)() * total;
+  return shown.find(({ share }) => {
+    left -= share;
+    return left < 0;
+  });
+}
+
+/** `count` layouts of every fault that can be seen, from the seed given on; handed over one by one, for each holds all its scenes. */
+export function* allInjected(count: number, firstSeed = 1): Generator<Injected> {
+  for (const fault of TABLE_FAULTS) {
+    let found = 0;
+    for (let seed = firstSeed; found < count && seed < firstSeed + 6 * count; seed++) {
+      const one = injected(fault, seed);
+      if (one === undefined) continue;
+      found++;
+      yield one;
+    }
+  }
+}
+
+/**
+ * Whether the person would truly say "that fixed it": with this repair done as its steps say, what they came with is gone, and nothing new
+ * has come. Before a part is connected its trains shall stop at the gap.
+ */
+export function helps({ layout, complaint }: Injected, fixClass: string): boolean {
+  const before = showsAs(layout);
+  const wanted = complaint === 'still-runs-past-gap' ? 'stops-at-gap' : undefined;
+  const after = showsAs(repaired(layout, fixClass));
+  return !after.includes(complaint) && after.every((id) => before.includes(id) || id === wanted);
+}
+
+export interface Walked {
+  readonly fault: TableFault;
+  readonly complaint: ComplaintId;
+  /** Fix classes in the order of their proposal. */
+  readonly proposed: readonly string[];
+  /** `right`: the class of the fault. `healed`: another one that ended the trouble all the same. */
+  readonly end: 'right' | 'healed' | 'handed-on';
+  /** Asked until the last proposal, those that were skipped among them. */
+  readonly questions: number;
+}
+
+export interface Person {
+  readonly tools: readonly Tool[];
+  /** Share of answers that are wrong, 0 to 1; what is dangerous now is always told right. */
+  readonly wrong?: number;
+}
+
+/** Goes the whole way: answers what the layout shows, tries what is proposed, sets aside what did not help. */
+export function walk(one: Injected, { tools, wrong = 0 }: Person): Walked {
+  const { fault, complaint, layout, seed } = one;
+  const random = seeded(31 * seed + 7);
+  const answers: Answer[] = [];
+  const skipped: string[] = [];
+  const proposed: string[] = [];
+  const ended = (end: Walked['end']): Walked => {
+    return { fault, complaint, proposed, end, questions: answers.length + skipped.length };
+  };
+  for (;;) {
+    const step = stepOf({ complaint, answers, skipped, tools, tried: proposed });
+    if (step.kind === 'hand-on') return ended('handed-on');
+    if (step.kind === 'ask') {
+      const seen = answerCheck(layout, complaint, step.check);
+      if (seen === undefined) skipped.push(step.check);
+      else answers.push({ check: step.check, option: told(step.check, seen, wrong, random) });
+      continue;
+    }
+    proposed.push(step.fixClass);
+    if (step.fixClass === classOf(fault)) return ended('right');
+    if (helps(one, step.fixClass)) return ended('healed');
+  }
+}
+
+function told(check: string, seen: string, wrong: number, random: () => number): string {
+  if (wrong === 0 || check === 'danger-now' || random() >= wrong) return seen;
+  const others = (OPTIONS.get(check) ?? []).filter((option) => option !== seen);
+  return others[Math.floor(random() * others.length)] ?? seen;
+}
+
+export const share = (walks: readonly Walked[], is: (walk: Walked) => boolean): number =>
+  walks.filter(is).length / walks.length;
+
+export const endsWell = ({ end }: Walked): boolean => end !== 'handed-on';
+
+/** Questions within which this share of all walks has come to its end; endless where fewer have. */
+export function questionsAt(walks: readonly Walked[], part: number): number {
+  const counts = walks.map((one) => (endsWell(one) ? one.questions : Number.POSITIVE_INFINITY)).sort((a, b) => a - b);
+  return counts[Math.ceil(part * counts.length) - 1] ?? Number.POSITIVE_INFINITY;
+}
+
+const percent = (part: number): string => `${(100 * part).toFixed(1)} %`;
+
+export function summary(walks: readonly Walked[]): string {
+  return [
+    `${walks.length} walks`,
+    `ended right ${percent(share(walks, endsWell))}`,
+    `in the very class ${percent(share(walks, ({ end }) => end === 'right'))}`,
+    `first proposal right ${percent(share(walks, (one) => endsWell(one) && one.proposed.length === 1))}`,
+    `among the first three ${percent(share(walks, (one) => endsWell(one) && one.proposed.length <= 3))}`,
+    `questions at 50, 90, 95 % of the walks ${[0.5, 0.9, 0.95].map((part) => questionsAt(walks, part)).join(', ')}`,
+  ].join(' · ');
+}
+
+/** Injected class by first proposed class, largest first; then how each class of faults fared. */
+export function confusion(walks: readonly Walked[]): string {
+  const cells = countBy(walks, ({ fault, proposed, end }) => {
+    const [first = 'handed-on'] = proposed;
+    const healed = end === 'healed' && proposed.length === 1 ? ' (and it helped)' : '';
+    return `${classOf(fault)} -> ${first}${healed}`;
+  });
+  const missed = countBy(
+    walks.filter((one) => !endsWell(one)),
+    ({ fault, complaint }) => `${fault} as ${complaint}`,
+  );
+  const mean = [...new Set(walks.map(({ fault }) => fault))].map((fault) => {
+    const own = walks.filter((one) => one.fault === fault);
+    return `${fault}: ${(own.reduce((sum, { questions }) => sum + questions, 0) / own.length).toFixed(1)}`;
+  });
+  return [summary(walks), '', ...cells, '', 'handed on', ...missed, '', 'mean questions', ...mean, ''].join('\n');
+}
+
+function countBy(walks: readonly Walked[], key: (walk: Walked) => string): string[] {
+  const counts = new Map<string, number>();
+  for (const one of walks) counts.set(key(one), (counts.get(key(one)) ?? 0) + 1);
+  return [...counts].sort((a, b) => b[1] - a[1] || a[0].localeCompare(b[0])).map(([of, n]) => `${n} ${of}`);
+}
