@@ -360,6 +360,8 @@ export interface TrainAlong {
   readonly kind: 'along';
   /** In order of place; at a joint there are two of the same place. */
   readonly points: readonly TrainPoint[];
+  /** Volts at the train over each stretch, in the same closed form as the ohms of a short. */
+  readonly pieces: readonly TrackPiece[];
   /** Lowest of all places, not only of the points; `share` is the drop over the source's volts. */
   readonly worst: TrainPoint & { readonly share: number };
 }
@@ -421,7 +423,30 @@ function alongVolts(source: number, pieces: readonly TrackPiece[], step: number)
   if (!(lowest.value > 0)) return problem('no-operating-point', 'train');
   const drop = source - lowest.value;
   const points = pointsOf(pieces, step).map(({ at, value }) => ({ at, volts: value, drop: source - value }));
-  return { kind: 'along', points, worst: { at: lowest.at, volts: lowest.value, drop, share: drop / source } };
+  return { kind: 'along', points, pieces, worst: { at: lowest.at, volts: lowest.value, drop, share: drop / source } };
+}
+
+/**
+ * What the train finds at `at` itself, metres along the track, and not at the nearest point of a drawing; places off the track count as
+ * its nearer end, a joint as its side towards the start. Volts. Source: own-derivation.
+ */
+export function voltsAt({ pieces }: TrainAlong, at: number): number {
+  return valueAt(pieces, at);
+}
+
+/** What a short at `at` itself draws, amperes; places as in `voltsAt`. Source: own-derivation. */
+export function shortAmpsAt(along: ShortAlong, at: number): number {
+  return shortAmps(along, valueAt(along.pieces, at));
+}
+
+const shortAmps = ({ volts, limit, faultOhms }: Pick<ShortAlong, 'volts' | 'limit' | 'faultOhms'>, ohms: number) =>
+  Math.min(limit, volts / (ohms + faultOhms));
+
+function valueAt(pieces: readonly TrackPiece[], at: number): number {
+  const piece = pieces.find(({ to }) => at <= to) ?? pieces.at(-1);
+  if (piece === undefined) return 0;
+  const wide = piece.to - piece.from;
+  return pieceAt(piece, wide > 0 ? Math.min(1, Math.max(0, (at - piece.from) / wide)) : 0);
 }
 
 interface Value {
@@ -473,7 +498,7 @@ export function shortAlong(
   const circuit = circuitOf(plan, []);
   if (circuit.kind === 'no-solution') return circuit;
   const { volts, limit = Number.POSITIVE_INFINITY } = plan.source;
-  const amps = (ohms: number): number => Math.min(limit, volts / (ohms + faultOhms));
+  const amps = (ohms: number): number => shortAmps({ volts, limit, faultOhms }, ohms);
   const pieces = circuit.chains.flatMap(({ chain, seen }) => piecesOf(chain, seen));
   const farthest = extreme(pieces, 1);
   return {

@@ -1,20 +1,22 @@
 // What this room lets out.
 export type { FeedingPlan, FeedingProblem, TrainAlong } from './feeding.ts';
-export { evenFeeders, shortAlong, sourceOhms, trainAlong } from './feeding.ts';
+export { evenFeeders, shortAlong, shortAmpsAt, sourceOhms, trainAlong, voltsAt } from './feeding.ts';
+export type { DropFinding } from './limits.ts';
+export { dropFinding, FEEDER_WIRE, STAGE_OHMS, trainLevels } from './limits.ts';
 export type { WiringCandidate, WiringChange } from './remedies.ts';
-export { DROP_LIMIT, DROP_WANTED, leastWiring, presentWiring, suggestWiring } from './remedies.ts';
+export { DROP_LIMIT, leastWiring, presentWiring, suggestWiring } from './remedies.ts';
 export type { LoadResistor, ShortAlong, TripLevel, WeakStretch } from './short-circuit.ts';
 export {
   chooseResistor,
+  faultHeatAlong,
   leastLoadedVolts,
   loadedVolts,
   loopLimit,
-  SHORT_MARGIN,
   shortFromLoadTest,
+  sureTrip,
   tripFinding,
   tripLevel,
   weakStretches,
-  worstFaultHeat,
 } from './short-circuit.ts';
 export type { Conductor, RailKind } from './wire.ts';
 export { GAUGE_SIZES, gaugeOf, METRIC_SIZES, ohmsPerMetre, railOhms } from './wire.ts';

@@ -56,6 +56,9 @@ export function prospective({ volts, ohms, limit = Number.POSITIVE_INFINITY }: F
   };
 }
 
+/** A short has to draw this, amperes, to trip a protection of `trip` amperes surely. Source: common-practice. */
+export const sureTrip = (trip: number): number => SHORT_MARGIN * trip;
+
 /** Whether this current trips a protection of `trip` amperes (> 0): surely, only just, or not. At the trip current itself it does not. */
 export function tripFinding(amps: number, trip: number, margin = SHORT_MARGIN): TripFinding {
   if (amps >= margin * trip) return 'trips';
@@ -104,6 +107,11 @@ export function worstFaultHeat({ volts, ohms, limit = Number.POSITIVE_INFINITY }
     justBelowTrip: trip <= limit ? Math.max(0, heat(trip)) : 0,
     working: working('fault-heat', watts, 'W', inputs, ['own-derivation']),
   };
+}
+
+/** The same at the weakest place of a track, where most heat can stay unnoticed. Trip > 0. Source: own-derivation. */
+export function faultHeatAlong({ volts, limit, weakest }: ShortAlong, trip: number): FaultHeat {
+  return worstFaultHeat({ volts, ohms: weakest.ohms, limit }, trip);
 }
 
 /** A piece of track, metres from its start. Ohms of the whole loop at the share t of it: constant + linear t + square t^2, square <= 0. */

@@ -9,42 +9,41 @@ import type {
   ShortAlong,
   TrainAlong,
   TripLevel,
-  WeakStretch,
   WiringCandidate,
+  Working,
 } from '../../engine/index.ts';
 import {
   chooseResistor,
   DRAWS,
   DROP_LIMIT,
   evenFeeders,
+  FEEDER_WIRE,
+  faultHeatAlong,
   GAUGE_SIZES,
   gaugeArea,
   gaugeOf,
   leastLoadedVolts,
   leastWiring,
   loadedVolts,
+  loopLimit,
   METRIC_SIZES,
   middle,
   ohmsPerMetre,
   presentWiring,
   railOhms,
+  STAGE_OHMS,
   shortAlong,
   sourceOhms,
   suggestWiring,
   TRACK_LIMITS,
   trainAlong,
   tripLevel,
-  weakStretches,
 } from '../../engine/index.ts';
 import type { Answer, Answers, Assumption, OutcomeId } from '../planning/index.ts';
 import { Reader } from '../planning/index.ts';
 
-/** Output stage, supply and leads to the bus, ohms. Source: from-memory. */
-const STAGE_OHMS = 0.2;
 /** Metres between feeders where nothing is said. Source: common-practice. */
 const USUAL_SPACING = 3;
-/** Metres of a feeder where nothing is said. Source: common-practice. */
-const FEEDER_LENGTH = 0.3;
 /** Metres of a length of track, and ohms of one joiner in one rail that is only slipped on, or soldered. Source: from-memory. */
 const RAIL_PIECE = 0.9;
 const JOINER_OHMS = { fed: 0, soldered: 0.001, plain: 0.02 } as const;
@@ -115,8 +114,9 @@ export interface Wiring {
   readonly candidates: readonly WiringCandidate[];
   readonly train: TrainAlong | undefined;
   readonly short: ShortAlong;
-  /** Where a coin would trip late or not at all. */
-  readonly weak: readonly WeakStretch[];
+  /** Most ohms that may lie before a short, and the worst heat of one that does not trip: how both came about. */
+  readonly loopLimit: Working;
+  readonly faultHeat: Working;
   readonly test: TestAhead | undefined;
   readonly assumptions: readonly Assumption[];
 }
@@ -187,7 +187,8 @@ function judged({ reader, need, conductor, run }: Laid, feeders: number): Exclud
     candidates,
     train: train.kind === 'along' ? train : undefined,
     short,
-    weak: weakStretches(short, trip),
+    loopLimit: loopLimit(plan.source.volts, trip),
+    faultHeat: faultHeatAlong(short, trip).working,
     test: testAhead(plan, short, trip),
     assumptions: reader.assumptions,
   };
@@ -387,7 +388,7 @@ function planOf(
 ): FeedingPlan {
   const { way, track: length, pair, closed, shape } = run;
   const perMetre = ohmsPerMetre(conductor);
-  const last = Math.min(FEEDER_LENGTH, way / 2);
+  const last = Math.min(FEEDER_WIRE.length, way / 2);
   const rails = { length, closed, ohmsPerMetre: railOf(reader), joints: jointsOf(reader, length) };
   return {
     source: { volts, ohms: STAGE_OHMS },
@@ -401,8 +402,8 @@ function planOf(
     feeders: pair
       ? [{ at: 0, length: last, ohmsPerMetre: perMetre }]
       : evenFeeders({ count: feeders }, rails, {
-          length: reader.number('feeder-length') ?? FEEDER_LENGTH,
-          ohmsPerMetre: ohmsPerMetre({ area: reader.number('feeder-wire') ?? 0.5e-6, make: 'flexible' }),
+          length: reader.number('feeder-length') ?? FEEDER_WIRE.length,
+          ohmsPerMetre: ohmsPerMetre({ area: reader.number('feeder-wire') ?? FEEDER_WIRE.area, make: 'flexible' }),
         }),
     rails,
   };

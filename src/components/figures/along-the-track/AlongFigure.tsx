@@ -2,19 +2,22 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { FeedingPlan, FeedingProblem, Quantity, ShortAlong, TrainAlong } from '../../../engine/index.ts';
 import {
-  DROP_LIMIT,
-  DROP_WANTED,
+  dropFinding,
+  FEEDER_WIRE,
+  faultHeatAlong,
   ohmsPerMetre,
-  SHORT_MARGIN,
+  STAGE_OHMS,
   shortAlong,
+  shortAmpsAt,
+  sureTrip,
   trainAlong,
-  weakStretches,
-  worstFaultHeat,
+  tripFinding,
+  voltsAt,
 } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { Numbers, type Say, sayer } from '../../words/index.ts';
-import { Along, FieldSlider } from '../shared/index.ts';
+import { FieldSlider, ShortsAlong, VoltsAlong } from '../shared/index.ts';
 
 export interface AlongFigureProps {
   readonly figure: 'voltage-along' | 'short-along';
@@ -38,8 +41,7 @@ interface Settings {
 }
 
 const START: Settings = { volts: 15, amps: 1.5, trip: 3, length: 12, bus: 0.75e-6, feeds: [2, 6], at: 10, rail: 0.108 };
-const FEEDER = { length: 0.3, ohmsPerMetre: ohmsPerMetre({ area: 0.5e-6, make: 'flexible' }) };
-const STAGE_OHMS = 0.2;
+const FEEDER = { length: FEEDER_WIRE.length, ohmsPerMetre: ohmsPerMetre(FEEDER_WIRE) };
 const MOST_FEEDS = 6;
 
 function planOf({ volts, length, bus, feeds, rail }: Settings): FeedingPlan {
@@ -80,54 +82,33 @@ function Voltage({ set, moveFeed, say, numbers }: Parts) {
   const along = useMemo(() => trainAlong(planOf(set), amps), [set]);
   if (along.kind === 'no-solution') return <Problem found={along} say={say} />;
   const spot = Math.min(at, length);
-  const here = nearest(along.points, spot)?.volts ?? 0;
-  const { worst } = along;
-  const low = Math.min(worst.volts, volts * (1 - DROP_LIMIT)) - 0.03 * volts;
+  const here = voltsAt(along, spot);
   return (
     <>
-      <p role="status">{voltageLine(along, here, set, { say, numbers })}</p>
-      <Along
+      <p role="status">{voltageLine(along, here, { say, numbers })}</p>
+      <VoltsAlong
         id="voltage-along"
-        title={say('along-voltage-title')}
         caption={say('along-voltage-caption', { amps: numbers.ampsExactly(amps), wire: numbers.wire(set.bus) })}
         length={length}
-        points={along.points.map((point) => ({ at: point.at, value: point.volts }))}
-        levels={[
-          { value: volts * (1 - DROP_WANTED), label: say('along-level-wanted'), strong: false },
-          { value: volts * (1 - DROP_LIMIT), label: say('along-level-most'), strong: true },
-        ]}
-        range={{ from: low, to: volts }}
+        along={along}
+        volts={volts}
         feeds={feedsOf(set, moveFeed)}
-        spot={{ at: spot, value: here, label: numbers.voltsExactly(here) }}
-        weak={[]}
-        metres={(value) => numbers.metres(value)}
-        show={(value) => numbers.voltsExactly(value)}
-        axis={say('along-axis')}
-        valueColumn={say('along-volts')}
+        spot={{ at: spot, volts: here }}
         say={say}
+        numbers={numbers}
       />
     </>
   );
 }
 
-function voltageLine(
-  { worst }: TrainAlong,
-  here: number,
-  { volts }: Settings,
-  { say, numbers }: Pick<Parts, 'say' | 'numbers'>,
-): string {
+function voltageLine({ worst }: TrainAlong, here: number, { say, numbers }: Pick<Parts, 'say' | 'numbers'>): string {
   const values = {
     here: numbers.voltsExactly(here),
     worst: numbers.voltsExactly(worst.volts),
     at: numbers.metres(worst.at),
-    share: numbers.share(worst.drop / volts),
+    share: numbers.share(worst.share),
   };
-  return `${say('along-voltage-here', values)} ${say(`along-voltage-${verdictOf(worst.share)}`, values)}`;
-}
-
-function verdictOf(share: number): 'good' | 'bearable' | 'poor' {
-  if (share <= DROP_WANTED) return 'good';
-  return share <= DROP_LIMIT ? 'bearable' : 'poor';
+  return `${say('along-voltage-here', values)} ${say(`along-voltage-${dropFinding(worst.share)}`, values)}`;
 }
 
 function Short({ set, moveFeed, say, numbers }: Parts) {
@@ -135,34 +116,21 @@ function Short({ set, moveFeed, say, numbers }: Parts) {
   const along = useMemo(() => shortAlong(planOf(set)), [set]);
   if (along.kind === 'no-solution') return <Problem found={along} say={say} />;
   const spot = Math.min(at, length);
-  const here = nearest(along.points, spot)?.amps ?? 0;
-  const top = Math.max(...along.points.map((point) => point.amps), SHORT_MARGIN * trip) * 1.08;
+  const here = shortAmpsAt(along, spot);
   return (
     <>
-      <p role="status">{shortLine(along, here, set, { say, numbers })}</p>
-      <Along
+      <p role="status">{shortLine(along, here, trip, { say, numbers })}</p>
+      <ShortsAlong
         id="short-along"
-        title={say('along-short-title')}
         caption={say('along-short-caption', { volts: numbers.volts(volts), wire: numbers.wire(set.bus) })}
         length={length}
-        points={along.points.map((point) => ({ at: point.at, value: point.amps }))}
-        levels={[
-          { value: trip, label: say('along-level-trip', { amps: numbers.ampsExactly(trip) }), strong: true },
-          {
-            value: SHORT_MARGIN * trip,
-            label: say('along-level-margin', { amps: numbers.ampsExactly(SHORT_MARGIN * trip) }),
-            strong: false,
-          },
-        ]}
-        range={{ from: 0, to: Math.min(top, 12 * trip) }}
+        along={along}
+        trip={trip}
         feeds={feedsOf(set, moveFeed)}
-        spot={{ at: spot, value: here, label: numbers.ampsExactly(here) }}
-        weak={weakStretches(along, trip)}
-        metres={(value) => numbers.metres(value)}
+        spot={{ at: spot, amps: here }}
         show={(value) => numbers.ampsExactly(value)}
-        axis={say('along-axis')}
-        valueColumn={say('along-amps')}
         say={say}
+        numbers={numbers}
       />
     </>
   );
@@ -171,34 +139,23 @@ function Short({ set, moveFeed, say, numbers }: Parts) {
 function shortLine(
   along: ShortAlong,
   here: number,
-  { trip, volts }: Settings,
+  trip: number,
   { say, numbers }: Pick<Parts, 'say' | 'numbers'>,
 ): string {
   const { weakest } = along;
-  const heat = worstFaultHeat({ volts, ohms: weakest.ohms }, trip);
   const values = {
     here: numbers.ampsExactly(here),
     weakest: numbers.ampsExactly(weakest.amps),
     at: numbers.metres(weakest.at),
     trip: numbers.ampsExactly(trip),
-    margin: numbers.ampsExactly(SHORT_MARGIN * trip),
-    watts: numbers.watts(heat.watts),
+    margin: numbers.ampsExactly(sureTrip(trip)),
+    watts: numbers.watts(faultHeatAlong(along, trip).watts),
   };
-  const [first] = weakStretches(along, trip);
-  const finding = weakest.amps <= trip ? 'does-not-trip' : 'close';
   return [
     say('along-short-here', values),
-    say(first === undefined ? 'along-short-trips' : `along-short-${finding}`, values),
+    say(`along-short-${tripFinding(weakest.amps, trip)}`, values),
     say('along-short-heat', values),
   ].join(' ');
-}
-
-/** The point of the curve that is nearest to a place. */
-function nearest<Point extends { readonly at: number }>(points: readonly Point[], at: number): Point | undefined {
-  return points.reduce<Point | undefined>(
-    (best, point) => (best === undefined || Math.abs(point.at - at) < Math.abs(best.at - at) ? point : best),
-    undefined,
-  );
 }
 
 const feedsOf = ({ feeds }: Settings, moveFeed: Parts['moveFeed']) =>

@@ -1,6 +1,6 @@
 // The harmless load test with the person's own readings: what a short would draw where the resistor was.
 import { useState } from 'preact/hooks';
-import { SHORT_MARGIN, shortFromLoadTest, tripFinding } from '../../../engine/index.ts';
+import { shortFromLoadTest, sureTrip, tripFinding } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number, parseField } from '../../../wizards/planning/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
@@ -70,7 +70,7 @@ function outcome(
   const values = {
     amps: numbers.amps(found.amps),
     trip: numbers.amps(trip),
-    margin: numbers.amps(SHORT_MARGIN * trip),
+    margin: numbers.amps(sureTrip(trip)),
     ohms: numbers.ohms(found.ohms),
   };
   return `${say('wire-own-result', values)} ${say(`wire-own-${tripFinding(found.amps, trip)}`, values)}`;

@@ -1,10 +1,9 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
 import { useMemo } from 'preact/hooks';
 import type { WiringCandidate, WiringChange } from '../../../engine/index.ts';
-import { DROP_LIMIT, DROP_WANTED, loopLimit, SHORT_MARGIN, worstFaultHeat } from '../../../engine/index.ts';
 import type { NotKnown, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { wire } from '../../../wizards/wire-it/index.ts';
-import { Along } from '../../figures/shared/index.ts';
+import { ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { Assumed, Share, Steps, Verify, Workings } from '../frame/index.ts';
@@ -192,57 +191,34 @@ function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutP
 }
 
 function Pictures({ wiring, say, numbers }: WithWiring) {
-  const { plan, train, short, weak, trip, trainAmps, wire: bus } = wiring;
-  const { volts } = plan.source;
+  const { plan, train, short, trip, trainAmps, wire: bus } = wiring;
   const shared = {
     length: plan.rails.length,
     feeds: plan.feeders.map(({ at }, index) => ({ at, label: String(index + 1) })),
-    metres: (value: number) => numbers.metres(value),
-    axis: say('along-axis'),
     say,
+    numbers,
   };
-  const lowest = Math.min(train?.worst.volts ?? volts, volts * (1 - DROP_LIMIT)) - 0.03 * volts;
-  const most = Math.max(...short.points.map((point) => point.amps));
   return (
     <section class="part">
       <h2>{say('wire-now-title')}</h2>
       {train !== undefined && (
-        <Along
+        <VoltsAlong
           {...shared}
           id="wire-volts"
-          title={say('along-voltage-title')}
           caption={say('wire-caption-volts', { amps: numbers.amps(trainAmps), wire: numbers.wire(bus.area) })}
-          points={train.points.map(({ at, volts: value }) => ({ at, value }))}
-          levels={[
-            { value: volts * (1 - DROP_WANTED), label: say('along-level-wanted'), strong: false },
-            { value: volts * (1 - DROP_LIMIT), label: say('along-level-most'), strong: true },
-          ]}
-          range={{ from: lowest, to: volts }}
-          spot={{ at: train.worst.at, value: train.worst.volts, label: numbers.voltsExactly(train.worst.volts) }}
-          weak={[]}
-          show={(value) => numbers.voltsExactly(value)}
-          valueColumn={say('along-volts')}
+          along={train}
+          volts={plan.source.volts}
+          spot={train.worst}
         />
       )}
-      <Along
+      <ShortsAlong
         {...shared}
         id="wire-amps"
-        title={say('along-short-title')}
         caption={say('wire-caption-short')}
-        points={short.points.map(({ at, amps: value }) => ({ at, value }))}
-        levels={[
-          { value: trip, label: say('along-level-trip', { amps: numbers.amps(trip) }), strong: true },
-          {
-            value: SHORT_MARGIN * trip,
-            label: say('along-level-margin', { amps: numbers.amps(SHORT_MARGIN * trip) }),
-            strong: false,
-          },
-        ]}
-        range={{ from: 0, to: Math.min(Math.max(most, SHORT_MARGIN * trip) * 1.1, 8 * trip) }}
-        spot={{ at: short.weakest.at, value: short.weakest.amps, label: numbers.amps(short.weakest.amps) }}
-        weak={weak}
+        along={short}
+        trip={trip}
+        spot={short.weakest}
         show={(value) => numbers.amps(value)}
-        valueColumn={say('along-amps')}
       />
     </section>
   );
@@ -251,9 +227,7 @@ function Pictures({ wiring, say, numbers }: WithWiring) {
 const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
 
 function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutProps, 'home'>) {
-  const { candidates, chosen, plan, trip, short, pair } = wiring;
-  const limit = loopLimit(plan.source.volts, trip);
-  const heat = worstFaultHeat({ volts: short.volts, ohms: short.weakest.ohms, limit: short.limit }, trip);
+  const { candidates, chosen, pair, loopLimit, faultHeat } = wiring;
   return (
     <section class="part">
       <h2>{say('wire-candidates-title')}</h2>
@@ -298,8 +272,8 @@ function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutP
       <details>
         <summary>{say('working-title')}</summary>
         <p>{say('wire-how')}</p>
-        <Workings working={limit} say={say} numbers={numbers} home={home} />
-        <Workings working={heat.working} say={say} numbers={numbers} home={home} />
+        <Workings working={loopLimit} say={say} numbers={numbers} home={home} />
+        <Workings working={faultHeat} say={say} numbers={numbers} home={home} />
       </details>
     </section>
   );
