@@ -127,9 +127,9 @@ const sources = defineCollection({
   }),
 });
 
-/** Short texts of the user interface and of the answer page, with {placeholders}. */
-const interfaceWords = defineCollection({
-  loader: glob({ pattern: '*/interface/*.yaml', base: './src/content' }),
+/** Short texts of pages, figures and answers, with {placeholders}: one file a room, read whole (src/layouts/rooms.ts). */
+const words = defineCollection({
+  loader: glob({ pattern: '*/words/*.yaml', base: './src/content' }),
   schema: z.record(z.string(), text),
 });
 
@@ -142,5 +142,5 @@ export const collections = {
   cautions,
   glossary,
   sources,
-  interfaceWords,
+  words,
 };

@@ -5,15 +5,9 @@ import type { CautionWords } from '../components/words/index.ts';
 import { FAULT_MODEL } from '../wizards/put-it-right/index.ts';
 import { cautionsFor, checksFor, complaintsFor, fixesFor } from './entries.ts';
 import { nameOf } from './href.ts';
+import { WALK_FIRST_ROOMS, WALK_ROOMS } from './rooms.ts';
 import { wordsOfFix } from './wizard-words.ts';
 import { wordsOf } from './words.ts';
-
-/** Sentences of the first question and of a danger. */
-const FIRST_SENTENCES =
-  /^(walk-(right-now|parts-meant|takes|danger|off-and-cold|left-out-[\w-]+)|problem-crash|words-[\w-]+|back|restart|why-we-ask|caution)$/;
-/** All sentences of a walk, by the beginnings of their keys. */
-const SENTENCES =
-  /^(walk-(?!causes|checks|often)|continue$|answered-so-far$|copy|copied$|print$|share-text$|need-|picture-|fault-|class-|tool-)/;
 
 /** Cautions of the last look, whatever the checks name. */
 const LAST_LOOK = ['still-fed', 'lamp-hot'];
@@ -51,14 +45,12 @@ export async function firstSentences(url: URL, complaint: string): Promise<Recor
   const entry = (await complaintsFor(url)).find(({ id }) => nameOf(id) === complaint);
   if (entry === undefined) throw new Error(`No words for the complaint "${complaint}"`);
   const { title, first } = entry.data;
-  const needs = new Set(FAULT_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : [])));
-  const needed = await wordsOf(url, new RegExp(`^need-(${[...needs].join('|')})$`));
-  return {
-    ...(await wordsOf(url, FIRST_SENTENCES)),
-    ...needed,
-    'walk-first': first,
-    [`complaint-${complaint}`]: title,
-  };
+  const words = await wordsOf(url, WALK_FIRST_ROOMS);
+  for (const need of FAULT_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : []))) {
+    if (words[`need-${need}`] === undefined)
+      throw new Error(`The first question needs "need-${need}" in walk-first.yaml`);
+  }
+  return { ...words, 'walk-first': first, [`complaint-${complaint}`]: title };
 }
 
 /** The checks that come before everything else, and every fix that a danger answer leads to, with all their cautions. */
@@ -89,7 +81,7 @@ export async function walkWords(url: URL): Promise<WalkWords> {
     [...named].filter((id) => there.cautions[id] === undefined),
   );
   const titles = (await complaintsFor(url)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
-  return { words: { ...(await wordsOf(url, SENTENCES)), ...Object.fromEntries(titles) }, checks, cautions };
+  return { words: { ...(await wordsOf(url, WALK_ROOMS)), ...Object.fromEntries(titles) }, checks, cautions };
 }
 
 /** One fix with the cautions of its steps. */

@@ -10,6 +10,7 @@ import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where/index.ts';
 import { WIRE_IT_QUESTIONS } from '../wizards/wire-it/index.ts';
 import { cautionsFor, fixesFor, sourcesFor } from './entries.ts';
 import { nameOf } from './href.ts';
+import { ANSWER_ROOMS, QUESTION_ROOMS } from './rooms.ts';
 import { wordsOf } from './words.ts';
 
 const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
@@ -17,10 +18,6 @@ const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
   'which-supply-where': WHICH_SUPPLY_QUESTIONS,
   'wire-it': WIRE_IT_QUESTIONS,
 };
-
-/** Sentences that questions need, by the beginnings of their keys. */
-const ON_THE_WAY =
-  /^(problem-|words-|back$|restart$|continue$|why-we-ask$|answered-so-far$|is-assumed$|not-known$|step-of$)/;
 
 /** Words of the questions, in the order in which they can be met. */
 export async function questionWords(url: URL, wizard: WizardId): Promise<Record<string, QuestionWords>> {
@@ -36,21 +33,21 @@ export async function questionWords(url: URL, wizard: WizardId): Promise<Record<
 }
 
 export function wordsOnTheWay(url: URL): Promise<Record<string, string>> {
-  return wordsOf(url, ON_THE_WAY);
+  return wordsOf(url, QUESTION_ROOMS);
 }
 
 export async function fixesOf(url: URL, wizard: WizardId): Promise<CollectionEntry<'fixes'>[]> {
   return (await fixesFor(url)).filter(({ id }) => wizardsFor(nameOf(id)).includes(wizard));
 }
 
-/** Everything the answer page says. */
+/** What the answer says on top of the words of its questions. */
 export async function answerWords(url: URL, wizard: WizardId): Promise<AnswerWords> {
   const entries = await fixesOf(url, wizard);
   const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), wordsOfFix(data)]));
   const used = new Set(entries.flatMap(({ data }) => data.steps.flatMap((step) => step.cautions)));
   const cautions: Record<string, CautionWords> = {};
   for (const { id, data } of await cautionsFor(url)) if (used.has(nameOf(id))) cautions[nameOf(id)] = data;
-  const words = await wordsOf(url, /./);
+  const words = await wordsOf(url, ANSWER_ROOMS[wizard]);
   for (const { id, data } of await sourcesFor(url)) words[`source-${nameOf(id)}`] = data.title;
   return { words, fixes, cautions };
 }

@@ -95,7 +95,7 @@ describe('A meter across one gap', () => {
 });
 
 describe('Every sentence of a drive', () => {
-  const words = readFileSync(join(import.meta.dirname, '../../src/content/en/interface/drive.yaml'), 'utf8');
+  const words = readFileSync(join(import.meta.dirname, '../../src/content/en/words/drive-across.yaml'), 'utf8');
   test.each(Object.keys(DRIVE_PRESETS).filter(isDrivePreset))('has its words with the fault "%s"', (preset) => {
     for (const right of [false, true]) {
       for (const key of said(presetSettings(preset, right))) expect(words).toContain(`\n${key}: `);

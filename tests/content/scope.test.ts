@@ -33,7 +33,7 @@ const NEEDED = [
 ];
 
 describe.each(LANGUAGES)('in "%s"', (language) => {
-  const words = wordsOf(language, 'interface').find(({ id }) => id === 'scope')?.data ?? {};
+  const words = wordsOf(language, 'words').find(({ id }) => id === 'gap-scope')?.data ?? {};
 
   test('everything the figure says has words, and no word is left over', () => {
     expect(Object.keys(words).sort()).toEqual([...new Set(NEEDED)].sort());

@@ -101,9 +101,6 @@ const CITED_IN_COMMENTS = (() => {
   return [...new Set(comments.flatMap((comment) => comment.match(id) ?? []))].sort();
 })();
 
-/** Words that a page adds out of other content. */
-const BY_THE_PAGE = new Set(['walk-first']);
-
 /** Drawings that components/drawings can draw. */
 const DRAWINGS = (() => {
   const index = readFileSync(join(SRC, 'components/drawings/all.ts'), 'utf8');
@@ -151,21 +148,11 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   const of = (kind: string): Words[] => wordsOf(language, kind);
   const ids = (kind: string): string[] => of(kind).map(({ id }) => id);
   const questions = new Map(of('questions').map((words) => [words.id, words.data]));
-  const said = new Map(of('interface').flatMap(({ data }) => Object.entries(data)));
+  const said = new Map(of('words').flatMap(({ data }) => Object.entries(data)));
 
   test('no file lies in a folder that nobody reads', () => {
     const folders = readdirSync(join(CONTENT, language));
-    const read = [
-      'cautions',
-      'checks',
-      'complaints',
-      'fixes',
-      'glossary',
-      'interface',
-      'lessons',
-      'questions',
-      'sources',
-    ];
+    const read = ['cautions', 'checks', 'complaints', 'fixes', 'glossary', 'lessons', 'questions', 'sources', 'words'];
     expect(folders.filter((folder) => !read.includes(folder))).toEqual([]);
   });
 
@@ -241,7 +228,7 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   });
 
   test('no sentence of the interface is written twice', () => {
-    const all = of('interface').flatMap(({ data }) => Object.keys(data));
+    const all = of('words').flatMap(({ data }) => Object.keys(data));
     expect(all.filter((key, i) => all.indexOf(key) !== i)).toEqual([]);
   });
 
@@ -336,16 +323,4 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     ...['no-cause-left', 'questions-used-up', 'nothing-separates'].map((because) => `walk-hand-on-${because}`),
     ...['name', 'answer', 'fix', 'tool'].map((what) => `walk-left-out-unknown-${what}`),
   ])('the walk can say %s', (key) => expect(said.get(key)).toMatch(/\S/));
-
-  test('every sentence that a component asks for by its name is there', () => {
-    const asked = filesBelow(join(SRC, 'components'))
-      .filter((file) => /\.tsx?$/.test(file))
-      .flatMap((file) =>
-        [...readFileSync(file, 'utf8').matchAll(/\bsay\(\s*'([a-z][a-z0-9-]*)'/g)].map(([, key]) => key ?? ''),
-      );
-    expect(asked.length).toBeGreaterThan(80);
-    expect(
-      [...new Set(asked)].filter((key) => !(said.has(key) || key.startsWith('source-') || BY_THE_PAGE.has(key))),
-    ).toEqual([]);
-  });
 });

@@ -4,4 +4,4 @@ export type { Language } from './language.ts';
 export { BASE, languageOf } from './language.ts';
 export { firstSentence } from './sentences.ts';
 export type { AnswerWords, CautionWords, FieldWords, FixWords, QuestionWords, Say, Values } from './words.ts';
-export { CROSSING_TAGS, Numbers, sayer } from './words.ts';
+export { CROSSING_TAGS, fill, Numbers, sayer } from './words.ts';

@@ -8,13 +8,14 @@ import { answersOf, parseAddress, QUESTIONS, replay, toAddress, without } from '
 import { NotYet } from '../../shared/index.ts';
 import type { AnswerWords, Language, QuestionWords, Say } from '../../words/index.ts';
 import { Numbers, sayer } from '../../words/index.ts';
+import type { AnswerProps } from './answer-props.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
-import type { AnswerProps } from './parts.tsx';
-import { Share, Verify } from './parts.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
+import { Share } from './Share.tsx';
 import { Steps } from './Steps.tsx';
 import type { LoadDrawing } from './use-answer.ts';
 import { useAnswer } from './use-answer.ts';
+import { Verify } from './Verify.tsx';
 
 /** What a page gives its wizard. */
 export interface WizardProps {
@@ -151,6 +152,7 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
           outcome={outcome}
           answers={told}
           questions={questions}
+          words={words}
           numbers={numbers}
           language={language}
           home={home}
@@ -178,7 +180,7 @@ function intercept(act: () => void): (event: MouseEvent) => void {
   };
 }
 
-interface OutcomeProps extends Pick<FrameProps, 'questions' | 'language' | 'home'> {
+interface OutcomeProps extends Pick<FrameProps, 'questions' | 'words' | 'language' | 'home'> {
   readonly WorkedOut: ComponentType<WorkedOutProps>;
   readonly answerWords: AnswerWords;
   readonly outcome: string;
@@ -187,9 +189,10 @@ interface OutcomeProps extends Pick<FrameProps, 'questions' | 'language' | 'home
   readonly onAdjust: (answers: Answers) => void;
 }
 
-function Outcome({ answerWords, WorkedOut, outcome, answers, questions, onAdjust, ...rest }: OutcomeProps) {
-  const { words, fixes, cautions } = answerWords;
-  const say = useMemo(() => sayer(words, rest.language), [words, rest.language]);
+function Outcome({ answerWords, WorkedOut, outcome, answers, questions, words, onAdjust, ...rest }: OutcomeProps) {
+  const { fixes, cautions } = answerWords;
+  const all = useMemo(() => ({ ...words, ...answerWords.words }), [words, answerWords]);
+  const say = useMemo(() => sayer(all, rest.language), [all, rest.language]);
   const shared = { ...rest, say, fixes, cautions };
   if (outcome !== 'worked-out') return <PlainAnswer {...shared} outcome={outcome} />;
   return <WorkedOut {...shared} answers={answers} questions={questions} onAdjust={onAdjust} />;

@@ -2,7 +2,7 @@
 
 import type { CautionWords, FixWords } from '../../words/index.ts';
 import { firstSentence } from '../../words/index.ts';
-import type { AnswerProps } from './parts.tsx';
+import type { AnswerProps } from './answer-props.ts';
 
 type Said = Pick<AnswerProps, 'cautions' | 'say' | 'language'>;
 

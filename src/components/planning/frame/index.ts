@@ -1,8 +1,11 @@
 // What this room lets out.
+
+export type { AnswerProps } from './answer-props.ts';
 export type { WizardProps, WorkedOutProps } from './Frame.tsx';
 export { Frame } from './Frame.tsx';
 export { Assumed } from './KnownAnswers.tsx';
-export type { AnswerProps } from './parts.tsx';
-export { Share, Verify, Workings } from './parts.tsx';
 export { useReckoned } from './reckon.ts';
+export { Share } from './Share.tsx';
 export { Steps } from './Steps.tsx';
+export { Verify } from './Verify.tsx';
+export { Workings } from './Workings.tsx';

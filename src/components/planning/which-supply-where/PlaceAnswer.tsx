@@ -39,7 +39,7 @@ export function PlaceAnswer(props: Props) {
         <p>{fix.because}</p>
         {short && (
           <p>
-            {say('place-still-short')} <a href={`${home}work-it-out/enough-current/`}>{say('enough-current-title')}</a>
+            {say('place-still-short')} <a href={`${home}work-it-out/enough-current/`}>{say('place-enough')}</a>
           </p>
         )}
       </section>

@@ -1,0 +1,45 @@
+// The rooms of words: one file each in src/content/<language>/words, read whole by whoever is named here or names it itself.
+import type { WizardId } from '../wizards/planning/index.ts';
+
+export type Room =
+  | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
+  | ('glossary' | 'cautions' | 'sources' | 'drawings')
+  | ('asking' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
+  | ('workings-power' | 'workings-wiring' | 'workings-crossing')
+  | WizardId
+  | ('walk-first' | 'walk' | 'causes' | 'pictures')
+  | ('how-many-trains' | 'along-the-track' | 'train-across' | 'gap-scope' | 'drive-across');
+
+const TRAINS = ['how-many-trains', 'verdicts', 'charts'] as const;
+const ALONG = ['along-the-track', 'along', 'charts'] as const;
+
+/** What each live figure says. */
+export const FIGURE_ROOMS = {
+  'how-many-trains': TRAINS,
+  'larger-supply': TRAINS,
+  'booster-adds': TRAINS,
+  'voltage-along': ALONG,
+  'short-along': ALONG,
+  'gap-scope': ['gap-scope'],
+  'train-across': ['train-across', 'crossing'],
+  'drive-across': ['drive-across'],
+} as const satisfies Readonly<Record<string, readonly Room[]>>;
+
+/** What a planning wizard says before its answer. */
+export const QUESTION_ROOMS = ['asking', 'questions'] as const satisfies readonly Room[];
+
+/** What its answer says on top of that. */
+export const ANSWER_ROOMS = {
+  'enough-current': ['enough-current', 'answer', 'share', 'verdicts', 'labels', 'charts', 'workings-power'],
+  'which-supply-where': [
+    ...(['which-supply-where', 'answer', 'share', 'verdicts', 'labels', 'charts', 'crossing'] as const),
+    ...(['workings-power', 'workings-crossing'] as const),
+  ],
+  'wire-it': ['wire-it', 'answer', 'share', 'charts', 'along', 'workings-wiring'],
+} as const satisfies Readonly<Record<WizardId, readonly Room[]>>;
+
+/** What a walk says at its first question and in danger. */
+export const WALK_FIRST_ROOMS = ['asking', 'walk-first'] as const satisfies readonly Room[];
+
+/** What it says on top of that. */
+export const WALK_ROOMS = ['walk', 'causes', 'pictures', 'share'] as const satisfies readonly Room[];

@@ -1,0 +1,122 @@
+// Words by room: whoever asks for a sentence finds it in a room that they read, and no room holds a sentence that nobody asks for.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import type { Room } from '../../src/layouts/rooms.ts';
+import { ANSWER_ROOMS, FIGURE_ROOMS, QUESTION_ROOMS, WALK_FIRST_ROOMS, WALK_ROOMS } from '../../src/layouts/rooms.ts';
+import { WIZARD_IDS } from '../../src/wizards/planning/index.ts';
+import type { Asked } from './asked.ts';
+import { askedBy, codeIn, drawnBy, idsIn, isAsked, isSaid, maybeAsked, SRC, surelyAsked, written } from './asked.ts';
+import { wordsOf } from './folder.ts';
+
+/** Whoever reads rooms: the code, and what it says by other words than those of its rooms. */
+interface Reader {
+  readonly name: string;
+  readonly files: readonly string[];
+  readonly rooms: readonly Room[];
+}
+
+const FIGURES: Readonly<Record<string, keyof typeof FIGURE_ROOMS>> = {
+  'components/figures/how-many-trains/LessonFigure.tsx': 'how-many-trains',
+  'components/figures/along-the-track/AlongFigure.tsx': 'voltage-along',
+  'components/figures/gap-scope/GapScope.tsx': 'gap-scope',
+  'components/figures/train-across/TrainAcross.tsx': 'train-across',
+  'components/figures/drive-across/DriveAcross.tsx': 'drive-across',
+};
+
+/** Said by a component out of other content than rooms: titles of complaints and sources, and what to do first. */
+const ELSEWHERE = /^(?:source-|complaint-|walk-first$)/;
+
+const said = new Map(wordsOf('en', 'words').map(({ id, data }) => [id, Object.keys(data)]));
+const keysOf = (rooms: readonly string[]): string[] => rooms.flatMap((room) => said.get(room) ?? []);
+
+const ROOM_NAMES: ReadonlySet<string> = new Set(said.keys());
+const isRoom = (name: string): name is Room => ROOM_NAMES.has(name);
+
+/** A page reads the frame and the rooms it names; drawings in it say with what the page says with. */
+function pageReader(file: string): Reader[] {
+  const text = readFileSync(join(SRC, file), 'utf8');
+  const [, named] = /wordsFor\([\w.]+(.*?)\)/.exec(text) ?? [];
+  if (named === undefined) return [];
+  const rooms = [...named.matchAll(/'([\w-]+)'/g)].map(([, room = '']) => room).filter(isRoom);
+  const drawings = rooms.includes('drawings') ? codeIn('components/drawings') : [];
+  return [{ name: file, files: [file, ...drawings], rooms: ['frame', ...rooms] }];
+}
+
+const READERS: readonly Reader[] = [
+  ...codeIn('pages', 'layouts').flatMap(pageReader),
+  ...Object.entries(FIGURES).map(([file, figure]) => ({
+    name: figure,
+    files: drawnBy(file),
+    rooms: FIGURE_ROOMS[figure],
+  })),
+  { name: 'the figure on a fix page', files: ['layouts/Drive.astro'], rooms: FIGURE_ROOMS['drive-across'] },
+  ...WIZARD_IDS.map((wizard) => ({
+    name: wizard,
+    files: drawnBy(`components/planning/${wizard}/index.ts`),
+    rooms: [...QUESTION_ROOMS, ...ANSWER_ROOMS[wizard]],
+  })),
+  { name: 'a walk', files: drawnBy('components/walk/index.ts'), rooms: [...WALK_FIRST_ROOMS, ...WALK_ROOMS] },
+];
+
+const IDS = idsIn(['content.config.ts', ...codeIn('components', 'wizards', 'engine', 'layouts', 'pages')]);
+const askedIn = new Map(READERS.map((reader) => [reader.name, askedBy(reader.files, maybeAsked)]));
+
+/** Everything that somebody who reads a room asks for. */
+const askedOf = (room: Room): Asked[] =>
+  READERS.filter(({ rooms }) => rooms.includes(room)).flatMap(({ name }) => askedIn.get(name) ?? []);
+
+const unsaid = (asked: readonly Asked[], rooms: readonly Room[]): string[] =>
+  asked
+    .filter((one) => !isSaid(one, keysOf(rooms)))
+    .map(written)
+    .filter((key) => !ELSEWHERE.test(key));
+
+const unasked = (keys: readonly string[], asked: readonly Asked[]): string[] =>
+  keys.filter((key) => !isAsked(key, asked, IDS));
+
+describe('Whoever asks for a sentence finds it in a room that they read:', () => {
+  test.each(READERS.map((reader) => [reader.name, reader] as const))('%s', (name, { files, rooms }) => {
+    expect(unsaid(askedBy(files, surelyAsked), rooms), `${name} asks for what none of its rooms says`).toEqual([]);
+  });
+
+  test('and one that is nowhere is noticed', () => {
+    const text = `<p>{say('wire-made-up')} {say(x ? 'wire-other' : \`wire-verdict-\${y}\`, { n })} {say(\`zebra-\${x}\`)}</p>`;
+    expect(unsaid(surelyAsked(text), ANSWER_ROOMS['wire-it'])).toEqual(['wire-made-up', 'wire-other', 'zebra-…']);
+  });
+
+  test('and one that stands in a room of others is noticed', () => {
+    expect(unsaid(surelyAsked(`say('scope-title')`), ANSWER_ROOMS['wire-it'])).toEqual(['scope-title']);
+  });
+});
+
+describe('Every sentence is asked for by somebody who reads its room:', () => {
+  test.each([...said].filter(([room]) => isRoom(room)))('%s', (room, keys) => {
+    const asked = isRoom(room) ? askedOf(room) : [];
+    expect(unasked(keys, asked), `sentences of words/${room}.yaml that nobody asks for`).toEqual([]);
+  });
+
+  test.each(['frame', 'walk', 'drive-across', 'gap-scope', 'drawings', 'enough-current', 'causes'] as const)(
+    'and one of %s that nobody asks for is noticed',
+    (room) => {
+      const start = keysOf([room])[0]?.split('-')[0] ?? '';
+      expect(unasked([`${start}-zebra`, 'made-up'], askedOf(room))).toEqual([`${start}-zebra`, 'made-up']);
+    },
+  );
+
+  test('and every room is read by somebody', () => {
+    const read = new Set<string>(READERS.flatMap(({ rooms }) => rooms));
+    expect([...said.keys()].filter((room) => !read.has(room))).toEqual([]);
+    expect([...read].filter((room) => !said.has(room))).toEqual([]);
+  });
+
+  test('and no two rooms that are read together say the same key', () => {
+    for (const { name, rooms } of READERS) {
+      const keys = keysOf(rooms);
+      expect(
+        keys.filter((key, i) => keys.indexOf(key) !== i),
+        name,
+      ).toEqual([]);
+    }
+  });
+});
