@@ -12,7 +12,8 @@ import { PRECONDITIONS, SOMETHING_ELSE, TOOLS } from '../../src/engine/diagnosis
 import { capacity } from '../../src/engine/power/capacity.ts';
 import { demandWorking, districtLoad, plainSum } from '../../src/engine/power/fleet.ts';
 import { judge } from '../../src/engine/power/rules.ts';
-import { loopLimit, prospective, shortFromLoadTest, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
+import { shortFromLoadTest } from '../../src/engine/wiring/load-test.ts';
+import { loopLimit, prospective, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
 import { wireLoop } from '../../src/engine/wiring/wire.ts';
 import type { Working } from '../../src/engine/workings.ts';
 import {

@@ -1,12 +1,7 @@
 // Short circuits: arithmetic that is printed elsewhere, and figures worked out by hand for this site.
 import { describe, expect, test } from 'vitest';
-import {
-  loopLimit,
-  prospective,
-  shortFromLoadTest,
-  tripLevel,
-  worstFaultHeat,
-} from '../../src/engine/wiring/short-circuit.ts';
+import { shortFromLoadTest } from '../../src/engine/wiring/load-test.ts';
+import { loopLimit, prospective, tripLevel, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
 import { near } from '../near.ts';
 
 describe('a loop tester’s manual: Zmax = U0 / Ia for breakers of a house at 230 V', () => {

@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { loadedVolts } from '../../src/engine/wiring/load-test.ts';
 import { DROP_LIMIT } from '../../src/engine/wiring/remedies.ts';
-import { loadedVolts, SHORT_MARGIN } from '../../src/engine/wiring/short-circuit.ts';
+import { SHORT_MARGIN } from '../../src/engine/wiring/short-circuit.ts';
 import { METRIC_SIZES } from '../../src/engine/wiring/wire.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/planning/outcomes.ts';

@@ -1,22 +1,17 @@
-// What this room lets out.
-export type { FeedingPlan, FeedingProblem, TrainAlong } from './feeding.ts';
-export { evenFeeders, shortAlong, shortAmpsAt, sourceOhms, trainAlong, voltsAt } from './feeding.ts';
+// Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
+export { gradeBreaker } from './breakers.ts';
 export type { DropFinding } from './limits.ts';
 export { dropFinding, FEEDER_WIRE, STAGE_OHMS, trainLevels } from './limits.ts';
+export type { LoadResistor } from './load-test.ts';
+export { chooseResistor, leastLoadedVolts, loadedVolts, shortFromLoadTest } from './load-test.ts';
+export type { FeedingPlan, FeedingProblem } from './plan.ts';
+export { evenFeeders, sourceOhms } from './plan.ts';
+export type { PlanCircuit, ShortAlong, TrainAlong } from './plan-circuit.ts';
+export { shortAmpsAt, solvePlan, voltsAt } from './plan-circuit.ts';
 export type { WiringCandidate, WiringChange } from './remedies.ts';
 export { DROP_LIMIT, leastWiring, presentWiring, suggestWiring } from './remedies.ts';
-export type { LoadResistor, ShortAlong, TripLevel, WeakStretch } from './short-circuit.ts';
-export {
-  chooseResistor,
-  faultHeatAlong,
-  leastLoadedVolts,
-  loadedVolts,
-  loopLimit,
-  shortFromLoadTest,
-  sureTrip,
-  tripFinding,
-  tripLevel,
-  weakStretches,
-} from './short-circuit.ts';
+export type { TripLevel } from './short-circuit.ts';
+export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './short-circuit.ts';
+export { weakStretches } from './weak-stretches.ts';
 export type { Conductor, RailKind } from './wire.ts';
 export { GAUGE_SIZES, gaugeOf, METRIC_SIZES, ohmsPerMetre, railOhms } from './wire.ts';

@@ -1,8 +1,11 @@
 // What would mend the wiring of a district, the cheapest first: each candidate is worked out for this very plan.
 import { RESERVE } from '../power/index.ts';
-import type { Feeder, FeedingPlan, FeedingProblem } from './feeding.ts';
-import { evenFeeders, shortAlong, trainAlong } from './feeding.ts';
-import { BREAKER_SHARE, SHORT_MARGIN, worstFaultHeat } from './short-circuit.ts';
+import { BREAKER_SHARE } from './breakers.ts';
+import type { Feeder, FeedingPlan, FeedingProblem } from './plan.ts';
+import { evenFeeders } from './plan.ts';
+import type { PlanCircuit } from './plan-circuit.ts';
+import { solvePlan } from './plan-circuit.ts';
+import { SHORT_MARGIN, worstFaultHeat } from './short-circuit.ts';
 import type { Conductor } from './wire.ts';
 import { heatingLimit, ohmsPerMetre, TABLE_DEGREES } from './wire.ts';
 
@@ -105,19 +108,20 @@ interface Rules {
 /**
  * Candidates in order of cost: as it is, feeders closer together, a thicker bus, both, fed from the middle, a lower trip current, breakers,
  * a second stage at the far end. Those that cannot apply are left out, and so is the present state where it leaves a train no voltage at all. Problems: as of the plan; `not-above-zero` for the `train` or the `trip`.
- * Order: common practice, no source; figures: own-derivation.
+ * Order: common practice, no source; figures: own-derivation. `laid`: the plan's circuit, where it is solved already.
  */
-export function suggestWiring(need: WiringNeed): WiringAdvice | FeedingProblem {
+export function suggestWiring(need: WiringNeed, laid = solvePlan(need.plan)): WiringAdvice | FeedingProblem {
   const rules = rulesOf(need);
   if (!(rules.trainAmps > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['train'] };
   if (!(rules.trip > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['trip'] };
+  if (laid.kind === 'no-solution') return laid;
   const { plan } = need;
-  const now = presentWiring(need);
+  const now = judge({ kind: 'as-it-is' }, [laid], rules);
   if ('because' in now && now.because !== 'no-operating-point') return now;
   const thicker = thickerThan(need, rules);
   const feeders = moreFeeders(plan, rules, undefined);
   const buses = thicker.map((conductor) =>
-    judge({ kind: 'thicker-bus', conductor }, [withBus(plan, conductor, rules)], { ...rules, bus: conductor }),
+    judgePlans({ kind: 'thicker-bus', conductor }, [withBus(plan, conductor, rules)], { ...rules, bus: conductor }),
   );
   const single = sound([now, feeders, ...buses]);
   const both = single.some(isGood) ? undefined : feedersAndBus(plan, rules, thicker);
@@ -125,7 +129,7 @@ export function suggestWiring(need: WiringNeed): WiringAdvice | FeedingProblem {
     ...single,
     both,
     fedFromTheMiddle(plan, rules),
-    ...('because' in now ? [] : lowerTrips(plan, rules, now)),
+    ...('because' in now ? [] : lowerTrips(laid, rules, now)),
     secondStage(plan, rules),
   ]);
   const first = candidates.find(passes);
@@ -158,15 +162,31 @@ const sound = (candidates: readonly (WiringCandidate | FeedingProblem | undefine
   candidates.flatMap((one) => (one === undefined || 'because' in one ? [] : [one]));
 
 /** `starts`: where each plan's zero lies on the whole track, metres. */
-function judge(
+function judgePlans(
   change: WiringChange,
   plans: readonly FeedingPlan[],
   rules: Rules,
   starts: readonly number[] = [],
 ): WiringCandidate | FeedingProblem {
+  const circuits: PlanCircuit[] = [];
+  for (const plan of plans) {
+    const circuit = solvePlan(plan);
+    if (circuit.kind === 'no-solution') return circuit;
+    circuits.push(circuit);
+  }
+  return judge(change, circuits, rules, starts);
+}
+
+function judge(
+  change: WiringChange,
+  circuits: readonly PlanCircuit[],
+  rules: Rules,
+  starts: readonly number[] = [],
+): WiringCandidate | FeedingProblem {
+  const plans = circuits.map(({ plan }) => plan);
   const parts: Worst[] = [];
-  for (const [i, plan] of plans.entries()) {
-    const worst = worstOf(plan, rules.trainAmps, starts[i]);
+  for (const [i, circuit] of circuits.entries()) {
+    const worst = worstOf(circuit, rules.trainAmps, starts[i]);
     if ('because' in worst) return worst;
     parts.push(worst);
   }
@@ -209,10 +229,10 @@ interface Worst {
 /** Metres between points: the worst place needs none of them. */
 const NO_POINTS = Number.MAX_VALUE;
 
-function worstOf(plan: FeedingPlan, trainAmps: number, start = 0): Worst | FeedingProblem {
-  const train = trainAlong(plan, trainAmps, [], NO_POINTS);
+function worstOf(circuit: PlanCircuit, trainAmps: number, start = 0): Worst | FeedingProblem {
+  const train = circuit.train(trainAmps, NO_POINTS);
   if (train.kind === 'no-solution') return train;
-  const short = shortAlong(plan, 0, NO_POINTS);
+  const short = circuit.short(0, NO_POINTS);
   if (short.kind === 'no-solution') return short;
   const { ohms, at, amps } = short.weakest;
   return {
@@ -264,7 +284,11 @@ function moreFeeders(plan: FeedingPlan, rules: Rules, conductor: Conductor | und
     const feeders = feedersEvery(spacing, plan, wire);
     if (feeders === undefined) continue;
     const change = changeTo(spacing, feeders.length, conductor);
-    const one = judge(change, [{ ...base, feeders }], conductor === undefined ? rules : { ...rules, bus: conductor });
+    const one = judgePlans(
+      change,
+      [{ ...base, feeders }],
+      conductor === undefined ? rules : { ...rules, bus: conductor },
+    );
     if ('because' in one) continue;
     if (one.verdict === 'good') return one;
     if (best === undefined || best.verdict === 'fails') best = one;
@@ -287,40 +311,64 @@ function feedersEvery(spacing: number, { rails, bus, feeders }: FeedingPlan, wir
 
 /**
  * The least wiring that makes a plan good whose wires are not laid or not known: the thinnest of the sizes, and with it the widest distance
- * between feeders, none closer than `closest` metres. The plan's bus and feeders say how they run, their number and the bus's wire do
- * not count. Undefined where no size does, or the plan cannot be. Source: own-derivation.
+ * between feeders, none closer than `closest` metres; where none makes it good, the least that is bearable. The plan's bus and feeders say
+ * how they run, their number and the bus's wire do not count. Undefined where no size will do, or the plan cannot be. Source:
+ * own-derivation.
  */
 export function leastWiring(need: WiringNeed, closest: number): WiringCandidate | undefined {
   const rules = rulesOf(need);
   const [wire] = need.plan.feeders;
   if (wire === undefined) return undefined;
+  const judged = judgedOnce(need.plan, wire, rules);
   const spacings = FEEDER_SPACINGS.filter((spacing) => spacing >= closest);
-  const goodWith = (conductor: Conductor, spacing: number): WiringCandidate | undefined => {
-    const feeders = evenFeeders({ spacing }, need.plan.rails, wire);
-    const plan = { ...withBus(need.plan, conductor, rules), feeders };
-    const one = judge(changeTo(spacing, feeders.length, conductor), [plan], { ...rules, bus: conductor });
-    return 'because' in one || !isGood(one) ? undefined : one;
-  };
   const sizes = [...need.sizes].sort((a, b) => ohmsPerMetre(b, rules.degrees) - ohmsPerMetre(a, rules.degrees));
-  // A size that is not good with the closest feeders is not good with fewer; where the thickest is not, none is.
-  const atBest = (conductor: Conductor) => goodWith(conductor, spacings.at(-1) ?? closest);
-  const thickest = sizes.at(-1);
-  if (thickest === undefined || atBest(thickest) === undefined) return undefined;
-  for (const conductor of sizes) {
-    const best = atBest(conductor);
-    if (best === undefined) continue;
-    for (const spacing of spacings) {
-      const one = goodWith(conductor, spacing);
-      if (one !== undefined) return one;
-    }
-    return best;
+  return leastOf(sizes, spacings, judged, isGood) ?? leastOf(sizes, spacings, judged, passes);
+}
+
+type Judged = (size: Conductor, spacing: number) => WiringCandidate | undefined;
+
+/** Each size with each spacing is laid and judged when it is first asked for. */
+function judgedOnce(plan: FeedingPlan, wire: Feeder, rules: Rules): Judged {
+  const known = new Map<string, WiringCandidate | undefined>();
+  return (conductor, spacing) => {
+    const key = `${conductor.area} ${conductor.make} ${spacing}`;
+    if (known.has(key)) return known.get(key);
+    const feeders = evenFeeders({ spacing }, plan.rails, wire);
+    const change = changeTo(spacing, feeders.length, conductor);
+    const [one] = sound([
+      judgePlans(change, [{ ...withBus(plan, conductor, rules), feeders }], { ...rules, bus: conductor }),
+    ]);
+    known.set(key, one);
+    return one;
+  };
+}
+
+/** `sizes` thin to thick, `spacings` wide to close. */
+function leastOf(
+  sizes: readonly Conductor[],
+  spacings: readonly number[],
+  judged: Judged,
+  does: (one: WiringCandidate) => boolean,
+): WiringCandidate | undefined {
+  const [thickest, closest] = [sizes.at(-1), spacings.at(-1)];
+  if (thickest === undefined || closest === undefined) return undefined;
+  const found = (size: Conductor, spacing: number): WiringCandidate | undefined => {
+    const one = judged(size, spacing);
+    return one !== undefined && does(one) ? one : undefined;
+  };
+  // A size that does not do with the closest feeders does not do with fewer; where the thickest does not, none does.
+  if (found(thickest, closest) === undefined) return undefined;
+  const size = sizes.find((one) => found(one, closest) !== undefined) ?? thickest;
+  for (const spacing of spacings) {
+    const one = found(size, spacing);
+    if (one !== undefined) return one;
   }
   return undefined;
 }
 
 /** The wiring of a plan as it is, judged alone. Problems: as of the plan. */
 export const presentWiring = (need: WiringNeed): WiringCandidate | FeedingProblem =>
-  judge({ kind: 'as-it-is' }, [need.plan], rulesOf(need));
+  judgePlans({ kind: 'as-it-is' }, [need.plan], rulesOf(need));
 
 function feedersAndBus(plan: FeedingPlan, rules: Rules, thicker: readonly Conductor[]): WiringCandidate | undefined {
   let best: WiringCandidate | undefined;
@@ -336,12 +384,12 @@ function feedersAndBus(plan: FeedingPlan, rules: Rules, thicker: readonly Conduc
 function fedFromTheMiddle(plan: FeedingPlan, rules: Rules): WiringCandidate | FeedingProblem | undefined {
   const at = plan.bus.length / 2;
   if (plan.bus.ring || Math.abs(plan.bus.fedAt - at) < 1e-6) return undefined;
-  return judge({ kind: 'fed-from-the-middle', at }, [{ ...plan, bus: { ...plan.bus, fedAt: at } }], rules);
+  return judgePlans({ kind: 'fed-from-the-middle', at }, [{ ...plan, bus: { ...plan.bus, fedAt: at } }], rules);
 }
 
 /** What trips with the margin at the weakest place: the stage set lower, and breakers that are lower still. */
 function lowerTrips(
-  plan: FeedingPlan,
+  laid: PlanCircuit,
   rules: Rules,
   { shortAmps }: WiringCandidate,
 ): (WiringCandidate | FeedingProblem | undefined)[] {
@@ -349,8 +397,8 @@ function lowerTrips(
   if (stage === undefined) return [];
   const breaker = COMMON_TRIPS.findLast((level) => level <= BREAKER_SHARE * rules.trip + 1e-9 && level <= stage);
   return [
-    judge({ kind: 'lower-trip', trip: stage }, [plan], { ...rules, trip: stage }),
-    breaker === undefined ? undefined : judge({ kind: 'breakers', trip: breaker }, [plan], { ...rules, trip: breaker }),
+    judge({ kind: 'lower-trip', trip: stage }, [laid], { ...rules, trip: stage }),
+    breaker === undefined ? undefined : judge({ kind: 'breakers', trip: breaker }, [laid], { ...rules, trip: breaker }),
   ];
 }
 
@@ -364,7 +412,7 @@ function secondStage(plan: FeedingPlan, rules: Rules): WiringCandidate | Feeding
     halfOf(plan, 0, cutAt, near ? bus.fedAt : 0),
     halfOf(plan, cutAt, rails.length, near ? fedAt : bus.fedAt),
   ];
-  return judge({ kind: 'second-stage', cutAt, fedAt }, halves, rules, [0, cutAt]);
+  return judgePlans({ kind: 'second-stage', cutAt, fedAt }, halves, rules, [0, cutAt]);
 }
 
 /** A feeder nearer to the new gap than this, metres, serves it. Source: common-practice. */

@@ -15,7 +15,6 @@ import type {
 import {
   chooseResistor,
   DRAWS,
-  DROP_LIMIT,
   evenFeeders,
   FEEDER_WIRE,
   faultHeatAlong,
@@ -32,11 +31,10 @@ import {
   presentWiring,
   railOhms,
   STAGE_OHMS,
-  shortAlong,
+  solvePlan,
   sourceOhms,
   suggestWiring,
   TRACK_LIMITS,
-  trainAlong,
   tripLevel,
 } from '../../engine/index.ts';
 import type { Answer, Answers, Assumption, OutcomeId } from '../planning/index.ts';
@@ -161,10 +159,12 @@ function judged({ reader, need, conductor, run }: Laid, feeders: number): Exclud
   const { trainAmps, trip, scale } = need;
   const plan = planOf(reader, need, run, { conductor, feeders });
   const sizes = sizesLike(conductor);
-  const advice = suggestWiring({ plan, trainAmps, trip, sizes, bus: conductor });
+  const circuit = solvePlan(plan);
+  if (circuit.kind === 'no-solution') return { ...circuit, outcome: 'booster-near-load' };
+  const advice = suggestWiring({ plan, trainAmps, trip, sizes, bus: conductor }, circuit);
   if (advice.kind === 'no-solution') return { ...advice, outcome: 'booster-near-load' };
-  const train = trainAlong(plan, trainAmps);
-  const short = shortAlong(plan);
+  const train = circuit.train(trainAmps);
+  const short = circuit.short();
   if (short.kind === 'no-solution') return { ...short, outcome: 'booster-near-load' };
   // A pair moved to the middle of a bus that is not there helps nobody.
   const candidates = advice.candidates.filter(({ change }) => !run.pair || change.kind !== 'fed-from-the-middle');
@@ -250,7 +250,7 @@ function leastFor(
 ): WiringCandidate | undefined {
   const { trainAmps, trip } = need;
   const wanted = { plan: planOf(reader, need, run, { conductor, feeders: 1 }), trainAmps, trip, sizes };
-  return leastWiring(wanted, CLOSE_FEEDERS) ?? leastWiring({ ...wanted, wanted: DROP_LIMIT }, CLOSE_FEEDERS);
+  return leastWiring(wanted, CLOSE_FEEDERS);
 }
 
 const orThicker = (laid: Conductor): Conductor[] => [laid, ...sizesLike(laid).filter(({ area }) => area > laid.area)];

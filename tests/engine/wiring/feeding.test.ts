@@ -1,25 +1,22 @@
 import fc from 'fast-check';
-import { describe, expect, test } from 'vitest';
+import { describe, expect, test, vi } from 'vitest';
 import type { Prepared } from '../../../src/engine/circuit/matrix.ts';
 import { prepare } from '../../../src/engine/circuit/matrix.ts';
 import type { Load, Network } from '../../../src/engine/circuit/parts.ts';
+import { Skyline } from '../../../src/engine/circuit/skyline.ts';
 import type { Operating } from '../../../src/engine/circuit/solve.ts';
 import { solve } from '../../../src/engine/circuit/solve.ts';
-import type { FeedingPlan } from '../../../src/engine/wiring/feeding.ts';
-import {
-  evenFeeders,
-  feedingNetwork,
-  MOST_FEEDERS,
-  RETURN_NODE,
-  shortAlong,
-  trainAlong,
-} from '../../../src/engine/wiring/feeding.ts';
+import type { FeedingPlan } from '../../../src/engine/wiring/plan.ts';
+import { evenFeeders, MOST_FEEDERS } from '../../../src/engine/wiring/plan.ts';
+import type { PlanCircuit, ShortAlong, StandingTrain } from '../../../src/engine/wiring/plan-circuit.ts';
+import { shortAmpsAt, solvePlan, voltsAt } from '../../../src/engine/wiring/plan-circuit.ts';
+import { feedingNetwork, RETURN_NODE } from '../../../src/engine/wiring/plan-network.ts';
 import type { WiringCandidate, WiringNeed } from '../../../src/engine/wiring/remedies.ts';
 import { FEEDER_SPACINGS, leastWiring, presentWiring, suggestWiring } from '../../../src/engine/wiring/remedies.ts';
-import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
-import { weakStretches } from '../../../src/engine/wiring/short-circuit.ts';
+import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { METRIC_SIZES, ohmsPerMetre } from '../../../src/engine/wiring/wire.ts';
 import { near } from '../../near.ts';
+import { shortAlong, trainAlong } from './along.ts';
 
 const WIRE = { length: 0.2, ohmsPerMetre: 0.039 };
 
@@ -355,6 +352,61 @@ describe('other trains', () => {
   });
 });
 
+describe('one circuit of a plan', () => {
+  const laid = (plan: FeedingPlan, ...standing: StandingTrain[]): PlanCircuit => {
+    const circuit = solvePlan(plan, standing);
+    return circuit.kind === 'circuit' ? circuit : fails(circuit);
+  };
+
+  test('answers for every train and every short circuit as if it were laid for that one alone', () => {
+    const circuit = laid(PLAN);
+    for (const amps of [0, 0.4, 2]) expect(circuit.train(amps)).toEqual(train(PLAN, amps));
+    for (const ohms of [0, 0.5]) expect(circuit.short(ohms)).toEqual(short(PLAN, ohms));
+    const standing = { at: 5, amps: 0.8 };
+    const beside = laid(PLAN, standing);
+    for (const amps of [0, 0.4, 2]) expect(beside.train(amps)).toEqual(train(PLAN, amps, [standing]));
+  });
+
+  test('tells the volts and the short-circuit current at a spot, not at the next point of a curve', () => {
+    const circuit = laid({ ...PLAN, rails: { ...PLAN.rails, joints: [{ at: 6, ohms: 0.1 }] } });
+    const coarse = train(circuit.plan, 0.7, [], 5);
+    const fine = train(circuit.plan, 0.7, [], 0.01);
+    for (const { at, volts } of fine.points.filter(({ at }) => at !== 6)) near(voltsAt(coarse, at), volts, 1e-9);
+    const shorts = short(circuit.plan, 0.2, 0.01);
+    for (const { at, amps } of shorts.points.filter(({ at }) => at !== 6)) {
+      near(shortAmpsAt(short(circuit.plan, 0.2, 5), at), amps, 1e-9);
+    }
+  });
+
+  test('at a resisting joint the side towards the start counts, beyond the track its end', () => {
+    const joined = train({ ...PLAN, rails: { ...PLAN.rails, joints: [{ at: 6, ohms: 0.1 }] } }, 0.7);
+    const both = joined.points.filter(({ at }) => at === 6).map(({ volts }) => volts);
+    expect(both).toHaveLength(2);
+    expect(voltsAt(joined, 6)).toBe(both[0]);
+    expect(voltsAt(joined, 40)).toBe(joined.points.at(-1)?.volts);
+    expect(voltsAt(joined, -1)).toBe(joined.points[0]?.volts);
+  });
+
+  test('is factored once, however often it is asked, and remedies lay each plan once', () => {
+    const factor = vi.spyOn(Skyline.prototype, 'factor');
+    try {
+      const circuit = laid(PLAN);
+      for (const amps of [0.1, 0.5, 1]) circuit.train(amps);
+      circuit.short();
+      circuit.short(0.3);
+      expect(factor).toHaveBeenCalledTimes(1);
+      const advice = suggestWiring({ plan: PLAN, trainAmps: 0.5, trip: 5, sizes: [] }, circuit);
+      if (advice.kind !== 'advice') throw new Error('no advice');
+      const plans = new Set(advice.candidates.flatMap((one) => one.plans));
+      expect(plans.has(PLAN)).toBe(true);
+      const tried = FEEDER_SPACINGS.filter((spacing) => evenFeeders({ spacing }, PLAN.rails, WIRE).length > 4).length;
+      expect(factor.mock.calls.length).toBeLessThanOrEqual(1 + tried + 1 + 2);
+    } finally {
+      factor.mockRestore();
+    }
+  });
+});
+
 describe('a supply that holds its current', () => {
   test('gives its limit near the stage, what the loop lets through far from it', () => {
     const limited = short({ ...PLAN, source: { ...PLAN.source, limit: 10 }, feeders: [{ ...WIRE, at: 0 }] }, 0, 1);
@@ -413,6 +465,18 @@ describe('a plan that cannot be', () => {
     const expected = { kind: 'no-solution', because, parts };
     const plan = { ...PLAN, ...change };
     expect(feedingNetwork(plan)).toEqual(expected);
+    expect(trainAlong(plan, 0.5)).toEqual(expected);
+    expect(shortAlong(plan)).toEqual(expected);
+  });
+
+  test.each([
+    ['more ohms than any number has', 1e200],
+    ['fewer than any number has', 1e-323],
+  ])('rails of %s', (_, ohmsPerMetre) => {
+    const length = ohmsPerMetre > 1 ? 1e200 : 0.1;
+    const [feeder] = PLAN.feeders;
+    const plan = { ...PLAN, feeders: [{ ...WIRE, ...feeder, at: 0 }], rails: { length, ohmsPerMetre, joints: [] } };
+    const expected = { kind: 'no-solution', because: 'too-far-apart', parts: ['rails'] };
     expect(trainAlong(plan, 0.5)).toEqual(expected);
     expect(shortAlong(plan)).toEqual(expected);
   });

@@ -1,11 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { FeedingPlan } from '../../../src/engine/wiring/feeding.ts';
-import { shortAlong, shortAmpsAt, trainAlong, voltsAt } from '../../../src/engine/wiring/feeding.ts';
 import { dropFinding, FEEDER_WIRE, STAGE_OHMS, trainLevels } from '../../../src/engine/wiring/limits.ts';
+import type { FeedingPlan } from '../../../src/engine/wiring/plan.ts';
+import { shortAmpsAt, voltsAt } from '../../../src/engine/wiring/plan-circuit.ts';
 import { faultHeatAlong, sureTrip, tripFinding, worstFaultHeat } from '../../../src/engine/wiring/short-circuit.ts';
 import { ohmsPerMetre } from '../../../src/engine/wiring/wire.ts';
 import { near } from '../../near.ts';
+import { shortAlong, trainAlong } from './along.ts';
 
 /** A long track on a thin bus, two feeders near its start: beyond the last one the volts fall evenly, metre by metre. */
 const LONG: FeedingPlan = {

@@ -1,21 +1,22 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
+import { gradeBreaker, longestTripTime } from '../../../src/engine/wiring/breakers.ts';
 import {
   chooseResistor,
-  gradeBreaker,
   leastLoadedVolts,
   loadedVolts,
-  longestTripTime,
-  loopLimit,
-  prospective,
   RESISTORS,
   shortFromLoadTest,
+} from '../../../src/engine/wiring/load-test.ts';
+import type { ShortAlong } from '../../../src/engine/wiring/plan-circuit.ts';
+import {
+  loopLimit,
+  prospective,
   tripFinding,
   tripLevel,
-  weakStretches,
   worstFaultHeat,
 } from '../../../src/engine/wiring/short-circuit.ts';
+import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { allNear, near } from '../../near.ts';
 
 const volts = fc.double({ min: 8, max: 22, noNaN: true });

@@ -1,16 +1,22 @@
 // The live figures about wires: volts at a train along the track, and what a short draws there. The real circuit, solved at each move.
 import { useMemo, useState } from 'preact/hooks';
-import type { FeedingPlan, FeedingProblem, Quantity, ShortAlong, TrainAlong } from '../../../engine/index.ts';
+import type {
+  FeedingPlan,
+  FeedingProblem,
+  PlanCircuit,
+  Quantity,
+  ShortAlong,
+  TrainAlong,
+} from '../../../engine/index.ts';
 import {
   dropFinding,
   FEEDER_WIRE,
   faultHeatAlong,
   ohmsPerMetre,
   STAGE_OHMS,
-  shortAlong,
   shortAmpsAt,
+  solvePlan,
   sureTrip,
-  trainAlong,
   tripFinding,
   voltsAt,
 } from '../../../engine/index.ts';
@@ -43,6 +49,12 @@ interface Settings {
 const START: Settings = { volts: 15, amps: 1.5, trip: 3, length: 12, bus: 0.75e-6, feeds: [2, 6], at: 10, rail: 0.108 };
 const FEEDER = { length: FEEDER_WIRE.length, ohmsPerMetre: ohmsPerMetre(FEEDER_WIRE) };
 const MOST_FEEDS = 6;
+
+/** Moving the train or the short along it does not lay it anew. */
+function useCircuit(set: Settings): PlanCircuit | FeedingProblem {
+  const { volts, length, bus, feeds, rail } = set;
+  return useMemo(() => solvePlan(planOf(set)), [volts, length, bus, feeds, rail]);
+}
 
 function planOf({ volts, length, bus, feeds, rail }: Settings): FeedingPlan {
   return {
@@ -79,7 +91,8 @@ interface Parts {
 
 function Voltage({ set, moveFeed, say, numbers }: Parts) {
   const { volts, amps, length, at } = set;
-  const along = useMemo(() => trainAlong(planOf(set), amps), [set]);
+  const circuit = useCircuit(set);
+  const along = useMemo(() => (circuit.kind === 'circuit' ? circuit.train(amps) : circuit), [circuit, amps]);
   if (along.kind === 'no-solution') return <Problem found={along} say={say} />;
   const spot = Math.min(at, length);
   const here = voltsAt(along, spot);
@@ -113,7 +126,8 @@ function voltageLine({ worst }: TrainAlong, here: number, { say, numbers }: Pick
 
 function Short({ set, moveFeed, say, numbers }: Parts) {
   const { trip, length, at, volts } = set;
-  const along = useMemo(() => shortAlong(planOf(set)), [set]);
+  const circuit = useCircuit(set);
+  const along = useMemo(() => (circuit.kind === 'circuit' ? circuit.short() : circuit), [circuit]);
   if (along.kind === 'no-solution') return <Problem found={along} say={say} />;
   const spot = Math.min(at, length);
   const here = shortAmpsAt(along, spot);
