@@ -2,10 +2,10 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { atLeast } from '../../src/engine/power/rules.ts';
 import { writeQuantity } from '../../src/engine/units.ts';
-import { buys, conclude, reckon, verdictAtOwnUse } from '../../src/wizards/enough-current/result.ts';
+import { buys, conclude, reckon } from '../../src/wizards/enough-current/result.ts';
 import { ENOUGH_CURRENT_OUTCOMES, WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/planning/outcomes.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
-import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
+import { crossingRows, placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { near } from '../near.ts';
 import { answerTo } from './arbitrary.ts';
 import { TO_ENOUGH_CURRENT, TO_WHICH_SUPPLY } from './outcomes.ts';
@@ -113,12 +113,32 @@ describe('"Is my power enough?"', () => {
     expect(reckon(enough({ modern: '2', stored: '9' })).fleet.stored).toBe(2);
   });
 
-  test('own use comes off the supply, and the verdict can be asked at another own use', () => {
+  test('own use comes off the supply', () => {
     const reckoning = reckon(enough({ 'own-use': 'many' }));
     near(reckoning.power?.capacity.hard ?? Number.NaN, 2.5, 1e-9);
     near(reckon(enough({ 'own-use': 'measured', idle: '300 mA' })).power?.capacity.hard ?? Number.NaN, 2.7, 1e-9);
-    expect(verdictAtOwnUse(reckoning, 3)).toBe('short');
-    expect(verdictAtOwnUse(reckoning, 0.5)).toBe(reckoning.power?.judgement.verdict);
+  });
+
+  test('that a bare unit may take 0.3 A for itself is told only where it would change the verdict', () => {
+    const asked = (amps: string, own: string) =>
+      reckon(enough({ modern: '4', moving: '4', 'supply-amps': amps, 'own-use': own }));
+    const doubtful = ['1.9 A', '2 A', '2.1 A', '2.2 A', '2.3 A', '2.4 A'].flatMap((amps) => {
+      const { ownUseDoubt, power } = asked(amps, 'bare');
+      const less = asked(String(Number.parseFloat(amps) - 0.3), 'bare').power?.judgement.verdict;
+      expect(ownUseDoubt).toEqual(less === power?.judgement.verdict ? undefined : { amps: 0.3, verdict: less });
+      return ownUseDoubt === undefined ? [] : [ownUseDoubt];
+    });
+    expect(doubtful.length).toBeGreaterThan(0);
+    expect(asked('2.2 A', 'many').ownUseDoubt).toBeUndefined();
+  });
+
+  test('what the draws rest on is the least sure of the trains there are', () => {
+    expect(reckon(enough({ modern: '2', older: '1' })).drawsSure).toBe('practice');
+    expect(reckon(enough({ scale: 'z', older: '2', modern: '0' })).drawsSure).toBe('sourced');
+    expect(reckon(enough({ scale: 'z', older: '2', modern: '1' })).drawsSure).toBe('memory');
+    expect(
+      reckon(enough({ draw: 'measured', trains: '2', running: '1 A', standing: '50 mA', moving: '2' })).drawsSure,
+    ).toBeUndefined();
   });
 
   test('spells grow with the evening', () => {
@@ -239,5 +259,29 @@ describe('"Which supply goes on which unit?"', () => {
     expect(shares[0]).toBeGreaterThan(0.5);
     expect([shares[1], shares[3]]).toEqual([0.5, 0.5]);
     near((shares[0] ?? 0) + (shares[2] ?? 0), 1, 1e-12);
+  });
+
+  test('a crossing is told moment by moment, with no current below nothing and all of it within what the side can do', () => {
+    const { crossings } = placeSupplies(told(texts(TO_WHICH_SUPPLY, 'higher-rails-to-command-station')));
+    const [crossing] = crossings;
+    if (crossing === undefined) throw new Error('no crossing');
+    const rows = crossingRows(crossing);
+    expect(rows.map(({ moment }) => moment)).toEqual(['idle', 'loaded', 'near-busy', 'far-busy']);
+    const pushed = rows.flatMap(({ push }) => (push === undefined ? [] : [push]));
+    expect(pushed.length).toBeGreaterThan(0);
+    for (const { step, pulse, takeOver, carries } of pushed) {
+      expect(step).toBeGreaterThan(0);
+      for (const { from, to } of [pulse, takeOver, carries]) {
+        expect(from).toBeGreaterThanOrEqual(0);
+        expect(to).toBeGreaterThanOrEqual(from);
+      }
+    }
+  });
+
+  test('a part that has too little even in the best arrangement is said', () => {
+    expect(placeSupplies(pair({ 'one-amps': '5 A', moving: '2' })).stillShort).toBe(false);
+    const few = placeSupplies(pair({ 'one-amps': '0.5 A', 'two-amps': '0.5 A', moving: '8' }));
+    expect(few.arrangements[0]?.stages.some(({ judgement }) => judgement.verdict === 'short')).toBe(true);
+    expect(few.stillShort).toBe(true);
   });
 });

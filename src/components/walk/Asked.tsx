@@ -69,7 +69,7 @@ export function Asked({ id, words, context, say, language, cautions, Picture, on
 function ToGo({ context, say }: Pick<Props, 'context' | 'say'>) {
   const [left, setLeft] = useState<number | undefined>(undefined);
   useEffect(() => {
-    const timer = setTimeout(() => setLeft(Math.max(1, Math.round(questionsToGo(context)))), 60);
+    const timer = setTimeout(() => setLeft(questionsToGo(context)), 60);
     return () => clearTimeout(timer);
   }, [context]);
   return (

@@ -1,8 +1,7 @@
 // The two ends: solved, or handed on with what speaks for each cause that is left.
 import type { Answer } from '../../engine/index.ts';
-import { evidence } from '../../engine/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { compiledFor, stepOf } from '../../wizards/put-it-right/index.ts';
+import { handedOn, stepOf } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../planning/frame/index.ts';
 import { WithFix } from './Fix.tsx';
 import type { WalkParts } from './parts.ts';
@@ -36,8 +35,6 @@ export function Solved(props: WalkParts & { readonly context: WalkContext }) {
   );
 }
 
-const MOST_CAUSES = 6;
-
 export function HandedOn({
   context,
   checks,
@@ -51,7 +48,7 @@ export function HandedOn({
   readonly onStart: (fixClass: string) => void;
 }) {
   const step = stepOf(context);
-  const left = evidence(compiledFor(context.complaint), context.answers, context.tried).slice(0, MOST_CAUSES);
+  const left = handedOn(context);
   const because = step.kind === 'hand-on' ? step.because : 'nothing-separates';
   const told = (answers: readonly Answer[]): string =>
     answers.map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`).join('; ');

@@ -1,12 +1,8 @@
 // What is still possible, and what was ruled out by which answer.
-import { posterior } from '../../engine/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { compiledFor } from '../../wizards/put-it-right/index.ts';
+import { possibleNow } from '../../wizards/put-it-right/index.ts';
 import type { WalkParts } from './parts.ts';
 import type { WalkWords } from './words.ts';
-
-const MOST_SHOWN = 5;
-const LEAST_SHOWN = 0.015;
 
 export function Possible({
   context,
@@ -15,10 +11,7 @@ export function Possible({
   numbers,
   home,
 }: WalkParts & { readonly context: WalkContext; readonly checks: WalkWords['checks'] }) {
-  const { findings, ruledOut } = posterior(compiledFor(context.complaint), context.answers, context.tried);
-  const possible = findings.filter(({ chance }) => chance >= LEAST_SHOWN);
-  const shown = possible.slice(0, MOST_SHOWN);
-  const rest = possible.length - shown.length;
+  const { shown, more, ruledOut } = possibleNow(context);
   return (
     <section class="part">
       <h2 class="h3">{say('walk-possible')}</h2>
@@ -33,7 +26,7 @@ export function Possible({
           </li>
         ))}
       </ul>
-      {rest > 0 && <p class="small">{say('walk-rest', { n: rest })}</p>}
+      {more > 0 && <p class="small">{say('walk-rest', { n: more })}</p>}
       {ruledOut.length > 0 && (
         <details>
           <summary>{say('walk-ruled-out')}</summary>

@@ -16,4 +16,4 @@ export { crossingSkew } from './skew.ts';
 export type { BridgingTime, GapMovement, Rake, RakeTime, WheelBridge } from './time.ts';
 export { bridgingTime, GAP_WIDTH, gapMovement, rakeTime, wheelBridge } from './time.ts';
 export type { CrossingAdviceId, WithheldAdvice } from './verdict.ts';
-export { CROSSING_ADVICE } from './verdict.ts';
+export { CROSSING_ADVICE, largestPush } from './verdict.ts';

@@ -145,7 +145,8 @@ const NO_ADVICE: { readonly advice: CrossingAdvice[]; readonly withheld: Withhel
   withheld: [],
 };
 
-function largestPush(pushes: readonly CrossingPush[]): CrossingPush | undefined {
+/** The direction with the largest step, where either side may be the higher. */
+export function largestPush(pushes: readonly CrossingPush[]): CrossingPush | undefined {
   return pushes.length === 0 ? undefined : pushes.reduce((a, b) => (b.step.span.to > a.step.span.to ? b : a));
 }
 

@@ -7,5 +7,7 @@ export { nextStep } from './diagnosis.ts';
 export { questionsLeft } from './left.ts';
 export type { CheckRow, ComplaintRow, FaultModel, FaultRow, LikelihoodWord, Precondition, Tool } from './model.ts';
 export { SOMETHING_ELSE, TOOLS } from './model.ts';
-export type { Answer } from './posterior.ts';
+export type { HowOften } from './often.ts';
+export { howOften, WORTH_SHOWING } from './often.ts';
+export type { Answer, Evidence, Posterior } from './posterior.ts';
 export { evidence, posterior } from './posterior.ts';

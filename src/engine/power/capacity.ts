@@ -65,6 +65,16 @@ export function capacity(supply: Supply, stage: Stage, reserve = RESERVE): Capac
   };
 }
 
+/** The usable current at the best factor, amperes, where it differs enough from the usual one to be told. */
+export const betterAtBest = ({ usable, usableAtBest }: Capacity): number | undefined =>
+  usableAtBest > usable + 0.005 ? usableAtBest : undefined;
+
+/** What one more ampere on the supply's label adds to the usable current, amperes >= 0. */
+export function worthOfOneAmpere(supply: Supply, stage: Stage): number {
+  const more = capacity({ ...supply, amps: supply.amps + 1 }, stage);
+  return Math.max(0, more.usable - capacity(supply, stage).usable);
+}
+
 /** Current that a supply can put on the track through a stage that would pass any amount, amperes, never below 0. */
 export function trackCurrent(supply: Supply, stage: Stage, acFactor: number = AC_FACTOR.usual): number {
   if (supply.kind === 'ac') return Math.max(0, supply.amps / acFactor - stage.ownUse);

@@ -219,6 +219,16 @@ export function histogram(distribution: Distribution, width: number): Bar[] {
   }));
 }
 
+/** The same bars in at most `most` rows (whole number >= 1), neighbours taken together. */
+export function gather(bars: readonly Bar[], most: number): Bar[] {
+  const per = Math.max(1, Math.ceil(bars.length / most));
+  return Array.from({ length: Math.ceil(bars.length / per) }, (_, i) => {
+    const part = bars.slice(i * per, (i + 1) * per);
+    const from = part[0]?.from ?? 0;
+    return { from, to: part.at(-1)?.to ?? from, probability: part.reduce((sum, bar) => sum + bar.probability, 0) };
+  });
+}
+
 /** Mean of a draw, amperes. */
 export function meanOf(draw: Draw): number {
   return draw.kind === 'even'

@@ -112,5 +112,8 @@ export const STORED_ENERGY_INRUSH = 0.275;
 /** Own use of a command station by what hangs on it, amperes. from-memory; the bare one is left to the reserve. */
 export const OWN_USE = { bare: 0, handhelds: 0.2, many: 0.5 } as const;
 
+/** What a unit that tells nothing may take for itself all the same, amperes: to see whether it would matter. Source: from-memory. */
+export const OWN_USE_DOUBT = 0.3;
+
 /** Own use of a booster, amperes (middle of 0.03-0.15 A). from-memory. */
 export const BOOSTER_OWN_USE = 0.09;

@@ -80,6 +80,18 @@ const SOURCES_OF: Readonly<Record<Sureness, readonly string[]>> = {
   memory: ['from-memory'],
 };
 
+/** The least sure of what the draws of these trains rest on; undefined where all were measured. */
+export function drawsSure({ trains }: Pick<Fleet, 'trains'>, scale: Scale): Sureness | undefined {
+  const { modernSure, olderSure } = DRAWS[scale];
+  const used = trains.flatMap(({ kind }) => {
+    if (kind === 'measured') return [];
+    return kind.startsWith('older') ? [olderSure] : [modernSure];
+  });
+  return LEAST_SURE_FIRST.find((sure) => used.includes(sure));
+}
+
+const LEAST_SURE_FIRST: readonly Sureness[] = ['memory', 'practice', 'sourced'];
+
 /** How a figure of the draw (mean, 95 % point, largest; amperes) came about. Measured trains need no source but the person. */
 export function demandWorking(fleet: Fleet, scale: Scale, value: number): Working {
   const { modernSure, olderSure } = DRAWS[scale];

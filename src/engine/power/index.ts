@@ -1,16 +1,17 @@
 // What this room lets out.
 export type { Capacity, RailSetting, Stage, Supply, TripReach } from './capacity.ts';
-export { capacity, MODEL_SUPPLY_LIMIT, RESERVE, tripReach } from './capacity.ts';
+export { betterAtBest, capacity, MODEL_SUPPLY_LIMIT, RESERVE, tripReach, worthOfOneAmpere } from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';
-export { chanceAbove, histogram, summarise } from './demand.ts';
+export { chanceAbove, gather, histogram, summarise } from './demand.ts';
 export { evenness } from './districts.ts';
 export type { Scale, Sureness } from './draws.ts';
-export { BOOSTER_OWN_USE, DRAWS, OWN_USE } from './draws.ts';
+export { BOOSTER_OWN_USE, DRAWS, OWN_USE, OWN_USE_DOUBT } from './draws.ts';
 export type { Fleet } from './fleet.ts';
 export {
   countedTrains,
   demandWorking,
   districtLoad,
+  drawsSure,
   largestMoving,
   measuredTrains,
   moreTrains,
@@ -20,10 +21,18 @@ export {
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
 export type { RailFinding, RailVoltage } from './rail-voltage.ts';
-export { judgeRails, railVoltage, SCALE_RANGE, TRACK_LIMITS } from './rail-voltage.ts';
+export { judgedVolts, judgeRails, railVoltage, SCALE_RANGE, sags, TRACK_LIMITS } from './rail-voltage.ts';
 export type { Remedy } from './remedies.ts';
 export { firstThatReaches, remedies } from './remedies.ts';
-export type { DistrictLoad, Judgement, RuleResult, Verdict } from './rules.ts';
-export { atLeast, judge, spellsPerEvening, worstVerdict } from './rules.ts';
-export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
-export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepSize } from './supplies.ts';
+export type { DistrictLoad, Judgement, OverloadOften, RuleResult, Verdict } from './rules.ts';
+export {
+  atLeast,
+  eveningsBetween,
+  judge,
+  overloadOften,
+  spellsCount,
+  spellsPerEvening,
+  worstVerdict,
+} from './rules.ts';
+export type { Arrangement, LoadedStage, NamedSupply, Placed, StepFinding } from './supplies.ts';
+export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';

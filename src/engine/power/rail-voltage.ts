@@ -95,3 +95,10 @@ export function judgeRails(voltage: RailVoltage, scale: Scale): RailFinding {
   if (high > range.to) return 'above-range';
   return low < range.from ? 'slow' : 'in-range';
 }
+
+/** The volts that a finding speaks of: the low end under load for what is too low, else the high end without load. */
+export const judgedVolts = (finding: RailFinding, { idle, loaded }: RailVoltage): number =>
+  finding === 'slow' || finding === 'too-low' ? loaded.from : idle.to;
+
+/** Whether rails fall enough under load for both numbers to be told: half of the last digit a person reads, volts. */
+export const sags = ({ idle, loaded }: RailVoltage): boolean => idle.to - loaded.from >= 0.05;

@@ -133,6 +133,26 @@ export function spellsPerEvening(chance: number, eveningHours: number, spellSeco
   return (chance * eveningHours * 3600) / spellSeconds;
 }
 
+/** How often an overload comes, as a person would say it. `strained`: it hardly ever does, but too little is left. */
+export type OverloadOften = 'always' | 'often' | 'once' | 'rare' | 'strained';
+
+/** Where the words for it change: share of moments, and spells an evening. Source: own-derivation. */
+const OFTEN = { always: 0.25, often: 1.5, once: 0.67, rare: 0.05 } as const;
+
+/** How often, from the chance of an overload at any moment (0 to 1) and the spells in an evening (>= 0). */
+export function overloadOften(chance: number, spells: number): OverloadOften {
+  if (chance > OFTEN.always) return 'always';
+  if (spells >= OFTEN.often) return 'often';
+  if (spells > OFTEN.once) return 'once';
+  return spells > OFTEN.rare ? 'rare' : 'strained';
+}
+
+/** Whether so many spells an evening (>= 0) are worth a word. */
+export const spellsCount = (spells: number): boolean => spells >= OFTEN.rare;
+
+/** Evenings from one spell to the next, where an evening has so many (>= 0); a thousand million where it has none. */
+export const eveningsBetween = (spells: number): number => 1 / Math.max(spells, 1e-9);
+
 export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
   return VERDICTS.find((verdict) => verdicts.includes(verdict)) ?? 'ample';
 }

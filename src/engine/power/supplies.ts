@@ -127,8 +127,19 @@ export function stepSize(step: Span): number {
   return Math.max(Math.abs(step.from), Math.abs(step.to));
 }
 
+/** Which stands higher at the gap, or whether both count as level. */
+export type StepFinding = 'level' | 'station-higher' | 'booster-higher';
+
+/** What a step (volts, booster less command station) comes to. `stepLimit`: the largest that counts as level, volts >= 0. */
+export function stepFinding(step: Span, stepLimit = STEP_LIMIT): StepFinding {
+  if (isLevel(step, stepLimit)) return 'level';
+  return step.to >= -step.from ? 'booster-higher' : 'station-higher';
+}
+
+const isLevel = (step: Span, stepLimit: number): boolean => stepSize(step) <= stepLimit + 1e-9;
+
 function compare(a: Arrangement, b: Arrangement, stepLimit: number): number {
-  const within = (one: Arrangement): boolean => stepSize(one.step) <= stepLimit + 1e-9;
+  const within = (one: Arrangement): boolean => isLevel(one.step, stepLimit);
   return (
     Number(b.permitted) - Number(a.permitted) ||
     Number(within(b)) - Number(within(a)) ||

@@ -1,4 +1,4 @@
 // What this room lets out.
 export { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from './flow.ts';
 export type { Conclusion, Power, Reckoning } from './result.ts';
-export { buys, conclude, reckon, verdictAtOwnUse } from './result.ts';
+export { conclude, reckon } from './result.ts';

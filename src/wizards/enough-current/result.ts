@@ -6,6 +6,7 @@ import type {
   Fleet,
   Judgement,
   LabelFinding,
+  OverloadOften,
   RailFinding,
   RailVoltage,
   Remedy,
@@ -13,24 +14,32 @@ import type {
   Stage,
   Summary,
   Supply,
+  Sureness,
   TripReach,
   Verdict,
   Working,
 } from '../../engine/index.ts';
 import {
   atLeast,
+  betterAtBest,
   capacity,
   checkLabels,
   districtLoad,
+  drawsSure,
+  eveningsBetween,
   firstThatReaches,
   histogram,
   judge,
+  judgedVolts,
   judgeRails,
   largestMoving,
   moreTrains,
+  OWN_USE_DOUBT,
+  overloadOften,
   plainSum,
   railVoltage,
   remedies,
+  spellsCount,
   spellsPerEvening,
   summarise,
   trainCount,
@@ -51,19 +60,37 @@ export interface Reckoning {
   readonly stage: Stage;
   readonly assumptions: readonly Assumption[];
   readonly plainSum: Working;
+  /** What the usual draws rest on, the least sure of them; undefined where all trains were measured. */
+  readonly drawsSure: Sureness | undefined;
   /** Present once the supply's label is known. */
   readonly power: Power | undefined;
+  /** The verdict with the own use that a silent unit may have, amperes, where that would change it. */
+  readonly ownUseDoubt: { readonly amps: number; readonly verdict: Verdict } | undefined;
 }
 
 export interface Power {
   readonly supply: Supply;
   readonly capacity: Capacity;
+  /** Usable current with the best factor of an a.c. supply, amperes, where it is worth a word. */
+  readonly usableAtBest: number | undefined;
   readonly judgement: Judgement;
+  /** Share of moments within the usable current. */
+  readonly inside: number;
+  /** Stretches of overload in an evening, evenings from one to the next, and how often that is in words. */
   readonly spells: number;
+  readonly evenings: number;
+  readonly often: OverloadOften;
+  readonly spellsCount: boolean;
   readonly trip: TripReach;
   /** Undefined while it is not known how the rail voltage comes about. */
   readonly rails:
-    | { readonly voltage: RailVoltage; readonly finding: RailFinding; readonly certain: RailFinding }
+    | {
+        readonly voltage: RailVoltage;
+        readonly finding: RailFinding;
+        readonly certain: RailFinding;
+        /** The volts that the finding speaks of. */
+        readonly volts: number;
+      }
     | undefined;
 }
 
@@ -78,6 +105,10 @@ export function reckon(answers: Answers): Reckoning {
   const load = districtLoad(fleet);
   const summary = summarise(load.distribution);
   const eveningHours = reader.evening();
+  const known =
+    supply === undefined
+      ? undefined
+      : power(supply, stage, load, scale, eveningHours, reader.rails('unit') !== undefined);
   return {
     scale,
     fleet,
@@ -90,11 +121,16 @@ export function reckon(answers: Answers): Reckoning {
     stage,
     assumptions: reader.assumptions,
     plainSum: plainSum(fleet),
-    power:
-      supply === undefined
-        ? undefined
-        : power(supply, stage, load, scale, eveningHours, reader.rails('unit') !== undefined),
+    drawsSure: drawsSure(fleet, scale),
+    power: known,
+    ownUseDoubt: known === undefined ? undefined : ownUseDoubt(load, stage, known),
   };
+}
+
+function ownUseDoubt(load: DistrictLoad, stage: Stage, { supply, judgement }: Power): Reckoning['ownUseDoubt'] {
+  if (stage.ownUse !== 0) return undefined;
+  const { verdict } = judge(load, capacity(supply, { ...stage, ownUse: OWN_USE_DOUBT }));
+  return verdict === judgement.verdict ? undefined : { amps: OWN_USE_DOUBT, verdict };
 }
 
 function power(
@@ -109,14 +145,21 @@ function power(
   const judgement = judge(load, able);
   const voltage = railVoltage(supply, stage.rails);
   const lowest: RailVoltage = { idle: { from: voltage.idle.from, to: voltage.idle.from }, loaded: voltage.loaded };
+  const spells = spellsPerEvening(judgement.aboveHard, eveningHours);
+  const finding = judgeRails(voltage, scale);
   return {
     supply,
     capacity: able,
+    usableAtBest: betterAtBest(able),
     judgement,
-    spells: spellsPerEvening(judgement.aboveHard, eveningHours),
+    inside: 1 - judgement.aboveUsable,
+    spells,
+    evenings: eveningsBetween(spells),
+    often: overloadOften(judgement.aboveHard, spells),
+    spellsCount: spellsCount(spells),
     trip: tripReach(supply, stage),
     rails: railsKnown
-      ? { voltage, finding: judgeRails(voltage, scale), certain: judgeRails(lowest, scale) }
+      ? { voltage, finding, certain: judgeRails(lowest, scale), volts: judgedVolts(finding, voltage) }
       : undefined,
   };
 }
@@ -130,8 +173,10 @@ function barWidth(range: number): number {
 export interface Conclusion {
   readonly outcome: OutcomeId;
   readonly remedies: readonly Remedy[];
+  /** Something must be bought or plugged round, and the labels are not known yet. */
+  readonly labelsWanted: boolean;
   readonly chosen: Remedy | undefined;
-  /** Most that may move at once with all rules kept, and with the everyday rule only. */
+  /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. */
   readonly mayMove: { readonly enough: number; readonly tight: number } | undefined;
   /** How many more of the first kind could be added and moved with the everyday rule kept. */
   readonly more: { readonly kind: string; readonly count: number } | undefined;
@@ -142,7 +187,7 @@ export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
   const { power: now, fleet, stage } = reckoning;
   if (now === undefined) {
     const outcome = reckoning.labels.kind === 'not-permitted' ? 'wrong-supply' : 'read-both-labels';
-    return { outcome, remedies: [], chosen: undefined, mayMove: undefined, more: undefined };
+    return { outcome, remedies: [], labelsWanted: false, chosen: undefined, mayMove: undefined, more: undefined };
   }
   const found = remedies({ fleet, supply: now.supply, stage });
   const kind = fleet.trains[0];
@@ -151,10 +196,11 @@ export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
   return {
     outcome: outcomeOf(reckoning, now, wantsShorts, chosen),
     remedies: found,
+    labelsWanted: reckoning.labels.kind === 'unknown' && found.some(buys),
     chosen,
     mayMove: {
-      enough: largestMoving(fleet, now.capacity, 'enough'),
-      tight: largestMoving(fleet, now.capacity, 'tight'),
+      enough: Math.max(0, largestMoving(fleet, now.capacity, 'enough')),
+      tight: Math.max(0, largestMoving(fleet, now.capacity, 'tight')),
     },
     more: kind === undefined ? undefined : { kind: kind.kind, count: moreTrains(fleet, kind, now.capacity, 'tight') },
   };
@@ -179,10 +225,4 @@ export function buys(remedy: Remedy): boolean {
 
 function onlyPowerUpFails(judgement: Judgement): boolean {
   return !judgement.powerUp.passes && judgement.everyday.passes && judgement.stall.passes && judgement.heat.passes;
-}
-
-/** The verdict at another own use of the unit, to say whether not knowing it matters. */
-export function verdictAtOwnUse(reckoning: Reckoning, ownUse: number): Verdict | undefined {
-  if (reckoning.power === undefined) return undefined;
-  return judge(reckoning.load, capacity(reckoning.power.supply, { ...reckoning.stage, ownUse })).verdict;
 }

@@ -2,7 +2,8 @@
 export type { LeftOut, Told, Walk } from './address.ts';
 export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from './address.ts';
 export type { ComplaintId, FixClass } from './faults/index.ts';
-export { COMPLAINT_IDS, checksFor, FAULT_MODEL } from './faults/index.ts';
+export { COMPLAINT_IDS, FAULT_MODEL } from './faults/index.ts';
+export { causesOf, checksThatTell, handedOn, possibleNow } from './possible.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, secondFault } from './states.ts';
 export { compiledFor, questionsToGo, rowOfCheck, stepOf } from './step.ts';

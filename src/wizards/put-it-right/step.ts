@@ -47,7 +47,8 @@ const ROWS = new Map(FAULT_MODEL.checks.map((check) => [check.id, check]));
 
 export const rowOfCheck = (id: string): CheckRow | undefined => ROWS.get(id);
 
-/** How many questions are left, roughly; not rounded. */
+/** How many questions are left, roughly: a whole number, at least the one that stands there. */
 export function questionsToGo({ complaint, answers, skipped, tools = [], tried }: Known): number {
-  return questionsLeft(compiledFor(complaint), { answers, skipped, tools, setAside: tried });
+  const left = questionsLeft(compiledFor(complaint), { answers, skipped, tools, setAside: tried });
+  return Math.max(1, Math.round(left));
 }

@@ -2,12 +2,16 @@
 import type {
   Arrangement,
   CrossingAdviceId,
+  CrossingMoment,
   CrossingMoments,
   CrossingSide,
+  InPhaseCrossing,
   LoadedStage,
   NamedSupply,
   PlacedSide,
+  Reckoned,
   Scale,
+  Span,
   WithheldAdvice,
 } from '../../engine/index.ts';
 import {
@@ -20,8 +24,9 @@ import {
   crossingOf,
   districtLoad,
   judgeRails,
-  STEP_LIMIT,
+  largestPush,
   STEP_TOO_LARGE,
+  stepFinding,
   stepSize,
   summarise,
   worstVerdict,
@@ -40,6 +45,8 @@ export interface Placement {
   /** Chance that a consumer is in the command station's district. */
   readonly stationShare: number;
   readonly railsKnown: boolean;
+  /** Even in the best arrangement a district has too little. */
+  readonly stillShort: boolean;
   readonly assumptions: readonly Assumption[];
 }
 
@@ -84,9 +91,13 @@ export function placeSupplies(answers: Answers): Placement {
     crossings,
     stationShare,
     railsKnown,
+    stillShort: isShort(arrangements[0]),
     assumptions: reader.assumptions,
   };
 }
+
+const isShort = (best: Arrangement | undefined): boolean =>
+  best?.permitted === true && best.stages.some((one) => !atLeast(one.judgement.verdict, 'tight'));
 
 /** What happens while a train spans the gap: the command station is near, the booster far. */
 function crossingAt(
@@ -113,6 +124,38 @@ function crossingAt(
   };
   return crossingOf(side(0, 'command-station'), side(1, 'booster'));
 }
+
+/** A crossing at one moment: the larger of its two directions, where either side may be the higher. */
+export interface CrossingRow extends Pick<InPhaseCrossing, 'verdict' | 'reasons'> {
+  readonly moment: CrossingMoment;
+  /** Undefined where both sides stand alike. Volts and amperes, none below 0. */
+  readonly push:
+    | {
+        readonly step: number;
+        readonly pulse: Span;
+        readonly takeOver: Span;
+        readonly carries: Span;
+        readonly limit: number;
+      }
+    | undefined;
+}
+
+/** The crossing moment by moment; those that cannot be worked out are left out. */
+export function crossingRows({ moments }: CrossingMoments): CrossingRow[] {
+  return CROSSING_MOMENTS.flatMap((moment): CrossingRow[] => {
+    const result = moments[moment];
+    if (result.kind !== 'crossing') return [];
+    const push = largestPush(result.pushes);
+    const { verdict, reasons } = result;
+    if (push === undefined) return [{ moment, verdict, reasons, push }];
+    const { step, pulse, takeOver, carries, limit } = push;
+    const shown = { step: step.span.to, pulse: flowing(pulse), takeOver: flowing(takeOver), carries: flowing(carries) };
+    return [{ moment, verdict, reasons, push: { ...shown, limit } }];
+  });
+}
+
+// Where either side may be the higher, the low end is a current the other way, and that is the other direction's.
+const flowing = ({ span }: Reckoned): Span => ({ from: Math.max(0, span.from), to: span.to });
 
 /** What to do about a crossing at any of its moments, in the order in which to try it; and what is kept back, with its reason. */
 export function crossingAdvice({ moments }: CrossingMoments): {
@@ -148,7 +191,7 @@ function outcomeOf(
   ) {
     return 'rail-voltage-too-high';
   }
-  if (stepSize(best.step) > STEP_LIMIT + 1e-9) return steppedOutcome(best, stages);
+  if (stepFinding(best.step) !== 'level') return steppedOutcome(best, stages);
   return levelOutcome(arrangements, best);
 }
 

@@ -2,12 +2,14 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Supply } from '../../../src/engine/power/capacity.ts';
 import {
+  betterAtBest,
   capacity,
   MODEL_SUPPLY_LIMIT,
   ratingThatFills,
   trackCurrent,
   tripReach,
   withinModelLimit,
+  worthOfOneAmpere,
 } from '../../../src/engine/power/capacity.ts';
 import { near } from '../../near.ts';
 import { ac, dc, unit } from '../../samples.ts';
@@ -157,5 +159,19 @@ describe('the workings of a capacity', () => {
     expect(working.inputs.find(({ name }) => name === 'stage-limit')?.value).toBe(stage.limit);
     expect(working.inputs.find(({ name }) => name === 'supply-amps')?.value).toBe(supply.amps);
     expect(working.sources.length).toBeGreaterThan(0);
+  });
+});
+
+describe('what is worth telling of a capacity', () => {
+  test('one more ampere is worth nine tenths of one below the limit of the stage, and nothing above it', () => {
+    near(worthOfOneAmpere(dc(2), unit(5)), 0.9, 1e-9);
+    near(worthOfOneAmpere(dc(2), unit(2.5)), 0.45, 1e-9);
+    expect(worthOfOneAmpere(dc(4), unit(3))).toBe(0);
+  });
+
+  test('only an a.c. supply can do better than planned, and only while the stage lets it', () => {
+    expect(betterAtBest(capacity(dc(2), unit(5)))).toBeUndefined();
+    near(betterAtBest(capacity(ac(3), unit(5))) ?? Number.NaN, (0.9 * 3) / 1.6, 1e-9);
+    expect(betterAtBest(capacity(ac(9), unit(3)))).toBeUndefined();
   });
 });

@@ -7,6 +7,7 @@ import {
   demand,
   demandRows,
   even,
+  gather,
   histogram,
   MOST_CONSUMERS,
   meanOf,
@@ -374,5 +375,26 @@ describe('what cannot be reckoned with is refused by name', () => {
 
   test('nothing at all on the track draws nothing', () => {
     expect(summarise(demand({ trains: [], moving: 0, fixed: [] }))).toMatchObject({ mean: 0, p95: 0, most: 0 });
+  });
+});
+
+describe('bars gathered into few rows', () => {
+  const bars = Array.from({ length: 31 }, (_, i) => ({ from: i, to: i + 1, probability: 1 / 31 }));
+
+  test('keep the whole range and every chance', () => {
+    const rows = gather(bars, 14);
+    expect(rows.length).toBeLessThanOrEqual(14);
+    expect([rows[0]?.from, rows.at(-1)?.to]).toEqual([0, 31]);
+    near(
+      rows.reduce((sum, { probability }) => sum + probability, 0),
+      1,
+      1e-12,
+    );
+    expect(rows.slice(1).every(({ from }, i) => from === rows[i]?.to)).toBe(true);
+  });
+
+  test('stay as they are where they are few', () => {
+    expect(gather(bars, 31)).toEqual(bars);
+    expect(gather([], 14)).toEqual([]);
   });
 });

@@ -2,7 +2,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Scale } from '../../../src/engine/power/draws.ts';
 import type { RailVoltage } from '../../../src/engine/power/rail-voltage.ts';
-import { judgeRails, railVoltage, SCALE_RANGE } from '../../../src/engine/power/rail-voltage.ts';
+import { judgedVolts, judgeRails, railVoltage, SCALE_RANGE, sags } from '../../../src/engine/power/rail-voltage.ts';
 import { near } from '../../near.ts';
 import { ac, dc } from '../../samples.ts';
 
@@ -89,5 +89,19 @@ describe('the rails against the scale', () => {
       const { from, to } = SCALE_RANGE[scale];
       expect(judgeRails(at(from, to), scale)).toBe('in-range');
     }
+  });
+});
+
+describe('the volts that are told', () => {
+  test('of rails that are too low the low end under load, of all others the high end without it', () => {
+    expect(judgedVolts('too-low', at(8, 12))).toBe(8);
+    expect(judgedVolts('slow', at(11, 14))).toBe(11);
+    expect(judgedVolts('over-stop', at(18, 23))).toBe(23);
+    expect(judgedVolts('in-range', at(15, 16))).toBe(16);
+  });
+
+  test('two numbers only where they would read differently', () => {
+    expect(sags(at(15, 15.04))).toBe(false);
+    expect(sags(at(14.5, 15))).toBe(true);
   });
 });

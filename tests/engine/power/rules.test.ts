@@ -4,7 +4,16 @@ import type { Capacity } from '../../../src/engine/power/capacity.ts';
 import { capacity } from '../../../src/engine/power/capacity.ts';
 import { demand } from '../../../src/engine/power/demand.ts';
 import type { DistrictLoad, Verdict } from '../../../src/engine/power/rules.ts';
-import { atLeast, judge, spellsPerEvening, VERDICTS, worstVerdict } from '../../../src/engine/power/rules.ts';
+import {
+  atLeast,
+  eveningsBetween,
+  judge,
+  overloadOften,
+  spellsCount,
+  spellsPerEvening,
+  VERDICTS,
+  worstVerdict,
+} from '../../../src/engine/power/rules.ts';
 import { near } from '../../near.ts';
 import { dc, h0, independent, judged, movers, unit, verdictOn } from '../../samples.ts';
 
@@ -142,5 +151,29 @@ describe('the workings of the rules', () => {
     );
     near(judgement.everyday.value, 0.25, 1e-12);
     expect(judgement.everyday.limit).toBe(0.01);
+  });
+});
+
+describe('how often an overload comes', () => {
+  test.each([
+    [0.3, 300, 'always'],
+    [0.25, 300, 'often'],
+    [0.002, 1.5, 'often'],
+    [0.001, 1.49, 'once'],
+    [0.001, 0.67, 'rare'],
+    [0.0001, 0.051, 'rare'],
+    [0.0001, 0.05, 'strained'],
+    [0, 0, 'strained'],
+  ] as const)('a chance of %d and %d spells an evening: %s', (chance, spells, often) => {
+    expect(overloadOften(chance, spells)).toBe(often);
+  });
+
+  test('two spells in five evenings are one in two and a half; none is never', () => {
+    near(eveningsBetween(0.4), 2.5, 1e-12);
+    near(eveningsBetween(0), 1e9, 1);
+  });
+
+  test('one spell in twenty evenings is worth a word', () => {
+    expect([0.05, 0.049].map(spellsCount)).toEqual([true, false]);
   });
 });

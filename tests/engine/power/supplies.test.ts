@@ -1,7 +1,7 @@
 import { describe, expect, test } from 'vitest';
 import { districtLoad } from '../../../src/engine/power/fleet.ts';
 import type { Arrangement, LoadedStage, NamedSupply } from '../../../src/engine/power/supplies.ts';
-import { arrange, MOST_ENUMERATED, stepSize } from '../../../src/engine/power/supplies.ts';
+import { arrange, MOST_ENUMERATED, stepFinding, stepSize } from '../../../src/engine/power/supplies.ts';
 import { near } from '../../near.ts';
 import { h0, unit } from '../../samples.ts';
 
@@ -125,5 +125,18 @@ describe('what cannot be arranged is refused', () => {
   test('fewer supplies than units, or no units', () => {
     expect(() => arrange([supply(15, 3)], [stage(1), stage(1)])).toThrow('1 supplies for 2 stages');
     expect(() => arrange([supply(15, 3)], [])).toThrow(RangeError);
+  });
+});
+
+describe('what a step comes to', () => {
+  test('half a volt either way is level', () => {
+    expect(stepFinding({ from: -0.5, to: 0.5 })).toBe('level');
+    expect(stepFinding({ from: 0, to: 0.51 })).toBe('booster-higher');
+  });
+
+  test('where it goes both ways the larger side counts, and of equal ones the booster', () => {
+    expect(stepFinding({ from: -2, to: 1 })).toBe('station-higher');
+    expect(stepFinding({ from: -1, to: 2 })).toBe('booster-higher');
+    expect(stepFinding({ from: -1, to: 1 })).toBe('booster-higher');
   });
 });

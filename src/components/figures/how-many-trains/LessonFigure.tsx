@@ -9,6 +9,7 @@ import {
   evenness,
   histogram,
   judge,
+  worthOfOneAmpere,
 } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
@@ -114,7 +115,7 @@ function LargerSupply({ say, numbers }: FigureProps) {
   const slider = useSlider({ say, numbers });
   const load = useMemo(() => districtLoad(fleetOf(4, 2, 3)), []);
   const able = capacity(supplyOf(amps), stageOf(limit));
-  const more = capacity(supplyOf(amps + 1), stageOf(limit)).usable - able.usable;
+  const more = worthOfOneAmpere(supplyOf(amps), stageOf(limit));
   return (
     <div class="live two">
       <Drawn
@@ -132,7 +133,7 @@ function LargerSupply({ say, numbers }: FigureProps) {
             usable: numbers.ampsExactly(able.usable),
             by: say(`lesson-by-${able.limitedBy}`),
           })}{' '}
-          {say('lesson-next-supply', { more: numbers.ampsExactly(Math.max(0, more)) })}{' '}
+          {say('lesson-next-supply', { more: numbers.ampsExactly(more) })}{' '}
           {resultLine(judge(load, able), able.usable, { say, numbers })}
         </p>
         {slider(current('supply', 1, 6), 'lesson-supply', amps, setAmps)}

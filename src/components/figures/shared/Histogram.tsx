@@ -1,6 +1,7 @@
 // How often each total current occurs. Horizontal places are per cent, heights pixels: text keeps its size at any width.
 import { ticks } from 'd3-array';
 import type { Bar } from '../../../engine/index.ts';
+import { gather } from '../../../engine/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 
 interface Props {
@@ -17,6 +18,7 @@ interface Props {
 const TOP = 56;
 const HEIGHT = 190;
 const BOTTOM = 46;
+/** Few enough rows to be read aloud. */
 const TABLE_ROWS = 14;
 
 export function Histogram({ bars, usable, hard, title, caption, say, numbers, id }: Props) {
@@ -78,7 +80,7 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
             </tr>
           </thead>
           <tbody>
-            {gathered(bars).map((row) => (
+            {gather(bars, TABLE_ROWS).map((row) => (
               <tr key={row.from}>
                 <td>{say('table-range', { from: numbers.ampsExactly(row.from), to: numbers.ampsExactly(row.to) })}</td>
                 <td>{numbers.share(row.probability)}</td>
@@ -102,16 +104,4 @@ function Mark({ at, row, text, strong = false }: { at: number; row: number; text
       </text>
     </g>
   );
-}
-
-// Few enough rows to be read aloud.
-function gathered(bars: readonly Bar[]): Bar[] {
-  const per = Math.max(1, Math.ceil(bars.length / TABLE_ROWS));
-  const rows: Bar[] = [];
-  for (let i = 0; i < bars.length; i += per) {
-    const part = bars.slice(i, i + per);
-    const from = part[0]?.from ?? 0;
-    rows.push({ from, to: part.at(-1)?.to ?? from, probability: part.reduce((sum, bar) => sum + bar.probability, 0) });
-  }
-  return rows;
 }

@@ -1,9 +1,9 @@
 // The answer to "Is my power enough?": verdict, the draw against what can be planned with, what to do, what else would help.
 import { useMemo } from 'preact/hooks';
 import type { Remedy, RuleResult, Working } from '../../../engine/index.ts';
-import { atLeast, DRAWS, demandWorking } from '../../../engine/index.ts';
+import { atLeast, demandWorking } from '../../../engine/index.ts';
 import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-current/index.ts';
-import { buys, conclude, reckon, verdictAtOwnUse } from '../../../wizards/enough-current/index.ts';
+import { conclude, reckon } from '../../../wizards/enough-current/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
 import { QUESTIONS } from '../../../wizards/planning/index.ts';
 import { Histogram, Slider } from '../../figures/shared/index.ts';
@@ -80,26 +80,30 @@ function headlines(reckoning: Reckoning, conclusion: Conclusion, props: Props): 
   return { headline: headlineOf(reckoning, power, props), lead: leadOf(reckoning, power, conclusion, props) };
 }
 
-function headlineOf({ fleet }: Reckoning, { judgement, spells }: Power, { say, numbers }: Props): string {
-  const { verdict, aboveHard } = judgement;
+function headlineOf(
+  { fleet }: Reckoning,
+  { judgement, spells, evenings, often }: Power,
+  { say, numbers }: Props,
+): string {
+  const { verdict } = judgement;
   const values = {
     moving: fleet.moving,
     spells: numbers.plain(spells, 0),
-    evenings: numbers.plain(1 / Math.max(spells, 1e-9), 0),
+    evenings: numbers.plain(evenings, 0),
   };
-  if (verdict === 'short') return say(shortHeadline(aboveHard, spells), values);
+  if (verdict === 'short') return say(`headline-short-${often}`, values);
   const standing = fleet.moving === 0 && verdict !== 'tight';
   return say(standing ? 'headline-standing-ample' : `headline-${verdict}`, values);
 }
 
 function leadOf(reckoning: Reckoning, power: Power, conclusion: Conclusion, { say, numbers }: Props): string {
-  const { judgement, supply, capacity } = power;
+  const { inside, supply, capacity } = power;
   const { chosen, mayMove, outcome } = conclusion;
   const planned = chosen?.usable.map((amps) => numbers.amps(amps)) ?? [];
   const [here = '', there = ''] = planned;
   return say(`lead-${outcome}`, {
     usable: numbers.ampsExactly(capacity.usable),
-    inside: numbers.share(1 - judgement.aboveUsable),
+    inside: numbers.share(inside),
     coaches: reckoning.fleet.coaches,
     chance: numbers.share(chosen?.aboveHard ?? 0),
     rating: numbers.amps(chosen?.ratings[0] ?? supply.amps),
@@ -109,15 +113,8 @@ function leadOf(reckoning: Reckoning, power: Power, conclusion: Conclusion, { sa
     there,
     each: here,
     districts: planned.length,
-    moving: chosen?.moving ?? Math.max(0, mayMove?.tight ?? 0),
+    moving: chosen?.moving ?? mayMove?.tight ?? 0,
   });
-}
-
-function shortHeadline(aboveHard: number, spells: number): string {
-  if (aboveHard > 0.25) return 'headline-short-always';
-  if (spells >= 1.5) return 'headline-short-often';
-  if (spells > 0.67) return 'headline-short-once';
-  return spells > 0.05 ? 'headline-short-rare' : 'headline-short-strained';
 }
 
 function scaleName(answers: Answers, questions: Props['questions']): string {
@@ -139,16 +136,7 @@ function Assumptions(props: WithReckoning) {
         : `${numbers.amps(power.supply.amps)} ${say(`kind-${power.supply.kind}`)}`,
     limit: numbers.amps(reckoning.stage.limit),
   });
-  const otherOwnUse = 0.3;
-  const otherwise = verdictAtOwnUse(reckoning, otherOwnUse);
-  const ownUseMatters =
-    reckoning.stage.ownUse === 0 && otherwise !== undefined && otherwise !== power?.judgement.verdict;
-  const draws = DRAWS[reckoning.scale];
-  const kinds = fleet.trains.map((group) => group.kind);
-  const sure =
-    kinds.some((kind) => kind.startsWith('older')) && draws.modernSure !== 'memory'
-      ? draws.olderSure
-      : draws.modernSure;
+  const { drawsSure, ownUseDoubt } = reckoning;
   return (
     <details class="assumed">
       <summary>
@@ -156,9 +144,7 @@ function Assumptions(props: WithReckoning) {
       </summary>
       <ul>
         <Assumed assumptions={assumptions} questions={props.questions} say={say} numbers={numbers} />
-        {kinds.some((kind) => kind !== 'measured') && (
-          <li>{say('assumed-draws', { sure: say(`draws-sure-${sure}`) })}</li>
-        )}
+        {drawsSure !== undefined && <li>{say('assumed-draws', { sure: say(`draws-sure-${drawsSure}`) })}</li>}
         {fleet.trains.map((group) => (
           <li key={group.kind}>
             {group.count} {say(`kind-${group.kind}`)}:{' '}
@@ -170,8 +156,13 @@ function Assumptions(props: WithReckoning) {
             </span>
           </li>
         ))}
-        {ownUseMatters && (
-          <li>{say('assumed-own-use', { amps: numbers.amps(otherOwnUse), verdict: say(`verdict-${otherwise}`) })}</li>
+        {ownUseDoubt !== undefined && (
+          <li>
+            {say('assumed-own-use', {
+              amps: numbers.amps(ownUseDoubt.amps),
+              verdict: say(`verdict-${ownUseDoubt.verdict}`),
+            })}
+          </li>
         )}
       </ul>
     </details>
@@ -211,11 +202,9 @@ function Notes({ reckoning, say, numbers }: Pick<WithReckoning, 'reckoning' | 's
   const { power, eveningHours } = reckoning;
   if (power === undefined) return null;
   const { rails, trip, spells } = power;
-  const high =
-    rails?.finding === 'slow' || rails?.finding === 'too-low' ? rails.voltage.loaded.from : rails?.voltage.idle.to;
   return (
     <ul class="notes">
-      {spells >= 0.05 && (
+      {power.spellsCount && (
         <li>
           {say('spells-line', {
             hours: numbers.hours(eveningHours),
@@ -225,7 +214,7 @@ function Notes({ reckoning, say, numbers }: Pick<WithReckoning, 'reckoning' | 's
       )}
       {trip !== 'reached' && <li>{say(`trip-${trip}`)}</li>}
       {rails !== undefined && rails.finding !== 'in-range' && (
-        <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(high ?? 0) })}</li>
+        <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(rails.volts) })}</li>
       )}
     </ul>
   );
@@ -303,11 +292,10 @@ function Remedies({
 }: WithReckoning & { readonly conclusion: Conclusion }) {
   if (conclusion.remedies.length === 0 || reckoning.power === undefined) return null;
   const fine = atLeast(reckoning.power.judgement.verdict, 'enough');
-  const needsLabels = reckoning.labels.kind === 'unknown' && conclusion.remedies.some(buys);
   return (
     <section class="part">
       <h2>{say(fine ? 'remedies-title-fine' : 'remedies-title')}</h2>
-      {needsLabels && <p>{say('labels-unknown-note')}</p>}
+      {conclusion.labelsWanted && <p>{say('labels-unknown-note')}</p>}
       <table class="cards">
         <thead>
           <tr>
@@ -383,13 +371,14 @@ function Details({ conclusion, reckoning, say, numbers, home }: WithReckoning & 
   ];
   const { mayMove, more } = conclusion;
   if (power !== undefined) {
-    const { usable, usableAtBest, hard, working } = power.capacity;
+    const { usable, hard, working } = power.capacity;
+    const { usableAtBest } = power;
     const { everyday } = power.judgement;
     rows.push([say('number-usable'), amps(usable), working], [say('number-hard'), amps(hard), working]);
-    if (usableAtBest > usable + 0.005) rows.push([say('number-usable-best'), amps(usableAtBest), working]);
+    if (usableAtBest !== undefined) rows.push([say('number-usable-best'), amps(usableAtBest), working]);
     if (mayMove !== undefined && reckoning.trains > 0) {
-      rows.push([say('number-may-move'), String(Math.max(0, mayMove.enough)), everyday.working]);
-      rows.push([say('number-may-move-tight'), String(Math.max(0, mayMove.tight)), everyday.working]);
+      rows.push([say('number-may-move'), String(mayMove.enough), everyday.working]);
+      rows.push([say('number-may-move-tight'), String(mayMove.tight), everyday.working]);
     }
     if (more !== undefined) {
       rows.push([say('number-more', { kind: say(`kind-${more.kind}`) }), String(more.count), everyday.working]);

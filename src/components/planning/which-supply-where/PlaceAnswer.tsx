@@ -1,16 +1,9 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
-import type {
-  Arrangement,
-  CrossingMoment,
-  CrossingPush,
-  CrossingResult,
-  NamedSupply,
-  Reckoned,
-} from '../../../engine/index.ts';
-import { atLeast, CROSSING_MOMENTS, STEP_LIMIT, stepSize } from '../../../engine/index.ts';
+import type { Arrangement, NamedSupply, Span } from '../../../engine/index.ts';
+import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
-import type { Placement } from '../../../wizards/which-supply-where/index.ts';
-import { crossingAdvice, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
+import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
+import { crossingAdvice, crossingRows, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
 import type { AnswerProps } from '../frame/index.ts';
 import { Share, Steps, useReckoned, Verify, Workings } from '../frame/index.ts';
@@ -26,8 +19,6 @@ export function PlaceAnswer(props: Props) {
   const { result: placement } = found;
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
-  const best = placement.arrangements[0];
-  const short = best?.permitted === true && best.stages.some((one) => !atLeast(one.judgement.verdict, 'tight'));
   const headline = say(`place-headline-${placement.outcome}`);
   return (
     <>
@@ -37,7 +28,7 @@ export function PlaceAnswer(props: Props) {
         </h1>
         <p class="lead">{fix.lead}</p>
         <p>{fix.because}</p>
-        {short && (
+        {placement.stillShort && (
           <p>
             {say('place-still-short')} <a href={`${home}work-it-out/enough-current/`}>{say('place-enough')}</a>
           </p>
@@ -105,8 +96,8 @@ function Crossing({ placement, say, numbers, home, fixes }: Props & { readonly p
           </tr>
         </thead>
         <tbody>
-          {CROSSING_MOMENTS.map((moment) => (
-            <MomentRow key={moment} moment={moment} result={crossing.moments[moment]} say={say} numbers={numbers} />
+          {crossingRows(crossing).map((row) => (
+            <MomentRow key={row.moment} {...row} say={say} numbers={numbers} />
           ))}
         </tbody>
       </table>
@@ -141,24 +132,14 @@ function Crossing({ placement, say, numbers, home, fixes }: Props & { readonly p
   );
 }
 
-function MomentRow({
-  moment,
-  result,
-  say,
-  numbers,
-}: { readonly moment: CrossingMoment; readonly result: CrossingResult } & Pick<Props, 'say' | 'numbers'>) {
-  if (result.kind !== 'crossing') return null;
-  const push = result.pushes.reduce<CrossingPush | undefined>(
-    (worst, one) => (worst === undefined || one.step.span.to > worst.step.span.to ? one : worst),
-    undefined,
-  );
-  const range = (value: Reckoned | undefined): string => {
-    if (value === undefined) return numbers.ampsExactly(0);
-    const [from, to] = [numbers.amps(Math.max(0, value.span.from)), numbers.amps(value.span.to)];
+function MomentRow({ moment, verdict, reasons, push, say, numbers }: CrossingRow & Pick<Props, 'say' | 'numbers'>) {
+  const range = (span: Span | undefined): string => {
+    if (span === undefined) return numbers.ampsExactly(0);
+    const [from, to] = [numbers.amps(span.from), numbers.amps(span.to)];
     return from === to ? from : say('table-range', { from, to });
   };
   const cells = [
-    ['step', push === undefined ? numbers.volts(0) : numbers.volts(push.step.span.to)],
+    ['step', numbers.volts(push?.step ?? 0)],
     ['pulse', range(push?.pulse)],
     ['over', range(push?.takeOver)],
     [
@@ -175,8 +156,8 @@ function MomentRow({
         </td>
       ))}
       <td data-label={say('verdict-column')}>
-        <span class={`tag ${CROSSING_TAGS[result.verdict]}`}>{say(`across-verdict-${result.verdict}`)}</span>{' '}
-        {result.reasons.map((reason) => say(`across-reason-${reason}`)).join(' ')}
+        <span class={`tag ${CROSSING_TAGS[verdict]}`}>{say(`across-verdict-${verdict}`)}</span>{' '}
+        {reasons.map((reason) => say(`across-reason-${reason}`)).join(' ')}
       </td>
     </tr>
   );
@@ -217,7 +198,7 @@ function ArrangementCard({ arrangement, supplies, railsKnown, best, say, numbers
               ) : (
                 <p class="num">
                   {railsKnown &&
-                    `${idle.to - loaded.from < 0.05 ? say('place-rails-one', { idle: numbers.volts(idle.to) }) : say('place-rails', { loaded: numbers.volts(loaded.from), idle: numbers.volts(idle.to) })} · `}
+                    `${sags(placed.rails) ? say('place-rails', { loaded: numbers.volts(loaded.from), idle: numbers.volts(idle.to) }) : say('place-rails-one', { idle: numbers.volts(idle.to) })} · `}
                   {say('place-usable', { amps: numbers.ampsExactly(placed.capacity.usable) })} ·{' '}
                   {say('place-strain', { share: numbers.share(placed.judgement.aboveUsable) })}{' '}
                   <span class={`tag ${placed.judgement.verdict}`}>{say(`verdict-${placed.judgement.verdict}`)}</span>
@@ -244,7 +225,9 @@ function stepSentence(
 ): string {
   if (!railsKnown) return say('place-step-unknown');
   const { step } = arrangement;
-  if (stepSize(step) <= STEP_LIMIT + 1e-9) return say('place-step-level', { volts: numbers.volts(STEP_LIMIT) });
-  const boosterHigher = step.to >= -step.from;
-  return say(boosterHigher ? 'place-step-booster' : 'place-step-station', { volts: numbers.volts(stepSize(step)) });
+  const finding = stepFinding(step);
+  if (finding === 'level') return say('place-step-level', { volts: numbers.volts(STEP_LIMIT) });
+  return say(finding === 'booster-higher' ? 'place-step-booster' : 'place-step-station', {
+    volts: numbers.volts(stepSize(step)),
+  });
 }

@@ -1,0 +1,34 @@
+// What the pages list of a complaint: its causes, the checks that tell them apart, and what is still possible on the way.
+import { describe, expect, test } from 'vitest';
+import { NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address.ts';
+import { COMPLAINT_IDS } from '../../src/wizards/put-it-right/faults/index.ts';
+import { causesOf, checksThatTell, handedOn, possibleNow } from '../../src/wizards/put-it-right/possible.ts';
+
+const WORDS = ['common', 'sometimes', 'rare'];
+
+describe.each(COMPLAINT_IDS)('the list of "%s"', (complaint) => {
+  test('names each cause once, the likeliest first', () => {
+    const causes = causesOf(complaint);
+    expect(new Set(causes.map(({ id }) => id)).size).toBe(causes.length);
+    const order = causes.map(({ often }) => WORDS.indexOf(often));
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+    expect(order[0]).toBe(0);
+  });
+
+  test('has a check for most of its causes, and no check that tells none of them', () => {
+    const ids = new Set(causesOf(complaint).map(({ id }) => id));
+    const checks = checksThatTell(complaint);
+    expect(checks.length).toBeGreaterThan(0);
+    expect(checks.filter(({ when }) => !Object.keys(when).some((id) => ids.has(id)))).toEqual([]);
+  });
+
+  test('before any answer at most five repairs are shown, and the rest is counted', () => {
+    const { context } = replayWalk(complaint, NOTHING_TOLD);
+    const { shown, more, ruledOut } = possibleNow(context);
+    expect(shown.length).toBeLessThanOrEqual(5);
+    expect(shown.every(({ chance }, i) => chance >= 0.015 && chance <= (shown[i - 1]?.chance ?? 1))).toBe(true);
+    expect(more).toBeGreaterThanOrEqual(0);
+    expect(ruledOut).toEqual([]);
+    expect(handedOn(context).length).toBeLessThanOrEqual(6);
+  });
+});
