@@ -1,16 +1,17 @@
 import { describe, expect, test } from 'vitest';
 import { seeded } from '../../src/engine/random.ts';
-import type { TableFault } from '../../src/engine/table/faults.ts';
-import { TABLE_FAULTS } from '../../src/engine/table/faults.ts';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
-import { makeLayout } from '../../src/engine/table/layout.ts';
-import { across, bridged, empty, LAMP_OHMS, meterReads } from '../../src/engine/table/meter.ts';
+import { meterReads } from '../../src/engine/table/meter.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import { repaired, TABLE_REPAIRS } from '../../src/engine/table/repair.ts';
 import { CHECKS } from '../../src/wizards/put-it-right/faults/fitting.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
-import { answerCheck, TABLE_CHECKS } from './answers.ts';
-import { benchCase, showsAs } from './complaints.ts';
+import { answerCheck, TABLE_CHECKS } from './answers/index.ts';
+import { caseOf, showsAs } from './complaints.ts';
+import type { TableFault } from './injection.ts';
+import { TABLE_FAULTS } from './injection.ts';
+import { across, bridged, empty, LAMP_OHMS } from './instruments.ts';
+import { makeLayout } from './layouts.ts';
+import { repaired, TABLE_REPAIRS } from './repair.ts';
 
 const SEEDS = [1, 2, 3, 4, 5, 6];
 
@@ -28,7 +29,7 @@ const cases: Case[] = TABLE_FAULTS.flatMap((fault) => {
   const complaints = FAULT_MODEL.complaints.filter(({ priors }) => (priors[fault] ?? 0) > 0);
   for (const seed of SEEDS) {
     for (const { id: complaint } of complaints) {
-      const layout = benchCase(fault, complaint, seeded(seed));
+      const layout = caseOf(fault, complaint, seeded(seed));
       if (layout !== undefined) return [{ fault, complaint, layout }];
     }
   }
@@ -72,7 +73,7 @@ describe('What the virtual layout answers', () => {
     const layout = makeLayout(seeded(1));
     expect(answerCheck(layout, 'stops-at-gap', 'no-such-check')).toBeUndefined();
     expect(answerCheck(layout, 'no-such-complaint', 'two-lamps')).toBeUndefined();
-    expect(benchCase('feed-missing', 'no-such-complaint', seeded(1))).toBeUndefined();
+    expect(caseOf('feed-missing', 'no-such-complaint', seeded(1))).toBeUndefined();
   });
 });
 
@@ -119,7 +120,7 @@ describe('The meter across a gap whose rails are reversed', () => {
     return { same: read(GAP.same), diagonal: read(GAP.diagonal), rail: idleVolts(layout, 0) };
   }
 
-  const reversed = SEEDS.flatMap((seed) => benchCase('feed-reversed', 'trips-at-gap', seeded(seed)) ?? []);
+  const reversed = SEEDS.flatMap((seed) => caseOf('feed-reversed', 'trips-at-gap', seeded(seed)) ?? []);
 
   test('shows clearly more on the same rail than on the diagonal, and on no layout the other way round', () => {
     expect(reversed.length).toBeGreaterThan(3);

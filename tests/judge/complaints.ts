@@ -1,29 +1,19 @@
 // With what a person would come who has this virtual layout on the table: what they have met, and the complaint that it makes.
 
 import { DRAWS } from '../../src/engine/power/draws.ts';
-import type { TableFault } from '../../src/engine/table/faults.ts';
-import { inject } from '../../src/engine/table/faults.ts';
 import type { PieceId, TableLayout } from '../../src/engine/table/layout.ts';
-import { makeLayout } from '../../src/engine/table/layout.ts';
-import { coinTest } from '../../src/engine/table/meter.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import type { VehicleKind } from '../../src/engine/table/observe.ts';
-import type { SceneOrder, Shutdown } from '../../src/engine/table/trouble.ts';
-import {
-  atRest,
-  crossed,
-  drops,
-  restState,
-  shutdown,
-  stoodAcross,
-  stoodIn,
-  thrown,
-  volts,
-} from '../../src/engine/table/trouble.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import type { TableFault } from './injection.ts';
+import { inject } from './injection.ts';
+import { coinTest } from './instruments.ts';
+import { makeLayout } from './layouts.ts';
+import type { VehicleKind } from './observation.ts';
+import type { SceneOrder, Shutdown } from './scenes.ts';
+import { atRest, crossed, drops, restState, shutdown, stoodAcross, stoodIn, thrown, volts } from './scenes.ts';
 
 /** What a check is asked about: the layout, and what the person came with. */
-export interface Asked {
+export interface Situation {
   readonly layout: TableLayout;
   readonly complaint: ComplaintId;
 }
@@ -31,7 +21,7 @@ export interface Asked {
 export const NEW_PIECES = ['new-gap', 'new-mid', 'new-far'] as const;
 
 /** The first time a unit goes off, as the person of this complaint has met it; undefined where none does. */
-export function shutdownOf({ layout, complaint }: Asked): Shutdown | undefined {
+export function shutdownOf({ layout, complaint }: Situation): Shutdown | undefined {
   return shutdown(layout, SCENES_OF[complaint]).found;
 }
 
@@ -219,7 +209,7 @@ function known(layout: TableLayout): TableLayout {
  * A layout with this fault in it, out of which a person would come with this complaint; undefined where the circuit does not show it
  * so. A joined path that trips at switching on has its polarity reversed as well: in phase it shows nothing there.
  */
-export function benchCase(fault: TableFault, complaint: string, random: () => number): TableLayout | undefined {
+export function caseOf(fault: TableFault, complaint: string, random: () => number): TableLayout | undefined {
   const reversedToo = complaint === 'trips-at-power-on' && JOINED.includes(fault);
   const swapped = complaint === 'shuts-down-after-swap' ? ({ lastChange: 'supply-or-unit' } as const) : {};
   const wrong = inject(makeLayout(random), fault, random, {

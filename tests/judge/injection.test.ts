@@ -3,10 +3,10 @@
 import { mkdirSync, writeFileSync } from 'node:fs';
 import { beforeAll, describe, expect, test } from 'vitest';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
-import type { TableFault } from '../../src/engine/table/faults.ts';
-import { TABLE_FAULTS } from '../../src/engine/table/faults.ts';
-import type { Walked } from './injected.ts';
-import { allInjected, confusion, endsWell, questionsAt, share, summary, WITHOUT_METER, walk } from './injected.ts';
+import type { TableFault } from './injection.ts';
+import { TABLE_FAULTS } from './injection.ts';
+import type { Walked } from './walks.ts';
+import { allInjected, confusion, endsWell, questionsAt, share, summary, WITHOUT_METER, walk } from './walks.ts';
 
 const LAYOUTS = 20;
 

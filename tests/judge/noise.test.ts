@@ -1,8 +1,8 @@
 // People misread, mistype and guess: one answer in ten is wrong, whatever is asked, except what is dangerous now.
 import { beforeAll, describe, expect, test } from 'vitest';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
-import type { Walked } from './injected.ts';
-import { allInjected, endsWell, share, summary, WITHOUT_METER, walk } from './injected.ts';
+import type { Walked } from './walks.ts';
+import { allInjected, endsWell, share, summary, WITHOUT_METER, walk } from './walks.ts';
 
 const LAYOUTS = 10;
 const WRONG = 0.1;

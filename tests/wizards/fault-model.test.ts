@@ -4,7 +4,7 @@ import type { CheckRow } from '../../src/engine/diagnosis/model.ts';
 import { SOMETHING_ELSE, WORD_CHANCE } from '../../src/engine/diagnosis/model.ts';
 import { COMPLAINTS } from '../../src/wizards/put-it-right/faults/complaints.ts';
 import type { FaultId } from '../../src/wizards/put-it-right/faults/faults.ts';
-import { CHECKS, checksFor } from '../../src/wizards/put-it-right/faults/fitting.ts';
+import { CHECKS, checksAsked } from '../../src/wizards/put-it-right/faults/fitting.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { CheckId } from '../../src/wizards/put-it-right/faults/rows.ts';
 
@@ -118,24 +118,24 @@ describe('The fault model', () => {
   });
 
   test.each(COMPLAINTS)('can tell causes of unlike repairs apart in $id', ({ id, priors }) => {
-    const alike = rivals(priors).filter(([one, other]) => mostApart(checksFor(id), one, other) < 0.4);
+    const alike = rivals(priors).filter(([one, other]) => mostApart(checksAsked(id), one, other) < 0.4);
     expect(alike).toEqual([]);
   });
 
   test.each(COMPLAINTS)('can do so without a meter, though less well, in $id', ({ id, priors }) => {
-    const without = checksFor(id).filter(({ tool }) => tool !== 'multimeter');
+    const without = checksAsked(id).filter(({ tool }) => tool !== 'multimeter');
     const alike = rivals(priors).filter(([one, other]) => mostApart(without, one, other) < 0.3);
     expect(alike).toEqual([]);
   });
 
   test('asks every check somewhere, and danger always', () => {
-    const asked = COMPLAINTS.map(({ id }) => checksFor(id).map((check) => check.id));
+    const asked = COMPLAINTS.map(({ id }) => checksAsked(id).map((check) => check.id));
     expect(CHECKS.filter(({ id }) => !asked.some((ids) => ids.includes(id)))).toEqual([]);
     for (const ids of asked) expect(ids[0]).toBe('danger-now');
   });
 
   test('asks nothing of the far part’s unit before that part is connected', () => {
-    const asked = checksFor('still-runs-past-gap').map(({ id }) => id);
+    const asked = checksAsked('still-runs-past-gap').map(({ id }) => id);
     for (const id of ['booster-lamp', 'pull-control-cable', 'two-lamps', 'meter-output'])
       expect(asked).not.toContain(id);
     expect(asked).toContain('jumper-test');

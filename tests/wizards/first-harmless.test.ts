@@ -4,13 +4,13 @@ import type { NextStep } from '../../src/engine/diagnosis/diagnosis.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Answer } from '../../src/engine/diagnosis/posterior.ts';
 import { posterior } from '../../src/engine/diagnosis/posterior.ts';
-import type { TableFault } from '../../src/engine/table/faults.ts';
-import { TABLE_FAULTS } from '../../src/engine/table/faults.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { compiledFor, stepOf } from '../../src/wizards/put-it-right/step.ts';
-import { answerCheck } from '../judge/answers.ts';
-import type { Injected, Walked } from '../judge/injected.ts';
-import { allInjected, classOf, injected, WITHOUT_METER, walk } from '../judge/injected.ts';
+import { answerCheck } from '../judge/answers/index.ts';
+import type { TableFault } from '../judge/injection.ts';
+import { TABLE_FAULTS } from '../judge/injection.ts';
+import type { Injected, Walked } from '../judge/walks.ts';
+import { allInjected, classOf, injected, WITHOUT_METER, walk } from '../judge/walks.ts';
 
 const HARMS = Object.entries(FAULT_MODEL.harms ?? {});
 const RISKY = new Set(HARMS.flatMap(([, faults]) => faults));

@@ -5,14 +5,14 @@ import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Told } from '../../src/wizards/put-it-right/address.ts';
 import { CANNOT, NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address.ts';
 import { ACTS, ACTS_OF, FORBIDS } from '../../src/wizards/put-it-right/faults/acts.ts';
-import { CHECKS, checksFor } from '../../src/wizards/put-it-right/faults/fitting.ts';
+import { CHECKS, checksAsked } from '../../src/wizards/put-it-right/faults/fitting.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { CheckId, ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 import { wordsOf } from '../content/folder.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const actsOf = (check: string): readonly string[] => FAULT_MODEL.checks.find(({ id }) => id === check)?.acts ?? [];
-const offered = (complaint: ComplaintId): string[] => checksFor(complaint).map(({ id }) => id);
+const offered = (complaint: ComplaintId): string[] => checksAsked(complaint).map(({ id }) => id);
 
 const FIRST_LINES = new Map(wordsOf('en', 'complaints').map(({ id, data }) => [id, data['first']]));
 
@@ -34,7 +34,7 @@ describe('What the first line of a complaint forbids', () => {
 
   test.each(COMPLAINT_IDS)('%s: no check that is offered there does it', (complaint) => {
     for (const { act, until } of FORBIDS[complaint]) {
-      for (const { id, acts = [], needs } of checksFor(complaint)) {
+      for (const { id, acts = [], needs } of checksAsked(complaint)) {
         if (!acts.includes(act)) continue;
         if (until === undefined) expect.fail(`${id} ${act}`);
         expect(needs, `${id} ${act}`).toContain(until);

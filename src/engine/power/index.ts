@@ -21,7 +21,7 @@ export {
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
 export type { RailFinding, RailVoltage } from './rail-voltage.ts';
-export { judgedVolts, judgeRails, railVoltage, SCALE_RANGE, sags, TRACK_LIMITS } from './rail-voltage.ts';
+export { judgedVolts, judgeRails, railVoltage, sags, TRACK_LIMITS } from './rail-voltage.ts';
 export type { Remedy } from './remedies.ts';
 export { firstThatReaches, remedies } from './remedies.ts';
 export type { DistrictLoad, Judgement, OverloadOften, RuleResult, Verdict } from './rules.ts';

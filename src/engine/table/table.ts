@@ -9,8 +9,6 @@ import { railNode, solveMoment, stageState } from './moment.ts';
 import type { CarState, Placed, TableEvent } from './protection.ts';
 import { carState, feltAmps, pieceVolts, run, worldOf } from './protection.ts';
 import { touches } from './route.ts';
-import type { UnitLamp } from './trouble.ts';
-import { lampOf } from './trouble.ts';
 
 export type { Moment, StageState, Traffic, World } from './moment.ts';
 export { idleVolts } from './moment.ts';
@@ -39,27 +37,27 @@ export function step({ layout, world }: TableRun, seconds: number): TableRun {
 }
 
 /** Sets the throttle of a vehicle, -1 to 1. */
-export function throttle(bench: TableRun, car: number, drive: number): TableRun {
-  const cars = bench.world.cars.map((one, i) =>
+export function throttle(table: TableRun, car: number, drive: number): TableRun {
+  const cars = table.world.cars.map((one, i) =>
     i === car ? { ...one, drive: Math.max(-1, Math.min(1, drive)) } : one,
   );
-  return { ...bench, world: { ...bench.world, cars } };
+  return { ...table, world: { ...table.world, cars } };
 }
 
 /** Moves a vehicle by hand, as a slider does: its front to `front` metres. */
-export function moveTo(bench: TableRun, car: number, front: number): TableRun {
-  const cars = bench.world.cars.map((one, i) => (i === car ? { ...one, front, speed: 0, darkFrom: front } : one));
-  return { ...bench, world: { ...bench.world, cars } };
+export function moveTo(table: TableRun, car: number, front: number): TableRun {
+  const cars = table.world.cars.map((one, i) => (i === car ? { ...one, front, speed: 0, darkFrom: front } : one));
+  return { ...table, world: { ...table.world, cars } };
 }
 
 /** Throws a switch: the layout with something changed, while it runs. */
-export function rewire(bench: TableRun, change: (layout: TableLayout) => TableLayout): TableRun {
-  return { ...bench, layout: change(bench.layout) };
+export function rewire(table: TableRun, change: (layout: TableLayout) => TableLayout): TableRun {
+  return { ...table, layout: change(table.layout) };
 }
 
 /** The button of a unit that tripped. */
-export function resetStage(bench: TableRun, stage: StageIndex): TableRun {
-  const [first, second] = bench.world.stages;
+export function resetStage(table: TableRun, stage: StageIndex): TableRun {
+  const [first, second] = table.world.stages;
   const ready = {
     mode: 'ready',
     until: Number.POSITIVE_INFINITY,
@@ -68,7 +66,7 @@ export function resetStage(bench: TableRun, stage: StageIndex): TableRun {
   } as const;
   const stages =
     stage === 0 ? ([{ ...first, ...ready }, second] as const) : ([first, { ...second, ...ready }] as const);
-  return { ...bench, world: { ...bench.world, stages } };
+  return { ...table, world: { ...table.world, stages } };
 }
 
 export interface Snapshot {
@@ -133,4 +131,14 @@ export function snapshot({ layout, world }: TableRun, probes?: readonly [Place, 
   };
   if (probes === undefined) return shown;
   return { ...shown, meter: { kind: layout.meter.kind, ...meterReads(layout, world, ...probes) } };
+}
+
+export type UnitLamp = 'ready' | 'fault' | 'no-signal' | 'off' | 'starting';
+
+/** What the lamp of a unit tells; one that holds its level without a signal knows nothing of it. */
+export function lampOf(state: StageState, withoutSignal: 'muted' | 'holds'): UnitLamp {
+  if (state === 'no-power') return 'off';
+  if (state === 'resetting') return 'starting';
+  if (state === 'tripped' || state === 'hot' || state === 'fault') return 'fault';
+  return state === 'no-signal' && withoutSignal === 'muted' ? 'no-signal' : 'ready';
 }

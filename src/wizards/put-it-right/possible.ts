@@ -2,7 +2,7 @@
 import type { CheckRow, Evidence, HowOften, Posterior } from '../../engine/index.ts';
 import { evidence, howOften, posterior, WORTH_SHOWING } from '../../engine/index.ts';
 import type { ComplaintId } from './faults/index.ts';
-import { checksFor, FAULT_MODEL } from './faults/index.ts';
+import { checksAsked, FAULT_MODEL } from './faults/index.ts';
 import type { WalkContext } from './states.ts';
 import { compiledFor } from './step.ts';
 
@@ -28,7 +28,7 @@ export function causesOf(complaint: ComplaintId): CauseOf[] {
 /** The checks of a complaint that tell at least one of its causes from the others. */
 export function checksThatTell(complaint: ComplaintId): readonly CheckRow[] {
   const known = new Set(causesOf(complaint).map(({ id }) => id));
-  return checksFor(complaint).filter(({ when }) => Object.keys(when).some((id) => known.has(id)));
+  return checksAsked(complaint).filter(({ when }) => Object.keys(when).some((id) => known.has(id)));
 }
 
 const MOST_SHOWN = 5;

@@ -1,19 +1,14 @@
 import { describe, expect, test } from 'vitest';
 import { seeded } from '../../../src/engine/random.ts';
-import { inject, TABLE_FAULTS } from '../../../src/engine/table/faults.ts';
 import type { StageIndex, TableLayout, TableStage, TableSupply } from '../../../src/engine/table/layout.ts';
-import { makeLayout, TABLE_PIECES } from '../../../src/engine/table/layout.ts';
-import {
-  across,
-  bridged,
-  coinTest,
-  gapLamps,
-  LAMP_OHMS,
-  loadTest,
-  meterReads,
-  ohmsBetween,
-} from '../../../src/engine/table/meter.ts';
+import { TABLE_PIECES } from '../../../src/engine/table/layout.ts';
+import { meterReads } from '../../../src/engine/table/meter.ts';
 import { idleVolts } from '../../../src/engine/table/moment.ts';
+import { run, worldOf } from '../../../src/engine/table/protection.ts';
+import { moveTo, snapshot, startTable, step, throttle } from '../../../src/engine/table/table.ts';
+import { inject, TABLE_FAULTS } from '../../judge/injection.ts';
+import { across, bridged, coinTest, gapLamps, LAMP_OHMS, loadTest, ohmsBetween } from '../../judge/instruments.ts';
+import { makeLayout } from '../../judge/layouts.ts';
 import {
   bothRails,
   coachInUnfedPart,
@@ -24,10 +19,8 @@ import {
   runsIntoUnfed,
   standAcross,
   swappedWires,
-} from '../../../src/engine/table/observe.ts';
-import { run, worldOf } from '../../../src/engine/table/protection.ts';
-import { moveTo, snapshot, startTable, step, throttle } from '../../../src/engine/table/table.ts';
-import { atRest, crossed, evening, throughLoop } from '../../../src/engine/table/trouble.ts';
+} from '../../judge/observation.ts';
+import { atRest, crossed, evening, throughLoop } from '../../judge/scenes.ts';
 import { near } from '../../near.ts';
 
 const SEEDS = Array.from({ length: 40 }, (_, i) => 101 + 7 * i);
@@ -274,7 +267,7 @@ describe('A second path', () => {
 
 describe('Unequal rail volts in phase', () => {
   // Two stages on one mathematical loop: the locomotive is the only resistance worth naming.
-  const bench = (high: number, low: number, contact: number, load: number): TableLayout => {
+  const table = (high: number, low: number, contact: number, load: number): TableLayout => {
     const layout = floating(healthy(3));
     const plain = { ohms: 1e-4, ownUse: 0, trip: 50, continuous: 50 };
     const strong = { amps: 100, volts: 40, ohms: 0.01, continuous: 100 };
@@ -317,7 +310,7 @@ describe('Unequal rail volts in phase', () => {
   test.each(cases)(
     '%d V against %d V through %d ohms and a load of %d A: %d A taken over, lower rails at %d V',
     (high, low, ohms, load, amps, link) => {
-      const layout = bench(high, low, ohms, load);
+      const layout = table(high, low, ohms, load);
       const { ran } = standAcross(layout, 'locomotive', 'main', 0.01);
       near(ran.moment.plus.stageAmps[1], amps, 0.06, 'taken over');
       near(ran.moment.plus.linkVolts[0], link, 0.06, 'lower link');
@@ -326,7 +319,7 @@ describe('Unequal rail volts in phase', () => {
   );
 
   test('one unit passes its limit by what it takes over, and then the other gets both loads: cascade', () => {
-    const layout = bench(18, 15, 0.3, 2);
+    const layout = table(18, 15, 0.3, 2);
     const busy = {
       ...layout,
       consumers: [
@@ -383,10 +376,10 @@ describe('A booster that is off', () => {
     });
     const { locomotive } = silent.vehicles;
     for (const dcRunning of [true, false]) {
-      const bench = startTable(silent, [
+      const table = startTable(silent, [
         { vehicle: { ...locomotive, dcRunning }, route: 'main', front: 0.6, drive: 0 },
       ]);
-      expect((step(bench, 1).world.cars[0]?.front ?? 0) > 0.7).toBe(dcRunning);
+      expect((step(table, 1).world.cars[0]?.front ?? 0) > 0.7).toBe(dcRunning);
     }
   });
 });
@@ -572,14 +565,14 @@ describe('Playing with the layout', () => {
 
   test('backward it drives as well as forward', () => {
     const layout = healthy(21);
-    const bench = startTable(layout, [{ vehicle: layout.vehicles.locomotive, route: 'main', front: 0.4, drive: -1 }]);
-    expect(step(bench, 4).world.cars[0]?.front ?? 0).toBeLessThan(-0.1);
+    const table = startTable(layout, [{ vehicle: layout.vehicles.locomotive, route: 'main', front: 0.4, drive: -1 }]);
+    expect(step(table, 4).world.cars[0]?.front ?? 0).toBeLessThan(-0.1);
   });
 
   test('a snapshot has volts for every piece, and what flows into a vehicle on one side flows out on the other', () => {
     for (const layout of layouts()) {
-      const bench = startTable(layout, [{ vehicle: layout.vehicles.long, route: 'main', front: 0.13, drive: 1 }]);
-      const { rails, cars, meter } = snapshot(bench, bothRails('old-gap'));
+      const table = startTable(layout, [{ vehicle: layout.vehicles.long, route: 'main', front: 0.13, drive: 1 }]);
+      const { rails, cars, meter } = snapshot(table, bothRails('old-gap'));
       expect(rails.map(({ piece }) => piece)).toEqual([...TABLE_PIECES]);
       const sum = (cars[0]?.pickUps ?? []).reduce((total, { amps }) => total + amps, 0);
       near(sum, 0, 1e-4, 'sum of pick-up currents');

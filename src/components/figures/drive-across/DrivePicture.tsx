@@ -403,7 +403,7 @@ function Unit({ stage, frame, say, numbers, onReset }: UnitProps) {
   const lamp = now?.lamp ?? 'off';
   const side = stage === 0 ? 'a' : 'b';
   const volts = stage === 0 ? frame.settings.voltsA : frame.settings.voltsB;
-  const tripped = frame.bench.world.stages[stage].mode === 'tripped';
+  const tripped = frame.table.world.stages[stage].mode === 'tripped';
   return (
     <div class={`unit ${side}`}>
       <p>

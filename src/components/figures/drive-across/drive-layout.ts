@@ -107,7 +107,7 @@ export const DRIVE_TRIP = 3;
 export const DRIVE_RETRY = 3;
 /** A unit or supply protects itself when lifted this far above its own volts. Source: from-memory. */
 const LIFTED = 1.3;
-/** What a stage takes for itself of its supply's volts; as the bench has it. */
+/** What a stage takes for itself of its supply's volts; as the table has it. */
 const STAGE_TAKES = 1;
 const CAPACITOR = 0.47e-6;
 /** Length of the stretch that nobody feeds, metres. */

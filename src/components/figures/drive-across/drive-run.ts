@@ -1,4 +1,4 @@
-// A drive across the gap in time: the bench, what is read off it, and what happened since the train came where it is.
+// A drive across the gap in time: the table, what is read off it, and what happened since the train came where it is.
 import type { Place, Snapshot, StageIndex, TableRail, TableRun } from '../../../engine/index.ts';
 import { moveTo, resetStage, rewire, snapshot, startTable, step, throttle } from '../../../engine/index.ts';
 import type { DriveSettings } from './drive-layout.ts';
@@ -21,7 +21,7 @@ export interface Tripped {
 export interface DriveFrame {
   readonly settings: DriveSettings;
   readonly probes: readonly [Place, Place];
-  readonly bench: TableRun;
+  readonly table: TableRun;
   readonly shot: Snapshot;
   readonly where: Where;
   /** What was too much on each stage when it was last looked at. */
@@ -54,50 +54,50 @@ const START_PROBES = [PLACES['b-upper'], PLACES['b-lower']] as const;
 export function beginDrive(settings: DriveSettings, probes: DriveFrame['probes'] = START_PROBES): DriveFrame {
   const layout = layoutOf(settings);
   const placed = { vehicle: vehicleOf(settings), route: 'main', front: frontRange(settings).least, drive: 0 } as const;
-  const bench = step(startTable(layout, [placed]), INSTANT);
-  const shot = snapshot(bench, probes);
+  const table = step(startTable(layout, [placed]), INSTANT);
+  const shot = snapshot(table, probes);
   const none = [undefined, undefined] as const;
-  return watch({ settings, probes, bench, shot, where: whereIs(shot, 'a'), strain: none, trips: none });
+  return watch({ settings, probes, table, shot, where: whereIs(shot, 'a'), strain: none, trips: none });
 }
 
 /** Throws a switch or moves a slider while everything runs. */
 export function rewireDrive(frame: DriveFrame, settings: DriveSettings): DriveFrame {
-  const wired = rewire(frame.bench, () => layoutOf(settings));
+  const wired = rewire(frame.table, () => layoutOf(settings));
   const vehicle = vehicleOf(settings);
   const cars = wired.world.cars.map((car) => ({ ...car, vehicle }));
-  const bench = { ...wired, world: { ...wired.world, cars } };
+  const table = { ...wired, world: { ...wired.world, cars } };
   const { least, most } = frontRange(settings);
   const front = Math.min(most, Math.max(least, frontOf(frame)));
-  const changed = { ...frame, settings, bench: moveTo(bench, 0, front) };
-  return forget(observe(changed, step(changed.bench, INSTANT)));
+  const changed = { ...frame, settings, table: moveTo(table, 0, front) };
+  return forget(observe(changed, step(changed.table, INSTANT)));
 }
 
 /** Moves the train by hand: its front to `front` metres from the gap. */
 export function placeTrain(frame: DriveFrame, front: number): DriveFrame {
   const { least, most } = frontRange(frame.settings);
-  const moved = moveTo(throttle(frame.bench, 0, 0), 0, Math.min(most, Math.max(least, front)));
+  const moved = moveTo(throttle(frame.table, 0, 0), 0, Math.min(most, Math.max(least, front)));
   return observe(frame, step(moved, INSTANT));
 }
 
 /** Starts it: 1 towards B, -1 towards A, 0 stops it. */
 export function driveTrain(frame: DriveFrame, way: -1 | 0 | 1): DriveFrame {
-  return observe(frame, step(throttle(frame.bench, 0, SLOWLY * way), INSTANT));
+  return observe(frame, step(throttle(frame.table, 0, SLOWLY * way), INSTANT));
 }
 
 export function holdProbes(frame: DriveFrame, probes: DriveFrame['probes']): DriveFrame {
-  return { ...frame, probes, shot: snapshot(frame.bench, probes) };
+  return { ...frame, probes, shot: snapshot(frame.table, probes) };
 }
 
 /** The reset button of a stage. */
 export function resetDrive(frame: DriveFrame, stage: StageIndex): DriveFrame {
-  return observe(frame, step(resetStage(frame.bench, stage), INSTANT));
+  return observe(frame, step(resetStage(frame.table, stage), INSTANT));
 }
 
 /** Lets `seconds` pass; the train stops at the ends of what is seen. */
 export function passTime(frame: DriveFrame, seconds: number): DriveFrame {
   let later = frame;
   for (let left = seconds; left > 1e-9; left -= SUB_STEP) {
-    const next = step(later.bench, Math.min(left, SUB_STEP));
+    const next = step(later.table, Math.min(left, SUB_STEP));
     later = observe(later, next, left > SUB_STEP);
   }
   const { least, most } = frontRange(frame.settings);
@@ -109,8 +109,8 @@ export function passTime(frame: DriveFrame, seconds: number): DriveFrame {
 }
 
 /** True while something is under way that time will change. */
-export function isUnderWay({ bench }: DriveFrame): boolean {
-  const { stages, supplies, cars } = bench.world;
+export function isUnderWay({ table }: DriveFrame): boolean {
+  const { stages, supplies, cars } = table.world;
   const known = (time: number): boolean => !Number.isNaN(time);
   return (
     stages.some(({ mode, overSince, lowSince }) => mode !== 'ready' || known(overSince) || known(lowSince)) ||
@@ -119,30 +119,30 @@ export function isUnderWay({ bench }: DriveFrame): boolean {
   );
 }
 
-export const frontOf = ({ bench }: DriveFrame): number => bench.world.cars[0]?.front ?? 0;
+export const frontOf = ({ table }: DriveFrame): number => table.world.cars[0]?.front ?? 0;
 
-export function wayOf({ bench }: DriveFrame): -1 | 0 | 1 {
-  const way = Math.sign(bench.world.cars[0]?.drive ?? 0);
+export function wayOf({ table }: DriveFrame): -1 | 0 | 1 {
+  const way = Math.sign(table.world.cars[0]?.drive ?? 0);
   if (way === 0) return 0;
   return way > 0 ? 1 : -1;
 }
 
-// What a new state of the bench adds; between two looks only the signs of trouble are needed, not the meter.
-function observe(frame: DriveFrame, bench: TableRun, passing = false): DriveFrame {
-  const shot = passing ? snapshot(bench) : snapshot(bench, frame.probes);
+// What a new state of the table adds; between two looks only the signs of trouble are needed, not the meter.
+function observe(frame: DriveFrame, table: TableRun, passing = false): DriveFrame {
+  const shot = passing ? snapshot(table) : snapshot(table, frame.probes);
   const where = whereIs(shot, frame.where);
   const trips = [0, 1].map((stage) => {
-    const event = bench.events.some((one) => one.kind === 'trip' && one.stage === stage);
+    const event = table.events.some((one) => one.kind === 'trip' && one.stage === stage);
     return event ? (frame.strain[stage] ?? frame.trips[stage]) : frame.trips[stage];
   });
-  const seen = { ...frame, bench, shot, where, trips: [trips[0], trips[1]] as const };
+  const seen = { ...frame, table, shot, where, trips: [trips[0], trips[1]] as const };
   return where === frame.where ? watch(seen) : watch(forget(seen));
 }
 
 // A stage that has come back is not spoken of any more once the train is somewhere else.
 function forget(frame: DriveFrame): DriveFrame {
   const kept = ([0, 1] as const).map((stage) =>
-    frame.bench.world.stages[stage].mode === 'ready' ? undefined : frame.trips[stage],
+    frame.table.world.stages[stage].mode === 'ready' ? undefined : frame.trips[stage],
   );
   return { ...frame, trips: [kept[0], kept[1]] };
 }
@@ -152,10 +152,10 @@ function watch(frame: DriveFrame): DriveFrame {
   return { ...frame, strain: [strain[0], strain[1]] };
 }
 
-function strainOf({ shot, bench, where }: DriveFrame, stage: StageIndex): Tripped | undefined {
-  const cause = causeOf(bench, shot, stage);
-  if (cause === undefined || bench.world.stages[stage].mode !== 'ready') return undefined;
-  const lifted = { ...bench, world: { ...bench.world, cars: [] } };
+function strainOf({ shot, table, where }: DriveFrame, stage: StageIndex): Tripped | undefined {
+  const cause = causeOf(table, shot, stage);
+  if (cause === undefined || table.world.stages[stage].mode !== 'ready') return undefined;
+  const lifted = { ...table, world: { ...table.world, cars: [] } };
   const byTrain = causeOf(lifted, snapshot(lifted), stage) === undefined;
   return { cause, where, byTrain, amps: shot.stages[stage]?.amps ?? 0 };
 }

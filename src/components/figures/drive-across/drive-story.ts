@@ -1,4 +1,4 @@
-// What a drive across the gap comes to, as sentences: keys of the words and their values, read off the bench.
+// What a drive across the gap comes to, as sentences: keys of the words and their values, read off the table.
 import type { StageIndex } from '../../../engine/index.ts';
 import type { Numbers, Values } from '../../words/index.ts';
 import { DRIVE_RETRY, DRIVE_TRIP } from './drive-layout.ts';
@@ -30,9 +30,9 @@ export function tell(frame: DriveFrame, numbers: Numbers): Told[] {
 }
 
 // A trip is spoken of while it lasts, and where it happened also while the stage tries again.
-function isWorthAWord({ trips, where, bench }: DriveFrame, stage: StageIndex): boolean {
+function isWorthAWord({ trips, where, table }: DriveFrame, stage: StageIndex): boolean {
   const trip = trips[stage];
-  return trip !== undefined && (trip.where === where || bench.world.stages[stage].mode !== 'ready');
+  return trip !== undefined && (trip.where === where || table.world.stages[stage].mode !== 'ready');
 }
 
 function tellStrain({ shot }: DriveFrame, numbers: Numbers): Told[] {

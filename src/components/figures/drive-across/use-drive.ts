@@ -45,7 +45,7 @@ export function useDrive(
     return () => watcher.disconnect();
   }, [figure]);
   const runs = seen && isUnderWay(frame);
-  const moves = frame.bench.world.cars.some(({ speed }) => speed !== 0);
+  const moves = frame.table.world.cars.some(({ speed }) => speed !== 0);
   useEffect(() => {
     if (!runs) return;
     last.current = performance.now();

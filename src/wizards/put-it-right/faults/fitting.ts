@@ -88,5 +88,5 @@ export function checksOn(complaint: ComplaintId): readonly CheckRow[] {
 const shownFirst = ({ until }: Forbidden) => (until === undefined ? [] : [until]);
 
 /** The checks that are asked with a complaint, in their order. */
-export const checksFor = (complaint: ComplaintId): readonly CheckRow[] =>
+export const checksAsked = (complaint: ComplaintId): readonly CheckRow[] =>
   checksOn(complaint).filter(({ withheld = false }) => !withheld);

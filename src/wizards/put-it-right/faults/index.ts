@@ -7,7 +7,7 @@ import { HARMS } from './harms.ts';
 import type { ComplaintId } from './rows.ts';
 
 export type { FaultId, FixClass } from './faults.ts';
-export { BEFORE_FEEDING, CHECKS, checksFor, checksOn } from './fitting.ts';
+export { BEFORE_FEEDING, CHECKS, checksAsked, checksOn } from './fitting.ts';
 export type { CheckId, ComplaintId } from './rows.ts';
 
 export const FAULT_MODEL: FaultModel = { faults: FAULTS, checks: CHECKS, complaints: COMPLAINTS, harms: HARMS };

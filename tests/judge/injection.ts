@@ -1,6 +1,6 @@
 // Faults put into the virtual layout, each as the wire, rail, unit or vehicle that it is.
 
-import { DRAWS } from '../power/index.ts';
+import { DRAWS } from '../../src/engine/power/index.ts';
 import type {
   PieceId,
   StageIndex,
@@ -12,90 +12,35 @@ import type {
   TableStage,
   TableSupply,
   TableVehicle,
-} from './layout.ts';
-import { GAPPED, makeTrain, partOf } from './layout.ts';
-import { across, bridged } from './meter.ts';
-import { idleVolts } from './moment.ts';
-import { swappedWires } from './observe.ts';
+} from '../../src/engine/table/layout.ts';
+import { GAPPED, partOf } from '../../src/engine/table/layout.ts';
+import { idleVolts } from '../../src/engine/table/moment.ts';
+import type { FaultId } from '../../src/wizards/put-it-right/faults/index.ts';
+import { across, bridged } from './instruments.ts';
+import { makeTrain } from './layouts.ts';
+import { swappedWires } from './observation.ts';
 
-/** Faults that the circuit can express. */
-export const TABLE_FAULTS = [
-  'feed-missing',
-  'feed-wire-broken',
-  'wrong-output',
-  'booster-off',
-  'stop-active',
-  'turnout-routing',
-  'link-missing',
-  'link-wrong-socket',
-  'link-faulty',
-  'suppressor',
-  'two-sources',
-  'booster-role',
-  'wrong-format',
-  'one-rail',
-  'forgotten-path',
-  'old-feeder-left',
-  'gap-closed',
-  'shared-wire',
-  'leftover-wiring',
-  'feed-reversed',
-  'link-inverted',
-  'supplies-swapped',
-  'unlike-supplies',
-  'low-setting',
-  'skew',
-  'no-reference',
-  'cutout-mismatch',
-  'overload-total',
-  'stage-limit',
-  'overload-district',
-  'supply-limit',
-  'supply-hiccup',
-  'binding-locomotive',
-  'lamps',
-  'inrush',
-  'stage-heat',
-  'supply-heat',
-  'mains-sag',
-  'thin-wire',
-  'few-feeds',
-  'loose-joiner',
-  'dead-joint',
-  'dirty',
-  'joint-step',
-  'long-dead-gap',
-  'pickup',
-  'address',
-  'wheelset-short',
-  'wheelset-at-turnouts',
-  'metal-bodies',
-  'high-trip',
-  'slow-trip',
-  'breaker-setting',
-  'loop-not-isolated',
-  'loop-too-short',
-  'loop-no-device',
-  'reverser-grading',
-  'two-auto-reversers',
-  'reverse-route',
-  'live-frog',
-  'wheel-bridges-frog',
-  'frog-cross-district',
-  'metal-across',
-  'moving-contact',
-  'leak',
-  'wet-ballast',
-  'crossed-feeder',
-  'detector-drop',
-  'wrong-supply-kind',
-  'supply-defect',
-  'stage-defect',
-  'stored-energy',
-  'still-straddling',
-  'already-fed',
-] as const;
-export type TableFault = (typeof TABLE_FAULTS)[number];
+/** Faults that the circuit of the virtual layout cannot express, each with its reason. */
+const NOT_ON_THE_TABLE = {
+  'unsafe-heat': 'nothing of the table smokes or smells; danger is asked before everything',
+  'long-bus': 'the table has no length of wire on which a signal is reflected',
+  'hidden-common': 'a path over the mains earth shows between cases, which are no part of the circuit',
+  'stage-order': 'the two stages and their breakers are one stage each on the table',
+  'analogue-mode': 'a decoder is told or not told to run on direct current, it does not lose its setting',
+  'program-bridge': 'the programming track is an output and no piece of track',
+  'sagging-accessories': 'the table has no accessories',
+  'accessory-reset': 'the table has no accessories',
+  'accessory-supply-weak': 'the table has no accessories',
+  'accessory-address': 'the table has no accessories',
+  'accessory-wiring': 'the table has no accessories',
+  'accessory-polarity': 'the table has no accessories',
+  'detector-false': 'the table has no bus on which a detector reports',
+  'into-control-bus': 'the control bus is a plug in a socket, not a pair of wires',
+  'socket-damaged': 'a worn socket shows only when it is moved, and the table stands still',
+} as const satisfies Readonly<Partial<Record<FaultId, string>>>;
+
+/** A fault that the circuit can express. */
+export type TableFault = Exclude<FaultId, keyof typeof NOT_ON_THE_TABLE>;
 
 /**
  * The layout with one fault in it. Shape: a layout, an id and a seeded generator in, a new layout out; the layout given is left
@@ -267,7 +212,7 @@ const turnoutSet = (layout: TableLayout, thrown: boolean): TableLayout => ({
 
 const single = ({ pickUps }: TableVehicle): Partial<TableVehicle> => ({ pickUps: pickUps.slice(0, 2) });
 
-const INJECTIONS: Readonly<Record<TableFault, Injection>> = {
+const INJECTIONS = {
   'feed-missing': ({ layout }) => track(feedersWith(layout, ofNew, () => ({ state: 'missing' }))),
   'feed-wire-broken': ({ layout, random }) => {
     const rail = random() < 0.5 ? 'a' : 'b';
@@ -515,4 +460,9 @@ const INJECTIONS: Readonly<Record<TableFault, Injection>> = {
   'stored-energy': ({ layout }) => ({ ...layout, usual: 'stored' }),
   'still-straddling': ({ layout }) => ({ ...layout, usual: 'rake' }),
   'already-fed': ({ layout }) => layout,
-};
+} as const satisfies Readonly<Record<TableFault, Injection>>;
+
+const isTableFault = (id: string): id is TableFault => Object.hasOwn(INJECTIONS, id);
+
+/** Every fault that the circuit can express. */
+export const TABLE_FAULTS: readonly TableFault[] = Object.keys(INJECTIONS).filter(isTableFault);

@@ -4,15 +4,15 @@ import type { Tool } from '../../src/engine/diagnosis/model.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Answer } from '../../src/engine/diagnosis/posterior.ts';
 import { seeded } from '../../src/engine/random.ts';
-import type { TableFault } from '../../src/engine/table/faults.ts';
-import { TABLE_FAULTS } from '../../src/engine/table/faults.ts';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
-import { repaired } from '../../src/engine/table/repair.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 import { stepOf } from '../../src/wizards/put-it-right/step.ts';
-import { answerCheck } from './answers.ts';
-import { benchCase, showsAs } from './complaints.ts';
+import { answerCheck } from './answers/index.ts';
+import { caseOf, showsAs } from './complaints.ts';
+import type { TableFault } from './injection.ts';
+import { TABLE_FAULTS } from './injection.ts';
+import { repaired } from './repair.ts';
 
 const CLASS_OF = new Map(FAULT_MODEL.faults.map(({ id, fixClass }) => [id, fixClass]));
 const PRIORS = new Map(FAULT_MODEL.complaints.map(({ id, priors }) => [id, priors]));
@@ -36,7 +36,7 @@ export interface Injected {
 export function injected(fault: TableFault, seed: number): Injected | undefined {
   const shown = COMPLAINT_IDS.flatMap((complaint) => {
     const share = PRIORS.get(complaint)?.[fault] ?? 0;
-    const layout = share > 0 ? benchCase(fault, complaint, seeded(seed)) : undefined;
+    const layout = share > 0 ? caseOf(fault, complaint, seeded(seed)) : undefined;
     return layout === undefined ? [] : [{ fault, seed, complaint, layout, share }];
   });
   const total = shown.reduce((sum, { share }) => sum + share, 0);

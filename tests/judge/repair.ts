@@ -1,6 +1,6 @@
 // What a repair does to the virtual layout: each mends what its steps tell a person to mend, and leaves everything else.
 
-import { DRAWS } from '../power/index.ts';
+import { DRAWS } from '../../src/engine/power/index.ts';
 import type {
   BridgeKind,
   PieceId,
@@ -13,10 +13,11 @@ import type {
   TableStage,
   TableSupply,
   TableVehicle,
-} from './layout.ts';
-import { GAPPED, partOf } from './layout.ts';
-import { idleVolts } from './moment.ts';
-import { swappedWires } from './observe.ts';
+} from '../../src/engine/table/layout.ts';
+import { GAPPED, partOf } from '../../src/engine/table/layout.ts';
+import { idleVolts } from '../../src/engine/table/moment.ts';
+import type { FixClass } from '../../src/wizards/put-it-right/faults/index.ts';
+import { swappedWires } from './observation.ts';
 
 type Repair = (layout: TableLayout) => TableLayout;
 
@@ -170,105 +171,112 @@ const reverserFirst: Repair = (layout) => {
   return { ...layout, loopReverser };
 };
 
-const REPAIRS: ReadonlyMap<string, Repair> = new Map<string, Repair>([
-  ['no-feed', firmOwn],
-  ['wrong-output', feeders(({ state }) => (state === 'programming' ? { state: 'firm' } : {}))],
-  [
-    'booster-off',
-    (layout) => supplies((supply) => ({ ...supply, plugged: true }))(stages((one) => ({ ...one, on: true }))(layout)),
-  ],
-  ['stop-active', (layout) => ({ ...layout, stopped: false })],
-  ['turnout-routing', (layout) => firmOwn({ ...layout, turnout: { ...layout.turnout, routing: false } })],
-  ['no-signal', (layout) => ({ ...layout, link: { ...layout.link, state: 'good' } })],
-  ['suppressor', (layout) => ({ ...layout, capacitor: 0 })],
-  ['two-sources', withoutSecondSource],
-  ['booster-role', stages((stage) => ({ ...stage, ownCommands: false }))],
-  ['wrong-format', stages((stage) => ({ ...stage, wrongFormat: false }))],
-  [
-    'one-rail',
-    joins((join) =>
-      join.kind === 'gap' && !isAtLoop(join) && isClosed(join.ohmsA) !== isClosed(join.ohmsB) ? OPEN : {},
-    ),
-  ],
-  ['second-path', (layout) => withoutForeignFeeders(withoutBridges('second-track')(layout))],
-  ['gap-closed', joins((join) => (join.kind === 'gap' && isClosed(join.ohmsA) && isClosed(join.ohmsB) ? OPEN : {}))],
-  ['shared-wire', withoutBridges('lamp', 'detector')],
-  ['leftover-wiring', withoutBridges('old-wiring')],
-  ['reversed', swappedWires],
-  ['voltage-step', equalVolts],
-  ['skew', stages((stage) => ({ ...stage, late: 0 }))],
-  ['no-reference', (layout) => ({ ...layout, common: 'joined-negatives' })],
-  ['cutout-mismatch', stages((stage) => ({ ...stage, cutout: false }))],
-  ['not-enough', enough],
-  ['lopsided-split', evenly],
-  ['supply-too-small', largerSupplies],
-  ['binding-locomotive', vehicles(soundMotor)],
-  ['filament-lamps', (layout) => ({ ...layout, consumers: layout.consumers.filter(({ kind }) => kind !== 'coaches') })],
-  ['inrush', consumers(({ inrush }) => ({ inrush: 0.1 * inrush }))],
-  ['stage-heat', stages((stage) => ({ ...stage, continuous: 1.5 * stage.continuous }))],
-  ['supply-heat', supplies((supply) => ({ ...supply, continuous: 1.5 * supply.continuous }))],
-  ['mains-sag', supplies((supply) => ({ ...supply, mainsOhms: 0 }))],
-  ['thin-wire', feeders(({ ohms }) => ({ ohms: Math.min(ohms, THICK) }))],
-  ['few-feeds', firmOwn],
-  [
-    'bad-joiner',
-    joins(({ kind, ohmsA, ohmsB }) => {
-      const ohms = Math.min(ohmsA, ohmsB);
-      return kind === 'plain' ? { ohmsA: ohms, ohmsB: ohms } : {};
-    }),
-  ],
-  ['dirty', withoutSpots('dirty')],
-  ['joint-step', withoutSpots('step')],
-  ['long-dead-gap', (layout) => ({ ...layout, lengths: { ...layout.lengths, dead: 0 } })],
-  [
-    'pickup',
-    vehicles((vehicle, { vehicles: all }) =>
-      vehicle.kind === 'locomotive' && vehicle.pickUps.length <= 2
-        ? { ...vehicle, pickUps: all.stored.pickUps }
-        : vehicle,
-    ),
-  ],
-  ['analogue-mode', vehicles((vehicle) => ({ ...vehicle, dcRunning: false }))],
-  ['address', vehicles((vehicle) => ({ ...vehicle, obeys: true }))],
-  [
-    'wheelset-short',
-    vehicles((vehicle) =>
-      vehicle.kind === 'locomotive' && vehicle.wheelShort !== 'at-frog' ? withoutWheelShort(vehicle) : vehicle,
-    ),
-  ],
-  ['metal-bodies', vehicles((vehicle) => (vehicle.kind === 'locomotive' ? vehicle : withoutWheelShort(vehicle)))],
-  [
-    'wheel-bridges-frog',
-    vehicles((vehicle) => (vehicle.wheelShort === 'at-frog' ? withoutWheelShort(vehicle) : vehicle)),
-  ],
-  ['protection-set-wrong', protecting],
-  ['loop-not-isolated', joins((join) => (isAtLoop(join) ? OPEN : {}))],
-  ['loop-too-short', longerLoop],
-  ['loop-no-device', (layout) => ({ ...layout, loopReverser: { ...layout.loopReverser, kind: 'automatic' } })],
-  ['reverser-grading', reverserFirst],
-  ['two-auto-reversers', (layout) => ({ ...layout, partReverser: { ...layout.partReverser, kind: 'none' } })],
-  ['reverse-route', joins((join) => (isAtLoop(join) ? {} : { crossed: false }))],
-  ['live-frog', withoutBridges('live-frog')],
-  ['frog-cross-district', withoutBridges('frog-wire')],
-  ['metal-across', withoutBridges('metal', 'rod')],
-  ['leak', withoutBridges('leak', 'damp')],
-  ['crossed-feeder', rightWayRound],
-  ['detector-drop', (layout) => ({ ...layout, diodeDetector: false })],
-  ['wrong-supply-kind', supplies((supply) => ({ ...supply, fits: true }))],
-  ['supply-defect', exchanged],
-  ['stage-defect', withoutDefect],
-  ['socket-damaged', stages((stage) => ({ ...stage, wornSocket: false }))],
+/** Repairs that the circuit of the virtual layout cannot take, each with its reason. */
+const NOT_ON_THE_TABLE = {
+  'switch-off-now': 'nothing is mended by it',
+  'long-bus': 'the table has no length of wire on which a signal is reflected',
+  'hidden-common': 'a path over the mains earth is no part of the circuit',
+  'stage-order': 'the two stages and their breakers are one stage each on the table',
+  'program-bridge': 'the programming track is an output and no piece of track',
+  'sagging-accessories': 'the table has no accessories',
+  'accessory-reset': 'the table has no accessories',
+  'accessory-supply-weak': 'the table has no accessories',
+  'accessory-address': 'the table has no accessories',
+  'accessory-wiring': 'the table has no accessories',
+  'accessory-polarity': 'the table has no accessories',
+  'detector-false': 'the table has no bus on which a detector reports',
+  'into-control-bus': 'the control bus is a plug in a socket, not a pair of wires',
+} as const satisfies Readonly<Partial<Record<FixClass, string>>>;
+
+/** A repair that the circuit can take. */
+type TableRepair = Exclude<FixClass, keyof typeof NOT_ON_THE_TABLE>;
+
+const REPAIRS = {
+  'no-feed': firmOwn,
+  'wrong-output': feeders(({ state }) => (state === 'programming' ? { state: 'firm' } : {})),
+  'booster-off': (layout) =>
+    supplies((supply) => ({ ...supply, plugged: true }))(stages((one) => ({ ...one, on: true }))(layout)),
+  'stop-active': (layout) => ({ ...layout, stopped: false }),
+  'turnout-routing': (layout) => firmOwn({ ...layout, turnout: { ...layout.turnout, routing: false } }),
+  'no-signal': (layout) => ({ ...layout, link: { ...layout.link, state: 'good' } }),
+  suppressor: (layout) => ({ ...layout, capacitor: 0 }),
+  'two-sources': withoutSecondSource,
+  'booster-role': stages((stage) => ({ ...stage, ownCommands: false })),
+  'wrong-format': stages((stage) => ({ ...stage, wrongFormat: false })),
+  'one-rail': joins((join) =>
+    join.kind === 'gap' && !isAtLoop(join) && isClosed(join.ohmsA) !== isClosed(join.ohmsB) ? OPEN : {},
+  ),
+  'second-path': (layout) => withoutForeignFeeders(withoutBridges('second-track')(layout)),
+  'gap-closed': joins((join) => (join.kind === 'gap' && isClosed(join.ohmsA) && isClosed(join.ohmsB) ? OPEN : {})),
+  'shared-wire': withoutBridges('lamp', 'detector'),
+  'leftover-wiring': withoutBridges('old-wiring'),
+  reversed: swappedWires,
+  'voltage-step': equalVolts,
+  skew: stages((stage) => ({ ...stage, late: 0 })),
+  'no-reference': (layout) => ({ ...layout, common: 'joined-negatives' }),
+  'cutout-mismatch': stages((stage) => ({ ...stage, cutout: false })),
+  'not-enough': enough,
+  'lopsided-split': evenly,
+  'supply-too-small': largerSupplies,
+  'binding-locomotive': vehicles(soundMotor),
+  'filament-lamps': (layout) => ({ ...layout, consumers: layout.consumers.filter(({ kind }) => kind !== 'coaches') }),
+  inrush: consumers(({ inrush }) => ({ inrush: 0.1 * inrush })),
+  'stage-heat': stages((stage) => ({ ...stage, continuous: 1.5 * stage.continuous })),
+  'supply-heat': supplies((supply) => ({ ...supply, continuous: 1.5 * supply.continuous })),
+  'mains-sag': supplies((supply) => ({ ...supply, mainsOhms: 0 })),
+  'thin-wire': feeders(({ ohms }) => ({ ohms: Math.min(ohms, THICK) })),
+  'few-feeds': firmOwn,
+  'bad-joiner': joins(({ kind, ohmsA, ohmsB }) => {
+    const ohms = Math.min(ohmsA, ohmsB);
+    return kind === 'plain' ? { ohmsA: ohms, ohmsB: ohms } : {};
+  }),
+  dirty: withoutSpots('dirty'),
+  'joint-step': withoutSpots('step'),
+  'long-dead-gap': (layout) => ({ ...layout, lengths: { ...layout.lengths, dead: 0 } }),
+  pickup: vehicles((vehicle, { vehicles: all }) =>
+    vehicle.kind === 'locomotive' && vehicle.pickUps.length <= 2
+      ? { ...vehicle, pickUps: all.stored.pickUps }
+      : vehicle,
+  ),
+  'analogue-mode': vehicles((vehicle) => ({ ...vehicle, dcRunning: false })),
+  address: vehicles((vehicle) => ({ ...vehicle, obeys: true })),
+  'wheelset-short': vehicles((vehicle) =>
+    vehicle.kind === 'locomotive' && vehicle.wheelShort !== 'at-frog' ? withoutWheelShort(vehicle) : vehicle,
+  ),
+  'metal-bodies': vehicles((vehicle) => (vehicle.kind === 'locomotive' ? vehicle : withoutWheelShort(vehicle))),
+  'wheel-bridges-frog': vehicles((vehicle) =>
+    vehicle.wheelShort === 'at-frog' ? withoutWheelShort(vehicle) : vehicle,
+  ),
+  'protection-set-wrong': protecting,
+  'loop-not-isolated': joins((join) => (isAtLoop(join) ? OPEN : {})),
+  'loop-too-short': longerLoop,
+  'loop-no-device': (layout) => ({ ...layout, loopReverser: { ...layout.loopReverser, kind: 'automatic' } }),
+  'reverser-grading': reverserFirst,
+  'two-auto-reversers': (layout) => ({ ...layout, partReverser: { ...layout.partReverser, kind: 'none' } }),
+  'reverse-route': joins((join) => (isAtLoop(join) ? {} : { crossed: false })),
+  'live-frog': withoutBridges('live-frog'),
+  'frog-cross-district': withoutBridges('frog-wire'),
+  'metal-across': withoutBridges('metal', 'rod'),
+  leak: withoutBridges('leak', 'damp'),
+  'crossed-feeder': rightWayRound,
+  'detector-drop': (layout) => ({ ...layout, diodeDetector: false }),
+  'wrong-supply-kind': supplies((supply) => ({ ...supply, fits: true })),
+  'supply-defect': exchanged,
+  'stage-defect': withoutDefect,
+  'socket-damaged': stages((stage) => ({ ...stage, wornSocket: false })),
   // The test is done again as it should be: track plug pulled, a locomotive without stored energy.
-  ['test-misled', (layout) => ({ ...layout, usual: 'locomotive', trackPulled: [layout.trackPulled[0], true] })],
-]);
+  'test-misled': (layout) => ({ ...layout, usual: 'locomotive', trackPulled: [layout.trackPulled[0], true] }),
+} as const satisfies Readonly<Record<TableRepair, Repair>>;
+
+const isTableRepair = (id: string): id is TableRepair => Object.hasOwn(REPAIRS, id);
 
 /** Repairs that the virtual layout can take. */
-export const TABLE_REPAIRS: readonly string[] = [...REPAIRS.keys()];
+export const TABLE_REPAIRS: readonly string[] = Object.keys(REPAIRS);
 
 /**
  * The layout after a repair, done as its steps say, whatever is wrong with it. Shape: a layout and the id of a repair in, a new layout out; the
  * layout given is left as it is. A repair that the virtual layout cannot take changes nothing.
  */
 export function repaired(layout: TableLayout, repair: string): TableLayout {
-  return REPAIRS.get(repair)?.(layout) ?? layout;
+  return isTableRepair(repair) ? REPAIRS[repair](layout) : layout;
 }

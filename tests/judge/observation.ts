@@ -1,13 +1,21 @@
 // What a person can see on the virtual layout: where a train stops, what goes dark, what its lights tell.
-import type { PieceId, StageIndex, TableLayout, TableRail, TableVehicle } from './layout.ts';
-import type { CoinTest, Place } from './meter.ts';
-import { across, bridged, coinTest, empty } from './meter.ts';
-import type { Moment, Traffic, World } from './moment.ts';
-import { idleVolts } from './moment.ts';
-import type { CarState, Ran, TableEvent } from './protection.ts';
-import { bridges, carState, edgeAmps, LAMP_VOLTS, pieceVolts, run, worldOf } from './protection.ts';
-import type { RouteId } from './route.ts';
-import { placeOn, routeOf } from './route.ts';
+import type { PieceId, StageIndex, TableLayout, TableRail, TableVehicle } from '../../src/engine/table/layout.ts';
+import type { Place } from '../../src/engine/table/meter.ts';
+import type { Traffic, World } from '../../src/engine/table/moment.ts';
+import { idleVolts } from '../../src/engine/table/moment.ts';
+import type { CarState, Ran, TableEvent } from '../../src/engine/table/protection.ts';
+import {
+  bridges,
+  carState,
+  edgeAmps,
+  LAMP_VOLTS,
+  pieceVolts,
+  run,
+  worldOf,
+} from '../../src/engine/table/protection.ts';
+import type { RouteId } from '../../src/engine/table/route.ts';
+import { routeOf } from '../../src/engine/table/route.ts';
+import { across, bridged, empty } from './instruments.ts';
 
 export type VehicleKind = TableVehicle['kind'];
 
@@ -191,8 +199,6 @@ export function railVolts({ moment }: Pick<Ran, 'moment'>, piece: PieceId): numb
   return (Math.abs(pieceVolts(moment, piece)) + Math.abs(minus)) / 2;
 }
 
-export const isAlive = (moment: Moment, piece: PieceId): boolean => railVolts({ moment }, piece) > LAMP_VOLTS;
-
 const CLIP_OHMS = 0.05;
 
 /** How bright a lit coach wholly in the unfed far part shines; `clip` joins one rail across the gap. */
@@ -258,14 +264,4 @@ export function swappedWires(layout: TableLayout): TableLayout {
       feeder.stage === 1 ? { ...feeder, terminal: feeder.terminal === 'p' ? 'n' : 'p' } : feeder,
     ),
   };
-}
-
-/** The coin at every piece of a part that is fed, the harmless load test done before. */
-export function coinAlong(layout: TableLayout, pieces: readonly PieceId[]): readonly CoinTest[] {
-  return pieces.map((piece) => coinTest(layout, piece));
-}
-
-/** The piece under the front of a vehicle. */
-export function pieceAt(layout: TableLayout, route: RouteId, front: number): PieceId | undefined {
-  return placeOn(layout, route, front)?.piece;
 }

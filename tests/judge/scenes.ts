@@ -1,14 +1,16 @@
 // What goes wrong on the virtual layout and when: the scenes a person has seen before anyone asks. Each is run once for a layout.
-import type { PieceId, StageIndex, TableLayout } from './layout.ts';
-import { partOf } from './layout.ts';
-import { empty } from './meter.ts';
-import type { StageState, Traffic } from './moment.ts';
-import { idleVolts, stageNode, stageState } from './moment.ts';
-import type { Crossing, Inside, Off, Standing, VehicleKind } from './observe.ts';
-import { crossing, inside, offs, railVolts, standAcross } from './observe.ts';
-import type { Ran } from './protection.ts';
-import { run, worldOf } from './protection.ts';
-import { turnoutAt } from './route.ts';
+
+import type { PieceId, StageIndex, TableLayout } from '../../src/engine/table/layout.ts';
+import { partOf } from '../../src/engine/table/layout.ts';
+import type { StageState, Traffic } from '../../src/engine/table/moment.ts';
+import { idleVolts, stageNode, stageState } from '../../src/engine/table/moment.ts';
+import type { Ran } from '../../src/engine/table/protection.ts';
+import { run, worldOf } from '../../src/engine/table/protection.ts';
+import { turnoutAt } from '../../src/engine/table/route.ts';
+import { lampOf, type UnitLamp } from '../../src/engine/table/table.ts';
+import { empty } from './instruments.ts';
+import type { Crossing, Inside, Off, Standing, VehicleKind } from './observation.ts';
+import { crossing, inside, offs, railVolts, standAcross } from './observation.ts';
 
 /** Runs a question once for each layout and each further argument. */
 export function once<A extends string, R>(
@@ -241,16 +243,6 @@ export function emptyState(layout: TableLayout, stage: StageIndex): StageState {
 /** What the lamp of a unit tells with an empty track. */
 export function unitState(layout: TableLayout, stage: StageIndex): UnitLamp {
   return lampOf(emptyState(layout, stage), layout.stages[stage].withoutSignal);
-}
-
-export type UnitLamp = 'ready' | 'fault' | 'no-signal' | 'off' | 'starting';
-
-/** What the lamp of a unit tells; one that holds its level without a signal knows nothing of it. */
-export function lampOf(state: StageState, withoutSignal: 'muted' | 'holds'): UnitLamp {
-  if (state === 'no-power') return 'off';
-  if (state === 'resetting') return 'starting';
-  if (state === 'tripped' || state === 'hot' || state === 'fault') return 'fault';
-  return state === 'no-signal' && withoutSignal === 'muted' ? 'no-signal' : 'ready';
 }
 
 export const isNew = (piece: PieceId): boolean => partOf(piece) === 'new';
