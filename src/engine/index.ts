@@ -76,6 +76,37 @@ export {
   TOOLS,
   WORTH_SHOWING,
 } from './diagnosis/index.ts';
+export type { DriveFrame, DrivePoint, DrivePreset, DriveSettings, Happening } from './drive/index.ts';
+export {
+  beginDrive,
+  DRIVE_METERS,
+  DRIVE_POINTS,
+  DRIVE_PRESETS,
+  DRIVE_VEHICLES,
+  deadOf,
+  driveTrain,
+  FELT,
+  frontOf,
+  frontRange,
+  HALF_SEEN,
+  happenings,
+  holdProbes,
+  isDrivePreset,
+  isUnderWay,
+  middleOf,
+  passTime,
+  placeOf,
+  placeTrain,
+  pointOf,
+  presetSettings,
+  railsOf,
+  resetDrive,
+  rewireDrive,
+  throughTrain,
+  unitOf,
+  vehicleOf,
+  wayOf,
+} from './drive/index.ts';
 export type {
   Arrangement,
   Bar,
@@ -161,23 +192,10 @@ export {
   STOP_PACKET,
   speedPacket,
 } from './signal/index.ts';
-export type {
-  Place,
-  Snapshot,
-  StageIndex,
-  TableFeeder,
-  TableJoin,
-  TableLayout,
-  TableMeter,
-  TableRail,
-  TableRun,
-  TableStage,
-  TableSupply,
-  TableVehicle,
-} from './table/index.ts';
-export { GAPPED, moveTo, resetStage, rewire, snapshot, startTable, step, throttle } from './table/index.ts';
+export type { Reading, StageIndex, TableMeter } from './table/index.ts';
+export { mostlyStray } from './table/index.ts';
 export type { Quantity, Span } from './units.ts';
-export { gaugeArea, middle, parseQuantity, writeQuantity } from './units.ts';
+export { CENTI, gaugeArea, MICRO, MILLI, middle, NANO, parseQuantity, writeQuantity } from './units.ts';
 export type {
   Conductor,
   FeedingPlan,

@@ -173,3 +173,9 @@ function rounded(value: number): number {
 export function middle(span: Span): number {
   return (span.from + span.to) / 2;
 }
+
+/** Parts of a unit, for numbers that are shown or typed in a smaller one: centimetres, milliseconds, microseconds, nanofarads. */
+export const CENTI = 1e-2;
+export const MILLI = 1e-3;
+export const MICRO = 1e-6;
+export const NANO = 1e-9;

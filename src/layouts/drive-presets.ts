@@ -1,5 +1,5 @@
 // Which fix pages carry the live figure "drive it across the gap", and with which fault it begins there.
-import type { DrivePreset } from '../components/figures/drive-across/index.ts';
+import type { DrivePreset } from '../engine/index.ts';
 import type { FixClass } from '../wizards/put-it-right/index.ts';
 
 export const DRIVE_OF_FIX: Readonly<Partial<Record<FixClass, DrivePreset>>> = {

@@ -2,14 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import type { DriveSettings } from '../../src/components/figures/drive-across/drive-layout.ts';
-import {
-  DRIVE_PRESETS,
-  DRIVE_START,
-  isDrivePreset,
-  presetSettings,
-} from '../../src/components/figures/drive-across/drive-layout.ts';
-import type { DriveFrame } from '../../src/components/figures/drive-across/drive-run.ts';
+import type { DriveSettings } from '../../src/engine/drive/layout.ts';
+import { DRIVE_PRESETS, DRIVE_START, isDrivePreset, presetSettings } from '../../src/engine/drive/layout.ts';
+import type { DriveFrame } from '../../src/engine/drive/run.ts';
 import {
   beginDrive,
   driveTrain,
@@ -18,12 +13,10 @@ import {
   passTime,
   placeOf,
   placeTrain,
-} from '../../src/components/figures/drive-across/drive-run.ts';
-import { tell } from '../../src/components/figures/drive-across/drive-story.ts';
-import { Numbers } from '../../src/components/words/words.ts';
+} from '../../src/engine/drive/run.ts';
+import { happenings } from '../../src/engine/drive/story.ts';
 
-const numbers = new Numbers('en');
-const keys = (frame: DriveFrame): string[] => tell(frame, numbers).map(({ key }) => key);
+const keys = (frame: DriveFrame): string[] => happenings(frame).map(({ id }) => `drive-${id}`);
 const said = (settings: DriveSettings, seconds = 12): Set<string> => {
   let frame = driveTrain(beginDrive(settings), 1);
   const all = new Set(keys(frame));

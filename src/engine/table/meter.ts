@@ -16,6 +16,12 @@ export interface Reading {
   readonly ghost: number;
 }
 
+/** Stray volts from which a reading says nothing of the rails: so many, and such a share of all that is shown. Source: from-memory. */
+const STRAY = { volts: 2, share: 0.5 } as const;
+
+/** Whether a reading is mostly mains that strays in, and so no sign that the rails are alive. */
+export const mostlyStray = ({ ac, ghost }: Reading): boolean => ghost > STRAY.volts && ghost > STRAY.share * ac;
+
 /** Reads the layout's own meter between two rails while the world stands as it does. Source: own-derivation. */
 export function meterReads(layout: TableLayout, world: World, from: Place, to: Place): Reading {
   const { meter } = layout;

@@ -98,11 +98,14 @@ export const stageNode = (stage: StageIndex, terminal: keyof typeof TERMINALS): 
 export const carNode = (car: number, side: TableRail): number => CARS_FROM + 2 * car + (side === 'a' ? 0 : 1);
 const DETECTOR_NODE = RAILS + 8;
 
+/** What a stage takes for itself of its supply's volts. Source: from-memory. */
+export const STAGE_TAKES = 1;
+
 /** What the supply lets a stage put on its rails at no load, volts. */
 export function idleVolts({ stages, supplies }: TableLayout, stage: StageIndex): number {
   const { setVolts } = stages[stage];
   const supply = supplies[stage];
-  const reached = Math.max(1, supply.volts * (supply.defect === 'weak' ? 0.85 : 1) - 1);
+  const reached = Math.max(1, supply.volts * (supply.defect === 'weak' ? 0.85 : 1) - STAGE_TAKES);
   return Math.min(setVolts ?? reached, reached);
 }
 

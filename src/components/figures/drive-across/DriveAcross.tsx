@@ -1,13 +1,10 @@
 // Drive it across the gap: two parts with their units, switches for what can be wrong, a train one drives, a meter one places.
 import { useMemo, useRef, useState } from 'preact/hooks';
-import { Numbers, type Say, sayer } from '../../words/index.ts';
+import type { DriveFrame, DrivePoint, DrivePreset, Happening } from '../../../engine/index.ts';
+import { DRIVE_PRESETS, happenings, isDrivePreset, placeOf, presetSettings } from '../../../engine/index.ts';
+import { Numbers, type Say, sayer, type Values } from '../../words/index.ts';
 import { DriveMeter, DriveSwitches, DriveTrain, Select } from './DriveControls.tsx';
 import { DrivePicture, DriveUnits } from './DrivePicture.tsx';
-import type { DrivePreset } from './drive-layout.ts';
-import { DRIVE_PRESETS, isDrivePreset, presetSettings } from './drive-layout.ts';
-import type { DriveFrame, DrivePoint } from './drive-run.ts';
-import { placeOf } from './drive-run.ts';
-import { tell } from './drive-story.ts';
 import { useDrive } from './use-drive.ts';
 
 export interface DriveAcrossProps {
@@ -92,11 +89,19 @@ export default function DriveAcross({ language, words, preset }: DriveAcrossProp
 function Story({ frame, say, numbers }: { readonly frame: DriveFrame; readonly say: Say; readonly numbers: Numbers }) {
   return (
     <p class="story" aria-live="polite">
-      {tell(frame, numbers)
-        .map(({ key, values }) => say(key, values))
+      {happenings(frame)
+        .map(({ id, values }) => say(`drive-${id}`, written(values, numbers)))
         .join(' ')}
     </p>
   );
+}
+
+function written({ amps, trip, ...values }: Happening['values'], numbers: Numbers): Values {
+  return {
+    ...values,
+    ...(amps === undefined ? {} : { amps: numbers.amps(amps) }),
+    ...(trip === undefined ? {} : { trip: numbers.amps(trip) }),
+  };
 }
 
 interface ToggleProps {

@@ -1,12 +1,20 @@
 // What one can set on a drive: the train, the meter, and every switch.
-import type { TableMeter } from '../../../engine/index.ts';
+import type { DriveFrame, DriveSettings, TableMeter } from '../../../engine/index.ts';
+import {
+  CENTI,
+  DRIVE_METERS,
+  DRIVE_POINTS,
+  DRIVE_VEHICLES,
+  frontOf,
+  frontRange,
+  mostlyStray,
+  placeOf,
+  pointOf,
+  wayOf,
+} from '../../../engine/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import { FieldSlider } from '../shared/index.ts';
-import type { DriveSettings } from './drive-layout.ts';
-import { DRIVE_METERS, DRIVE_VEHICLES, frontRange } from './drive-layout.ts';
-import type { DriveFrame } from './drive-run.ts';
-import { DRIVE_POINTS, frontOf, placeOf, pointOf, wayOf } from './drive-run.ts';
 import type { DriveDeeds } from './use-drive.ts';
 
 interface Given {
@@ -37,7 +45,7 @@ export function DriveTrain({ id, frame, say, can }: Given & { readonly frame: Dr
           max={most}
           step="0.005"
           value={front}
-          aria-valuetext={say(`drive-where-${frame.where}`, { cm: Math.round(front * 100) })}
+          aria-valuetext={say(`drive-where-${frame.where}`, { cm: Math.round(front / CENTI) })}
           onInput={(event) => can.place(event.currentTarget.valueAsNumber)}
         />
       </div>
@@ -55,7 +63,6 @@ export function DriveMeter({ id, frame, say, can, numbers }: Given & { frame: Dr
   const { settings, probes, shot } = frame;
   const [first, second] = probes;
   const reading = shot.meter;
-  const strays = (reading?.ghost ?? 0) > 2 && (reading?.ghost ?? 0) > 0.5 * (reading?.ac ?? 0);
   return (
     <fieldset class="plain drive-meter">
       <legend>{say('drive-meter')}</legend>
@@ -63,7 +70,7 @@ export function DriveMeter({ id, frame, say, can, numbers }: Given & { frame: Dr
         <span>{say('drive-reads-ac', { volts: numbers.volts(reading?.ac ?? 0) })}</span>
         <span>{say('drive-reads-dc', { volts: numbers.volts(reading?.dc ?? 0) })}</span>
       </p>
-      <p class="small">{say(strays ? 'drive-strays' : 'drive-meter-how')}</p>
+      <p class="small">{say(reading !== undefined && mostlyStray(reading) ? 'drive-strays' : 'drive-meter-how')}</p>
       <Select
         id={`${id}-lead-1`}
         label={say('drive-lead-first')}

@@ -1,10 +1,22 @@
 // The track from above: both parts, the gap in each rail, the wires, the train, the leads of the meter. Per cent across, pixels down.
 import { useRef } from 'preact/hooks';
-import type { StageIndex } from '../../../engine/index.ts';
+import type { DriveFrame, DrivePoint, StageIndex } from '../../../engine/index.ts';
+import {
+  CENTI,
+  DRIVE_POINTS,
+  deadOf,
+  FELT,
+  frontOf,
+  frontRange,
+  HALF_SEEN,
+  middleOf,
+  pointOf,
+  railsOf,
+  throughTrain,
+  unitOf,
+  vehicleOf,
+} from '../../../engine/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
-import { DRIVE_TRIP, deadOf, frontRange, HALF_SEEN, middleOf, vehicleOf } from './drive-layout.ts';
-import type { DriveFrame, DrivePoint } from './drive-run.ts';
-import { DRIVE_POINTS, FELT, frontOf, pointOf, throughTrain } from './drive-run.ts';
 
 interface Props {
   readonly frame: DriveFrame;
@@ -65,17 +77,15 @@ export function DrivePicture({ frame, say, numbers, onPlace, onPoint }: Props) {
 }
 
 function Part({ side, frame, say, numbers }: { side: 'a' | 'b' } & Pick<Props, 'frame' | 'say' | 'numbers'>) {
-  const rails = frame.shot.rails.find(({ piece }) => piece === (side === 'a' ? 'old-gap' : 'new-gap'));
-  const between = (rails?.a ?? 0) - (rails?.b ?? 0);
-  const alive = Math.abs(between) > 1;
-  const [first, second] = between > 0 ? ['+', '−'] : ['−', '+'];
+  const { volts, alive, plus } = railsOf(frame, side);
+  const [first, second] = plus === 'a' ? ['+', '−'] : ['−', '+'];
   const edge = side === 'a' ? '0' : '100%';
   const anchor = side === 'a' ? 'start' : 'end';
   return (
     <g class={`part-of ${side}`}>
       <text x={edge} y="22" text-anchor={anchor}>
         <tspan class="name">{side.toUpperCase()}</tspan>
-        {`  ${alive ? say('drive-rail-volts', { volts: numbers.volts(Math.abs(between)) }) : say('drive-rail-dead')}`}
+        {`  ${alive ? say('drive-rail-volts', { volts: numbers.volts(volts) }) : say('drive-rail-dead')}`}
       </text>
       {alive && (
         <g class="sign-of">
@@ -264,10 +274,10 @@ function Train({ frame, percent, drawing, say, numbers, onPlace }: TrainProps) {
       tabIndex={0}
       role="slider"
       aria-label={say('drive-train')}
-      aria-valuemin={Math.round(least * 100)}
-      aria-valuemax={Math.round(most * 100)}
-      aria-valuenow={Math.round(front * 100)}
-      aria-valuetext={say(`drive-where-${frame.where}`, { cm: Math.round(front * 100) })}
+      aria-valuemin={Math.round(least / CENTI)}
+      aria-valuemax={Math.round(most / CENTI)}
+      aria-valuenow={Math.round(front / CENTI)}
+      aria-valuetext={say(`drive-where-${frame.where}`, { cm: Math.round(front / CENTI) })}
       onKeyDown={(event) => {
         const to = keyed(event.key, front, least, most);
         if (to === undefined) return;
@@ -399,11 +409,8 @@ interface UnitProps extends Pick<Props, 'frame' | 'say' | 'numbers'> {
 }
 
 function Unit({ stage, frame, say, numbers, onReset }: UnitProps) {
-  const now = frame.shot.stages[stage];
-  const lamp = now?.lamp ?? 'off';
+  const { lamp, amps, trip, supplyVolts, tripped } = unitOf(frame, stage);
   const side = stage === 0 ? 'a' : 'b';
-  const volts = stage === 0 ? frame.settings.voltsA : frame.settings.voltsB;
-  const tripped = frame.table.world.stages[stage].mode === 'tripped';
   return (
     <div class={`unit ${side}`}>
       <p>
@@ -412,11 +419,11 @@ function Unit({ stage, frame, say, numbers, onReset }: UnitProps) {
       <p class={`lamp ${lamp}`}>
         <Lamp lamp={lamp} /> <span>{say(`drive-lamp-${lamp}`)}</span>
       </p>
-      <p>{say('drive-gives', { amps: numbers.amps(Math.max(0, now?.amps ?? 0)), trip: numbers.amps(DRIVE_TRIP) })}</p>
+      <p>{say('drive-gives', { amps: numbers.amps(amps), trip: numbers.amps(trip) })}</p>
       <button type="button" disabled={!tripped} onClick={() => onReset(stage)}>
         {say('drive-reset')}
       </button>
-      <p class="supply">{say('drive-supply', { volts: numbers.volts(volts) })}</p>
+      <p class="supply">{say('drive-supply', { volts: numbers.volts(supplyVolts) })}</p>
     </div>
   );
 }

@@ -1,3 +1,2 @@
 // What this room lets out.
 export { default } from './DriveAcross.tsx';
-export type { DrivePreset } from './drive-layout.ts';

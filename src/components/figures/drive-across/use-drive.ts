@@ -1,18 +1,17 @@
 // Runs a drive in the page: time passes while something is under way and the figure is in view.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import type { StageIndex } from '../../../engine/index.ts';
-import type { DriveSettings } from './drive-layout.ts';
-import type { DriveFrame } from './drive-run.ts';
+import type { DriveFrame, DriveSettings, StageIndex } from '../../../engine/index.ts';
 import {
   beginDrive,
   driveTrain,
   holdProbes,
   isUnderWay,
+  MILLI,
   passTime,
   placeTrain,
   resetDrive,
   rewireDrive,
-} from './drive-run.ts';
+} from '../../../engine/index.ts';
 
 /** Longest time that one picture may cover, seconds. */
 const LONGEST = 0.1;
@@ -50,9 +49,9 @@ export function useDrive(
     if (!runs) return;
     last.current = performance.now();
     return every(paceOf(moves), (now) => {
-      const seconds = (now - last.current) / 1000;
+      const seconds = (now - last.current) * MILLI;
       last.current = now;
-      const most = paceOf(moves) === JUMP ? JUMP / 1000 : LONGEST + QUIET / 1000;
+      const most = paceOf(moves) === JUMP ? JUMP * MILLI : LONGEST + QUIET * MILLI;
       setFrame((old) => passTime(old, Math.min(most, seconds)));
     });
   }, [runs, moves]);

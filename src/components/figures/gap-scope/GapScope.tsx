@@ -7,7 +7,9 @@ import {
   CUT_PACKET,
   gapPicture,
   IDLE_PACKET,
+  MICRO,
   meaningOf,
+  NANO,
   packetBits,
   packetParts,
   RESET_PACKET,
@@ -76,8 +78,6 @@ const START: Settings = {
   bit: 13,
 };
 
-const MICRO = 1e-6;
-const NANO = 1e-9;
 /** How much of the signal a view shows, seconds; `edge` also how much before the middle of the bit. */
 const BITS_SHOWN = 650e-6;
 const EDGE_SHOWN = 40e-6;

@@ -1,4 +1,5 @@
-// The layout behind "drive it across the gap": what its switches stand for, and the faults it can begin with. SI inside.
+// Two parts of the virtual layout with a gap between them, behind "drive it across the gap": what its switches stand for, and the faults it can begin with. SI inside.
+import { SINE_FACTOR } from '../crossing/index.ts';
 import type {
   TableFeeder,
   TableJoin,
@@ -8,8 +9,8 @@ import type {
   TableStage,
   TableSupply,
   TableVehicle,
-} from '../../../engine/index.ts';
-import { GAPPED } from '../../../engine/index.ts';
+} from '../table/index.ts';
+import { GAPPED, STAGE_TAKES } from '../table/index.ts';
 
 export const DRIVE_VEHICLES = ['locomotive', 'split', 'coach', 'stored', 'shorted'] as const;
 export type DriveVehicle = (typeof DRIVE_VEHICLES)[number];
@@ -107,11 +108,11 @@ export const DRIVE_TRIP = 3;
 export const DRIVE_RETRY = 3;
 /** A unit or supply protects itself when lifted this far above its own volts. Source: from-memory. */
 const LIFTED = 1.3;
-/** What a stage takes for itself of its supply's volts; as the table has it. */
-const STAGE_TAKES = 1;
+/** A capacitor across the rails that was meant to quieten them, farads. Source: from-memory. */
 const CAPACITOR = 0.47e-6;
 /** Length of the stretch that nobody feeds, metres. */
 const DEAD_PIECE = 0.16;
+/** Of one rail over a joint, or where it was never cut, ohms. Source: from-memory. */
 const RAIL_OHMS = 0.02;
 
 const stage = (volts: number, some: Partial<TableStage>): TableStage => ({
@@ -227,9 +228,9 @@ const VEHICLES: Readonly<Record<DriveVehicle, TableVehicle>> = {
 
 export const vehicleOf = ({ vehicle }: DriveSettings): TableVehicle => VEHICLES[vehicle];
 
-/** What each kind of meter shows of the signal, and its ohms. Source: from-memory; the first is pi over the root of 8. */
+/** What each kind of meter shows of the signal, and its ohms. Source: own-derivation for the first factor, from-memory for the rest. */
 const METERS: Readonly<Record<TableMeter['kind'], TableMeter>> = {
-  averaging: { kind: 'averaging', factor: 1.11, ohms: 10e6 },
+  averaging: { kind: 'averaging', factor: SINE_FACTOR, ohms: 10e6 },
   'true-rms': { kind: 'true-rms', factor: 0.85, ohms: 10e6 },
   cheapest: { kind: 'cheapest', factor: 0.7, ohms: 0.5e6 },
 };

@@ -1,8 +1,8 @@
-// A drive across the gap in time: the table, what is read off it, and what happened since the train came where it is.
-import type { Place, Snapshot, StageIndex, TableRail, TableRun } from '../../../engine/index.ts';
-import { moveTo, resetStage, rewire, snapshot, startTable, step, throttle } from '../../../engine/index.ts';
-import type { DriveSettings } from './drive-layout.ts';
-import { frontRange, layoutOf, vehicleOf } from './drive-layout.ts';
+// A drive across the gap in time: the table as it runs, what is read off it, and what happened since the train came where it is.
+import type { Place, Snapshot, StageIndex, TableRail, TableRun } from '../table/index.ts';
+import { moveTo, resetStage, rewire, snapshot, startTable, step, throttle } from '../table/index.ts';
+import type { DriveSettings } from './layout.ts';
+import { DRIVE_TRIP, frontRange, layoutOf, vehicleOf } from './layout.ts';
 
 /** Which rails the wheels stand on. */
 export type Where = 'a' | 'across' | 'b' | 'dead';
@@ -176,7 +176,35 @@ function whereIs({ cars: [car] }: Snapshot, before: Where): Where {
   return inNew ? 'b' : 'dead';
 }
 
-/** Amperes through the train that are worth a word. */
+/** Rails are told apart from dead ones from here on, volts. Source: from-memory. */
+const ALIVE = 1;
+
+/** The rails of a part at the gap: volts between them, and on which of them the plus is now. */
+export interface PartRails {
+  readonly volts: number;
+  readonly alive: boolean;
+  readonly plus: TableRail;
+}
+
+export function railsOf({ shot }: DriveFrame, part: 'a' | 'b'): PartRails {
+  const rails = shot.rails.find(({ piece }) => piece === (part === 'a' ? 'old-gap' : 'new-gap'));
+  const between = (rails?.a ?? 0) - (rails?.b ?? 0);
+  return { volts: Math.abs(between), alive: Math.abs(between) > ALIVE, plus: between > 0 ? 'a' : 'b' };
+}
+
+/** A unit as it looks: its lamp, what it gives, amperes >= 0, what its supply has, volts, and whether only its button helps. */
+export function unitOf({ shot, settings, table }: DriveFrame, stage: StageIndex) {
+  const now = shot.stages[stage];
+  return {
+    lamp: now?.lamp ?? 'off',
+    amps: Math.max(0, now?.amps ?? 0),
+    trip: DRIVE_TRIP,
+    supplyVolts: stage === 0 ? settings.voltsA : settings.voltsB,
+    tripped: table.world.stages[stage].mode === 'tripped',
+  } as const;
+}
+
+/** Amperes through the train that are worth a word. Source: from-memory. */
 export const FELT = 0.25;
 
 /** Current that goes in by wheels of one part and out by wheels of the other, on the rail where it is largest. */

@@ -1,32 +1,45 @@
-// What a drive across the gap comes to, as sentences: keys of the words and their values, read off the table.
-import type { StageIndex } from '../../../engine/index.ts';
-import type { Numbers, Values } from '../../words/index.ts';
-import { DRIVE_RETRY, DRIVE_TRIP } from './drive-layout.ts';
-import type { DriveFrame, Tripped } from './drive-run.ts';
-import { FELT, throughTrain, wayOf } from './drive-run.ts';
+// What a drive across the gap comes to: what happens there, by name and with its values, read off the table.
+import type { StageIndex } from '../table/index.ts';
+import { DRIVE_RETRY, DRIVE_TRIP } from './layout.ts';
+import type { DriveFrame, Tripped } from './run.ts';
+import { FELT, throughTrain, wayOf } from './run.ts';
 
-export interface Told {
-  readonly key: string;
-  readonly values: Values;
+/** One thing that happens: its words are `drive-<id>`. Letters name the parts and their stages; amperes and seconds are numbers. */
+export interface Happening {
+  readonly id: string;
+  readonly values: {
+    readonly stage?: 'A' | 'B';
+    readonly other?: 'A' | 'B';
+    readonly from?: 'A' | 'B';
+    readonly to?: 'A' | 'B';
+    readonly amps?: number;
+    readonly trip?: number;
+    readonly seconds?: number;
+  };
 }
 
 /** What a stage may give beyond its own trains before another part must be hanging on it, amperes. */
 const BEYOND_OWN = 0.3;
+/** What a vehicle in its part, and a capacitor across the rails, may draw besides, amperes. Source: from-memory. */
+const WITH_VEHICLE = 0.6;
+const WITH_CAPACITOR = 0.3;
+/** From here on a stage still feeds something, amperes. Source: from-memory. */
+const STILL_GIVES = 0.2;
 
 const STAGES = [0, 1] as const;
 const letter = (stage: StageIndex): 'A' | 'B' => (stage === 0 ? 'A' : 'B');
 const other = (stage: StageIndex): StageIndex => (stage === 0 ? 1 : 0);
 
 /** One or two sentences: what happens with the train where it is. */
-export function tell(frame: DriveFrame, numbers: Numbers): Told[] {
+export function happenings(frame: DriveFrame): Happening[] {
   const tripped = STAGES.filter((stage) => isWorthAWord(frame, stage));
-  if (tripped.length > 0) return tellTrips(frame, tripped, numbers);
-  const strained = tellStrain(frame, numbers);
+  if (tripped.length > 0) return tellTrips(frame, tripped);
+  const strained = tellStrain(frame);
   if (strained.length > 0) return strained;
-  if (frame.where === 'across') return tellAcross(frame, numbers);
+  if (frame.where === 'across') return tellAcross(frame);
   if (frame.where === 'dead') return [told('dead-piece')];
   const inside = tellInside(frame, frame.where === 'a' ? 0 : 1);
-  return inside.some(({ key }) => key === 'drive-fed-by-other') ? inside : [...inside, ...tellJoined(frame)];
+  return inside.some(({ id }) => id === 'fed-by-other') ? inside : [...inside, ...tellJoined(frame)];
 }
 
 // A trip is spoken of while it lasts, and where it happened also while the stage tries again.
@@ -35,20 +48,20 @@ function isWorthAWord({ trips, where, table }: DriveFrame, stage: StageIndex): b
   return trip !== undefined && (trip.where === where || table.world.stages[stage].mode !== 'ready');
 }
 
-function tellStrain({ shot }: DriveFrame, numbers: Numbers): Told[] {
+function tellStrain({ shot }: DriveFrame): Happening[] {
   const amps = Math.max(...shot.stages.map((stage) => stage.amps));
-  return amps > DRIVE_TRIP ? [told('strain', { amps: numbers.amps(amps), trip: numbers.amps(DRIVE_TRIP) })] : [];
+  return amps > DRIVE_TRIP ? [told('strain', { amps, trip: DRIVE_TRIP })] : [];
 }
 
-function tellTrips(frame: DriveFrame, tripped: readonly StageIndex[], numbers: Numbers): Told[] {
+function tellTrips(frame: DriveFrame, tripped: readonly StageIndex[]): Happening[] {
   const [first = 0] = tripped;
   const trip = frame.trips[first];
   const both = tripped.length === 2;
   const values = {
     stage: letter(first),
     other: letter(other(first)),
-    amps: numbers.amps(trip?.amps ?? 0),
-    trip: numbers.amps(DRIVE_TRIP),
+    amps: trip?.amps ?? 0,
+    trip: DRIVE_TRIP,
     seconds: DRIVE_RETRY,
   };
   const cause = trip?.cause ?? 'over';
@@ -73,19 +86,19 @@ function hereIs({ shot: { cars } }: DriveFrame): string {
   return cars[0]?.lit === true ? 'train-lit' : 'train-dark';
 }
 
-function tellAcross(frame: DriveFrame, numbers: Numbers): Told[] {
+function tellAcross(frame: DriveFrame): Happening[] {
   const { shot, settings } = frame;
   const lit = shot.cars[0]?.lit ?? false;
   if (!lit) return [told(settings.vehicle === 'split' ? 'across-split' : 'across-dark')];
   const { amps, from } = throughTrain(frame);
-  const values = { amps: numbers.amps(amps), from: from.toUpperCase(), to: from === 'a' ? 'B' : 'A' };
+  const values = { amps, from: from === 'a' ? 'A' : 'B', to: from === 'a' ? 'B' : 'A' } as const;
   if (amps < FELT) return [told('across-nothing')];
   const to = shot.stages[from === 'a' ? 1 : 0];
-  const gives = (to?.amps ?? 0) > 0.2;
+  const gives = (to?.amps ?? 0) > STILL_GIVES;
   return [told('across-flow', values), told(gives ? 'across-shares' : 'across-carries', values)];
 }
 
-function tellInside(frame: DriveFrame, stage: StageIndex): Told[] {
+function tellInside(frame: DriveFrame, stage: StageIndex): Happening[] {
   const { shot, settings } = frame;
   const [car] = shot.cars;
   const state = shot.stages[stage]?.state;
@@ -107,15 +120,17 @@ function whyDark(state: string | undefined): 'off' | 'no-signal' | 'not-fed' {
 }
 
 // With no train across, a stage that gives more than its own trains draw feeds the other part by some other way.
-function tellJoined({ shot, settings, where }: DriveFrame): Told[] {
+function tellJoined({ shot, settings, where }: DriveFrame): Happening[] {
   const amps = (stage: StageIndex): number => shot.stages[stage]?.amps ?? 0;
   const own = (stage: StageIndex): number => {
-    const car = where === (stage === 0 ? 'a' : 'b') ? 0.6 : 0;
-    return (stage === 0 ? settings.loadA : settings.loadB) + car + (stage === 1 && settings.capacitor ? 0.3 : 0);
+    const car = where === (stage === 0 ? 'a' : 'b') ? WITH_VEHICLE : 0;
+    return (
+      (stage === 0 ? settings.loadA : settings.loadB) + car + (stage === 1 && settings.capacitor ? WITH_CAPACITOR : 0)
+    );
   };
   const giver = STAGES.find((stage) => amps(stage) > own(stage) + BEYOND_OWN);
   if (giver === undefined) return [];
   return [told('joined', { stage: letter(giver), other: letter(other(giver)) })];
 }
 
-const told = (key: string, values: Values = {}): Told => ({ key: `drive-${key}`, values });
+const told = (id: string, values: Happening['values'] = {}): Happening => ({ id, values });
