@@ -6,6 +6,7 @@ import { seeded } from '../../src/engine/random.ts';
 import { calibrate, median, medianTime, ms, time } from './clock.mjs';
 import { diagnosis } from './diagnosis.mjs';
 import { networks } from './networks.mjs';
+import { wiring } from './wiring.mjs';
 
 const DRAWS = 1_000_000;
 const LEAST_RATIO = 50;
@@ -101,5 +102,11 @@ function largeFleet() {
 
 /** Rows of name, ours, yardstick, ratio, demand and whether it is met. */
 export function run() {
-  return Promise.resolve([...against(), largeFleet(), ...networks({ lusolve, matrix, sparse }), ...diagnosis()]);
+  return Promise.resolve([
+    ...against(),
+    largeFleet(),
+    ...networks({ lusolve, matrix, sparse }),
+    ...wiring(),
+    ...diagnosis(),
+  ]);
 }
