@@ -1,8 +1,10 @@
 // The next step of a diagnosis: a made-up model of sixty faults and sixty checks, and the model of the site.
-import { compile, compileNumbers } from '../../src/engine/diagnosis/compile.ts';
+import { compileNumbers } from '../../src/engine/diagnosis/compile.ts';
 import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { compiledFor } from '../../src/wizards/put-it-right/step.ts';
+import { COSTS } from '../../tests/engine/diagnosis/sample.ts';
 import { randomModel } from '../../tests/reference/best-repair.ts';
 import { calibrate, medianTime, ms } from './clock.mjs';
 
@@ -31,9 +33,9 @@ export function diagnosis() {
     };
   };
   const model = randomModel(SEED, SIZE, SIZE, true);
-  const made = stepAfter(compileNumbers(model), model.checks);
+  const made = stepAfter(compileNumbers(model, COSTS), model.checks);
   const [complaint] = COMPLAINT_IDS;
-  const real = stepAfter(compile(FAULT_MODEL, complaint), FAULT_MODEL.checks);
+  const real = stepAfter(compiledFor(complaint), FAULT_MODEL.checks);
   return [
     row(`next step, ${SIZE} faults and ${SIZE} checks (ms); a plain loop`, made),
     row(

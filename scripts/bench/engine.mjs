@@ -2,7 +2,7 @@
 // beside a textbook elimination and a general library.
 import { lusolve, matrix, sparse } from 'mathjs';
 import { chanceAbove, demand, even } from '../../src/engine/power/demand.ts';
-import { seeded } from '../../src/engine/random.ts';
+import { seeded } from '../../tests/seeded.ts';
 import { calibrate, median, medianTime, ms, time } from './clock.mjs';
 import { diagnosis } from './diagnosis.mjs';
 import { networks } from './networks.mjs';

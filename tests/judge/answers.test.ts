@@ -1,10 +1,10 @@
 import { describe, expect, test } from 'vitest';
-import { seeded } from '../../src/engine/random.ts';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
 import { meterReads } from '../../src/engine/table/meter.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
 import { CHECKS } from '../../src/wizards/put-it-right/faults/fitting.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { seeded } from '../seeded.ts';
 import { answerCheck, TABLE_CHECKS } from './answers/index.ts';
 import { caseOf, showsAs } from './complaints.ts';
 import type { TableFault } from './injection.ts';

@@ -3,11 +3,11 @@
 import type { Tool } from '../../src/engine/diagnosis/model.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Answer } from '../../src/engine/diagnosis/posterior.ts';
-import { seeded } from '../../src/engine/random.ts';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 import { stepOf } from '../../src/wizards/put-it-right/step.ts';
+import { seeded } from '../seeded.ts';
 import { answerCheck } from './answers/index.ts';
 import { caseOf, showsAs } from './complaints.ts';
 import type { TableFault } from './injection.ts';

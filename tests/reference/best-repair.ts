@@ -3,7 +3,7 @@ import type { Compiled, NumberedModel } from '../../src/engine/diagnosis/compile
 import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
 import { SOMETHING_ELSE } from '../../src/engine/diagnosis/model.ts';
 import type { WalkState } from '../../src/engine/diagnosis/standing.ts';
-import { seeded } from '../../src/engine/random.ts';
+import { seeded } from '../seeded.ts';
 
 export interface Costs {
   readonly callMinutes: number;

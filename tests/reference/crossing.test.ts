@@ -8,8 +8,8 @@ import type { PushInput } from '../../src/engine/crossing/push.ts';
 import { pushAt, pushCurrentAt } from '../../src/engine/crossing/push.ts';
 import { crossingReversed, FLYBACK_DROP } from '../../src/engine/crossing/reversed.ts';
 import { crossingSkew } from '../../src/engine/crossing/skew.ts';
-import { seeded } from '../../src/engine/random.ts';
 import { near } from '../near.ts';
+import { seeded } from '../seeded.ts';
 import { hasNgspice, measure, operatingPoint, transient } from './ngspice.ts';
 
 const amps = (values: ReadonlyMap<string, number>, name: string): number => values.get(name) ?? Number.NaN;

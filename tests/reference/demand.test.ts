@@ -4,9 +4,9 @@ import { describe, expect, test } from 'vitest';
 import type { DemandInput } from '../../src/engine/power/demand.ts';
 import { chanceAbove, constant, demand, even, quantile, summarise } from '../../src/engine/power/demand.ts';
 import type { Draw } from '../../src/engine/power/kernels.ts';
-import { seeded } from '../../src/engine/random.ts';
 import { allNear, near } from '../near.ts';
 import { independent, movers } from '../samples.ts';
+import { seeded } from '../seeded.ts';
 import { asList, bruteForce } from './brute-force.ts';
 
 describe('on-off consumers of 1 A follow the Poisson-binomial law', () => {

@@ -2,18 +2,20 @@
 import { describe, expect, test } from 'vitest';
 import type { NumberedModel } from '../../src/engine/diagnosis/compile.ts';
 import { compileNumbers } from '../../src/engine/diagnosis/compile.ts';
+import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
+import { posterior } from '../../src/engine/diagnosis/posterior.ts';
+import type { WalkState } from '../../src/engine/diagnosis/standing.ts';
+import { expectedMinutes } from '../engine/diagnosis/minutes.ts';
+import { COSTS } from '../engine/diagnosis/sample.ts';
+import { near } from '../near.ts';
+import { seeded } from '../seeded.ts';
+import { bestMinutes, minutesOfWalks, randomModel } from './best-repair.ts';
 import {
   costOfOrder,
   expectedCostOfRepair,
   optimalIdentificationOrder,
   orderByChancePerCost,
-} from '../../src/engine/diagnosis/costs.ts';
-import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
-import { posterior } from '../../src/engine/diagnosis/posterior.ts';
-import type { WalkState } from '../../src/engine/diagnosis/standing.ts';
-import { seeded } from '../../src/engine/random.ts';
-import { near } from '../near.ts';
-import { bestMinutes, minutesOfWalks, randomModel } from './best-repair.ts';
+} from './repair-orders.ts';
 
 const eyes = { tool: 'eyes', risk: 0, needs: [] } as const;
 const START: WalkState = { answers: [], setAside: [], skipped: [], tools: [] };
@@ -32,31 +34,34 @@ describe('A car that does not start', () => {
     if (!one.fuel) return 1;
     return one.dirty ? 0.99 : 0.01;
   };
-  const compiled = compileNumbers({
-    complaint: 'car',
-    faults: states.map((one) => ({
-      id: one.id,
-      fixClass: one.id,
-      minutes: 1,
-      share: (one.fuel ? 1 - noFuel : noFuel) * (one.dirty ? dirty : 1 - dirty),
-    })),
-    checks: [
-      {
-        ...eyes,
-        id: 'start',
+  const compiled = compileNumbers(
+    {
+      complaint: 'car',
+      faults: states.map((one) => ({
+        id: one.id,
+        fixClass: one.id,
         minutes: 1,
-        options: ['no', 'yes'],
-        chances: states.map((one) => [noStart(one), 1 - noStart(one)]),
-      },
-      {
-        ...eyes,
-        id: 'meter',
-        minutes: 1,
-        options: ['empty', 'half', 'full'],
-        chances: states.map(({ fuel }) => (fuel ? [0.01, 0.6, 0.39] : [0.998, 0.001, 0.001])),
-      },
-    ],
-  });
+        share: (one.fuel ? 1 - noFuel : noFuel) * (one.dirty ? dirty : 1 - dirty),
+      })),
+      checks: [
+        {
+          ...eyes,
+          id: 'start',
+          minutes: 1,
+          options: ['no', 'yes'],
+          chances: states.map((one) => [noStart(one), 1 - noStart(one)]),
+        },
+        {
+          ...eyes,
+          id: 'meter',
+          minutes: 1,
+          options: ['empty', 'half', 'full'],
+          chances: states.map(({ fuel }) => (fuel ? [0.01, 0.6, 0.39] : [0.998, 0.001, 0.001])),
+        },
+      ],
+    },
+    COSTS,
+  );
   const chanceOf = (
     given: Readonly<Record<string, string>>,
     has: (one: (typeof states)[number]) => boolean,
@@ -167,7 +172,7 @@ describe('Five tests and six states', () => {
           chances: all.map((state) => (fails(state, at) ? [1, 0] : [0, 1])),
         })),
       },
-      { wrongFixMinutes: 10_000, callMinutes: 100_000 },
+      { wrongFixMinutes: 10_000, callMinutes: 100_000, slip: 0 },
     );
     const tests = all.map((state) => {
       let walk = START;
@@ -203,6 +208,25 @@ describe('Five repairs', () => {
     expect(named(orderByChancePerCost(chances, costs))).toEqual([3, 2, 1, 5, 4]);
     near(expectedCostOfRepair(chances, costs).cost, 9.75, 1e-12);
     near(Math.min(...orders([0, 1, 2, 3, 4]).map((order) => costOfOrder(chances, costs, order))), 9.75, 1e-12);
+  });
+
+  test('are tried in that order by a walk that has nothing to ask, and the minutes it expects are the same 9.75', () => {
+    const only = compileNumbers(
+      {
+        complaint: 'five-repairs',
+        faults: chances.map((share, i) => ({ id: `r${i + 1}`, fixClass: `r${i + 1}`, minutes: costs[i] ?? 0, share })),
+        checks: [],
+      },
+      { callMinutes: 1000, wrongFixMinutes: 0, slip: 0 },
+    );
+    let walk = START;
+    const tried: string[] = [];
+    for (let step = nextStep(only, walk); step.kind === 'fix'; step = nextStep(only, walk)) {
+      tried.push(step.fixClass);
+      walk = { ...walk, setAside: [...walk.setAside, step.fixClass] };
+    }
+    expect(tried).toEqual(['r3', 'r2', 'r1', 'r5', 'r4']);
+    near(expectedMinutes(only, START), 9.75, 1e-12);
   });
 
   test('cost 11.95 with the likeliest first and 10.85 with the cheapest first', () => {
@@ -310,7 +334,7 @@ describe('Ten lamps in series, one open', () => {
   };
 
   test('are found with four readings at worst and 3.4 on average', () => {
-    const compiled = compileNumbers(model, { wrongFixMinutes: 100, callMinutes: 1000 });
+    const compiled = compileNumbers(model, { wrongFixMinutes: 100, callMinutes: 1000, slip: 0 });
     const readings = lamps.map((open) => {
       let walk = START;
       for (;;) {
@@ -331,7 +355,7 @@ describe('Ten lamps in series, one open', () => {
 
 // Every walk counted out, for this site; no source.
 describe('Against every order of checks, fixes and help', () => {
-  const costs = { callMinutes: 60, wrongFixMinutes: 10 };
+  const costs = COSTS;
   const short = { checks: 0, second: 0, fixes: 1 };
   const seeds = Array.from({ length: 250 }, (_, i) => i + 1);
   const gapsOf = (more: object): number[] =>
@@ -364,7 +388,7 @@ describe('Against every order of checks, fixes and help', () => {
     for (const seed of seeds) {
       const model = randomModel(seed, 4, 2);
       const compiled = compileNumbers(model, costs);
-      const promised = nextStep(compiled, START).expectedMinutes;
+      const promised = expectedMinutes(compiled, START);
       expect(Math.abs(promised / minutesOfWalks(model, compiled, costs).minutes - 1), `seed ${seed}`).toBeLessThan(0.1);
     }
   });

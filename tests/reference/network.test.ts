@@ -8,9 +8,9 @@ import { prepare } from '../../src/engine/circuit/matrix.ts';
 import type { Load, Network, NetworkProblem, Source } from '../../src/engine/circuit/parts.ts';
 import type { Operating } from '../../src/engine/circuit/solve.ts';
 import { solve } from '../../src/engine/circuit/solve.ts';
-import { seeded } from '../../src/engine/random.ts';
 import { allNear, near } from '../near.ts';
 import { draws, ladder, randomLayout, supply, wire } from '../networks.ts';
+import { seeded } from '../seeded.ts';
 import { hasNgspice, operatingPoint } from './ngspice.ts';
 
 function ready(network: Network): Prepared {

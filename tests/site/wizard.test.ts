@@ -1,7 +1,7 @@
 // The wizards in a real browser: a newcomer's walk, the link, the ways back, bad input.
 import { describe, expect, test } from 'vitest';
-import { seeded } from '../../src/engine/random.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
+import { seeded } from '../seeded.ts';
 import { type Opened, open } from './browser.ts';
 import { overflow } from './measure.ts';
 

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { seeded } from '../../src/engine/random.ts';
 import { writeQuantity } from '../../src/engine/units.ts';
 import { conclude, reckon } from '../../src/wizards/enough-current/result.ts';
 import type { Because } from '../../src/wizards/planning/answers.ts';
@@ -15,6 +14,7 @@ import {
 } from '../../src/wizards/planning/answers.ts';
 import { replay } from '../../src/wizards/planning/replay.ts';
 import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
+import { seeded } from '../seeded.ts';
 import { answers as anyAnswers } from './arbitrary.ts';
 import { ALL_FIELDS, read, textsFor, told, WIZARDS } from './told.ts';
 

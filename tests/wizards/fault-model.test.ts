@@ -92,7 +92,7 @@ describe('The fault model', () => {
   });
 
   test.each(complaints)('is taken by the engine for $id', ({ id, priors }) => {
-    const compiled = compile(FAULT_MODEL, id);
+    const compiled = compile(FAULT_MODEL, id, { callMinutes: 60, wrongFixMinutes: 10, slip: 0 });
     expect(compiled.faults).toHaveLength(Object.keys(priors).length);
   });
 

@@ -26,16 +26,16 @@ export interface DiagnosisSettings {
   readonly lookAhead: { readonly checks: number; readonly second: number; readonly fixes: number };
 }
 
-export const DIAGNOSIS_SETTINGS: DiagnosisSettings = {
-  callMinutes: 60,
-  wrongFixMinutes: 10,
+/** What a diagnosis takes for granted; the minutes of a call and of a wrong repair, and the slips, its user has to say. */
+const USUAL_SETTINGS = {
   riskMinutes: [0, 1, 6, 30],
   harmBelow: { ask: 0.005, mend: 0.05 },
   mostQuestions: 14,
   elseShare: 0.03,
-  slip: 0,
   lookAhead: { checks: 5, second: 8, fixes: 3 },
-};
+} as const satisfies Partial<DiagnosisSettings>;
+
+export type GivenSettings = Omit<DiagnosisSettings, keyof typeof USUAL_SETTINGS> & Partial<DiagnosisSettings>;
 
 /** A fault model with numbers where the words were, for one complaint. */
 export interface NumberedModel {
@@ -90,8 +90,6 @@ export interface Compiled {
   readonly needs: Int32Array;
   readonly establishes: Int32Array;
   readonly checkAt: ReadonlyMap<string, number>;
-  /** Work of every fix class of the model, minutes, also of those that this complaint has no share for. */
-  readonly minutesOf: ReadonlyMap<string, number>;
 }
 
 /** The preconditions as one bit each. */
@@ -103,8 +101,8 @@ export function bitsOf(preconditions: readonly Precondition[]): number {
  * Makes a fault model ready for one complaint. Faults without a share in it are left out; `something-else` is always in.
  * Throws RangeError naming the row when an id is unknown or double, a list has the wrong length or a number is out of range.
  */
-export function compile(model: FaultModel, complaintId: string, settings: Partial<DiagnosisSettings> = {}): Compiled {
-  const { elseShare } = { ...DIAGNOSIS_SETTINGS, ...settings };
+export function compile(model: FaultModel, complaintId: string, settings: GivenSettings): Compiled {
+  const { elseShare } = { ...USUAL_SETTINGS, ...settings };
   assertModel(model);
   const complaint = model.complaints.find(({ id }) => id === complaintId);
   if (complaint === undefined) throw new RangeError(`complaint "${complaintId}" is not in the model`);
@@ -120,9 +118,8 @@ export function compile(model: FaultModel, complaintId: string, settings: Partia
     const words = (id: string): number[] | undefined => when[id]?.map((word) => WORD_CHANCE[word]);
     return { ...row, chances: faults.map(({ id }) => words(id) ?? (id === SOMETHING_ELSE ? anyhow(usual) : usual)) };
   });
-  const minutesOf = new Map(model.faults.map((row) => [row.fixClass, row.minutes]));
   const { harms = {} } = model;
-  return compileNumbers({ complaint: complaintId, faults, checks, harms }, settings, minutesOf);
+  return compileNumbers({ complaint: complaintId, faults, checks, harms }, settings);
 }
 
 function somethingElse(share: number): FaultRow & { readonly share: number } {
@@ -136,12 +133,8 @@ function anyhow(usual: readonly number[]): number[] {
 }
 
 /** The same from numbers in place of words, and without adding `something-else`. Throws RangeError as `compile` does. */
-export function compileNumbers(
-  model: NumberedModel,
-  settings: Partial<DiagnosisSettings> = {},
-  minutesOf: ReadonlyMap<string, number> = new Map(),
-): Compiled {
-  const all = { ...DIAGNOSIS_SETTINGS, ...settings };
+export function compileNumbers(model: NumberedModel, settings: GivenSettings): Compiled {
+  const all = { ...USUAL_SETTINGS, ...settings };
   const { order, classes, classEnd, classOf } = inClasses(model.faults);
   const faults = order.flatMap((at) => model.faults[at] ?? []);
   const total = faults.reduce((sum, { share }) => sum + share, 0);
@@ -173,7 +166,6 @@ export function compileNumbers(
       model.checks.flatMap(({ options, establishes }) => options.map((id) => bitsOf(establishes?.[id] ?? []))),
     ),
     checkAt: new Map(model.checks.map(({ id }, i) => [id, i])),
-    minutesOf: new Map([...minutesOf, ...classes.map(({ fixClass, minutes }) => [fixClass, minutes] as const)]),
   };
 }
 

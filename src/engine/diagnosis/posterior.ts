@@ -17,8 +17,6 @@ export interface Cause {
 export interface Finding {
   readonly fixClass: string;
   readonly chance: number;
-  /** Work of the repair with its proof, minutes. */
-  readonly minutes: number;
 }
 
 export interface RuledOut extends Answer {
@@ -125,11 +123,11 @@ function markFallen(
 
 export function findingsOf(compiled: Compiled, chances: Float64Array): Finding[] {
   let from = 0;
-  const findings = compiled.classes.map(({ fixClass, minutes }, at) => {
+  const findings = compiled.classes.map(({ fixClass }, at) => {
     const to = compiled.classEnd[at] ?? from;
     let chance = 0;
     for (; from < to; from++) chance += chances[from] ?? 0;
-    return { fixClass, chance, minutes };
+    return { fixClass, chance };
   });
   return findings.sort((a, b) => b.chance - a.chance);
 }

@@ -1,7 +1,7 @@
 // Where a walk stands: what is still likely, what can still be asked, and whether an answer meant danger.
 import type { Compiled, CompiledCheck } from './compile.ts';
 import { bitsOf } from './compile.ts';
-import type { Precondition, Tool } from './model.ts';
+import type { Tool } from './model.ts';
 import type { Answer } from './posterior.ts';
 import { lastAnswers, optionAt, startingChances, update } from './posterior.ts';
 import type { Standing } from './value.ts';
@@ -15,17 +15,13 @@ export interface WalkState {
   readonly skipped: readonly string[];
   /** What is at hand; eyes always are. */
   readonly tools: readonly Tool[];
-  /** Preconditions known to hold, besides those that an answer has shown. A danger answer takes `nothing-got-hot` back. */
-  readonly holds?: readonly Precondition[];
-  /** Preconditions that cannot be met here, such as vehicles that cannot be lifted off. */
-  readonly cannot?: readonly Precondition[];
 }
 
 /** Chances and open checks of a walk. Unknown ids are passed over. */
 export function standingOf(compiled: Compiled, state: WalkState): Standing {
   const chances = startingChances(compiled, state.setAside);
   const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
-  let holds = bitsOf(state.holds ?? []);
+  let holds = 0;
   for (const answer of inRowOrder(compiled, answers)) {
     const option = optionAt(compiled, answer);
     update(compiled, chances, option);
@@ -34,13 +30,11 @@ export function standingOf(compiled: Compiled, state: WalkState): Standing {
   const lost = answers.some((one) => dangerClass(compiled, one) !== undefined) ? bitsOf(['nothing-got-hot']) : 0;
   holds &= ~lost;
   const asked = new Set([...answers.map(({ check }) => check), ...state.skipped]);
-  const blocked = bitsOf(state.cannot ?? []);
   const tools = new Set<Tool>(['eyes', ...state.tools]);
   const forbidden = new Set(answers.flatMap(({ check, option }) => rowOf(compiled, check)?.forbids?.[option] ?? []));
-  const open = Uint8Array.from(compiled.checks, ({ id, tool, acts = [], withheld = false }, at) => {
+  const open = Uint8Array.from(compiled.checks, ({ id, tool, acts = [], withheld = false }) => {
     const allowed = !(withheld || acts.some((act) => forbidden.has(act)));
-    const free = allowed && !asked.has(id) && tools.has(tool) && ((compiled.needs[at] ?? 0) & blocked) === 0;
-    return free ? 1 : 0;
+    return allowed && !asked.has(id) && tools.has(tool) ? 1 : 0;
   });
   const canHold = holds | (stillShown(compiled, open) & ~lost);
   for (let at = 0; at < open.length; at++) if (!isShown(compiled, at, canHold)) open[at] = 0;

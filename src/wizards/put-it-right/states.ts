@@ -63,7 +63,7 @@ const TYPES: { context: WalkContext; events: WalkEvent; input: { readonly compla
 };
 
 const step = (context: WalkContext): NextStep => stepOf(context);
-const isFirst = (next: NextStep): boolean => next.kind === 'ask' && next.because.kind === 'first';
+const isFirst = (next: NextStep): boolean => next.kind === 'ask' && next.because === 'first';
 const isDanger = (next: NextStep): boolean => next.kind === 'fix' && next.danger !== undefined;
 
 export const putItRight = setup({

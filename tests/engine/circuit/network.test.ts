@@ -7,10 +7,10 @@ import { prepare } from '../../../src/engine/circuit/matrix.ts';
 import type { CurrentLoad, Load, Network, NetworkProblem, Pair } from '../../../src/engine/circuit/parts.ts';
 import type { Operating } from '../../../src/engine/circuit/solve.ts';
 import { solve } from '../../../src/engine/circuit/solve.ts';
-import { seeded } from '../../../src/engine/random.ts';
 import { near } from '../../near.ts';
 import type { RandomLayout } from '../../networks.ts';
 import { draws, ladder, randomLayout, supply, wire } from '../../networks.ts';
+import { seeded } from '../../seeded.ts';
 
 function ready(network: Network): Prepared {
   const prepared = prepare(network);

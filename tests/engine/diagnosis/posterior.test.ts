@@ -5,12 +5,12 @@ import type { FaultModel } from '../../../src/engine/diagnosis/model.ts';
 import { SOMETHING_ELSE } from '../../../src/engine/diagnosis/model.ts';
 import type { Posterior } from '../../../src/engine/diagnosis/posterior.ts';
 import { evidence, posterior } from '../../../src/engine/diagnosis/posterior.ts';
-import { seeded } from '../../../src/engine/random.ts';
 import { near } from '../../near.ts';
 import { randomModel } from '../../reference/best-repair.ts';
-import { answers, CHECKS, MODEL } from './sample.ts';
+import { seeded } from '../../seeded.ts';
+import { answers, CHECKS, COSTS, MODEL } from './sample.ts';
 
-const compiled = compile(MODEL, 'stops-at-gap');
+const compiled = compile(MODEL, 'stops-at-gap', COSTS);
 const chanceOf = (after: Posterior, fault: string): number =>
   after.causes.find((cause) => cause.fault === fault)?.chance ?? Number.NaN;
 const total = ({ causes }: Posterior): number => causes.reduce((sum, { chance }) => sum + chance, 0);
@@ -28,13 +28,14 @@ describe('Before any answer', () => {
   });
 
   test('a share of something else that the complaint gives is kept', () => {
-    near(chanceOf(posterior(compile(MODEL, 'slow-far-away'), []), SOMETHING_ELSE), 0.3, 1e-12);
+    near(chanceOf(posterior(compile(MODEL, 'slow-far-away', COSTS), []), SOMETHING_ELSE), 0.3, 1e-12);
   });
 
   test('two faults with one repair are one finding, its work the mean by share', () => {
     const feed = start.findings.find(({ fixClass }) => fixClass === 'connect-feed');
     near(feed?.chance ?? 0, 0.35 * 0.97, 1e-12);
-    near(feed?.minutes ?? 0, (30 * 10 + 5 * 20) / 35, 1e-12);
+    const work = compiled.classes.find(({ fixClass }) => fixClass === 'connect-feed')?.minutes;
+    near(work ?? 0, (30 * 10 + 5 * 20) / 35, 1e-12);
   });
 });
 
@@ -108,11 +109,14 @@ describe('Answers that the model does not know', () => {
   });
 
   test('as does an answer that no cause can give, in a model of certainties', () => {
-    const sure = compileNumbers({
-      complaint: 'sure',
-      faults: [{ id: 'open', fixClass: 'join', minutes: 1, share: 1 }],
-      checks: [{ ...PLAIN_CHECK, chances: [[1, 0]] }],
-    });
+    const sure = compileNumbers(
+      {
+        complaint: 'sure',
+        faults: [{ id: 'open', fixClass: 'join', minutes: 1, share: 1 }],
+        checks: [{ ...PLAIN_CHECK, chances: [[1, 0]] }],
+      },
+      COSTS,
+    );
     const after = posterior(sure, answers('volts=no'));
     expect(after.ignored).toEqual(answers('volts=no'));
     near(total(after), 1, 1e-12);
@@ -128,7 +132,7 @@ describe('In 100 random models', () => {
     const given = model.checks
       .filter(() => random() < 0.7)
       .map(({ id, options }) => ({ check: id, option: options[Math.floor(random() * options.length)] ?? '' }));
-    return { compiled: compileNumbers(model), given };
+    return { compiled: compileNumbers(model, COSTS), given };
   });
 
   test('chances add up to 1', () => {
@@ -169,7 +173,7 @@ describe('Two answers that hardly go together', () => {
 describe('A slip of the pen mixed into every answer', () => {
   test('keeps a cause within reach that one wrong answer would rule out', () => {
     const given = answers('far-part-lit=dark', 'volts-far=none', 'stage-lamp=on');
-    const careful = compile(MODEL, 'stops-at-gap', { slip: 0.1 });
+    const careful = compile(MODEL, 'stops-at-gap', { ...COSTS, slip: 0.1 });
     expect(chanceOf(posterior(careful, given), 'stage-off')).toBeGreaterThan(
       2 * chanceOf(posterior(compiled, given), 'stage-off'),
     );
@@ -207,11 +211,11 @@ describe('A mistake of the author', () => {
     ['a share below 0', { ...MODEL, complaints: [{ id: 'stops-at-gap', priors: { 'stage-off': -1 } }] }, /stage-off/],
     ['a share of nothing known', { ...MODEL, complaints: [{ id: 'stops-at-gap', priors: { ghost: 1 } }] }, /ghost/],
   ] as const)('%s is named with its row', (_, model, words) => {
-    expect(() => compile(model, 'stops-at-gap')).toThrow(RangeError);
-    expect(() => compile(model, 'stops-at-gap')).toThrow(words);
+    expect(() => compile(model, 'stops-at-gap', COSTS)).toThrow(RangeError);
+    expect(() => compile(model, 'stops-at-gap', COSTS)).toThrow(words);
   });
 
   test('a complaint that is not there is named', () => {
-    expect(() => compile(MODEL, 'it-is-raining')).toThrow(/it-is-raining/);
+    expect(() => compile(MODEL, 'it-is-raining', COSTS)).toThrow(/it-is-raining/);
   });
 });

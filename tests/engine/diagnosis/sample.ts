@@ -103,6 +103,9 @@ export const MODEL: FaultModel = {
   ],
 };
 
+/** Minutes of a call and of a wrong repair that the expectations here are reckoned with; everybody answers right. */
+export const COSTS = { callMinutes: 60, wrongFixMinutes: 10, slip: 0 } as const;
+
 export const EVERYTHING = [
   'wire',
   'coin',

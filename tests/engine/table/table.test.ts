@@ -1,5 +1,4 @@
 import { describe, expect, test } from 'vitest';
-import { seeded } from '../../../src/engine/random.ts';
 import type { StageIndex, TableLayout, TableStage, TableSupply } from '../../../src/engine/table/layout.ts';
 import { TABLE_PIECES } from '../../../src/engine/table/layout.ts';
 import { meterReads } from '../../../src/engine/table/meter.ts';
@@ -22,6 +21,7 @@ import {
 } from '../../judge/observation.ts';
 import { atRest, crossed, evening, throughLoop } from '../../judge/scenes.ts';
 import { near } from '../../near.ts';
+import { seeded } from '../../seeded.ts';
 
 const SEEDS = Array.from({ length: 40 }, (_, i) => 101 + 7 * i);
 const healthy = (seed: number): TableLayout => makeLayout(seeded(seed));

@@ -1,4 +1,4 @@
-// Seeded generator for twins and benches (mulberry32, public domain): the engine itself never draws a random number.
+// Seeded generator for tests and benches (mulberry32, public domain): the site itself never draws a random number.
 
 /** Returns a function giving evenly spread numbers in [0, 1); the same seed gives the same sequence. */
 export function seeded(seed: number): () => number {
