@@ -1,5 +1,6 @@
 // Content entries in the language of an address, in the order pages list them.
 import { type CollectionEntry, getCollection } from 'astro:content';
+import type { CautionWords } from '../components/words/index.ts';
 import { languageOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
 import { WIZARD_FIXES } from '../wizards/planning/index.ts';
@@ -38,6 +39,18 @@ export const sourcesFor = async (url: URL): Promise<CollectionEntry<'sources'>[]
 
 export const cautionsFor = async (url: URL): Promise<CollectionEntry<'cautions'>[]> =>
   getCollection('cautions', written(url));
+
+/** The words of cautions by id; one without words stops the build. */
+export async function cautionWords(url: URL, ids: readonly string[]): Promise<Record<string, CautionWords>> {
+  const all = new Map((await cautionsFor(url)).map(({ id, data }) => [nameOf(id), data]));
+  return Object.fromEntries(
+    ids.map((id) => {
+      const words = all.get(id);
+      if (words === undefined) throw new Error(`No words for the caution "${id}"`);
+      return [id, words];
+    }),
+  );
+}
 
 export const checksFor = async (url: URL): Promise<CollectionEntry<'checks'>[]> =>
   getCollection('checks', written(url));

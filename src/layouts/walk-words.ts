@@ -1,12 +1,11 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
 import type { CheckWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
-import type { CautionWords } from '../components/words/index.ts';
 import { FAULT_MODEL } from '../wizards/put-it-right/index.ts';
-import { cautionsFor, checksFor, complaintsFor, fixesFor } from './entries.ts';
+import { cautionWords, checksFor, complaintsFor, fixesFor } from './entries.ts';
 import { nameOf } from './href.ts';
 import { WALK_FIRST_ROOMS, WALK_ROOMS } from './rooms.ts';
-import { wordsOfFix } from './wizard-words.ts';
+import { cautionsIn, wordsOfFix } from './wizard-words.ts';
 import { wordsOf } from './words.ts';
 
 /** Cautions of the last look, whatever the checks name. */
@@ -18,17 +17,6 @@ function wordsOfCheck({ data }: CollectionEntry<'checks'>): CheckWords {
     Object.entries(options).map(([id, { label, hint }]) => [id, hint === undefined ? { label } : { label, hint }]),
   );
   return { title, known, why, how, cautions, options: said, ...(picture === undefined ? {} : { picture }) };
-}
-
-async function cautionWords(url: URL, ids: readonly string[]): Promise<Record<string, CautionWords>> {
-  const all = new Map((await cautionsFor(url)).map(({ id, data }) => [nameOf(id), data]));
-  return Object.fromEntries(
-    ids.map((id) => {
-      const words = all.get(id);
-      if (words === undefined) throw new Error(`No words for the caution "${id}"`);
-      return [id, words];
-    }),
-  );
 }
 
 async function wordsOfChecks(url: URL, wanted: (id: string) => boolean): Promise<Record<string, CheckWords>> {
@@ -87,5 +75,5 @@ export async function walkWords(url: URL): Promise<WalkWords> {
 /** One fix with the cautions of its steps. */
 export async function fixWords(url: URL, { data }: CollectionEntry<'fixes'>): Promise<FetchedFix> {
   const fix = wordsOfFix(data);
-  return { fix, cautions: await cautionWords(url, [...new Set(fix.steps.flatMap((step) => step.cautions))]) };
+  return { fix, cautions: await cautionWords(url, cautionsIn([fix])) };
 }

@@ -1,14 +1,14 @@
 // The words of a planning wizard: what its questions need comes with the page, what its answer needs is fetched on the way there.
 import type { CollectionEntry } from 'astro:content';
 import { getCollection } from 'astro:content';
-import type { AnswerWords, CautionWords, FixWords, QuestionWords } from '../components/words/index.ts';
+import type { AnswerWords, FixWords, QuestionWords } from '../components/words/index.ts';
 import { languageOf } from '../components/words/index.ts';
 import { ENOUGH_CURRENT_QUESTIONS } from '../wizards/enough-current/index.ts';
 import type { WizardId } from '../wizards/planning/index.ts';
 import { wizardsFor } from '../wizards/planning/index.ts';
 import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where/index.ts';
 import { WIRE_IT_QUESTIONS } from '../wizards/wire-it/index.ts';
-import { cautionsFor, fixesFor, sourcesFor } from './entries.ts';
+import { cautionWords, fixesFor, sourcesFor } from './entries.ts';
 import { nameOf } from './href.ts';
 import { ANSWER_ROOMS, QUESTION_ROOMS } from './rooms.ts';
 import { wordsOf } from './words.ts';
@@ -44,13 +44,16 @@ export async function fixesOf(url: URL, wizard: WizardId): Promise<CollectionEnt
 export async function answerWords(url: URL, wizard: WizardId): Promise<AnswerWords> {
   const entries = await fixesOf(url, wizard);
   const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), wordsOfFix(data)]));
-  const used = new Set(entries.flatMap(({ data }) => data.steps.flatMap((step) => step.cautions)));
-  const cautions: Record<string, CautionWords> = {};
-  for (const { id, data } of await cautionsFor(url)) if (used.has(nameOf(id))) cautions[nameOf(id)] = data;
+  const cautions = await cautionWords(url, cautionsIn(Object.values(fixes)));
   const words = await wordsOf(url, ANSWER_ROOMS[wizard]);
   for (const { id, data } of await sourcesFor(url)) words[`source-${nameOf(id)}`] = data.title;
   return { words, fixes, cautions };
 }
+
+/** The cautions of all steps of some fixes, each once. */
+export const cautionsIn = (fixes: readonly Pick<FixWords, 'steps'>[]): string[] => [
+  ...new Set(fixes.flatMap(({ steps }) => steps.flatMap(({ cautions }) => cautions))),
+];
 
 /** What a page or an answer says of a fix. */
 export function wordsOfFix(data: CollectionEntry<'fixes'>['data']): FixWords {

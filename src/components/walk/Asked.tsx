@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
-import { Cautions } from './Cautions.tsx';
+import { FoldedCautions } from './FoldedCautions.tsx';
 import type { WalkParts } from './parts.ts';
 import type { CheckWords } from './words.ts';
 
@@ -37,7 +37,7 @@ export function Asked({ id, words, context, say, language, cautions, Picture, on
         </ol>
       )}
       {words.picture !== undefined && Picture !== undefined && <Picture id={words.picture} say={say} />}
-      <Cautions ids={words.cautions} cautions={cautions} say={say} language={language} />
+      <FoldedCautions ids={words.cautions} cautions={cautions} say={say} language={language} />
       <ul class="answers">
         {row.options.map((option) => {
           const { label, hint } = words.options[option] ?? { label: option };

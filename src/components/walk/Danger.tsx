@@ -1,5 +1,5 @@
 // What a danger answer leads to. Drawn with words that came with the page: it needs no line.
-import { Steps } from '../planning/frame/index.ts';
+import { Steps } from '../fix/index.ts';
 import type { WalkParts } from './parts.ts';
 import type { DangerWords } from './words.ts';
 

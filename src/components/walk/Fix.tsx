@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useCallback } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { secondFault, stepOf } from '../../wizards/put-it-right/index.ts';
-import { Steps } from '../planning/frame/index.ts';
+import { Steps } from '../fix/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import type { WalkParts } from './parts.ts';
 import { readFix } from './word-shapes.ts';

@@ -7,9 +7,10 @@ import { conclude, reckon } from '../../../wizards/enough-current/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
 import { QUESTIONS } from '../../../wizards/planning/index.ts';
 import { Histogram, Slider } from '../../figures/shared/index.ts';
+import { Steps, Verify } from '../../fix/index.ts';
 import type { Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { Assumed, Share, Steps, useReckoned, Verify, Workings } from '../frame/index.ts';
+import { Assumed, Share, useReckoned, Workings } from '../frame/index.ts';
 
 type Props = WorkedOutProps;
 

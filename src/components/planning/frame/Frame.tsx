@@ -5,6 +5,7 @@ import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, use
 import type { AnyStateMachine } from 'xstate';
 import type { Answers, Problem, Question, QuestionId, Replayed } from '../../../wizards/planning/index.ts';
 import { answersOf, parseAddress, QUESTIONS, replay, toAddress, without } from '../../../wizards/planning/index.ts';
+import { Steps, Verify } from '../../fix/index.ts';
 import { NotYet } from '../../shared/index.ts';
 import type { AnswerWords, Language, QuestionWords, Say } from '../../words/index.ts';
 import { Numbers, sayer } from '../../words/index.ts';
@@ -12,10 +13,8 @@ import type { AnswerProps } from './answer-props.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
 import { Share } from './Share.tsx';
-import { Steps } from './Steps.tsx';
 import type { LoadDrawing } from './use-answer.ts';
 import { useAnswer } from './use-answer.ts';
-import { Verify } from './Verify.tsx';
 
 /** What a page gives its wizard. */
 export interface WizardProps {

@@ -6,6 +6,4 @@ export { Frame } from './Frame.tsx';
 export { Assumed } from './KnownAnswers.tsx';
 export { useReckoned } from './reckon.ts';
 export { Share } from './Share.tsx';
-export { Steps } from './Steps.tsx';
-export { Verify } from './Verify.tsx';
 export { Workings } from './Workings.tsx';

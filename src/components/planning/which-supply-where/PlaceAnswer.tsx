@@ -4,9 +4,10 @@ import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.t
 import type { Answers } from '../../../wizards/planning/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
 import { crossingAdvice, crossingRows, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
+import { Steps, Verify } from '../../fix/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
 import type { AnswerProps } from '../frame/index.ts';
-import { Share, Steps, useReckoned, Verify, Workings } from '../frame/index.ts';
+import { Share, useReckoned, Workings } from '../frame/index.ts';
 
 interface Props extends AnswerProps {
   readonly answers: Answers;

@@ -4,9 +4,10 @@ import type { WiringCandidate, WiringChange } from '../../../engine/index.ts';
 import type { NotKnown, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { wire } from '../../../wizards/wire-it/index.ts';
 import { ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
+import { Steps, Verify } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { Assumed, Share, Steps, Verify, Workings } from '../frame/index.ts';
+import { Assumed, Share, Workings } from '../frame/index.ts';
 import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {

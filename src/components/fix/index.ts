@@ -1,0 +1,4 @@
+// How a fix is shown, on its own page, at the end of a wizard and in a walk: its steps, their cautions, its proof.
+export { Caution } from './Caution.tsx';
+export { Steps } from './Steps.tsx';
+export { Verify } from './Verify.tsx';
