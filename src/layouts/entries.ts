@@ -3,7 +3,7 @@ import { type CollectionEntry, getCollection } from 'astro:content';
 import type { CautionWords } from '../components/words/index.ts';
 import { languageOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
-import { WIZARD_FIXES } from '../wizards/planning/index.ts';
+import { fixesOf, WIZARD_IDS } from '../wizards/index.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/put-it-right/index.ts';
 import { nameOf } from './href.ts';
 
@@ -17,7 +17,7 @@ export const lessonsFor = async (url: URL): Promise<CollectionEntry<'lessons'>[]
 
 /** As the wizards name them, then as the fault model does, then the honest end. */
 const OUTCOME_ORDER: readonly string[] = [
-  ...Object.values(WIZARD_FIXES).flat(),
+  ...WIZARD_IDS.flatMap(fixesOf),
   ...FAULT_MODEL.faults.map(({ fixClass }) => fixClass),
   SOMETHING_ELSE,
 ];

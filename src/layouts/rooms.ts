@@ -1,5 +1,5 @@
 // The rooms of words: one file each in src/content/<language>/words, read whole by whoever is named here or names it itself.
-import type { WizardId } from '../wizards/planning/index.ts';
+import type { WizardId } from '../wizards/index.ts';
 
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')

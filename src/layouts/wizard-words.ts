@@ -3,28 +3,19 @@ import type { CollectionEntry } from 'astro:content';
 import { getCollection } from 'astro:content';
 import type { AnswerWords, FixWords, QuestionWords } from '../components/words/index.ts';
 import { languageOf } from '../components/words/index.ts';
-import { ENOUGH_CURRENT_QUESTIONS } from '../wizards/enough-current/index.ts';
-import type { WizardId } from '../wizards/planning/index.ts';
-import { wizardsFor } from '../wizards/planning/index.ts';
-import { WHICH_SUPPLY_QUESTIONS } from '../wizards/which-supply-where/index.ts';
-import { WIRE_IT_QUESTIONS } from '../wizards/wire-it/index.ts';
+import type { WizardId } from '../wizards/index.ts';
+import { questionsOf, wizardsFor } from '../wizards/index.ts';
 import { cautionWords, fixesFor, sourcesFor } from './entries.ts';
 import { nameOf } from './href.ts';
 import { ANSWER_ROOMS, QUESTION_ROOMS } from './rooms.ts';
 import { wordsOf } from './words.ts';
-
-const QUESTIONS: Readonly<Record<WizardId, readonly string[]>> = {
-  'enough-current': ENOUGH_CURRENT_QUESTIONS,
-  'which-supply-where': WHICH_SUPPLY_QUESTIONS,
-  'wire-it': WIRE_IT_QUESTIONS,
-};
 
 /** Words of the questions, in the order in which they can be met. */
 export async function questionWords(url: URL, wizard: WizardId): Promise<Record<string, QuestionWords>> {
   const start = `${languageOf(url)}/`;
   const entries = await getCollection('questions', ({ id }) => id.startsWith(start));
   return Object.fromEntries(
-    QUESTIONS[wizard].map((id) => {
+    questionsOf(wizard).map((id) => {
       const entry = entries.find((one) => nameOf(one.id) === id);
       if (entry === undefined) throw new Error(`No words for the question "${id}" in src/content/${start}questions`);
       return [id, entry.data];

@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { Room } from '../../src/layouts/rooms.ts';
 import { ANSWER_ROOMS, FIGURE_ROOMS, QUESTION_ROOMS, WALK_FIRST_ROOMS, WALK_ROOMS } from '../../src/layouts/rooms.ts';
-import { WIZARD_IDS } from '../../src/wizards/planning/index.ts';
+import { WIZARD_IDS } from '../../src/wizards/index.ts';
 import type { Asked } from './asked.ts';
 import { askedBy, codeIn, drawnBy, idsIn, isAsked, isSaid, maybeAsked, SRC, surelyAsked, written } from './asked.ts';
 import { wordsOf } from './folder.ts';

@@ -16,14 +16,12 @@ import { shortFromLoadTest } from '../../src/engine/wiring/load-test.ts';
 import { loopLimit, prospective, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
 import { wireLoop } from '../../src/engine/wiring/wire.ts';
 import type { Working } from '../../src/engine/workings.ts';
-import {
-  ENOUGH_CURRENT_OUTCOMES,
-  WHICH_SUPPLY_OUTCOMES,
-  WIRE_IT_OUTCOMES,
-  WIZARD_FIXES,
-} from '../../src/wizards/planning/outcomes.ts';
+import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcomes.ts';
+import { fixesOf } from '../../src/wizards/index.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { ISOLATION, PHASE } from '../../src/wizards/put-it-right/states.ts';
+import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
+import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import { ac, dc, h0, unit } from '../samples.ts';
 import { ALL_QUESTIONS } from '../wizards/told.ts';
 import type { Words } from './folder.ts';
@@ -269,7 +267,7 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   });
   test.each(CROSSING_ADVICE)('the advice %s has a fix page that the wizard can show', (id) => {
     expect(ids('fixes')).toContain(id);
-    expect(WIZARD_FIXES['which-supply-where']).toContain(id);
+    expect(fixesOf('which-supply-where')).toContain(id);
   });
   test.each([...Object.keys(CROSSING_REASONS), 'reversed'])('the reason %s has words', (reason) => {
     expect(said.get(`across-reason-${reason}`)).toMatch(/\S/);

@@ -1,5 +1,7 @@
 // Answers that lead to each outcome, one set for each.
-import type { OutcomeId } from '../../src/wizards/planning/outcomes.ts';
+import type { EnoughCurrentOutcome } from '../../src/wizards/enough-current/outcomes.ts';
+import type { WhichSupplyOutcome } from '../../src/wizards/which-supply-where/outcomes.ts';
+import type { WireItOutcome } from '../../src/wizards/wire-it/outcomes.ts';
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -66,7 +68,7 @@ export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
   'out-of-scope-three-rail': { system: 'three-rail' },
   'out-of-scope-battery': { system: 'battery' },
   'out-of-scope-analogue': { system: 'analogue' },
-} satisfies Partial<Record<OutcomeId, Texts>>;
+} satisfies Record<EnoughCurrentOutcome, Texts>;
 
 const unit = (prefix: string, rails: Texts): Texts => ({
   [`${prefix}-limit`]: '5 A',
@@ -128,7 +130,7 @@ export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
   'out-of-scope-three-rail': { system: 'three-rail' },
   'out-of-scope-battery': { system: 'battery' },
   'out-of-scope-analogue': { system: 'analogue' },
-} satisfies Partial<Record<OutcomeId, Texts>>;
+} satisfies Record<WhichSupplyOutcome, Texts>;
 
 const WIRE = {
   system: 'two-rail',
@@ -151,7 +153,7 @@ const WIRE = {
 };
 
 /** "How thick must the wire be?" */
-export const TO_WIRE_IT: Readonly<Record<string, Texts>> = {
+export const TO_WIRE_IT: Readonly<Record<WireItOutcome, Texts>> = {
   'wiring-not-known': { ...WIRE, 'bus-wire': 'unknown' },
   'wiring-good': WIRE,
   'more-feeders': { ...WIRE, 'feeder-count': '1', 'rail-kind': 'code-70', joints: 'plain' },

@@ -1,29 +1,24 @@
 // How tests tell answers: texts by field id, as an address carries them.
 import { writeQuantity } from '../../src/engine/units.ts';
-import { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
+import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import type { Answers, Problem } from '../../src/wizards/planning/answers.ts';
 import { parseAddress } from '../../src/wizards/planning/answers.ts';
 import type { Field, Question } from '../../src/wizards/planning/questions.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
-import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';
-import { WIRE_IT_QUESTIONS, wireIt } from '../../src/wizards/wire-it/flow.ts';
+import { questionsIn } from '../../src/wizards/planning/replay.ts';
+import { whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';
+import { wireIt } from '../../src/wizards/wire-it/flow.ts';
 
 export const ALL_QUESTIONS: readonly Question[] = Object.values(QUESTIONS);
 export const ALL_FIELDS: readonly Field[] = ALL_QUESTIONS.flatMap((question) => question.fields);
 
-export const WIZARDS = [
-  {
-    name: 'enough-current',
-    machine: enoughCurrent,
-    questions: ENOUGH_CURRENT_QUESTIONS.map((id): Question => QUESTIONS[id]),
-  },
-  {
-    name: 'which-supply-where',
-    machine: whichSupplyWhere,
-    questions: WHICH_SUPPLY_QUESTIONS.map((id): Question => QUESTIONS[id]),
-  },
-  { name: 'wire-it', machine: wireIt, questions: WIRE_IT_QUESTIONS.map((id): Question => QUESTIONS[id]) },
-] as const;
+const named = <Machine extends Parameters<typeof questionsIn>[0]>(machine: Machine) => ({
+  name: machine.id,
+  machine,
+  questions: questionsIn(machine).map((id): Question => QUESTIONS[id]),
+});
+
+export const WIZARDS = [named(enoughCurrent), named(whichSupplyWhere), named(wireIt)] as const;
 
 /** Answers out of texts. A text that cannot be read is a mistake of the test. */
 export function told(texts: Readonly<Record<string, string>>): Answers {

@@ -5,10 +5,10 @@ import { DROP_LIMIT } from '../../src/engine/wiring/remedies.ts';
 import { SHORT_MARGIN } from '../../src/engine/wiring/short-circuit.ts';
 import { METRIC_SIZES } from '../../src/engine/wiring/wire.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
-import { WIRE_IT_OUTCOMES } from '../../src/wizards/planning/outcomes.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
-import { replay } from '../../src/wizards/planning/replay.ts';
-import { WIRE_IT_QUESTIONS, wireIt } from '../../src/wizards/wire-it/flow.ts';
+import { questionsIn, replay } from '../../src/wizards/planning/replay.ts';
+import { wireIt } from '../../src/wizards/wire-it/flow.ts';
+import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import type { NotKnown, Wiring } from '../../src/wizards/wire-it/result.ts';
 import { wire } from '../../src/wizards/wire-it/result.ts';
 import { near } from '../near.ts';
@@ -36,9 +36,11 @@ function optionIn(assumptions: NotKnown['assumptions'], field: string): string {
 
 const anyAnswers: fc.Arbitrary<Answers> = fc
   .tuple(
-    ...WIRE_IT_QUESTIONS.filter((id) => id !== 'system').flatMap((id) =>
-      QUESTIONS[id].fields.map((field) => answerTo(field).map((answer) => [field.id, answer] as const)),
-    ),
+    ...questionsIn(wireIt)
+      .filter((id) => id !== 'system')
+      .flatMap((id) =>
+        QUESTIONS[id].fields.map((field) => answerTo(field).map((answer) => [field.id, answer] as const)),
+      ),
   )
   .map((entries) => Object.fromEntries(entries));
 
@@ -136,7 +138,7 @@ describe('"How thick must the wire be?"', () => {
 
 describe('wiring that nobody has described', () => {
   const ALL_UNKNOWN = Object.fromEntries(
-    WIRE_IT_QUESTIONS.flatMap((id) => QUESTIONS[id].fields.map((field) => [field.id, 'unknown'])),
+    questionsIn(wireIt).flatMap((id) => QUESTIONS[id].fields.map((field) => [field.id, 'unknown'])),
   );
 
   test('is never called good: with everything unknown it is not known yet', () => {

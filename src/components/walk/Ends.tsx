@@ -1,7 +1,7 @@
 // The two ends: solved, or handed on with what speaks for each cause that is left.
 import type { Answer } from '../../engine/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { handedOn, stepOf } from '../../wizards/put-it-right/index.ts';
+import { handedOn } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../planning/frame/index.ts';
 import { WithFix } from './Fix.tsx';
 import type { WalkParts } from './parts.ts';
@@ -47,9 +47,9 @@ export function HandedOn({
   readonly checks: WalkWords['checks'];
   readonly onStart: (fixClass: string) => void;
 }) {
-  const step = stepOf(context);
+  const { next } = context;
   const left = handedOn(context);
-  const because = step.kind === 'hand-on' ? step.because : 'nothing-separates';
+  const because = next?.kind === 'hand-on' ? next.because : 'nothing-separates';
   const told = (answers: readonly Answer[]): string =>
     answers.map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`).join('; ');
   const card = say('walk-card', {

@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { useCallback } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { secondFault, stepOf } from '../../wizards/put-it-right/index.ts';
+import { secondFault } from '../../wizards/put-it-right/index.ts';
 import { Steps } from '../fix/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import type { WalkParts } from './parts.ts';
@@ -18,7 +18,7 @@ interface ProposingProps extends WalkParts {
 
 export function Proposing(props: ProposingProps) {
   const { fixClass, context, say, numbers, onStart, onNotHelped } = props;
-  const step = stepOf(context);
+  const { next } = context;
   const second = context.fixed.length > 0 && secondFault(context) !== undefined;
   return (
     <WithFix {...props}>
@@ -28,8 +28,8 @@ export function Proposing(props: ProposingProps) {
           <h1 class="verdict" tabIndex={-1}>
             {fix.title}
           </h1>
-          {!second && step.kind === 'fix' && (
-            <p class="small">{say('walk-chance', { share: numbers.share(step.chance) })}</p>
+          {!second && next?.kind === 'fix' && (
+            <p class="small">{say('walk-chance', { share: numbers.share(next.chance) })}</p>
           )}
           <p class="lead">{fix.lead}</p>
           <p>{fix.because}</p>

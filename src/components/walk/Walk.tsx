@@ -1,7 +1,7 @@
 // "Put it right": the address holds what was seen and done, replay makes the state, and this draws it.
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { ComplaintId, LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right/index.ts';
-import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, stepOf, walkAddress } from '../../wizards/put-it-right/index.ts';
+import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right/index.ts';
 import { fetchWords, type Loaded, Missing, NotYet, useLoaded } from '../shared/index.ts';
 import type { Language } from '../words/index.ts';
 import { Numbers, type Say, sayer } from '../words/index.ts';
@@ -61,8 +61,8 @@ export default function Walk({ complaint, language, home, words, first }: WalkPr
 /** What to do first where an answer means danger. */
 function dangerOf({ state, context, fixClass = '' }: WalkNow, { dangers }: FirstWords): DangerWords | undefined {
   if (state !== 'proposing') return undefined;
-  const step = stepOf(context);
-  return step.kind === 'fix' && step.danger !== undefined ? dangers[fixClass] : undefined;
+  const { next } = context;
+  return next?.kind === 'fix' && next.danger !== undefined ? dangers[fixClass] : undefined;
 }
 
 interface BesideProps extends NowProps {

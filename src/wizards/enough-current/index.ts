@@ -1,4 +1,5 @@
 // What this room lets out.
-export { ENOUGH_CURRENT_QUESTIONS, enoughCurrent } from './flow.ts';
+export { enoughCurrent } from './flow.ts';
+export { ENOUGH_CURRENT_OUTCOMES } from './outcomes.ts';
 export type { Conclusion, Power, Reckoning } from './result.ts';
 export { conclude, reckon } from './result.ts';

@@ -45,8 +45,9 @@ import {
   trainCount,
   tripReach,
 } from '../../engine/index.ts';
-import type { Answers, Assumption, OutcomeId } from '../planning/index.ts';
+import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader } from '../planning/index.ts';
+import type { EnoughCurrentOutcome } from './outcomes.ts';
 
 export interface Reckoning {
   readonly scale: Scale;
@@ -171,7 +172,7 @@ function barWidth(range: number): number {
 }
 
 export interface Conclusion {
-  readonly outcome: OutcomeId;
+  readonly outcome: EnoughCurrentOutcome;
   readonly remedies: readonly Remedy[];
   /** Something must be bought or plugged round, and the labels are not known yet. */
   readonly labelsWanted: boolean;
@@ -206,7 +207,12 @@ export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
   };
 }
 
-function outcomeOf(reckoning: Reckoning, now: Power, wantsShorts: boolean, chosen: Remedy | undefined): OutcomeId {
+function outcomeOf(
+  reckoning: Reckoning,
+  now: Power,
+  wantsShorts: boolean,
+  chosen: Remedy | undefined,
+): EnoughCurrentOutcome {
   const { labels } = reckoning;
   const { judgement } = now;
   if (labels.kind === 'not-permitted') return 'wrong-supply';

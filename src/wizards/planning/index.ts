@@ -2,21 +2,20 @@
 
 export type { Answer, Answers, Problem } from './answers.ts';
 export { answerText, fieldOf, isAsked, parseAddress, parseField, parseQuestion, toAddress } from './answers.ts';
-export type { OutcomeId, WizardId } from './outcomes.ts';
-export { WIZARD_FIXES, WIZARD_IDS, wizardsFor } from './outcomes.ts';
+export { OUT_OF_SCOPE } from './outcomes.ts';
 export type { Field, NumberField, Question, QuestionId } from './questions.ts';
 export { number, QUESTIONS } from './questions.ts';
 export type { Assumption } from './read.ts';
 export { knownSupply, Reader } from './read.ts';
 export type { Replayed } from './replay.ts';
 export {
-  answersOf,
   answersTo,
   askSystem,
   chose,
   ENDS,
   misfits,
   nothingToMove,
+  questionsIn,
   replay,
   SCOPE_GUARDS,
   TYPES,

@@ -1,14 +1,11 @@
-// What both planning machines share: the event, the context, and replay as the only way to build a state.
+// What the planning machines share: the event, the ends, and replay as the only way to build a state.
 import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
 import { initialTransition, transition } from 'xstate';
+import { chartOf } from '../chart.ts';
 import type { Answers, Problem } from './answers.ts';
 import { isAsked, spanOf } from './answers.ts';
 import type { Question, QuestionId } from './questions.ts';
 import { QUESTIONS } from './questions.ts';
-
-export interface Context {
-  readonly answers: Answers;
-}
 
 /** A person has answered the question that the machine stands at. */
 export interface UserAnswer {
@@ -17,10 +14,7 @@ export interface UserAnswer {
 }
 
 /** Gives the machine its types without a cast. */
-export const TYPES: { context: Context; events: UserAnswer } = {
-  context: { answers: {} },
-  events: { type: 'user.answer', answers: {} },
-};
+export const TYPES: { events: UserAnswer } = { events: { type: 'user.answer', answers: {} } };
 
 /** Guard: the answer being given chooses this option. */
 export const chose =
@@ -42,10 +36,10 @@ export const askSystem = (next: QuestionId) =>
   ({
     on: {
       'user.answer': [
-        { guard: 'threeRail', target: 'out-of-scope-three-rail', actions: 'remember' },
-        { guard: 'battery', target: 'out-of-scope-battery', actions: 'remember' },
-        { guard: 'analogue', target: 'out-of-scope-analogue', actions: 'remember' },
-        { target: next, actions: 'remember' },
+        { guard: 'threeRail', target: 'out-of-scope-three-rail' },
+        { guard: 'battery', target: 'out-of-scope-battery' },
+        { guard: 'analogue', target: 'out-of-scope-analogue' },
+        { target: next },
       ],
     },
   }) as const;
@@ -67,28 +61,38 @@ export interface Replayed {
   readonly question: Question | undefined;
   /** Questions answered on the way, in order. */
   readonly trail: readonly Question[];
+  /** The answers to these questions, whatever else was told. */
+  readonly used: Answers;
   /** Answers that do not go with earlier ones; they stopped the replay. */
   readonly problems: readonly Problem[];
 }
 
-const BY_ID = new Map<string, Question>(Object.entries(QUESTIONS));
+const isQuestion = (id: string): id is QuestionId => Object.hasOwn(QUESTIONS, id);
+
+/** The questions that a machine asks, in the order in which they can be met. */
+export const questionsIn = (machine: AnyStateMachine): QuestionId[] =>
+  chartOf(machine)
+    .states.map(({ id }) => id)
+    .filter(isQuestion);
 
 /** Rebuilds the state from answers: each question met is answered from them until one has no complete answer. */
 export function replay(machine: AnyStateMachine, answers: Answers): Replayed {
   let snapshot: AnyMachineSnapshot = initialTransition(machine)[0];
   const trail: Question[] = [];
+  let used: Answers = {};
   for (;;) {
-    const question = BY_ID.get(String(snapshot.value));
-    if (question === undefined || snapshot.status === 'done')
-      return { snapshot, question: undefined, trail, problems: [] };
-    const given = answersTo(question, answers);
-    if (given === undefined) return { snapshot, question, trail, problems: [] };
-    const problems = misfits(question, { ...answersOf(trail, answers), ...given });
-    if (problems.length > 0) return { snapshot, question, trail, problems };
+    const at = String(snapshot.value);
+    const question: Question | undefined = isQuestion(at) ? QUESTIONS[at] : undefined;
+    const stopped = { snapshot, question, trail, used, problems: [] };
+    const given = question === undefined ? undefined : answersTo(question, answers);
+    if (question === undefined || given === undefined) return stopped;
+    const problems = misfits(question, { ...used, ...given });
+    if (problems.length > 0) return { ...stopped, problems };
     const event: UserAnswer = { type: 'user.answer', answers: given };
-    if (!snapshot.can(event)) return { snapshot, question, trail, problems: [] };
+    if (!snapshot.can(event)) return stopped;
     snapshot = transition(machine, snapshot, event)[0];
     trail.push(question);
+    used = { ...used, ...given };
   }
 }
 
@@ -102,11 +106,6 @@ export function answersTo(question: Question, answers: Answers): Answers | undef
     given[field.id] = answer;
   }
   return given;
-}
-
-/** The answers that a trail used. */
-export function answersOf(trail: readonly Question[], answers: Answers): Answers {
-  return Object.assign({}, ...trail.map((question) => answersTo(question, answers) ?? {}));
 }
 
 /** All answers but those to one question: the state in which it is asked again. */

@@ -7,7 +7,6 @@ import type { ComplaintId } from './faults/index.ts';
 import { FAULT_MODEL } from './faults/index.ts';
 import type { Isolation, Phase, WalkEvent, WalkStateId } from './states.ts';
 import { ISOLATION, PHASE, putItRight, secondFault, WALK_STATES } from './states.ts';
-import { stepOf } from './step.ts';
 
 /** What a person has said and done, as an address holds it. */
 export interface Told {
@@ -186,15 +185,14 @@ const stateOf = (snapshot: Snapshot): WalkStateId =>
   WALK_STATES.find((state) => state === snapshot.value) ?? 'handed-on';
 
 function checkOf(snapshot: Snapshot): string | undefined {
-  const step = stepOf(snapshot.context);
-  return step.kind === 'ask' ? step.check : undefined;
+  const { next } = snapshot.context;
+  return next?.kind === 'ask' ? next.check : undefined;
 }
 
 function fixOf({ context }: Snapshot): string | undefined {
   if (context.doing !== undefined) return context.doing;
   if (context.fixed.length > 0) return secondFault(context) ?? context.fixed.at(-1);
-  const step = stepOf(context);
-  return step.kind === 'fix' ? step.fixClass : undefined;
+  return context.next?.kind === 'fix' ? context.next.fixClass : undefined;
 }
 
 function answerTo(check: string | undefined, waiting: Waiting, trail: string[]): WalkEvent | undefined {

@@ -5,5 +5,5 @@ export type { ComplaintId, FixClass } from './faults/index.ts';
 export { COMPLAINT_IDS, FAULT_MODEL } from './faults/index.ts';
 export { causesOf, checksThatTell, handedOn, possibleNow } from './possible.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
-export { ISOLATION, PHASE, secondFault } from './states.ts';
-export { compiledFor, questionsToGo, rowOfCheck, stepOf } from './step.ts';
+export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
+export { compiledFor, questionsToGo, rowOfCheck } from './step.ts';

@@ -26,6 +26,8 @@ export interface WalkContext {
   readonly fixed: readonly string[];
   readonly isolation: Isolation | undefined;
   readonly phase: Phase | undefined;
+  /** What follows from all that; undefined while something is mended or has helped. */
+  readonly next: NextStep | undefined;
 }
 
 export type WalkEvent =
@@ -57,14 +59,14 @@ const TYPES: { context: WalkContext; events: WalkEvent; input: { readonly compla
     fixed: [],
     isolation: undefined,
     phase: undefined,
+    next: undefined,
   },
   events: { type: 'user.fixed' },
   input: { complaint: 'stops-at-gap' },
 };
 
-const step = (context: WalkContext): NextStep => stepOf(context);
-const isFirst = (next: NextStep): boolean => next.kind === 'ask' && next.because === 'first';
-const isDanger = (next: NextStep): boolean => next.kind === 'fix' && next.danger !== undefined;
+const isFirst = (next: NextStep | undefined): boolean => next?.kind === 'ask' && next.because === 'first';
+const isDanger = (next: NextStep | undefined): boolean => next?.kind === 'fix' && next.danger !== undefined;
 
 export const putItRight = setup({
   types: TYPES,
@@ -74,13 +76,16 @@ export const putItRight = setup({
     isProven: ({ context }) =>
       context.fixed.length > 0 && context.isolation !== undefined && context.phase !== undefined,
     hasHelped: ({ context }) => context.fixed.length > 0,
-    meetsDanger: ({ context }) => isDanger(step(context)),
-    looksForDanger: ({ context }) => isFirst(step(context)),
+    meetsDanger: ({ context }) => isDanger(context.next),
+    looksForDanger: ({ context }) => isFirst(context.next),
     hasNotSaidTools: ({ context }) => context.tools === undefined,
-    asks: ({ context }) => step(context).kind === 'ask',
-    proposes: ({ context }) => step(context).kind === 'fix',
+    asks: ({ context }) => context.next?.kind === 'ask',
+    proposes: ({ context }) => context.next?.kind === 'fix',
   },
   actions: {
+    reckon: assign(({ context }) => ({
+      next: context.doing === undefined && context.fixed.length === 0 ? stepOf(context) : undefined,
+    })),
     answer: assign(({ context, event }) =>
       event.type === 'user.answer'
         ? { answers: [...context.answers.filter(({ check }) => check !== event.answer.check), event.answer] }
@@ -114,6 +119,7 @@ export const putItRight = setup({
   initial: 'deciding',
   states: {
     deciding: {
+      entry: 'reckon',
       always: [
         { guard: 'isMending', target: 'fixing' },
         { guard: 'findsSecondFault', target: 'proposing' },

@@ -1,4 +1,5 @@
 // What this room lets out.
-export { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from './flow.ts';
+export { whichSupplyWhere } from './flow.ts';
+export { BESIDE_THE_OUTCOME, WHICH_SUPPLY_OUTCOMES } from './outcomes.ts';
 export type { CrossingRow, Placement } from './result.ts';
 export { crossingAdvice, crossingRows, placeSupplies } from './result.ts';

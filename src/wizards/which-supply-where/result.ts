@@ -31,11 +31,12 @@ import {
   summarise,
   worstVerdict,
 } from '../../engine/index.ts';
-import type { Answers, Assumption, OutcomeId } from '../planning/index.ts';
+import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader } from '../planning/index.ts';
+import type { WhichSupplyOutcome } from './outcomes.ts';
 
 export interface Placement {
-  readonly outcome: OutcomeId;
+  readonly outcome: WhichSupplyOutcome;
   readonly scale: Scale;
   readonly supplies: readonly NamedSupply[];
   /** Best first; empty while a label is not known. */
@@ -176,7 +177,7 @@ function outcomeOf(
   stages: readonly LoadedStage[],
   railsKnown: boolean,
   scale: Scale,
-): OutcomeId {
+): WhichSupplyOutcome {
   const best = arrangements[0];
   if (best === undefined) return 'read-both-labels';
   if (!best.permitted) return 'wrong-supply';
@@ -198,14 +199,14 @@ function outcomeOf(
 const isTooHigh = (finding: string): boolean => finding === 'over-stop' || finding === 'over-decoder';
 
 // The rails differ: set them equal where a setting exists, else the higher to the command station, else other supplies.
-function steppedOutcome(best: Arrangement, stages: readonly LoadedStage[]): OutcomeId {
+function steppedOutcome(best: Arrangement, stages: readonly LoadedStage[]): WhichSupplyOutcome {
   if (stages.some((stage) => stage.rails.kind !== 'follows')) return 'set-both-outputs-equal';
   if (stepSize(best.step) >= STEP_TOO_LARGE) return 'two-supplies-alike';
   return 'higher-rails-to-command-station';
 }
 
 // The rails are level, so only amperes against demand count; where both arrangements do as well, it does not matter.
-function levelOutcome(arrangements: readonly Arrangement[], best: Arrangement): OutcomeId {
+function levelOutcome(arrangements: readonly Arrangement[], best: Arrangement): WhichSupplyOutcome {
   const other = arrangements.find((one) => one !== best && one.permitted);
   const [station, booster] = best.stages;
   if (station === undefined || booster === undefined) return 'supplies-either-way';

@@ -37,8 +37,9 @@ import {
   TRACK_LIMITS,
   tripLevel,
 } from '../../engine/index.ts';
-import type { Answer, Answers, Assumption, OutcomeId } from '../planning/index.ts';
+import type { Answer, Answers, Assumption } from '../planning/index.ts';
 import { Reader } from '../planning/index.ts';
+import type { WireItOutcome } from './outcomes.ts';
 
 /** Metres between feeders where nothing is said. Source: common-practice. */
 const USUAL_SPACING = 3;
@@ -95,7 +96,7 @@ export interface Enough {
 
 export interface Wiring {
   readonly kind: 'wiring';
-  readonly outcome: OutcomeId;
+  readonly outcome: WireItOutcome;
   readonly scale: Scale;
   readonly plan: FeedingPlan;
   readonly wire: Conductor;
@@ -119,7 +120,7 @@ export interface Wiring {
   readonly assumptions: readonly Assumption[];
 }
 
-export type WireFound = Wiring | NotKnown | (FeedingProblem & { readonly outcome: OutcomeId });
+export type WireFound = Wiring | NotKnown | (FeedingProblem & { readonly outcome: WireItOutcome });
 
 /**
  * Works out the wiring. Without the wire, its way and the track there is no verdict; and wiring whose feeders nobody has counted is good
@@ -281,7 +282,7 @@ function assumedFor(answers: Answers, { answers: taken, assumptions }: Reader): 
   return [...assumptions, ...added];
 }
 
-const OUTCOMES: Readonly<Record<WiringCandidate['change']['kind'], OutcomeId>> = {
+const OUTCOMES: Readonly<Record<WiringCandidate['change']['kind'], WireItOutcome>> = {
   'as-it-is': 'wiring-good',
   'more-feeders': 'more-feeders',
   'thicker-bus': 'thicker-bus',

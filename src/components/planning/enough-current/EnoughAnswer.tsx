@@ -17,7 +17,7 @@ type Props = WorkedOutProps;
 export function EnoughAnswer(props: Props) {
   const { answers, say, fixes, cautions, home, language } = props;
   const reckoning = useMemo(() => reckon(answers), [answers]);
-  const concluded = useReckoned('conclude', answers, (of) => conclude(of, reckon(of)));
+  const concluded = useReckoned('conclude', answers, (of) => conclude(of, reckoning));
   if (concluded === undefined) return <p role="status">{say('reckoning-now')}</p>;
   const { result: conclusion } = concluded;
   const fix = fixes[conclusion.outcome];

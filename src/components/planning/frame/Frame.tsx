@@ -3,8 +3,8 @@
 import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { AnyStateMachine } from 'xstate';
-import type { Answers, Problem, Question, QuestionId, Replayed } from '../../../wizards/planning/index.ts';
-import { answersOf, parseAddress, QUESTIONS, replay, toAddress, without } from '../../../wizards/planning/index.ts';
+import type { Answers, Problem, Question, Replayed } from '../../../wizards/planning/index.ts';
+import { parseAddress, QUESTIONS, questionsIn, replay, toAddress, without } from '../../../wizards/planning/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
 import { NotYet } from '../../shared/index.ts';
 import type { AnswerWords, Language, QuestionWords, Say } from '../../words/index.ts';
@@ -35,13 +35,12 @@ export interface WorkedOutProps extends AnswerProps {
 interface FrameProps extends WizardProps {
   readonly wizard: string;
   readonly machine: AnyStateMachine;
-  readonly ids: readonly QuestionId[];
   /** Loads what draws the answer; asked for once the first question is answered. */
   readonly load: LoadDrawing<WorkedOutProps>;
 }
 
-export function Frame({ wizard, machine, ids, load, language, home, words, questions }: FrameProps) {
-  const all = useMemo(() => ids.map((id): Question => QUESTIONS[id]), [ids]);
+export function Frame({ wizard, machine, load, language, home, words, questions }: FrameProps) {
+  const all = useMemo(() => questionsIn(machine).map((id): Question => QUESTIONS[id]), [machine]);
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language), [language]);
   const [search, setSearch] = useState('');
@@ -66,8 +65,6 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
 
   const [crash, recover] = useErrorBoundary();
   const done = state.question === undefined;
-  // Only what led to the outcome counts, whatever else an address may carry.
-  const told = useMemo(() => answersOf(state.trail, answers), [state, answers]);
   const outcome = String(state.snapshot.value);
   const heading = useRef<HTMLDivElement>(null);
   useEffect(() => {
@@ -83,7 +80,7 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
     const next = { ...answers, ...given };
     // At an outcome only the answers that led there stay in the address.
     const after = replay(machine, next);
-    go(after.question === undefined ? answersOf(after.trail, next) : next, 'push');
+    go(after.question === undefined ? after.used : next, 'push');
   };
   const askAgain = (question: Question): void => {
     moved.current = true;
@@ -130,7 +127,7 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
           key={state.question.id}
           question={state.question}
           words={questions[state.question.id] ?? { title: '', why: '', fields: {} }}
-          before={answersOf(state.trail, answers)}
+          before={state.used}
           former={{ ...former, ...answers }}
           problems={linkProblems.filter((problem) =>
             state.question?.fields.some((field) => field.id === problem.field),
@@ -149,7 +146,7 @@ export function Frame({ wizard, machine, ids, load, language, home, words, quest
           answerWords={fetched.answerWords}
           WorkedOut={fetched.WorkedOut}
           outcome={outcome}
-          answers={told}
+          answers={state.used}
           questions={questions}
           words={words}
           numbers={numbers}

@@ -3,13 +3,13 @@
 import { conclude, reckon } from '../../../wizards/enough-current/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
 import { placeSupplies } from '../../../wizards/which-supply-where/index.ts';
-import type { Asked, Tasks } from './reckon.ts';
+import type { Order, Tasks } from './reckon.ts';
 
 const TASKS: { readonly [Task in keyof Tasks]: (answers: Answers) => Tasks[Task] } = {
   conclude: (answers) => conclude(answers, reckon(answers)),
   place: placeSupplies,
 };
 
-addEventListener('message', ({ data }: MessageEvent<Asked>) => {
+addEventListener('message', ({ data }: MessageEvent<Order>) => {
   postMessage({ turn: data.turn, result: TASKS[data.task](data.answers) });
 });

@@ -10,13 +10,13 @@ export interface Tasks {
   readonly place: Placement;
 }
 
-export interface Asked {
+export interface Order {
   readonly task: keyof Tasks;
   readonly answers: Answers;
   readonly turn: number;
 }
 
-interface Told<Task extends keyof Tasks> {
+interface Reply<Task extends keyof Tasks> {
   readonly turn: number;
   readonly result: Tasks[Task];
 }
@@ -73,7 +73,7 @@ function ask<Task extends keyof Tasks>(
   turns += 1;
   const turn = turns;
   const worker = new Worker(new URL('./reckon-worker.ts', import.meta.url), { type: 'module' });
-  worker.addEventListener('message', ({ data }: MessageEvent<Told<Task>>) => {
+  worker.addEventListener('message', ({ data }: MessageEvent<Reply<Task>>) => {
     if (data.turn === turn) tell(data.result);
     worker.terminate();
   });
@@ -81,6 +81,6 @@ function ask<Task extends keyof Tasks>(
     worker.terminate();
     otherwise();
   });
-  worker.postMessage({ task, answers, turn } satisfies Asked);
+  worker.postMessage({ task, answers, turn } satisfies Order);
   return () => worker.terminate();
 }

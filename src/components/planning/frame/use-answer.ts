@@ -12,15 +12,15 @@ const WORDS = z.object({ words: SENTENCES, fixes: z.record(z.string(), FIX), cau
 /** Loads what draws the worked-out answer. */
 export type LoadDrawing<Props> = () => Promise<ComponentType<Props>>;
 
-interface Answer<Props> {
+interface Drawable<Props> {
   readonly answerWords: AnswerWords;
   readonly WorkedOut: ComponentType<Props>;
 }
 
 /** Loads words and code as soon as `wanted`; after a failure only when asked `again`. */
-export function useAnswer<Props>(address: string, load: LoadDrawing<Props>, wanted: boolean): Loaded<Answer<Props>> {
+export function useAnswer<Props>(address: string, load: LoadDrawing<Props>, wanted: boolean): Loaded<Drawable<Props>> {
   const both = useCallback(
-    async (stop: AbortSignal): Promise<Answer<Props>> => {
+    async (stop: AbortSignal): Promise<Drawable<Props>> => {
       const [words, WorkedOut] = await Promise.all([fetchWords(address, stop), load()]);
       return { answerWords: WORDS.parse(words), WorkedOut };
     },

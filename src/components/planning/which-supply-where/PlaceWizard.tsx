@@ -1,12 +1,10 @@
 // The island of "Which supply goes on which unit?".
-import { WHICH_SUPPLY_QUESTIONS, whichSupplyWhere } from '../../../wizards/which-supply-where/index.ts';
+import { whichSupplyWhere } from '../../../wizards/which-supply-where/index.ts';
 import type { WizardProps } from '../frame/index.ts';
 import { Frame } from '../frame/index.ts';
 
 const load = async () => (await import('./PlaceAnswer.tsx')).PlaceAnswer;
 
 export default function PlaceWizard(props: WizardProps) {
-  return (
-    <Frame {...props} wizard="which-supply-where" machine={whichSupplyWhere} ids={WHICH_SUPPLY_QUESTIONS} load={load} />
-  );
+  return <Frame {...props} wizard="which-supply-where" machine={whichSupplyWhere} load={load} />;
 }

@@ -1,7 +1,7 @@
 // What a wizard's answer says, fetched on the way there so that the first question is light.
 import type { APIContext } from 'astro';
 import { answerWords } from '../../../layouts/wizard-words.ts';
-import { WIZARD_IDS } from '../../../wizards/planning/index.ts';
+import { WIZARD_IDS } from '../../../wizards/index.ts';
 
 export const getStaticPaths = () => WIZARD_IDS.map((wizard) => ({ params: { wizard } }));
 
