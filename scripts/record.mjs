@@ -25,7 +25,7 @@ const TABS = 4;
 function look() {
   const main = document.querySelector('main');
   const own = main?.cloneNode(true);
-  for (const node of own?.querySelectorAll('script, style, noscript') ?? []) node.remove();
+  for (const node of own?.querySelectorAll('script, style, noscript, .in-feet') ?? []) node.remove();
   // A space between the texts of neighbours, so that moved boxes do not join words.
   const walker = document.createTreeWalker(own ?? document.createElement('p'), NodeFilter.SHOW_TEXT);
   const texts = [];

@@ -194,8 +194,23 @@ export {
 } from './signal/index.ts';
 export type { Reading, StageIndex, TableMeter } from './table/index.ts';
 export { mostlyStray } from './table/index.ts';
-export type { Quantity, Span } from './units.ts';
-export { CENTI, gaugeArea, MICRO, MILLI, middle, NANO, parseQuantity, writeQuantity } from './units.ts';
+export type { MeasureSystem, Quantity, Span } from './units.ts';
+export {
+  CENTI,
+  gaugeArea,
+  gaugeOf,
+  MICRO,
+  MILLI,
+  middle,
+  NANO,
+  nearestGauge,
+  parseQuantity,
+  perFoot,
+  toFeet,
+  toInches,
+  writeBare,
+  writeQuantity,
+} from './units.ts';
 export type {
   Conductor,
   FeedingPlan,
@@ -217,7 +232,7 @@ export {
   FEEDER_WIRE,
   faultHeatAlong,
   GAUGE_SIZES,
-  gaugeOf,
+  gaugeAtLeast,
   gradeBreaker,
   leastLoadedVolts,
   leastWiring,

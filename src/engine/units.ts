@@ -18,8 +18,12 @@ export interface Span {
   readonly to: number;
 }
 
+/** The units a person thinks in: metres and square millimetres, or feet, inches and American wire gauges. */
+export type MeasureSystem = 'metric' | 'feet-and-gauge';
+
 export type Parsed =
-  | { readonly kind: 'span'; readonly span: Span }
+  /** `typed`: the system of the unit that stood there; absent for a bare number and where both systems have the same unit. */
+  | { readonly kind: 'span'; readonly span: Span; readonly typed?: MeasureSystem }
   | { readonly kind: 'power'; readonly watts: number }
   | { readonly kind: 'bad'; readonly because: 'empty' | 'not-a-number' | 'unknown-unit' };
 
@@ -71,6 +75,14 @@ const WRITTEN: Readonly<Partial<Record<Quantity, readonly [unit: string, factor:
   'resistance-per-metre': ['mohm/m', 0.001],
 };
 
+/** Quantities that the two systems write in different units, and what a bare number stands for in feet and gauges. */
+const BARE_IN_FEET: Readonly<Partial<Record<Quantity, string>>> = {
+  length: 'ft',
+  area: 'awg',
+  'resistance-per-metre': 'mohm/ft',
+};
+const UNIT_IN_FEET = /^(?:ft|foot|feet|'|in|inch|inches|"|yd|yards?)$|\/(?:k?ft|in)$/;
+
 /** Smallest and largest American gauge number that is read. */
 const GAUGES = { least: 0, most: 40 } as const;
 const GAUGE = /^(?:(?:awg|#|gauge)\s*(\d{1,2})|(\d{1,2})\s*(?:awg|ga|gauge))$/;
@@ -85,12 +97,13 @@ const TWO = new RegExp(`^${NUMBER}\\s*${UNIT}\\s*(?:-|to|bis|\\.\\.)\\s*${NUMBER
 
 /**
  * Reads a number with its unit as people write it: `1.5 A`, `1500 mA`, `0,3 A`, `0.3-0.6 A`, `36 VA`, `5' 6"`, `1.5 mm²`,
- * `16 AWG`, `76 mohm/m`. Without a unit: amperes, volts, metres, mm², ohms, milliohms a metre, seconds, hours.
+ * `16 AWG`, `76 mohm/m`. Without a unit: amperes, volts, metres, mm², ohms, milliohms a metre, seconds, hours; with `bare` in feet
+ * and gauge: feet, AWG where the number is one (else mm²), milliohms a foot.
  * Shape: any text in; a span in SI out (both ends equal for a single number), `power` in watts for VA or W where a
  * current is asked for, or `bad` with the reason. Never throws. The range is the caller's business.
  */
-export function parseQuantity(text: string, quantity: Quantity): Parsed {
-  const plain = tidied(text);
+export function parseQuantity(text: string, quantity: Quantity, bare: MeasureSystem = 'metric'): Parsed {
+  const plain = withUnit(tidied(text), quantity, bare);
   if (plain === '') return { kind: 'bad', because: 'empty' };
   const special = readSpecial(plain, quantity);
   if (special !== undefined) return special;
@@ -109,17 +122,78 @@ export function parseQuantity(text: string, quantity: Quantity): Parsed {
   const ends = [rounded(toNumber(first) * fromFactor), rounded(toNumber(second) * toFactor)].sort((a, b) => a - b);
   const [from = Number.NaN, to = Number.NaN] = ends;
   return Number.isFinite(from) && Number.isFinite(to)
-    ? { kind: 'span', span: { from, to } }
+    ? { kind: 'span', span: { from, to }, ...typedIn(ownUnit, from, quantity) }
     : { kind: 'bad', because: 'not-a-number' };
 }
 
+// An area that is a gauge to every digit was typed as one: addresses wrote gauges in mm² once.
+function typedIn(unit: string, value: number, quantity: Quantity): { readonly typed?: MeasureSystem } {
+  if (BARE_IN_FEET[quantity] === undefined || unit === '') return {};
+  const inFeet = quantity === 'area' ? gaugeOf(value) !== undefined : UNIT_IN_FEET.test(unit);
+  return { typed: inFeet ? 'feet-and-gauge' : 'metric' };
+}
+
+function withUnit(plain: string, quantity: Quantity, bare: MeasureSystem): string {
+  const unit = bare === 'metric' ? undefined : BARE_IN_FEET[quantity];
+  if (unit === undefined || !/\d$/.test(plain)) return plain;
+  const gauge = Number(plain);
+  if (quantity === 'area' && !(Number.isInteger(gauge) && gauge >= GAUGES.least && gauge <= GAUGES.most)) return plain;
+  return `${plain} ${unit}`;
+}
+
 /**
- * Writes an SI value so that `parseQuantity` reads the very same value again; for an address. `1.5 mm2` for 1.5e-6 m², the bare
- * number where a bare number means SI. At most 12 digits.
+ * Writes an SI value so that `parseQuantity` reads the very same value again; for an address. In the unit of the system it was typed
+ * in; without one `1.5 mm2` for 1.5e-6 m², and the bare number where a bare number means SI. At most 12 digits, 15 in feet.
  */
-export function writeQuantity(value: number, quantity: Quantity): string {
-  const [unit, factor] = WRITTEN[quantity] ?? ['', 1];
+export function writeQuantity(value: number, quantity: Quantity, typed?: MeasureSystem): string {
+  if (typed === 'feet-and-gauge') return writeInFeet(value, quantity);
+  const [unit, factor] = WRITTEN[quantity] ?? [typed === 'metric' && quantity === 'length' ? 'm' : '', 1];
   return `${rounded(value / factor)} ${unit}`.trimEnd();
+}
+
+/** The number alone, as `parseQuantity` reads it without a unit. */
+export function writeBare(value: number, quantity: Quantity): string {
+  return String(rounded(value / (WRITTEN[quantity]?.[1] ?? 1)));
+}
+
+function writeInFeet(value: number, quantity: Quantity): string {
+  if (quantity === 'length') {
+    const feet = `${shortest(value, FOOT)} ft`;
+    const inches = `${shortest(value, INCH)} in`;
+    return feet.length <= inches.length + 2 ? feet : inches;
+  }
+  if (quantity === 'resistance-per-metre') return `${shortest(value, 0.001 / FOOT)} mohm/ft`;
+  const gauge = quantity === 'area' ? gaugeOf(value) : undefined;
+  return gauge === undefined || gauge < GAUGES.least || gauge > GAUGES.most
+    ? writeQuantity(value, quantity, 'metric')
+    : `${gauge} AWG`;
+}
+
+/** The number with the fewest digits that, times the factor, is the very same value. */
+function shortest(value: number, factor: number): number {
+  for (let digits = 1; digits < 15; digits++) {
+    const short = Number((value / factor).toPrecision(digits));
+    if (rounded(short * factor) === value) return short;
+  }
+  return Number((value / factor).toPrecision(15));
+}
+
+/** Metres in feet, in inches; ohms a metre in ohms a foot. */
+export const toFeet = (metres: number): number => metres / FOOT;
+export const toInches = (metres: number): number => metres / INCH;
+export const perFoot = (perMetre: number): number => perMetre * FOOT;
+
+/** The American gauge whose area this is to one part in 10^6, or undefined for a metric or odd size. Area in square metres. */
+export function gaugeOf(area: number): number | undefined {
+  const gauge = nearestGauge(area);
+  return gauge !== undefined && Math.abs(gaugeArea(gauge) / area - 1) < 1e-6 ? gauge : undefined;
+}
+
+/** The American gauge nearest to an area in square metres; undefined where there is no wire. Below 0: thicker than gauge 0. */
+export function nearestGauge(area: number): number | undefined {
+  if (!(area > 0)) return undefined;
+  const diameter = Math.sqrt((4 * area) / Math.PI);
+  return Math.round(36 - (39 * Math.log(diameter / 0.127e-3)) / Math.log(92));
 }
 
 /** Metal area of an American gauge, square metres: diameter 0.127 mm x 92^((36 - n)/39). Any real n. Source: awg-tables. */
@@ -156,8 +230,9 @@ function readGauge(plain: string): Parsed | undefined {
     : { kind: 'bad', because: 'unknown-unit' };
 }
 
+/** Gauges, and feet with inches. */
 function single(value: number): Parsed {
-  return { kind: 'span', span: { from: rounded(value), to: rounded(value) } };
+  return { kind: 'span', span: { from: rounded(value), to: rounded(value) }, typed: 'feet-and-gauge' };
 }
 
 function toNumber(text: string): number {

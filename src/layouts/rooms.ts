@@ -3,7 +3,7 @@ import type { WizardId } from '../wizards/index.ts';
 
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
-  | ('glossary' | 'cautions' | 'sources' | 'drawings')
+  | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'drawings')
   | ('asking' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId

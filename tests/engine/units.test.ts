@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Quantity } from '../../src/engine/units.ts';
-import { gaugeArea, middle, parseQuantity, writeQuantity } from '../../src/engine/units.ts';
+import type { MeasureSystem, Parsed, Quantity } from '../../src/engine/units.ts';
+import { gaugeArea, gaugeOf, middle, parseQuantity, writeBare, writeQuantity } from '../../src/engine/units.ts';
 import { near } from '../near.ts';
 
 const QUANTITIES: readonly Quantity[] = [
@@ -16,6 +16,8 @@ const QUANTITIES: readonly Quantity[] = [
   'time',
 ];
 const one = (value: number) => ({ kind: 'span', span: { from: value, to: value } });
+/** What was read but the system of its unit, which has sentences of its own. */
+const measure = ({ typed: _, ...rest }: Parsed & { readonly typed?: MeasureSystem }) => rest;
 
 describe('one number with its unit', () => {
   test.each<[string, Quantity, number]>([
@@ -76,7 +78,7 @@ describe('one number with its unit', () => {
     ['3 μs', 'time', 3e-6],
     ['2 min', 'time', 120],
   ])('%j as %s', (text, quantity, value) => {
-    expect(parseQuantity(text, quantity)).toEqual(one(value));
+    expect(measure(parseQuantity(text, quantity))).toEqual(one(value));
   });
 
   test('amperes and milliamperes give the very same number', () => {
@@ -111,6 +113,47 @@ describe('an American wire gauge', () => {
   });
 });
 
+describe('the system of what was typed', () => {
+  test.each<[string, Quantity, MeasureSystem | undefined]>([
+    ['40 ft', 'length', 'feet-and-gauge'],
+    ['5\' 6"', 'length', 'feet-and-gauge'],
+    ['3 yd', 'length', 'feet-and-gauge'],
+    ['14 AWG', 'area', 'feet-and-gauge'],
+    ['1.45 mohm/in', 'resistance-per-metre', 'feet-and-gauge'],
+    ['6 m', 'length', 'metric'],
+    ['30-40 cm', 'length', 'metric'],
+    ['1.5 mm²', 'area', 'metric'],
+    ['76 mohm/m', 'resistance-per-metre', 'metric'],
+    ['13.3 ohm/km', 'resistance-per-metre', 'metric'],
+    ['6', 'length', undefined],
+    ['1.5', 'area', undefined],
+    ['2 A', 'current', undefined],
+    ['90 min', 'hours', undefined],
+  ])('%j as %s: %s', (text, quantity, typed) => {
+    const parsed = parseQuantity(text, quantity);
+    expect(parsed.kind === 'span' ? parsed.typed : 'not read').toBe(typed);
+  });
+
+  test('an old address holds a gauge as square millimetres to every digit: it is a gauge', () => {
+    const old = writeQuantity(gaugeArea(14), 'area');
+    expect(old).toMatch(/ mm2$/);
+    expect(parseQuantity(old, 'area')).toEqual(parseQuantity('14 AWG', 'area'));
+    expect(gaugeOf(2.08e-6)).toBeUndefined();
+  });
+
+  test.each<[string, Quantity, string]>([
+    ['40', 'length', '40 ft'],
+    ['2.5-4', 'length', '2.5-4 ft'],
+    ['14', 'area', '14 AWG'],
+    ['0.75', 'area', '0.75'],
+    ['23', 'resistance-per-metre', '23 mohm/ft'],
+    ['6 m', 'length', '6 m'],
+    ['2', 'current', '2 A'],
+  ])('a bare %j of %s, told in feet and gauges, is %j', (bare, quantity, text) => {
+    expect(parseQuantity(bare, quantity, 'feet-and-gauge')).toEqual(parseQuantity(text, quantity));
+  });
+});
+
 describe('from one number to another', () => {
   test.each<[string, Quantity, number, number]>([
     ['0.3-0.6 A', 'current', 0.3, 0.6],
@@ -126,7 +169,7 @@ describe('from one number to another', () => {
     ['57.1-76 mohm/m', 'resistance-per-metre', 0.0571, 0.076],
     ['5-30 ms', 'time', 0.005, 0.03],
   ])('%j', (text, quantity, from, to) => {
-    expect(parseQuantity(text, quantity)).toEqual({ kind: 'span', span: { from, to } });
+    expect(measure(parseQuantity(text, quantity))).toEqual({ kind: 'span', span: { from, to } });
   });
 });
 
@@ -226,7 +269,10 @@ describe('what an address carries', () => {
         ['length', ''],
         ['area', ''],
         ['resistance', 'mohm'],
+        ['area', 'mm2'],
+        ['length', 'm'],
         ['resistance-per-metre', 'mohm/in'],
+        ['resistance-per-metre', ''],
         ['resistance-per-metre', 'ohm/km'],
         ['time', 'ms'],
         ['current', 'mA'],
@@ -238,7 +284,13 @@ describe('what an address carries', () => {
         const parsed = parseQuantity(`${value.toPrecision(5)} ${unit}`, quantity);
         expect(parsed.kind).toBe('span');
         if (parsed.kind !== 'span') return;
-        expect(parseQuantity(writeQuantity(parsed.span.from, quantity), quantity)).toEqual(parsed);
+        expect(measure(parseQuantity(writeQuantity(parsed.span.from, quantity), quantity))).toEqual(measure(parsed));
+        const { typed } = parsed;
+        const written =
+          typed === undefined
+            ? writeBare(parsed.span.from, quantity)
+            : writeQuantity(parsed.span.from, quantity, typed);
+        expect(parseQuantity(written, quantity)).toEqual(parsed);
       }),
       { numRuns: 2000 },
     );
@@ -250,8 +302,24 @@ describe('what an address carries', () => {
       expect(parsed.kind).toBe('span');
       if (parsed.kind === 'span') {
         expect(parseQuantity(writeQuantity(parsed.span.from, 'area'), 'area')).toEqual(parsed);
+        expect(writeQuantity(parsed.span.from, 'area', 'feet-and-gauge')).toBe(`${gauge} AWG`);
       }
     }
+  });
+
+  test.each<[string, Quantity]>([
+    ['40 ft', 'length'],
+    ['0.5 ft', 'length'],
+    ['40 in', 'length'],
+    ['14 AWG', 'area'],
+    ['6 m', 'length'],
+    ['1.5 mm2', 'area'],
+    ['23.5 mohm/ft', 'resistance-per-metre'],
+    ['76 mohm/m', 'resistance-per-metre'],
+  ])('%j comes back as it was typed', (text, quantity) => {
+    const parsed = parseQuantity(text, quantity);
+    expect(parsed.kind).toBe('span');
+    if (parsed.kind === 'span') expect(writeQuantity(parsed.span.from, quantity, parsed.typed)).toBe(text);
   });
 });
 

@@ -1,17 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { writeQuantity } from '../../src/engine/units.ts';
+import type { MeasureSystem } from '../../src/engine/index.ts';
+import { gaugeArea, writeQuantity } from '../../src/engine/units.ts';
 import { conclude, reckon } from '../../src/wizards/enough-current/result.ts';
-import type { Because } from '../../src/wizards/planning/answers.ts';
+import type { Answer, Answers, Because } from '../../src/wizards/planning/answers.ts';
 import {
   answerText,
   isAsked,
   optionOf,
   parseField,
+  parseQuestion,
   spanOf,
+  systemTyped,
   toAddress,
   UNKNOWN,
 } from '../../src/wizards/planning/answers.ts';
+import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { replay } from '../../src/wizards/planning/replay.ts';
 import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { seeded } from '../seeded.ts';
@@ -23,6 +27,24 @@ const field = (id: string) => {
   if (found === undefined) throw new Error(`there is no field ${id}`);
   return found;
 };
+
+describe('the system a person measures in', () => {
+  const systemOf = (texts: Readonly<Record<string, string>>) => systemTyped(told(texts));
+
+  test.each<[Readonly<Record<string, string>>, MeasureSystem | undefined]>([
+    [{}, undefined],
+    [{ 'bus-length': '40', 'bus-wire': '1.5' }, undefined],
+    [{ 'supply-volts': '15 V', 'supply-amps': '2 A' }, undefined],
+    [{ 'bus-length': '40 ft' }, 'feet-and-gauge'],
+    [{ 'bus-length': '40', 'bus-wire': '14 AWG' }, 'feet-and-gauge'],
+    [{ 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '14 AWG' }, 'feet-and-gauge'],
+    [{ 'bus-length': '40 ft', 'track-length': '40 ft', 'bus-wire': '1.5 mm²' }, 'metric'],
+    [{ 'bus-wire': '1.5 mm²', 'feeder-wire': '20 AWG' }, 'metric'],
+    [{ 'bus-length': '40 ft', 'track-length': '12 m', 'feeder-length': '30 cm' }, 'metric'],
+    [{ 'bus-length': '40 ft', 'track-length': '12 m' }, 'feet-and-gauge'],
+    [{ 'bus-length': '12 m', 'track-length': '40 ft' }, 'metric'],
+  ])('%j: %s', (texts, system) => expect(systemOf(texts)).toBe(system));
+});
 
 describe('the fields', () => {
   test('have a name of their own each, fit for an address', () => {
@@ -51,20 +73,34 @@ describe('the fields', () => {
 });
 
 describe('what is typed into a field', () => {
-  test.each<[string, string, number]>([
+  test.each<[string, string, number, MeasureSystem?]>([
     ['supply-amps', '1500 mA', 1.5],
     ['supply-amps', '1,5', 1.5],
     ['supply-volts', ' 15 V ', 15],
     ['evening', '90 min', 1.5],
     ['modern', '3', 3],
-    ['bus-length', '10 ft', 3.048],
-    ['bus-wire', '1,5 mm²', 1.5e-6],
+    ['bus-length', '10 ft', 3.048, 'feet-and-gauge'],
+    ['bus-length', '10 m', 10, 'metric'],
+    ['bus-length', '10', 10],
+    ['bus-wire', '1,5 mm²', 1.5e-6, 'metric'],
     ['bus-wire', '0.75', 0.75e-6],
-    ['rail-ohms', '76 mohm/m', 0.076],
-  ])('%s: %j is %d', (id, text, value) => {
+    ['rail-ohms', '76 mohm/m', 0.076, 'metric'],
+  ])('%s: %j is %d', (id, text, value, typed) => {
     expect(parseField(field(id), text)).toEqual({
       kind: 'answer',
-      answer: { kind: 'number', span: { from: value, to: value } },
+      answer: { kind: 'number', span: { from: value, to: value }, ...(typed === undefined ? {} : { typed }) },
+    });
+  });
+
+  test('a bare number is metres and mm² unless the person measures in feet and gauges; the address then says so', () => {
+    const texts = new Map([
+      ['bus-length', '40'],
+      ['bus-wire', '14'],
+    ]);
+    const { answers } = parseQuestion(QUESTIONS.bus, texts, 'feet-and-gauge');
+    expect(toAddress(answers)).toBe('?bus-length=40+ft&bus-wire=14+AWG');
+    expect(parseQuestion(QUESTIONS.bus, new Map([['bus-length', '40']])).answers).toEqual({
+      'bus-length': { kind: 'number', span: { from: 40, to: 40 } },
     });
   });
 
@@ -142,6 +178,34 @@ describe('an address', () => {
     fc.assert(
       fc.property(anyAnswers, (given) => {
         expect(read(toAddress(given))).toEqual({ answers: given, problems: [] });
+      }),
+      { numRuns: 300 },
+    );
+  });
+
+  test('written before units were kept says the very same numbers, gauges among them', () => {
+    const old = (given: Answers): string =>
+      `?${new URLSearchParams(
+        Object.entries(given).map(([id, answer]) => {
+          const one = field(id);
+          if (answer.kind !== 'number' || one.kind !== 'number') return [id, answerText(answer, one)];
+          const { from, to } = answer.span;
+          const write = (value: number): string => writeQuantity(value, one.quantity);
+          return [id, from === to ? write(from) : `${write(from)}-${write(to)}`];
+        }),
+      )}`;
+    const bare = (answer: Answer): Answer =>
+      answer.kind === 'number' ? { kind: 'number', span: answer.span } : answer;
+    const gauge = fc.option(fc.integer({ min: 8, max: 30 }), { freq: 2 });
+    fc.assert(
+      fc.property(anyAnswers, gauge, (some, number) => {
+        const area = number === null ? undefined : Number(gaugeArea(number).toPrecision(12));
+        const given: Answers =
+          area === undefined ? some : { ...some, 'bus-wire': { kind: 'number', span: { from: area, to: area } } };
+        const { answers, problems } = read(old(given));
+        expect(problems).toEqual([]);
+        expect(Object.fromEntries(Object.entries(answers).map(([id, one]) => [id, bare(one)]))).toEqual(given);
+        if (area !== undefined) expect(answers['bus-wire']).toMatchObject({ typed: 'feet-and-gauge' });
       }),
       { numRuns: 300 },
     );

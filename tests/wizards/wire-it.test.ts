@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { gaugeOf } from '../../src/engine/units.ts';
 import { loadedVolts } from '../../src/engine/wiring/load-test.ts';
 import { DROP_LIMIT } from '../../src/engine/wiring/remedies.ts';
 import { SHORT_MARGIN } from '../../src/engine/wiring/short-circuit.ts';
@@ -133,6 +134,27 @@ describe('"How thick must the wire be?"', () => {
     const thicker = candidates.flatMap(({ change }) => (change.kind === 'thicker-bus' ? [change.conductor.area] : []));
     expect(thicker.length).toBeGreaterThan(2);
     near(thicker[0] ?? Number.NaN, 0.823e-6, 1e-9);
+  });
+
+  test('feet typed and no wire known: what to buy is a gauge; the switch of the page decides over what was typed', () => {
+    const inFeet = told({
+      ...LAYOUT,
+      'bus-wire': 'unknown',
+      'feeder-wire': 'unknown',
+      'bus-length': '40 ft',
+      'track-length': '40 ft',
+    });
+    const bought = (found: ReturnType<typeof wire>): number[] => {
+      if (found.kind !== 'not-known') throw new Error(found.kind);
+      return found.enough.flatMap(({ least }) =>
+        least?.change.kind === 'feeders-and-thicker-bus' ? [least.change.conductor.area] : [],
+      );
+    };
+    expect(bought(wire(inFeet)).map(gaugeOf)).toEqual([expect.any(Number)]);
+    expect(bought(wire(inFeet, 'feet-and-gauge'))).toEqual(bought(wire(inFeet)));
+    const [metric = Number.NaN, ...more] = bought(wire(inFeet, 'metric'));
+    expect(more).toEqual([]);
+    expect(METRIC_SIZES).toContain(metric);
   });
 });
 

@@ -2,3 +2,4 @@
 export { Missing, NotYet } from './Missing.tsx';
 export type { Loaded } from './use-loaded.ts';
 export { fetchWords, useLoaded } from './use-loaded.ts';
+export { useMeasures } from './use-measures.ts';

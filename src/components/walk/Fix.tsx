@@ -1,10 +1,11 @@
 // A fix: proposed with its reason, then step by step with its cautions, and "that fixed it" or "that did not help".
 import type { ComponentChildren } from 'preact';
-import { useCallback } from 'preact/hooks';
+import { useCallback, useMemo } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { secondFault } from '../../wizards/put-it-right/index.ts';
 import { Steps } from '../fix/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
+import { inMeasures } from '../words/index.ts';
 import type { WalkParts } from './parts.ts';
 import { readFix } from './word-shapes.ts';
 import type { FetchedFix } from './words.ts';
@@ -94,12 +95,16 @@ export function WithFix({
   fixClass,
   home,
   say,
+  numbers,
   children,
-}: Pick<FixingProps, 'fixClass' | 'home' | 'say'> & { readonly children: (found: FetchedFix) => ComponentChildren }) {
+}: Pick<FixingProps, 'fixClass' | 'home' | 'say' | 'numbers'> & {
+  readonly children: (found: FetchedFix) => ComponentChildren;
+}) {
   const load = useCallback(
     async (stop: AbortSignal) => readFix(await fetchWords(`${home}fixes/${fixClass}.json`, stop)),
     [home, fixClass],
   );
   const { value, failed, again } = useLoaded(load);
-  return value === undefined ? <NotYet say={say} failed={failed} again={again} /> : <>{children(value)}</>;
+  const words = useMemo(() => inMeasures(value, numbers), [value, numbers]);
+  return words === undefined ? <NotYet say={say} failed={failed} again={again} /> : children(words);
 }

@@ -2,9 +2,10 @@
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { ComplaintId, LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right/index.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right/index.ts';
-import { fetchWords, type Loaded, Missing, NotYet, useLoaded } from '../shared/index.ts';
+import { withoutUnits, withUnits } from '../device/index.ts';
+import { fetchWords, type Loaded, Missing, NotYet, useLoaded, useMeasures } from '../shared/index.ts';
 import type { Language } from '../words/index.ts';
-import { Numbers, type Say, sayer } from '../words/index.ts';
+import { inMeasures, Numbers, type Say, sayer } from '../words/index.ts';
 import { Asked } from './Asked.tsx';
 import { Danger } from './Danger.tsx';
 import type { WalkParts } from './parts.ts';
@@ -21,14 +22,19 @@ export interface WalkProps {
   readonly first: FirstWords;
 }
 
-export default function Walk({ complaint, language, home, words, first }: WalkProps) {
-  const numbers = useMemo(() => new Numbers(language), [language]);
+export default function Walk({ complaint, language, home, words: written, first: firstWritten }: WalkProps) {
+  const system = useMeasures();
+  const numbers = useMemo(() => new Numbers(language, system), [language, system]);
+  const { words, first } = useMemo(
+    () => inMeasures({ words: written, first: firstWritten }, numbers),
+    [written, firstWritten, numbers],
+  );
   const { told, leftOut, go, heading } = useAddress();
   const walk = useMemo(() => replayWalk(complaint, told), [complaint, told]);
   const begun = walk.trail.length > 0 || walk.state !== 'safety';
   const loaded = useRest(begun, home);
   const rest = loaded.value;
-  const all = useMemo(() => allWords(first, rest?.words), [first, rest]);
+  const all = useMemo(() => inMeasures(allWords(first, rest?.words), numbers), [first, rest, numbers]);
   const say = useMemo(() => sayer({ ...words, ...all.words }, language), [words, all, language]);
   const [crash] = useErrorBoundary();
   const danger = dangerOf(walk, first);
@@ -165,10 +171,10 @@ function useAddress() {
     addEventListener('popstate', read);
     return () => removeEventListener('popstate', read);
   }, []);
-  const { told, leftOut } = useMemo(() => parseWalk(search), [search]);
+  const { told, leftOut } = useMemo(() => parseWalk(withoutUnits(search)), [search]);
   const go = useCallback<Go>((next) => {
     moved.current = true;
-    const address = walkAddress(next);
+    const address = withUnits(walkAddress(next));
     history.pushState(null, '', location.pathname + address);
     setSearch(address);
   }, []);

@@ -2,6 +2,9 @@
 export { CAUTIONS, FIX, SENTENCES } from './fetched-shapes.ts';
 export type { Language } from './language.ts';
 export { BASE, languageOf } from './language.ts';
+export { inMeasures, measureParts } from './measured.ts';
+export type { Telling } from './numbers.ts';
+export { Numbers } from './numbers.ts';
 export { firstSentence } from './sentences.ts';
 export type { AnswerWords, CautionWords, FieldWords, FixWords, QuestionWords, Say, Values } from './words.ts';
-export { CROSSING_TAGS, fill, Numbers, sayer } from './words.ts';
+export { CROSSING_TAGS, fill, sayer } from './words.ts';

@@ -14,4 +14,4 @@ export type { TripLevel } from './short-circuit.ts';
 export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './short-circuit.ts';
 export { weakStretches } from './weak-stretches.ts';
 export type { Conductor, RailKind } from './wire.ts';
-export { GAUGE_SIZES, gaugeOf, METRIC_SIZES, ohmsPerMetre, railOhms } from './wire.ts';
+export { GAUGE_SIZES, gaugeAtLeast, METRIC_SIZES, ohmsPerMetre, railOhms } from './wire.ts';

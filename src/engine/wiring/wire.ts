@@ -3,7 +3,7 @@
 import type { Sureness } from '../power/index.ts';
 import { MODEL_SUPPLY_LIMIT } from '../power/index.ts';
 import type { Span } from '../units.ts';
-import { gaugeArea } from '../units.ts';
+import { gaugeArea, gaugeOf, nearestGauge } from '../units.ts';
 import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
 
@@ -47,12 +47,11 @@ export const METRIC_SIZES: readonly number[] = WIRE_TABLE.map(({ squareMillimetr
 /** American gauges that are commonly sold, thin to thick. Source: common-practice. */
 export const GAUGE_SIZES: readonly number[] = [20, 18, 16, 14, 12, 10];
 
-/** The American gauge whose area this is to one part in 10^6, or undefined for a metric or odd size. Area in square metres. */
-export function gaugeOf(area: number): number | undefined {
-  if (!(area > 0)) return undefined;
-  const diameter = Math.sqrt((4 * area) / Math.PI);
-  const gauge = Math.round(36 - (39 * Math.log(diameter / 0.127e-3)) / Math.log(92));
-  return Math.abs(gaugeArea(gauge) / area - 1) < 1e-6 ? gauge : undefined;
+/** The thinnest gauge on sale with at least this much metal, square metres, > 0; where none has, the thinnest gauge there is that has. */
+export function gaugeAtLeast(area: number): number {
+  const enough = (gauge: number): boolean => gaugeArea(gauge) >= area * (1 - 1e-6);
+  const nearest = nearestGauge(area) ?? 0;
+  return GAUGE_SIZES.find(enough) ?? (enough(nearest) ? nearest : nearest - 1);
 }
 
 /**

@@ -1,13 +1,14 @@
 // Answers and how they travel in an address: ?field=value, names sorted, unknown names dropped. Parsed once, here.
 import * as z from 'zod/mini';
-import type { Span } from '../../engine/index.ts';
-import { parseQuantity, writeQuantity } from '../../engine/index.ts';
+import type { MeasureSystem, Quantity, Span } from '../../engine/index.ts';
+import { parseQuantity, writeBare, writeQuantity } from '../../engine/index.ts';
 import type { Field, NumberField, Question } from './questions.ts';
 import { QUESTIONS } from './questions.ts';
 
 export type Answer =
   | { readonly kind: 'choice'; readonly option: string }
-  | { readonly kind: 'number'; readonly span: Span }
+  /** `typed`: the system of the unit it was typed with; absent for a bare number, and where both systems have the same unit. */
+  | { readonly kind: 'number'; readonly span: Span; readonly typed?: MeasureSystem }
   | { readonly kind: 'unknown' };
 
 /** Answers by field id. */
@@ -44,11 +45,11 @@ const UNKNOWN_TEXT = 'unknown';
 const MOST_TEXT = 60;
 
 // The schema of one field's text: trimmed, of bounded length, an option or a readable number, in range.
-function schemaOf(field: Field, volts: number | undefined) {
+function schemaOf(field: Field, beside: Beside) {
   return z.pipe(
     z.string(),
     z.transform((text, context): Answer => {
-      const answer = readField(field, text, volts);
+      const answer = readField(field, text, beside);
       if ('because' in answer) {
         context.issues.push({ code: 'custom', input: text, params: answer });
         return z.NEVER;
@@ -62,9 +63,17 @@ export type Read =
   | { readonly kind: 'answer'; readonly answer: Answer }
   | { readonly kind: 'problem'; readonly problem: Problem };
 
-/** Reads what stands in one field, typed or out of an address. `volts`: the voltage beside it, so that VA or W can become amperes. */
-export function parseField(field: Field, text: string, volts?: number): Read {
-  const parsed = z.safeParse(schemaOf(field, volts), text);
+/** What else is known where a number is read. */
+export interface Beside {
+  /** The voltage of the same question, so that VA or W can become amperes. */
+  readonly volts?: number | undefined;
+  /** The system of a bare number: metric in every address, the person's own in a field. */
+  readonly bare?: MeasureSystem;
+}
+
+/** Reads what stands in one field, typed or out of an address. */
+export function parseField(field: Field, text: string, beside: Beside = {}): Read {
+  const parsed = z.safeParse(schemaOf(field, beside), text);
   if (parsed.success) return { kind: 'answer', answer: parsed.data };
   const [issue] = parsed.error.issues;
   const found = issue?.code === 'custom' ? REFUSAL.safeParse(issue.params) : undefined;
@@ -86,35 +95,38 @@ const REFUSAL = z.object({
 });
 type Refusal = z.infer<typeof REFUSAL>;
 
-function readField(field: Field, text: string, volts: number | undefined): Answer | Refusal {
+function readField(field: Field, text: string, beside: Beside): Answer | Refusal {
   const plain = text.trim();
   if (plain === '') return { because: 'empty' };
   if (plain === UNKNOWN_TEXT) return UNKNOWN;
   if (field.kind === 'choice') {
     return field.options.includes(plain) ? { kind: 'choice', option: plain } : { because: 'not-an-option' };
   }
-  return plain.length > MOST_TEXT ? { because: 'not-a-number' } : readNumber(field, plain, volts);
+  return plain.length > MOST_TEXT ? { because: 'not-a-number' } : readNumber(field, plain, beside);
 }
 
-function readNumber(field: NumberField, text: string, volts: number | undefined): Answer | Refusal {
-  const parsed = parseQuantity(text, field.quantity);
+function readNumber(field: NumberField, text: string, { volts, bare }: Beside): Answer | Refusal {
+  const parsed = parseQuantity(text, field.quantity, bare);
   if (parsed.kind === 'bad') return { because: parsed.because };
   if (parsed.kind === 'power') {
     if (volts === undefined) return { because: 'needs-volts' };
     const amps = Number((parsed.watts / volts).toPrecision(4));
-    return inRange(field, { from: amps, to: amps });
+    return inRange(field, { span: { from: amps, to: amps } });
   }
-  return inRange(field, parsed.span);
+  return inRange(field, parsed);
 }
 
-function inRange(field: NumberField, span: Span): Answer | Refusal {
+function inRange(
+  field: NumberField,
+  { span, typed }: { readonly span: Span; readonly typed?: MeasureSystem },
+): Answer | Refusal {
   const written = (value: number): number => Number.parseFloat(writeQuantity(value, field.quantity));
   const range = { least: written(field.least), most: written(field.most) };
   if (span.from < field.least) return { because: 'too-small', ...range };
   if (span.to > field.most) return { because: 'too-large', ...range };
   if (field.range !== true && span.from !== span.to) return { because: 'one-number' };
   if (field.quantity === 'count' && !Number.isInteger(span.from)) return { because: 'not-whole' };
-  return { kind: 'number', span };
+  return { kind: 'number', span, ...(typed === undefined ? {} : { typed }) };
 }
 
 /** Whether the field is asked, given the answers of its question so far. */
@@ -131,13 +143,14 @@ export function isAsked(field: Field, answers: Answers): boolean {
 export function parseQuestion(
   question: Question,
   texts: ReadonlyMap<string, string>,
+  bare: MeasureSystem = 'metric',
 ): { answers: Answers; problems: Problem[] } {
   const answers: Record<string, Answer> = {};
   const problems: Problem[] = [];
   for (const field of question.fields) {
     const text = texts.get(field.id);
     if (text === undefined) continue;
-    const read = parseField(field, text, voltsBeside(question, answers));
+    const read = parseField(field, text, { volts: voltsBeside(question, answers), bare });
     if (read.kind === 'answer') answers[field.id] = read.answer;
     else problems.push(read.problem);
   }
@@ -184,8 +197,11 @@ export const fieldOf = (id: string): Field | undefined => FIELDS.get(id);
 export function answerText(answer: Answer, field: Field | undefined): string {
   if (answer.kind === 'unknown') return UNKNOWN_TEXT;
   if (answer.kind === 'choice') return answer.option;
-  const write = (value: number): string =>
-    field?.kind === 'number' ? writeQuantity(value, field.quantity) : String(value);
+  const { typed } = answer;
+  const write = (value: number): string => {
+    if (field?.kind !== 'number') return String(value);
+    return typed === undefined ? writeBare(value, field.quantity) : writeQuantity(value, field.quantity, typed);
+  };
   const { from, to } = answer.span;
   return from === to ? write(from) : `${write(from)}-${write(to)}`;
 }
@@ -203,4 +219,32 @@ export function spanOf(answers: Answers, field: Field): Span | undefined {
   if (answer?.kind === 'number') return answer.span;
   if (field.kind !== 'number' || field.assume === undefined) return undefined;
   return { from: field.assume, to: field.assume };
+}
+
+/**
+ * The system a person measures in, from the units they typed. Wires decide, since they are bought by it; without one, lengths do. The
+ * most count; as many of each: the first. Undefined where nothing has a unit.
+ */
+export function systemTyped(answers: Answers): MeasureSystem | undefined {
+  const of = (isWire: boolean): MeasureSystem[] =>
+    [...FIELDS].flatMap(([id, field]) => {
+      const answer = answers[id];
+      const counts = field.kind === 'number' && (field.quantity === 'area') === isWire;
+      return counts && answer?.kind === 'number' && answer.typed !== undefined ? [answer.typed] : [];
+    });
+  return mostOf(of(true)) ?? mostOf(of(false));
+}
+
+/** The unit that a bare number of this field is taken as, for the sentence that says so; undefined where there is but one. */
+export function takenAs(field: Field, system: MeasureSystem): string | undefined {
+  if (field.kind !== 'number' || !TWO_UNITS.has(field.quantity)) return undefined;
+  return `${field.quantity}-${system === 'metric' ? 'metric' : 'feet'}`;
+}
+
+const TWO_UNITS: ReadonlySet<Quantity> = new Set<Quantity>(['length', 'area', 'resistance-per-metre']);
+
+function mostOf(typed: readonly MeasureSystem[]): MeasureSystem | undefined {
+  const inFeet = typed.filter((one) => one === 'feet-and-gauge').length;
+  if (2 * inFeet === typed.length) return typed[0];
+  return 2 * inFeet > typed.length ? 'feet-and-gauge' : 'metric';
 }

@@ -1,7 +1,17 @@
 // What this room lets out.
 
 export type { Answer, Answers, Problem } from './answers.ts';
-export { answerText, fieldOf, isAsked, parseAddress, parseField, parseQuestion, toAddress } from './answers.ts';
+export {
+  answerText,
+  fieldOf,
+  isAsked,
+  parseAddress,
+  parseField,
+  parseQuestion,
+  systemTyped,
+  takenAs,
+  toAddress,
+} from './answers.ts';
 export { OUT_OF_SCOPE } from './outcomes.ts';
 export type { Field, NumberField, Question, QuestionId } from './questions.ts';
 export { number, QUESTIONS } from './questions.ts';

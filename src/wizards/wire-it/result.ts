@@ -4,6 +4,7 @@ import type {
   FeedingPlan,
   FeedingProblem,
   LoadResistor,
+  MeasureSystem,
   RailKind,
   Scale,
   ShortAlong,
@@ -20,7 +21,6 @@ import {
   faultHeatAlong,
   GAUGE_SIZES,
   gaugeArea,
-  gaugeOf,
   leastLoadedVolts,
   leastWiring,
   loadedVolts,
@@ -38,7 +38,7 @@ import {
   tripLevel,
 } from '../../engine/index.ts';
 import type { Answer, Answers, Assumption } from '../planning/index.ts';
-import { Reader } from '../planning/index.ts';
+import { Reader, systemTyped } from '../planning/index.ts';
 import type { WireItOutcome } from './outcomes.ts';
 
 /** Metres between feeders where nothing is said. Source: common-practice. */
@@ -124,22 +124,22 @@ export type WireFound = Wiring | NotKnown | (FeedingProblem & { readonly outcome
 
 /**
  * Works out the wiring. Without the wire, its way and the track there is no verdict; and wiring whose feeders nobody has counted is good
- * only if one feeder is enough. A plan that cannot be (all are read from checked answers) gives its problem.
+ * only if one feeder is enough. A plan that cannot be (all are read from checked answers) gives its problem. Wires to buy are those that the person's `system` knows.
  */
-export function wire(answers: Answers): WireFound {
+export function wire(answers: Answers, system: MeasureSystem = systemTyped(answers) ?? 'metric'): WireFound {
   const reader = new Reader(answers);
   const need = needOf(reader);
   const conductor = wireOf(reader);
   const way = reader.number('bus-length');
   const track = reader.number('track-length');
-  if (conductor === undefined || way === undefined || track === undefined) return notKnown(answers);
+  if (conductor === undefined || way === undefined || track === undefined) return notKnown(answers, system);
   const run = runOf(reader, { way, track });
   const count = feederCount(reader, run);
   const feeders = count ?? usualFeeders(reader, track);
-  const laid = { reader, need, conductor, run };
+  const laid = { reader, need, conductor, run, system };
   const found = judged(laid, feeders);
   if (count !== undefined || found.outcome !== 'wiring-good') return found;
-  return goodWithOneFeeder(laid) ? found : notKnown(answers);
+  return goodWithOneFeeder(laid) ? found : notKnown(answers, system);
 }
 
 interface Laid {
@@ -147,6 +147,7 @@ interface Laid {
   readonly need: Need;
   readonly conductor: Conductor;
   readonly run: Run;
+  readonly system: MeasureSystem;
 }
 
 // One feeder at the end of the wire and of the track: whatever more there is, does better.
@@ -156,10 +157,10 @@ function goodWithOneFeeder({ reader, need, conductor, run }: Laid): boolean {
   return 'verdict' in one && one.verdict === 'good';
 }
 
-function judged({ reader, need, conductor, run }: Laid, feeders: number): Exclude<WireFound, NotKnown> {
+function judged({ reader, need, conductor, run, system }: Laid, feeders: number): Exclude<WireFound, NotKnown> {
   const { trainAmps, trip, scale } = need;
   const plan = planOf(reader, need, run, { conductor, feeders });
-  const sizes = sizesLike(conductor);
+  const sizes = sizesOf(system, conductor.make);
   const circuit = solvePlan(plan);
   if (circuit.kind === 'no-solution') return { ...circuit, outcome: 'booster-near-load' };
   const advice = suggestWiring({ plan, trainAmps, trip, sizes, bus: conductor }, circuit);
@@ -196,13 +197,14 @@ function judged({ reader, need, conductor, run }: Laid, feeders: number): Exclud
 }
 
 /** Every size that is sold may be the bus; where a wire is there already, it or a thicker one. */
-function notKnown(answers: Answers): NotKnown {
+function notKnown(answers: Answers, system: MeasureSystem): NotKnown {
   const reader = new Reader(careful(answers));
   const need = needOf(reader);
   const level = tripLevel(need.scale, need.trip);
   const trip = Math.min(need.trip, level.ceiling);
   const given = { ...need, trip, trainAmps: Math.min(need.trainAmps, trip) };
   const conductor = wireOf(reader);
+  const sizes = conductor === undefined ? sizesOf(system, 'flexible') : orThicker(conductor, system);
   const way = reader.number('bus-length');
   const track = reader.number('track-length');
   const missing: readonly (readonly [Missing, boolean])[] = [
@@ -212,7 +214,7 @@ function notKnown(answers: Answers): NotKnown {
     ['feeders', feederCount(reader, { pair: reader.option('feed-by') === 'pair' }) === undefined],
   ];
   const enough = (track === undefined ? USUAL_TRACKS : [track]).map(
-    (length): Enough => enoughFor(reader, given, conductor, { way: way ?? length, track: length }),
+    (length): Enough => enoughFor(reader, given, sizes, { way: way ?? length, track: length }),
   );
   return {
     kind: 'not-known',
@@ -230,11 +232,9 @@ function notKnown(answers: Answers): NotKnown {
 function enoughFor(
   reader: Reader,
   need: Need,
-  laid: Conductor | undefined,
+  sizes: readonly Conductor[],
   lengths: Pick<Run, 'way' | 'track'>,
 ): Enough {
-  const sizes =
-    laid === undefined ? METRIC_SIZES.map((area): Conductor => ({ area, make: 'flexible' })) : orThicker(laid);
   const [conductor] = sizes;
   const run = runOf(reader, lengths);
   const least = conductor === undefined ? undefined : leastFor(reader, need, run, { conductor, sizes });
@@ -254,7 +254,10 @@ function leastFor(
   return leastWiring(wanted, CLOSE_FEEDERS);
 }
 
-const orThicker = (laid: Conductor): Conductor[] => [laid, ...sizesLike(laid).filter(({ area }) => area > laid.area)];
+const orThicker = (laid: Conductor, system: MeasureSystem): Conductor[] => [
+  laid,
+  ...sizesOf(system, laid.make).filter(({ area }) => area > laid.area),
+];
 
 /** What nobody has told is taken as the worst that is usual, so that what is told to buy surely does. Rails: from-memory. */
 const carefulRail = (scale: Scale): Answer => ({
@@ -315,9 +318,10 @@ function choose(candidates: readonly WiringCandidate[], level: TripLevel): Wirin
   return good.find((one) => !isWork(one)) ?? good[0] ?? candidates.find(passes);
 }
 
-function sizesLike({ area, make }: Conductor): Conductor[] {
-  const areas = gaugeOf(area) === undefined ? METRIC_SIZES : GAUGE_SIZES.map(gaugeArea);
-  return areas.map((one) => ({ area: one, make }));
+/** Wires that are sold where people measure so. */
+function sizesOf(system: MeasureSystem, make: Conductor['make']): Conductor[] {
+  const areas = system === 'metric' ? METRIC_SIZES : GAUGE_SIZES.map(gaugeArea);
+  return areas.map((area) => ({ area, make }));
 }
 
 function testAhead(plan: FeedingPlan, short: ShortAlong, trip: number): TestAhead | undefined {

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { gaugeArea, parseQuantity } from '../../../src/engine/units.ts';
+import { gaugeArea, gaugeOf, parseQuantity } from '../../../src/engine/units.ts';
 import type { Conductor, Make } from '../../../src/engine/wiring/wire.ts';
 import {
   GAUGE_SIZES,
-  gaugeOf,
+  gaugeAtLeast,
   heatingLimit,
   longestRun,
   METRIC_SIZES,
@@ -64,6 +64,20 @@ describe('a wire bought by American gauge', () => {
   test('metric sizes are no gauge', () => {
     for (const area of METRIC_SIZES) expect(gaugeOf(area)).toBeUndefined();
     for (const area of [0, -1, Number.NaN]) expect(gaugeOf(area)).toBeUndefined();
+  });
+
+  test('to buy in place of a metric size has at least its metal and resists no more, and the next on sale has less', () => {
+    expect(METRIC_SIZES.map(gaugeAtLeast)).toEqual([20, 18, 16, 14, 12, 10]);
+    for (const area of METRIC_SIZES) {
+      const gauge = gaugeAtLeast(area);
+      expect(gaugeArea(gauge)).toBeGreaterThanOrEqual(area);
+      for (const make of ['solid', 'flexible'] as const) {
+        expect(ohmsPerMetre({ area: gaugeArea(gauge), make })).toBeLessThanOrEqual(ohmsPerMetre({ area, make }));
+      }
+      const thinner = GAUGE_SIZES[GAUGE_SIZES.indexOf(gauge) - 1];
+      if (thinner !== undefined) expect(gaugeArea(thinner)).toBeLessThan(area);
+    }
+    for (const gauge of GAUGE_SIZES) expect(gaugeAtLeast(gaugeArea(gauge))).toBe(gauge);
   });
 
   test('the gauges on sale run from thin to thick, as the metric sizes do', () => {

@@ -22,7 +22,8 @@ import {
 } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
-import { Numbers, type Say, sayer } from '../../words/index.ts';
+import { useMeasures } from '../../shared/index.ts';
+import { inMeasures, Numbers, type Say, sayer } from '../../words/index.ts';
 import { FieldSlider, ShortsAlong, VoltsAlong } from '../shared/index.ts';
 
 export interface AlongFigureProps {
@@ -66,8 +67,9 @@ function planOf({ volts, length, bus, feeds, rail }: Settings): FeedingPlan {
 }
 
 export default function AlongFigure({ figure, language, words }: AlongFigureProps) {
-  const say = useMemo(() => sayer(words, language), [words, language]);
-  const numbers = useMemo(() => new Numbers(language), [language]);
+  const system = useMeasures();
+  const numbers = useMemo(() => new Numbers(language, system), [language, system]);
+  const say = useMemo(() => sayer(inMeasures(words, numbers), language), [words, numbers, language]);
   const [set, setSettings] = useState(START);
   const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
   const moveFeed = (index: number, at: number): void =>

@@ -28,6 +28,7 @@ export function FieldSlider({ field, label, value, step, problem, say, numbers, 
       most={field.most}
       step={step}
       problem={say(problem, { least: write(field.least), most: write(field.most) })}
+      bare={numbers.system}
       onValue={onValue}
     />
   );

@@ -1,5 +1,6 @@
 // A slider with a number field beside it; the field takes units as people write them.
 import { useEffect, useState } from 'preact/hooks';
+import type { MeasureSystem } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { parseField } from '../../../wizards/planning/index.ts';
 
@@ -12,11 +13,13 @@ interface Props {
   readonly most: number;
   readonly step: number;
   readonly problem: string;
+  /** The system that a bare number is typed in. */
+  readonly bare?: MeasureSystem;
   readonly onValue: (value: number) => void;
 }
 
 /** The slider runs from `least` to `most`; the field accepts all that its question does. */
-export function Slider({ field, label, value, text, least, most, step, problem, onValue }: Props) {
+export function Slider({ field, label, value, text, least, most, step, problem, bare = 'metric', onValue }: Props) {
   const [typed, setTyped] = useState<string | undefined>(undefined);
   const [wrong, setWrong] = useState(false);
   useEffect(() => {
@@ -25,7 +28,7 @@ export function Slider({ field, label, value, text, least, most, step, problem, 
   }, [value]);
   const id = `what-if-${field.id}`;
   const settle = (input: string): void => {
-    const read = parseField(field, input);
+    const read = parseField(field, input, { bare });
     const number = read.kind === 'answer' && read.answer.kind === 'number' ? read.answer.span.from : undefined;
     setWrong(number === undefined || number > most);
     if (number !== undefined && number <= most) {

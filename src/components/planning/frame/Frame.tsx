@@ -4,11 +4,20 @@ import type { ComponentType } from 'preact';
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { AnyStateMachine } from 'xstate';
 import type { Answers, Problem, Question, Replayed } from '../../../wizards/planning/index.ts';
-import { parseAddress, QUESTIONS, questionsIn, replay, toAddress, without } from '../../../wizards/planning/index.ts';
+import {
+  parseAddress,
+  QUESTIONS,
+  questionsIn,
+  replay,
+  systemTyped,
+  toAddress,
+  without,
+} from '../../../wizards/planning/index.ts';
+import { withUnits } from '../../device/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
-import { NotYet } from '../../shared/index.ts';
+import { NotYet, useMeasures } from '../../shared/index.ts';
 import type { AnswerWords, Language, QuestionWords, Say } from '../../words/index.ts';
-import { Numbers, sayer } from '../../words/index.ts';
+import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
@@ -39,10 +48,9 @@ interface FrameProps extends WizardProps {
   readonly load: LoadDrawing<WorkedOutProps>;
 }
 
-export function Frame({ wizard, machine, load, language, home, words, questions }: FrameProps) {
+export function Frame({ wizard, machine, load, language, home, words, questions: written }: FrameProps) {
   const all = useMemo(() => questionsIn(machine).map((id): Question => QUESTIONS[id]), [machine]);
   const say = useMemo(() => sayer(words, language), [words, language]);
-  const numbers = useMemo(() => new Numbers(language), [language]);
   const [search, setSearch] = useState('');
   const [former, setFormer] = useState<Answers>({});
   const moved = useRef(false);
@@ -56,8 +64,11 @@ export function Frame({ wizard, machine, load, language, home, words, questions 
 
   const { answers, problems } = useMemo(() => parseAddress(all, search), [all, search]);
   const state = useMemo(() => replay(machine, answers), [machine, answers]);
+  const system = useMeasures(useMemo(() => systemTyped(answers), [answers]));
+  const numbers = useMemo(() => new Numbers(language, system), [language, system]);
+  const questions = useMemo(() => inMeasures(written, numbers), [written, numbers]);
   const go = useCallback((next: Answers, keep: 'push' | 'replace'): void => {
-    const address = toAddress(next);
+    const address = withUnits(toAddress(next));
     history[keep === 'push' ? 'pushState' : 'replaceState'](null, '', location.pathname + address);
     setFormer((old) => ({ ...old, ...next }));
     setSearch(address);
@@ -103,13 +114,16 @@ export function Frame({ wizard, machine, load, language, home, words, questions 
       <Progress trail={state.trail} question={state.question} all={all} say={say} />
       <div class="acts">
         {last !== undefined && (
-          <a href={toAddress(without(answers, last)) || location.pathname} onClick={intercept(() => askAgain(last))}>
+          <a
+            href={withUnits(toAddress(without(answers, last))) || location.pathname}
+            onClick={intercept(() => askAgain(last))}
+          >
             <span class="sign">←</span> {say('back')}
           </a>
         )}
         {state.trail.length > 0 && (
           <a
-            href="?"
+            href={withUnits('') || '?'}
             onClick={intercept(() => {
               moved.current = true;
               recover();
@@ -121,7 +135,9 @@ export function Frame({ wizard, machine, load, language, home, words, questions 
           </a>
         )}
       </div>
-      {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} />}
+      {elsewhere.length > 0 && (
+        <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} numbers={numbers} />
+      )}
       {state.question !== undefined && questions[state.question.id] !== undefined && (
         <QuestionForm
           key={state.question.id}
@@ -133,6 +149,7 @@ export function Frame({ wizard, machine, load, language, home, words, questions 
             state.question?.fields.some((field) => field.id === problem.field),
           )}
           say={say}
+          numbers={numbers}
           onAnswer={answer}
         />
       )}
@@ -186,8 +203,9 @@ interface OutcomeProps extends Pick<FrameProps, 'questions' | 'words' | 'languag
 }
 
 function Outcome({ answerWords, WorkedOut, outcome, answers, questions, words, onAdjust, ...rest }: OutcomeProps) {
-  const { fixes, cautions } = answerWords;
-  const all = useMemo(() => ({ ...words, ...answerWords.words }), [words, answerWords]);
+  const { numbers } = rest;
+  const { fixes, cautions, words: more } = useMemo(() => inMeasures(answerWords, numbers), [answerWords, numbers]);
+  const all = useMemo(() => ({ ...words, ...more }), [words, more]);
   const say = useMemo(() => sayer(all, rest.language), [all, rest.language]);
   const shared = { ...rest, say, fixes, cautions };
   if (outcome !== 'worked-out') return <PlainAnswer {...shared} outcome={outcome} />;
@@ -227,11 +245,13 @@ function LinkProblems({
   questions,
   all,
   say,
+  numbers,
 }: {
   problems: readonly Problem[];
   questions: WizardProps['questions'];
   all: readonly Question[];
   say: Say;
+  numbers: Numbers;
 }) {
   const wordsOf = (problem: Problem): QuestionWords | undefined => {
     const question = all.find((one) => one.fields.some((field) => field.id === problem.field));
@@ -242,7 +262,7 @@ function LinkProblems({
       <h2>{say('problem-link-title')}</h2>
       <ul>
         {problems.map((problem) => (
-          <li key={problem.field}>{sentence(problem, wordsOf(problem), say)}</li>
+          <li key={problem.field}>{sentence(problem, wordsOf(problem), say, numbers)}</li>
         ))}
       </ul>
       <p>{say('problem-kept')}</p>

@@ -1,6 +1,7 @@
 // The line of what has been said; each answer can be tapped and changed.
 import type { Answer, Answers, Assumption, Field, Question } from '../../../wizards/planning/index.ts';
-import { answersTo, fieldOf, toAddress, without } from '../../../wizards/planning/index.ts';
+import { answersTo, fieldOf, takenAs, toAddress, without } from '../../../wizards/planning/index.ts';
+import { withUnits } from '../../device/index.ts';
 import type { FieldWords, Numbers, QuestionWords, Say } from '../../words/index.ts';
 
 interface Props {
@@ -26,7 +27,7 @@ export function KnownAnswers({ trail, answers, questions, say, numbers, onChange
             return (
               <li key={field.id}>
                 <a
-                  href={toAddress(without(answers, question)) || '?'}
+                  href={withUnits(toAddress(without(answers, question))) || '?'}
                   onClick={(event) => {
                     if (event.metaKey || event.ctrlKey || event.shiftKey) return;
                     event.preventDefault();
@@ -70,7 +71,11 @@ export function Assumed({
 /** An answer as a person reads it; what was not known shows what is assumed instead. */
 function answerWords(answer: Answer, field: Field, words: FieldWords, say: Say, numbers: Numbers): string {
   if (answer.kind === 'choice') return words.options?.[answer.option]?.label ?? answer.option;
-  if (answer.kind === 'number') return numberWords(answer.span.from, answer.span.to, field, numbers);
+  if (answer.kind === 'number') {
+    const value = numberWords(answer.span.from, answer.span.to, field, numbers);
+    const taken = answer.typed === undefined ? takenAs(field, 'metric') : undefined;
+    return taken === undefined ? value : `${value} (${say(`taken-as-${taken}`)})`;
+  }
   if (field.assume === undefined) return say('not-known');
   const assumed =
     field.kind === 'choice'

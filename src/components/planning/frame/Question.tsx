@@ -1,8 +1,8 @@
 // One question on a screen: its fields, why it is asked, "I don't know" at each field, and clear sentences for what cannot be read.
 import { useEffect, useRef, useState } from 'preact/hooks';
-import type { Answers, Field, Problem, Question } from '../../../wizards/planning/index.ts';
-import { answerText, isAsked, misfits, parseQuestion } from '../../../wizards/planning/index.ts';
-import type { FieldWords, QuestionWords, Say } from '../../words/index.ts';
+import type { Answer, Answers, Field, Problem, Question } from '../../../wizards/planning/index.ts';
+import { answerText, fieldOf, isAsked, misfits, parseQuestion, takenAs } from '../../../wizards/planning/index.ts';
+import type { FieldWords, Numbers, QuestionWords, Say } from '../../words/index.ts';
 import { Sign } from './signs.tsx';
 
 interface Props {
@@ -14,10 +14,12 @@ interface Props {
   readonly former: Answers;
   readonly problems: readonly Problem[];
   readonly say: Say;
+  readonly numbers: Numbers;
   readonly onAnswer: (answers: Answers) => void;
 }
 
-export function QuestionForm({ question, words, before, former, problems: fromLink, say, onAnswer }: Props) {
+export function QuestionForm(props: Props) {
+  const { question, words, before, former, problems: fromLink, say, numbers, onAnswer } = props;
   const [texts, setTexts] = useState<Readonly<Record<string, string>>>(() => textsOf(question, former));
   const [problems, setProblems] = useState<readonly Problem[]>(fromLink);
   const summary = useRef<HTMLDivElement>(null);
@@ -27,7 +29,7 @@ export function QuestionForm({ question, words, before, former, problems: fromLi
   }, [tries]);
 
   const set = (id: string, text: string): void => setTexts((old) => ({ ...old, [id]: text }));
-  const read = parseQuestion(question, new Map(Object.entries(texts)));
+  const read = parseQuestion(question, new Map(Object.entries(texts)), numbers.system);
   const asked = question.fields.filter((field) => isAsked(field, read.answers));
 
   const submit = (event: Event): void => {
@@ -57,7 +59,7 @@ export function QuestionForm({ question, words, before, former, problems: fromLi
             {problems.map((problem) => (
               <li key={problem.field}>
                 <a href={`#${problem.field}`} onClick={(event) => focusOn(event, problem.field)}>
-                  {sentence(problem, words, say)}
+                  {sentence(problem, words, say, numbers)}
                 </a>
               </li>
             ))}
@@ -73,7 +75,8 @@ export function QuestionForm({ question, words, before, former, problems: fromLi
           heading={only ? words.title : undefined}
           text={texts[field.id] ?? ''}
           problem={problems.find((problem) => problem.field === field.id)}
-          sentence={(problem) => sentence(problem, words, say)}
+          sentence={(problem) => sentence(problem, words, say, numbers)}
+          taken={takenFor(field, texts[field.id] ?? '', { answers: read.answers, say, numbers })}
           onText={(text) => set(field.id, text)}
         />
       ))}
@@ -97,6 +100,8 @@ interface FieldProps {
   readonly text: string;
   readonly problem: Problem | undefined;
   readonly sentence: (problem: Problem) => string;
+  /** Which unit a bare number was taken as; undefined where there is but one. */
+  readonly taken: string | undefined;
   readonly onText: (text: string) => void;
 }
 
@@ -153,11 +158,12 @@ function Choice({
   );
 }
 
-function NumberInput({ field, words, heading, text, problem, sentence: tell, onText }: FieldProps) {
+function NumberInput({ field, words, heading, text, problem, sentence: tell, taken, onText }: FieldProps) {
   const unknown = text === 'unknown';
   const described = [
     words?.hint === undefined ? '' : `${field.id}-hint`,
     problem === undefined ? '' : `${field.id}-problem`,
+    taken === undefined ? '' : `${field.id}-taken`,
   ]
     .join(' ')
     .trim();
@@ -189,6 +195,11 @@ function NumberInput({ field, words, heading, text, problem, sentence: tell, onT
         aria-describedby={described === '' ? undefined : described}
         onInput={(event) => onText(event.currentTarget.value)}
       />
+      {taken !== undefined && (
+        <span class="taken small" id={`${field.id}-taken`} role="status">
+          {taken}
+        </span>
+      )}
       <label class="unknown">
         <input
           type="checkbox"
@@ -207,16 +218,44 @@ function focusOn(event: Event, id: string): void {
 }
 
 /** The sentence for a problem: which field, what was given, what would do. */
-export function sentence(problem: Problem, words: QuestionWords | undefined, say: Say): string {
-  const { because, given, least = 0, most = 0, field } = problem;
+export function sentence(problem: Problem, words: QuestionWords | undefined, say: Say, numbers: Numbers): string {
+  const { because, given, field } = problem;
+  const { least, most } = rangeOf(problem, numbers);
   return say(`problem-${because}`, { field: words?.fields[field]?.known ?? field, given, least, most });
+}
+
+/** The range in the units of the person; where both systems have one unit, the bare numbers. */
+function rangeOf({ field, least = 0, most = 0 }: Problem, numbers: Numbers) {
+  const found = fieldOf(field);
+  if (found?.kind !== 'number' || takenAs(found, 'metric') === undefined) return { least, most };
+  const write = (value: number): string => numbers.quantity(value, found.quantity);
+  return { least: write(found.least), most: write(found.most) };
+}
+
+interface Reading {
+  readonly answers: Answers;
+  readonly say: Say;
+  readonly numbers: Numbers;
+}
+
+/** What is said beside a bare number, once it stands there; undefined where nothing ever is. */
+function takenFor(field: Field, text: string, { answers, say, numbers }: Reading): string | undefined {
+  if (takenAs(field, numbers.system) === undefined) return undefined;
+  const answer = answers[field.id];
+  const isBare = /^[\d.,\s–-]+$/.test(text) && answer?.kind === 'number';
+  const taken = isBare ? takenAs(field, answer.typed ?? 'metric') : undefined;
+  return taken === undefined ? '' : say(`taken-as-${taken}`);
 }
 
 function textsOf(question: Question, former: Answers): Record<string, string> {
   return Object.fromEntries(
     question.fields.flatMap((field) => {
       const answer = former[field.id];
-      return answer === undefined ? [] : [[field.id, answerText(answer, field)]];
+      return answer === undefined ? [] : [[field.id, answerText(inItsUnit(answer), field)]];
     }),
   );
 }
+
+/** A bare number of an address is metric: it comes back with its unit, whatever units the page speaks in. */
+const inItsUnit = (answer: Answer): Answer =>
+  answer.kind === 'number' ? { ...answer, typed: answer.typed ?? 'metric' } : answer;

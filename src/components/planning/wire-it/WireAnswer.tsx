@@ -12,7 +12,7 @@ import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
   const { answers, say, numbers, fixes, cautions, home, language } = props;
-  const found = useMemo(() => wire(answers), [answers]);
+  const found = useMemo(() => wire(answers, numbers.system), [answers, numbers]);
   const fix = fixes[found.outcome];
   if (fix === undefined) return null;
   const headline = say(headlineOf(found));

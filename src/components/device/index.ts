@@ -1,0 +1,13 @@
+// What this room lets out.
+export { clearStored, STORED_IDS, storedNow, systemNamed } from './stored.ts';
+export {
+  chooseUnits,
+  chosenUnits,
+  keepUnitsIn,
+  onUnits,
+  showUnits,
+  tellUnits,
+  unitsShown,
+  withoutUnits,
+  withUnits,
+} from './units.ts';

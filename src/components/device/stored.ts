@@ -1,0 +1,78 @@
+// Everything that this site keeps on a device, and the only code that reads or writes it. The privacy page lists it by id; what each
+// entry is for stands in the content as stored-<id>-what, -why, -how-long and -who.
+import type { MeasureSystem } from '../../engine/index.ts';
+
+/** One thing that may be kept. `read` gives undefined for whatever is old or damaged: it then counts as nothing. */
+interface Entry<Value> {
+  readonly id: string;
+  readonly read: (text: string) => Value | undefined;
+  readonly write: (value: Value) => string;
+}
+
+/** How the two systems are written, on the device and in an address. */
+const SYSTEMS = { metric: 'metric', feet: 'feet-and-gauge' } as const;
+
+export const systemNamed = (name: string | null): MeasureSystem | undefined =>
+  name === 'metric' || name === 'feet' ? SYSTEMS[name] : undefined;
+export const nameOfSystem = (system: MeasureSystem): keyof typeof SYSTEMS => (system === 'metric' ? 'metric' : 'feet');
+
+/** The units a person chose by the switch. */
+export const UNITS: Entry<MeasureSystem> = { id: 'units', read: systemNamed, write: nameOfSystem };
+
+/** All that may be kept, in the order in which the privacy page tells it. */
+const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [UNITS];
+export const STORED_IDS: readonly string[] = ENTRIES.map(({ id }) => id);
+
+const keyOf = (id: string): string => `both-rails-${id}`;
+
+/** Undefined where the browser keeps nothing for this site, or refuses to. */
+function shelf(): Storage | undefined {
+  try {
+    return localStorage;
+  } catch {
+    return undefined;
+  }
+}
+
+export function readStored<Value>({ id, read }: Entry<Value>): Value | undefined {
+  const text = textStored(id);
+  return text === undefined ? undefined : read(text);
+}
+
+/** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
+export interface StoredNow {
+  readonly kept: boolean;
+  readonly text: string | undefined;
+}
+
+export function storedNow(id: string): StoredNow {
+  const text = textStored(id);
+  const entry = ENTRIES.find((one) => one.id === id);
+  const readable = text !== undefined && entry?.read(text) !== undefined;
+  return { kept: text !== undefined, text: readable ? text : undefined };
+}
+
+function textStored(id: string): string | undefined {
+  try {
+    return shelf()?.getItem(keyOf(id)) ?? undefined;
+  } catch {
+    return undefined;
+  }
+}
+
+/** Keeps a value; where the browser refuses, the page goes on without. */
+export function store<Value>({ id, write }: Entry<Value>, value: Value): void {
+  try {
+    shelf()?.setItem(keyOf(id), write(value));
+  } catch {
+    // A full or closed shelf: the choice then holds for this page only.
+  }
+}
+
+export function clearStored(id: string): void {
+  try {
+    shelf()?.removeItem(keyOf(id));
+  } catch {
+    // A closed shelf holds nothing of ours.
+  }
+}

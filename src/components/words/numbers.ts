@@ -1,0 +1,166 @@
+// Numbers with their units as a language writes them and as a person measures.
+import type { MeasureSystem, Quantity, Working } from '../../engine/index.ts';
+import { gaugeAtLeast, gaugeOf, nearestGauge, perFoot, toFeet, toInches } from '../../engine/index.ts';
+
+// Making a formatter costs far more than using it, and a slider asks for a hundred numbers a frame.
+const FORMATS = new Map<string, Intl.NumberFormat>();
+
+function numberFormat(language: string, options: Intl.NumberFormatOptions): Intl.NumberFormat {
+  const key = `${language} ${options.maximumFractionDigits} ${options.maximumSignificantDigits}`;
+  const format = FORMATS.get(key) ?? new Intl.NumberFormat(language, options);
+  FORMATS.set(key, format);
+  return format;
+}
+
+const NARROW = '\u00a0';
+
+/** A fact is told as near as it can be; what to do is told so that the number as told is at least as good. */
+export type Telling = 'near' | 'at-most' | 'at-least';
+
+const ROUND: Readonly<Record<Telling, (value: number) => number>> = {
+  near: Math.round,
+  'at-most': (value) => Math.floor(value + 1e-6),
+  'at-least': (value) => Math.ceil(value - 1e-6),
+};
+
+/** Feet below which whole inches are told, and inches below which a tenth of one is. */
+const FEET_WITH_INCHES = 20;
+const INCHES_WITH_TENTHS = 3;
+
+/** Numbers with their units as the language writes them, lengths and wires in the system of the person. */
+export class Numbers {
+  readonly #language: string;
+  readonly system: MeasureSystem;
+
+  constructor(language: string, system: MeasureSystem = 'metric') {
+    this.#language = language;
+    this.system = system;
+  }
+
+  plain(value: number, digits: number): string {
+    return numberFormat(this.#language, { maximumFractionDigits: digits }).format(value);
+  }
+
+  amps(value: number): string {
+    return `${this.plain(value, value < 1 ? 2 : 1)}${NARROW}A`;
+  }
+
+  /** Two decimals: for a number read off beside another that differs little. */
+  ampsExactly(value: number): string {
+    return `${this.plain(value, 2)}${NARROW}A`;
+  }
+
+  volts(value: number): string {
+    return `${this.plain(value, 1)}${NARROW}V`;
+  }
+
+  /** Two decimals: for volts read off beside others that differ little. */
+  voltsExactly(value: number): string {
+    return `${this.plain(value, 2)}${NARROW}V`;
+  }
+
+  /** Metres in; metres, or feet and inches, out. */
+  metres(value: number, telling: Telling = 'near'): string {
+    if (this.system === 'feet-and-gauge') return this.#feet(value, ROUND[telling]);
+    return `${this.plain(value, value < 10 ? 2 : 1)}${NARROW}m`;
+  }
+
+  #feet(metres: number, round: (value: number) => number): string {
+    const inches = toInches(metres);
+    if (inches < INCHES_WITH_TENTHS)
+      return this.#inches(round(inches * (inches < 1 ? 100 : 10)) / (inches < 1 ? 100 : 10));
+    if (toFeet(metres) >= FEET_WITH_INCHES) {
+      const tenths = toFeet(metres) < 100 ? 10 : 1;
+      return `${this.plain(round(toFeet(metres) * tenths) / tenths, 1)}${NARROW}ft`;
+    }
+    const whole = round(inches);
+    const feet = Math.floor(whole / 12);
+    const rest = whole % 12;
+    if (feet === 0) return this.#inches(whole);
+    return rest === 0 ? `${this.plain(feet, 0)}${NARROW}ft` : `${this.plain(feet, 0)}${NARROW}ft ${this.#inches(rest)}`;
+  }
+
+  #inches(value: number): string {
+    return `${this.plain(value, 2)}${NARROW}in`;
+  }
+
+  /** Square metres in; square millimetres, or the gauge, out. A size between two gauges is told with the sign of "about". */
+  wire(area: number, telling: 'near' | 'at-least' = 'near'): string {
+    if (this.system === 'metric') return `${this.plain(area * 1e6, 2)}${NARROW}mm²`;
+    if (telling === 'at-least') return `AWG${NARROW}${gaugeAtLeast(area)}`;
+    const gauge = nearestGauge(area);
+    return `${gaugeOf(area) === undefined ? '≈' : ''}AWG${NARROW}${gauge}`;
+  }
+
+  /** Ohms a metre in. */
+  ohmsAlong(value: number): string {
+    return this.system === 'metric'
+      ? `${this.plain(value * 1000, 1)}${NARROW}mohm/m`
+      : `${this.plain(perFoot(value) * 1000, 1)}${NARROW}mohm/ft`;
+  }
+
+  ohms(value: number): string {
+    return `${this.#digits(value)}${NARROW}ohm`;
+  }
+
+  #digits(value: number): string {
+    return numberFormat(this.#language, { maximumSignificantDigits: 3 }).format(value);
+  }
+
+  watts(value: number): string {
+    return `${this.plain(value, value < 10 ? 1 : 0)}${NARROW}W`;
+  }
+
+  /** A value of a working. */
+  inUnit(value: number, unit: Working['unit']): string {
+    if (unit === 'A') return this.ampsExactly(value);
+    if (unit === 'V') return this.voltsExactly(value);
+    if (unit === 'share') return this.share(value);
+    if (WITHOUT_UNIT.has(unit)) return this.plain(value, 2);
+    if (this.system === 'feet-and-gauge') {
+      if (unit === 'm') return this.metres(value);
+      if (unit === 'ohm/m') return `${this.#digits(perFoot(value) * 1000)}${NARROW}mohm/ft`;
+    }
+    const [name, factor] = FINER[unit] ?? [unit, 1];
+    return `${this.#digits(value * factor)}${NARROW}${name}`;
+  }
+
+  /** A value of a question's field, in the unit people use for it. */
+  quantity(value: number, quantity: Quantity): string {
+    return WRITE[quantity](this, value);
+  }
+
+  hours(value: number): string {
+    return `${this.plain(value, 2)}${NARROW}h`;
+  }
+
+  /** A share of time in per cent; what is too small to matter is said so. */
+  share(value: number): string {
+    if (value <= 0) return `0${NARROW}%`;
+    if (value < 0.0001) return `less than ${this.plain(0.01, 2)}${NARROW}%`;
+    return `${numberFormat(this.#language, { maximumSignificantDigits: 2 }).format(value * 100)}${NARROW}%`;
+  }
+}
+
+const WITHOUT_UNIT: ReadonlySet<string> = new Set(['trains', 'pieces', 'times']);
+
+/** Units that are written in a finer one. */
+const FINER: Readonly<Partial<Record<Working['unit'], readonly [name: string, factor: number]>>> = {
+  hours: ['h', 1],
+  'ohm/m': ['mohm/m', 1000],
+  F: ['mF', 1000],
+  C: ['mC', 1000],
+  s: ['ms', 1000],
+};
+
+const WRITE: Readonly<Record<Quantity, (numbers: Numbers, value: number) => string>> = {
+  current: (numbers, value) => numbers.ampsExactly(value),
+  voltage: (numbers, value) => numbers.volts(value),
+  hours: (numbers, value) => numbers.hours(value),
+  count: (numbers, value) => numbers.plain(value, 0),
+  length: (numbers, value) => numbers.metres(value),
+  area: (numbers, value) => numbers.wire(value),
+  resistance: (numbers, value) => numbers.ohms(value),
+  'resistance-per-metre': (numbers, value) => numbers.ohmsAlong(value),
+  time: (numbers, value) => `${numbers.plain(value, 3)}${NARROW}s`,
+};

@@ -1,0 +1,156 @@
+// Feet and gauges, metres and square millimetres: by what was typed, by the switch, by the link; and what a device keeps of it.
+import { describe, expect, test } from 'vitest';
+import { type Opened, open } from './browser.ts';
+
+type Page = Opened['page'];
+
+const WIRE = 'en/work-it-out/wire-it/';
+const REST =
+  'bus-shape=end&feed-by=bus&feeder-count=4&feeder-length=unknown&feeder-wire=unknown&joints=fed' +
+  '&rail-kind=code-83&scale=h0&system=two-rail&wire-amps=2&wire-trip=3&wire-volts=15&wire-way=detailed';
+const IN_FEET = `${WIRE}?bus-length=40+ft&bus-wire=18+AWG&track-length=40+ft&${REST}`;
+const IN_METRES = `${WIRE}?bus-length=12+m&bus-wire=0.75+mm2&track-length=12+m&${REST}`;
+const BARE = `${WIRE}?bus-length=12&bus-wire=0.75&track-length=12&${REST}`;
+
+const shown = async (page: Page): Promise<string> => (await page.locator('main').innerText()).replaceAll('\u00a0', ' ');
+const kept = (page: Page): Promise<string | null> => page.evaluate(() => localStorage.getItem('both-rails-units'));
+const chooseFeet = (page: Page): Promise<void> => page.getByLabel('feet and AWG').check();
+
+/** Lengths and wires of one system in a text. */
+const METRIC = /\d (?:m|cm|mm|mm²)(?![a-z²])|mohm\/m\b/g;
+const FEET = /\d (?:ft|in)\b(?! all)|AWG \d|mohm\/ft\b/g;
+
+describe('an answer in the units of what was typed', () => {
+  test('feet and AWG come back as feet and AWG: the verdict, the figures, what to buy, what is known', async () => {
+    const { page, problems, close } = await open(IN_FEET);
+    await page.locator('h1.verdict').waitFor();
+    const text = await shown(page);
+    expect(text).toContain('40 ft');
+    expect(text).toContain('AWG 18');
+    expect(text).toMatch(/a bus of AWG (?:16|14|12|10)/);
+    expect(text.match(METRIC)).toBeNull();
+    expect(await kept(page)).toBeNull();
+    expect(new URL(page.url()).search).not.toContain('units=');
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('metres and mm² come back so, and a bare number says what it was taken as', async () => {
+    const { page, close } = await open(IN_METRES);
+    await page.locator('h1.verdict').waitFor();
+    expect((await shown(page)).match(FEET)).toBeNull();
+    expect(await shown(page)).not.toContain('taken as');
+    await close();
+    const bare = await open(BARE);
+    await bare.page.locator('h1.verdict').waitFor();
+    const known = await bare.page.locator('.known').innerText();
+    expect(known.match(/taken as metres/g)).toHaveLength(2);
+    expect(known.match(/taken as mm²/g)).toHaveLength(1);
+    await bare.close();
+  });
+});
+
+describe('the switch', () => {
+  test('turns an answer, says so in the address, is kept on the device, and a link keeps its own units elsewhere', async () => {
+    const { page, problems, close } = await open(BARE);
+    await page.locator('h1.verdict').waitFor();
+    await chooseFeet(page);
+    await page.getByText('39.4 ft').first().waitFor();
+    expect((await shown(page)).match(METRIC)).toBeNull();
+    const { search } = new URL(page.url());
+    expect(search).toContain('units=feet');
+    expect(await kept(page)).toBe('feet');
+
+    const other = await open(WIRE + search);
+    await other.page.locator('h1.verdict').waitFor();
+    expect((await shown(other.page)).match(METRIC)).toBeNull();
+    expect(await kept(other.page)).toBeNull();
+    await other.close();
+
+    // A link with units of its own wins over the device.
+    await page.goto(new URL(page.url()).origin + new URL(page.url()).pathname + IN_METRES.slice(WIRE.length));
+    await page.locator('h1.verdict').waitFor();
+    expect((await shown(page)).match(FEET)).toBeNull();
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('is reached by keyboard, as large as a fingertip, and not there without script', async () => {
+    const { page, close } = await open('en/fixes/more-feeders/', { width: 360 });
+    const metric = page.getByLabel('metres and mm²');
+    expect(await metric.isChecked()).toBe(true);
+    await metric.focus();
+    await page.keyboard.press('ArrowRight');
+    expect(await page.getByLabel('feet and AWG').isChecked()).toBe(true);
+    for (const box of await page.locator('.units label').all()) {
+      expect((await box.boundingBox())?.height).toBeGreaterThanOrEqual(44);
+    }
+    await close();
+    const plain = await open('en/fixes/more-feeders/', { javaScript: false });
+    expect(await plain.page.locator('.units').isVisible()).toBe(false);
+    await plain.close();
+  });
+
+  test('a bare number is then taken as feet, beside the field and in the address', async () => {
+    const { page, close } = await open(`${WIRE}?${REST}`);
+    await page.locator('#bus-length').fill('40');
+    expect(await page.locator('#bus-length-taken').innerText()).toBe('taken as metres');
+    await chooseFeet(page);
+    await page.locator('#bus-length-taken', { hasText: 'taken as feet' }).waitFor();
+    await page.locator('#bus-wire').fill('14');
+    expect(await page.locator('#bus-wire-taken').innerText()).toBe('taken as AWG');
+    await page.getByRole('button', { name: 'Continue' }).click();
+    await page.waitForURL(/bus-length=40\+ft/);
+    expect(new URL(page.url()).searchParams.get('bus-wire')).toBe('14 AWG');
+    expect(new URL(page.url()).searchParams.get('units')).toBe('feet');
+    await page.getByText('40 ft').waitFor();
+    await close();
+  });
+
+  test('units that were typed go on to the page of the fix', async () => {
+    const { page, close } = await open(IN_FEET);
+    await page.locator('h1.verdict').waitFor();
+    await page.locator('main a[href*="/fixes/"]').first().click();
+    await page.waitForURL(/fixes\/.*units=feet/);
+    expect(await page.locator('html').getAttribute('data-units')).toBe('feet');
+    await close();
+  });
+});
+
+describe('the privacy page', () => {
+  const PRIVACY = 'en/privacy/';
+  const now = (page: Page): Promise<string> => page.locator('[data-stored="units"]').innerText();
+
+  test('shows what is kept and clears it', async () => {
+    const { page, problems, close } = await open(PRIVACY);
+    expect(await now(page)).toBe('Nothing is kept.');
+    expect(await page.getByRole('button', { name: 'Clear this' }).isDisabled()).toBe(true);
+    for (const button of ['Clear this', 'Clear all']) {
+      await page.goto(page.url().replace(/\?.*/, ''));
+      await chooseFeet(page);
+      expect(await now(page)).toBe('feet');
+      await page.reload();
+      expect(await now(page)).toBe('feet');
+      await page.getByRole('button', { name: button }).click();
+      expect(await now(page)).toBe('Nothing is kept.');
+      expect(await kept(page)).toBeNull();
+      expect(await page.getByRole('status').innerText()).toBe('Cleared.');
+    }
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('something old or damaged does no harm, is told, and can be cleared', async () => {
+    const { page, problems, close } = await open(PRIVACY);
+    await page.evaluate(() => localStorage.setItem('both-rails-units', '{"furlongs":1'));
+    await page.goto(page.url().replace('privacy/', 'fixes/more-feeders/'));
+    expect(await page.getByLabel('metres and mm²').isChecked()).toBe(true);
+    await page.goBack();
+    await page.reload();
+    expect(await now(page)).toMatch(/old or damaged/);
+    await page.getByRole('button', { name: 'Clear this' }).click();
+    expect(await kept(page)).toBeNull();
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
