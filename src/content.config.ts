@@ -50,7 +50,7 @@ const lessons = defineCollection({
     figure: z.enum(FIGURES),
     says: z.array(text).default([]),
     sources: z.array(z.string()).default([]),
-    next: z.strictObject({ href: text, label: text }).describe('Where to go from here, address below /en/'),
+    next: z.strictObject({ href: text, label: text }).describe('Where to go from here, address below the language'),
   }),
 });
 
@@ -133,6 +133,12 @@ const words = defineCollection({
   schema: z.record(z.string(), text),
 });
 
+/** What people say in languages that the site may have no pages in, for the search: phrases/<language>/<kind>.yaml. */
+const phrases = defineCollection({
+  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints}.yaml', base: './src/content' }),
+  schema: z.record(z.string(), z.array(text).min(1)),
+});
+
 export const collections = {
   fixes,
   lessons,
@@ -143,4 +149,5 @@ export const collections = {
   glossary,
   sources,
   words,
+  phrases,
 };

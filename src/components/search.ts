@@ -1,4 +1,5 @@
 // The search page: asks the index built beside the site, shows titles and what each page says, keeps the words in the address.
+import { fill } from './words/index.ts';
 
 interface Found {
   readonly url: string;
@@ -111,8 +112,8 @@ if (place && input && status && list) {
         words,
       );
       if (turn !== latest) return;
-      const sentence = [place.dataset.none, place.dataset.one][found.length] ?? place.dataset.some ?? '';
-      status.textContent = sentence.replace('{q}', () => words).replace('{n}', String(found.length));
+      const { none = '', found: some = '', locale = '' } = place.dataset;
+      status.textContent = fill(found.length === 0 ? none : some, { q: words, n: found.length }, locale);
       list.replaceChildren(...found.map(line));
     } catch {
       status.textContent = place.dataset.broken ?? '';

@@ -1,19 +1,26 @@
-// Content entries in the language of an address, in the order pages list them.
-import { type CollectionEntry, getCollection } from 'astro:content';
+// Content entries in a language, in the order pages list them. What a language lacks is there in English.
+import { type CollectionEntry, type CollectionKey, getCollection } from 'astro:content';
 import type { CautionWords } from '../components/words/index.ts';
-import { languageOf } from '../components/words/index.ts';
+import { FALLBACK, localeOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
 import { fixesOf, WIZARD_IDS } from '../wizards/index.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/put-it-right/index.ts';
-import { nameOf } from './href.ts';
+import { type Language, nameOf, writtenIn } from './href.ts';
 
-const written = (url: URL) => {
-  const start = `${languageOf(url)}/`;
-  return ({ id }: { id: string }) => id.startsWith(start);
-};
+type Kind = Exclude<CollectionKey, 'words' | 'phrases'>;
 
-export const lessonsFor = async (url: URL): Promise<CollectionEntry<'lessons'>[]> =>
-  (await getCollection('lessons', written(url))).sort((one, two) => one.data.order - two.data.order);
+async function entriesOf<Of extends Kind>(kind: Of, language: Language): Promise<CollectionEntry<Of>[]> {
+  const all = await getCollection(kind);
+  const own = new Map(all.filter(({ id }) => writtenIn(id) === language).map((entry) => [nameOf(entry.id), entry]));
+  return all.filter(({ id }) => writtenIn(id) === FALLBACK).map((entry) => own.get(nameOf(entry.id)) ?? entry);
+}
+
+/** Whether all of them are written in the language. */
+export const allWrittenIn = (language: Language, entries: readonly { readonly id: string }[]): boolean =>
+  entries.every(({ id }) => writtenIn(id) === language);
+
+export const lessonsFor = async (language: Language): Promise<CollectionEntry<'lessons'>[]> =>
+  (await entriesOf('lessons', language)).sort((one, two) => one.data.order - two.data.order);
 
 /** As the wizards name them, then as the fault model does, then the honest end. */
 const OUTCOME_ORDER: readonly string[] = [
@@ -22,43 +29,46 @@ const OUTCOME_ORDER: readonly string[] = [
   SOMETHING_ELSE,
 ];
 
-export const fixesFor = async (url: URL): Promise<CollectionEntry<'fixes'>[]> =>
-  (await getCollection('fixes', written(url))).sort(
+export const fixesFor = async (language: Language): Promise<CollectionEntry<'fixes'>[]> =>
+  (await entriesOf('fixes', language)).sort(
     (one, two) => OUTCOME_ORDER.indexOf(nameOf(one.id)) - OUTCOME_ORDER.indexOf(nameOf(two.id)),
   );
 
-export const termsFor = async (url: URL): Promise<CollectionEntry<'glossary'>[]> =>
-  (await getCollection('glossary', written(url))).sort((one, two) =>
-    (one.data.order ?? one.data.term).localeCompare(two.data.order ?? two.data.term, languageOf(url)),
+export const termsFor = async (language: Language): Promise<CollectionEntry<'glossary'>[]> =>
+  (await entriesOf('glossary', language)).sort((one, two) =>
+    (one.data.order ?? one.data.term).localeCompare(two.data.order ?? two.data.term, localeOf(language)),
   );
 
-export const sourcesFor = async (url: URL): Promise<CollectionEntry<'sources'>[]> =>
-  (await getCollection('sources', written(url))).sort((one, two) =>
-    one.data.title.localeCompare(two.data.title, languageOf(url)),
+export const sourcesFor = async (language: Language): Promise<CollectionEntry<'sources'>[]> =>
+  (await entriesOf('sources', language)).sort((one, two) =>
+    one.data.title.localeCompare(two.data.title, localeOf(language)),
   );
 
-export const cautionsFor = async (url: URL): Promise<CollectionEntry<'cautions'>[]> =>
-  getCollection('cautions', written(url));
+export const cautionsFor = (language: Language): Promise<CollectionEntry<'cautions'>[]> =>
+  entriesOf('cautions', language);
 
 /** The words of cautions by id; one without words stops the build. */
-export async function cautionWords(url: URL, ids: readonly string[]): Promise<Record<string, CautionWords>> {
-  const all = new Map((await cautionsFor(url)).map(({ id, data }) => [nameOf(id), data]));
-  return Object.fromEntries(
-    ids.map((id) => {
-      const words = all.get(id);
-      if (words === undefined) throw new Error(`No words for the caution "${id}"`);
-      return [id, words];
-    }),
-  );
+export async function cautionWords(language: Language, ids: readonly string[]): Promise<Record<string, CautionWords>> {
+  const all = await cautionsFor(language);
+  return Object.fromEntries(ids.map((id) => [id, entryNamed(all, id).data]));
 }
 
-export const checksFor = async (url: URL): Promise<CollectionEntry<'checks'>[]> =>
-  getCollection('checks', written(url));
+export const checksFor = (language: Language): Promise<CollectionEntry<'checks'>[]> => entriesOf('checks', language);
+
+export const questionsFor = (language: Language): Promise<CollectionEntry<'questions'>[]> =>
+  entriesOf('questions', language);
 
 /** In the order of the fault model. */
-export const complaintsFor = async (url: URL): Promise<CollectionEntry<'complaints'>[]> =>
-  (await getCollection('complaints', written(url))).sort(
+export const complaintsFor = async (language: Language): Promise<CollectionEntry<'complaints'>[]> =>
+  (await entriesOf('complaints', language)).sort(
     (one, two) => COMPLAINT_ORDER.indexOf(nameOf(one.id)) - COMPLAINT_ORDER.indexOf(nameOf(two.id)),
   );
 
 const COMPLAINT_ORDER: readonly string[] = COMPLAINT_IDS;
+
+/** The entry of this name; without one in any language the build stops. */
+export function entryNamed<Entry extends { readonly id: string }>(entries: readonly Entry[], name: string): Entry {
+  const entry = entries.find(({ id }) => nameOf(id) === name);
+  if (entry === undefined) throw new Error(`There are no words for "${name}" in src/content`);
+  return entry;
+}

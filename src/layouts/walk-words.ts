@@ -1,9 +1,10 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
 import type { CheckWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
+import { FALLBACK } from '../components/words/index.ts';
 import { FAULT_MODEL } from '../wizards/put-it-right/index.ts';
-import { cautionWords, checksFor, complaintsFor, fixesFor } from './entries.ts';
-import { nameOf } from './href.ts';
+import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entryNamed, fixesFor } from './entries.ts';
+import { type Language, langOf, nameOf, writtenIn } from './href.ts';
 import { WALK_FIRST_ROOMS, WALK_ROOMS } from './rooms.ts';
 import { cautionsIn, wordsOfFix } from './wizard-words.ts';
 import { wordsOf } from './words.ts';
@@ -19,8 +20,8 @@ function wordsOfCheck({ data }: CollectionEntry<'checks'>): CheckWords {
   return { title, known, why, how, cautions, options: said, ...(picture === undefined ? {} : { picture }) };
 }
 
-async function wordsOfChecks(url: URL, wanted: (id: string) => boolean): Promise<Record<string, CheckWords>> {
-  const entries = (await checksFor(url)).filter(({ id }) => wanted(nameOf(id)));
+async function wordsOfChecks(language: Language, wanted: (id: string) => boolean): Promise<Record<string, CheckWords>> {
+  const entries = (await checksFor(language)).filter(({ id }) => wanted(nameOf(id)));
   return Object.fromEntries(entries.map((entry) => [nameOf(entry.id), wordsOfCheck(entry)]));
 }
 
@@ -28,12 +29,17 @@ const FIRST = new Set(FAULT_MODEL.checks.filter(({ first }) => first === true).m
 /** Fix classes that a danger answer leads to, of whatever check. */
 const DANGERS = new Set(FAULT_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})));
 
+/** The language a walk speaks: its page's, or English where that lacks a part of what every walk may say. */
+export async function walkWrittenIn(language: Language): Promise<Language> {
+  const dangers = (await fixesFor(language)).filter(({ id }) => DANGERS.has(nameOf(id)));
+  const all = [await complaintsFor(language), await checksFor(language), await cautionsFor(language), dangers];
+  return allWrittenIn(language, all.flat()) ? language : FALLBACK;
+}
+
 /** What the page says before anything was answered, and what it says where the answer means danger. */
-export async function firstSentences(url: URL, complaint: string): Promise<Record<string, string>> {
-  const entry = (await complaintsFor(url)).find(({ id }) => nameOf(id) === complaint);
-  if (entry === undefined) throw new Error(`No words for the complaint "${complaint}"`);
-  const { title, first } = entry.data;
-  const words = await wordsOf(url, WALK_FIRST_ROOMS);
+export async function firstSentences(language: Language, complaint: string): Promise<Record<string, string>> {
+  const { title, first } = entryNamed(await complaintsFor(language), complaint).data;
+  const words = await wordsOf(language, WALK_FIRST_ROOMS);
   for (const need of FAULT_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : []))) {
     if (words[`need-${need}`] === undefined)
       throw new Error(`The first question needs "need-${need}" in walk-first.yaml`);
@@ -42,9 +48,9 @@ export async function firstSentences(url: URL, complaint: string): Promise<Recor
 }
 
 /** The checks that come before everything else, and every fix that a danger answer leads to, with all their cautions. */
-export async function firstWords(url: URL): Promise<FirstWords> {
-  const checks = await wordsOfChecks(url, (id) => FIRST.has(id));
-  const fixes = (await fixesFor(url)).filter(({ id }) => DANGERS.has(nameOf(id)));
+export async function firstWords(language: Language): Promise<FirstWords> {
+  const checks = await wordsOfChecks(language, (id) => FIRST.has(id));
+  const fixes = (await fixesFor(language)).filter(({ id }) => DANGERS.has(nameOf(id)));
   const dangers = Object.fromEntries(
     fixes.map(({ id, data: { title, lead, because, steps } }) => [nameOf(id), { title, lead, because, steps }]),
   );
@@ -53,27 +59,29 @@ export async function firstWords(url: URL): Promise<FirstWords> {
     ...cautionsOf(Object.values(checks)),
     ...cautionsOf(Object.values(dangers).flatMap(({ steps }) => steps)),
   ];
-  return { checks, dangers, cautions: await cautionWords(url, [...new Set(named)]) };
+  return { checks, dangers, cautions: await cautionWords(language, [...new Set(named)]) };
 }
 
 const cautionsOf = (parts: readonly { readonly cautions: readonly string[] }[]): string[] =>
   parts.flatMap(({ cautions }) => cautions);
 
 /** Everything a walk can say but its fixes and what the page says already. */
-export async function walkWords(url: URL): Promise<WalkWords> {
-  const there = await firstWords(url);
-  const checks = await wordsOfChecks(url, (id) => !FIRST.has(id));
+export async function walkWords(language: Language): Promise<WalkWords> {
+  const there = await firstWords(language);
+  const checks = await wordsOfChecks(language, (id) => !FIRST.has(id));
   const named = new Set([...LAST_LOOK, ...cautionsOf(Object.values(checks))]);
   const cautions = await cautionWords(
-    url,
+    language,
     [...named].filter((id) => there.cautions[id] === undefined),
   );
-  const titles = (await complaintsFor(url)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
-  return { words: { ...(await wordsOf(url, WALK_ROOMS)), ...Object.fromEntries(titles) }, checks, cautions };
+  const titles = (await complaintsFor(language)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
+  return { words: { ...(await wordsOf(language, WALK_ROOMS)), ...Object.fromEntries(titles) }, checks, cautions };
 }
 
-/** One fix with the cautions of its steps. */
-export async function fixWords(url: URL, { data }: CollectionEntry<'fixes'>): Promise<FetchedFix> {
+/** One fix with the cautions of its steps, in one language. */
+export async function fixWords(language: Language, { id, data }: CollectionEntry<'fixes'>): Promise<FetchedFix> {
   const fix = wordsOfFix(data);
-  return { fix, cautions: await cautionWords(url, cautionsIn([fix])) };
+  const cautions = await cautionWords(writtenIn(id), cautionsIn([fix]));
+  const lang = langOf(id, language);
+  return { fix, cautions, ...(lang === undefined ? {} : { lang }) };
 }

@@ -5,10 +5,8 @@ import { parse } from 'yaml';
 
 export const CONTENT = join(import.meta.dirname, '../../src/content');
 
-/** Every language that is shipped has a folder of its own. */
-export const LANGUAGES: readonly string[] = readdirSync(CONTENT, { withFileTypes: true })
-  .filter((entry) => entry.isDirectory())
-  .map((entry) => entry.name);
+/** The language that everything is there in. */
+export const LANGUAGES: readonly string[] = ['en'];
 
 /** A page or a list of words: its data, and below it the text of a page. */
 export interface Words {
@@ -22,8 +20,16 @@ export function isRecord(value: unknown): value is Readonly<Record<string, unkno
   return typeof value === 'object' && value !== null && !Array.isArray(value);
 }
 
+const READ = new Map<string, readonly Words[]>();
+
 /** All words of one kind in one language. */
-export function wordsOf(language: string, kind: string): Words[] {
+export function wordsOf(language: string, kind: string): readonly Words[] {
+  const words = READ.get(`${language}/${kind}`) ?? read(language, kind);
+  READ.set(`${language}/${kind}`, words);
+  return words;
+}
+
+function read(language: string, kind: string): Words[] {
   const folder = join(CONTENT, language, kind);
   if (!existsSync(folder)) return [];
   return readdirSync(folder).map((name) => {

@@ -144,7 +144,7 @@ describe('the content', () => {
 });
 
 describe.each(LANGUAGES)('in "%s"', (language) => {
-  const of = (kind: string): Words[] => wordsOf(language, kind);
+  const of = (kind: string): readonly Words[] => wordsOf(language, kind);
   const ids = (kind: string): string[] => of(kind).map(({ id }) => id);
   const questions = new Map(of('questions').map((words) => [words.id, words.data]));
   const said = new Map(of('words').flatMap(({ data }) => Object.entries(data)));

@@ -1,20 +1,22 @@
 // A caution: the harm first, then what to do. Drawn here for every page, in the page as it is built and while it runs.
-import type { CautionWords, Language, Say } from '../words/index.ts';
+import type { CautionWords, Say } from '../words/index.ts';
 import { firstSentence } from '../words/index.ts';
 
 export interface CautionProps {
   readonly words: CautionWords;
   readonly say: Say;
-  readonly language: Language;
+  readonly language: string;
+  /** Where its words are in another language than what stands round it. */
+  readonly lang?: string | undefined;
   /** `again`: told in full above, so that the harm is enough. `folded`: what to do opens with a tap, the harm is always to be seen. */
   readonly form?: 'whole' | 'again' | 'folded';
 }
 
-export function Caution({ words, say, language, form = 'whole' }: CautionProps) {
+export function Caution({ words, say, language, lang, form = 'whole' }: CautionProps) {
   const [harm, more] = firstSentence(words.harm, language);
   if (form === 'folded') {
     return (
-      <details class="caution">
+      <details class="caution" lang={lang}>
         <summary>
           <Sign say={say} />
           <b>{harm}</b>
@@ -26,7 +28,7 @@ export function Caution({ words, say, language, form = 'whole' }: CautionProps) 
     );
   }
   return (
-    <div class={form === 'again' ? 'caution again' : 'caution'}>
+    <div class={form === 'again' ? 'caution again' : 'caution'} lang={lang}>
       <Sign say={say} />
       <p>
         <b>{harm}</b> {form === 'whole' && `${more} ${words.do}`}

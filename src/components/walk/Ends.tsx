@@ -21,7 +21,7 @@ export function Solved(props: WalkParts & { readonly context: WalkContext }) {
             {say('walk-solved-title')}
           </h1>
           <p class="lead">
-            {say('walk-solved-lead', { cause: context.fixed.map((one) => say(`class-${one}`)).join('; ') })}
+            {say('walk-solved-lead', { cause: context.fixed.map((one) => say(`class-${one}`)).join(say('and-then')) })}
           </p>
           <p>{fix.verify}</p>
           {(context.isolation === 'cannot' || context.phase === 'cannot') && <p>{say('walk-solved-unproven')}</p>}
@@ -51,12 +51,14 @@ export function HandedOn({
   const left = handedOn(context);
   const because = next?.kind === 'hand-on' ? next.because : 'nothing-separates';
   const told = (answers: readonly Answer[]): string =>
-    answers.map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`).join('; ');
+    answers
+      .map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`)
+      .join(say('and-then'));
   const card = say('walk-card', {
     complaint: say(`complaint-${context.complaint}`),
     seen: told(context.answers),
-    tried: context.tried.map((one) => say(`class-${one}`)).join('; ') || '–',
-    left: left.map((one) => `${say(`fault-${one.fault}`)} (${numbers.share(one.chance)})`).join('; '),
+    tried: context.tried.map((one) => say(`class-${one}`)).join(say('and-then')) || '–',
+    left: left.map((one) => `${say(`fault-${one.fault}`)} (${numbers.share(one.chance)})`).join(say('and-then')),
   });
   return (
     <section class="part">

@@ -23,8 +23,8 @@ export function Proposing(props: ProposingProps) {
   const second = context.fixed.length > 0 && secondFault(context) !== undefined;
   return (
     <WithFix {...props}>
-      {({ fix }) => (
-        <section class="part">
+      {({ fix, lang }) => (
+        <section class="part" lang={lang}>
           <p class="small">{say(second ? 'walk-second' : 'walk-proposal')}</p>
           <h1 class="verdict" tabIndex={-1}>
             {fix.title}
@@ -64,8 +64,8 @@ export function Fixing(props: FixingProps) {
   const { fixClass, say, language, home, onFixed, onNotHelped } = props;
   return (
     <WithFix {...props}>
-      {({ fix, cautions }) => (
-        <section class="part">
+      {({ fix, cautions, lang }) => (
+        <section class="part" lang={lang}>
           <h1 class="verdict" tabIndex={-1}>
             {fix.title}
           </h1>

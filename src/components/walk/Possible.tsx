@@ -36,7 +36,7 @@ export function Possible({
                 <b>
                   {checks[check]?.known}: {checks[check]?.options[option]?.label}
                 </b>{' '}
-                {faults.map((fault) => say(`fault-${fault}`)).join('; ')}
+                {faults.map((fault) => say(`fault-${fault}`)).join(say('and-then'))}
               </li>
             ))}
           </ul>

@@ -60,7 +60,7 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
                   <span>
                     {told.tools.length === 0
                       ? say('walk-tools-none')
-                      : told.tools.map((tool) => say(`tool-${tool}`)).join('; ')}
+                      : told.tools.map((tool) => say(`tool-${tool}`)).join(say('and-then'))}
                   </span>
                 </button>
               </li>
@@ -69,7 +69,9 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
         </>
       )}
       {told.tried.length > 0 && (
-        <p class="small">{say('walk-tried', { causes: told.tried.map((one) => say(`class-${one}`)).join('; ') })}</p>
+        <p class="small">
+          {say('walk-tried', { causes: told.tried.map((one) => say(`class-${one}`)).join(say('and-then')) })}
+        </p>
       )}
       <details>
         <summary>{say('walk-elsewhere')}</summary>

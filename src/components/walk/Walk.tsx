@@ -4,7 +4,6 @@ import type { ComplaintId, LeftOut, Told, Walk as WalkNow } from '../../wizards/
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right/index.ts';
 import { withoutUnits, withUnits } from '../device/index.ts';
 import { fetchWords, type Loaded, Missing, NotYet, useLoaded, useMeasures } from '../shared/index.ts';
-import type { Language } from '../words/index.ts';
 import { inMeasures, Numbers, type Say, sayer } from '../words/index.ts';
 import { Asked } from './Asked.tsx';
 import { Danger } from './Danger.tsx';
@@ -14,7 +13,8 @@ import type { DangerWords, FirstWords, WalkWords } from './words.ts';
 
 export interface WalkProps {
   readonly complaint: ComplaintId;
-  readonly language: Language;
+  /** Tag by which numbers, plurals and sentences are written. */
+  readonly language: string;
   /** Start of addresses below the language. */
   readonly home: string;
   /** Sentences that the first question and a danger need. */

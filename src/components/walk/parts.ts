@@ -1,6 +1,6 @@
 // What every part of a walk is drawn with.
 import type { ComponentType } from 'preact';
-import type { Language, Numbers, Say } from '../words/index.ts';
+import type { Numbers, Say } from '../words/index.ts';
 import type { WalkWords } from './words.ts';
 
 export interface PictureProps {
@@ -11,7 +11,8 @@ export interface PictureProps {
 export interface WalkParts {
   readonly say: Say;
   readonly numbers: Numbers;
-  readonly language: Language;
+  /** Tag by which numbers, plurals and sentences are written. */
+  readonly language: string;
   readonly home: string;
   readonly cautions: WalkWords['cautions'];
   /** Undefined until it has been loaded. */

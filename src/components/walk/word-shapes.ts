@@ -15,7 +15,7 @@ const CHECK = z.object({
 });
 
 const WALK_WORDS = z.object({ words: SENTENCES, checks: z.record(text, CHECK), cautions: CAUTIONS });
-const FIX_WORDS = z.object({ fix: FIX, cautions: CAUTIONS });
+const FIX_WORDS = z.object({ lang: z.optional(text), fix: FIX, cautions: CAUTIONS });
 
 export const readWalkWords = (value: unknown): WalkWords => WALK_WORDS.parse(value);
 export const readFix = (value: unknown): FetchedFix => FIX_WORDS.parse(value);

@@ -28,6 +28,8 @@ export interface FirstWords {
 export type DangerWords = Pick<FixWords, 'title' | 'lead' | 'because' | 'steps'>;
 
 export interface FetchedFix {
+  /** The language of its words, where that is not the page's. */
+  readonly lang?: string | undefined;
   readonly fix: FixWords;
   readonly cautions: Readonly<Record<string, CautionWords>>;
 }

@@ -1,7 +1,9 @@
 // What this room lets out.
 export { CAUTIONS, FIX, SENTENCES } from './fetched-shapes.ts';
-export type { Language } from './language.ts';
 export { BASE, languageOf } from './language.ts';
+export type { Language } from './languages.ts';
+export { FALLBACK, LANGUAGES, languageNamed, lineOf, localeOf } from './languages.ts';
+export { listed } from './lists.ts';
 export { inMeasures, measureParts } from './measured.ts';
 export type { Telling } from './numbers.ts';
 export { Numbers } from './numbers.ts';

@@ -56,17 +56,23 @@ function pluralRules(language: string): Intl.PluralRules {
   return rules;
 }
 
-/** Fills {name}; {name:one|many} picks by the plural rules of the language. A name without value stays visible. */
+/** The form of a word that goes with a number: `one|many`, or by the names of the language's own forms, `one=…|few=…|other=…`. */
+function formFor(value: string | number, forms: string, language: string): string {
+  const category = pluralRules(language).select(Number(value));
+  const named = new Map(forms.split('|').map((form) => [form.slice(0, form.indexOf('=')), form]));
+  const chosen = named.get(category) ?? named.get('other');
+  if (chosen !== undefined) return chosen.slice(chosen.indexOf('=') + 1);
+  const [one = '', many = one] = forms.split('|');
+  return category === 'one' ? one : many;
+}
+
+/** Fills {name}; {name:…} picks the form of a word by the plural rules of the language. A name without value stays visible. */
 export function fill(template: string, values: Values, language: string): string {
-  return template.replace(
-    /\{([\w-]+)(?::([^|{}]*)\|([^{}]*))?\}/g,
-    (place, name: string, one?: string, many?: string) => {
-      const value = values[name];
-      if (value === undefined) return place;
-      if (one === undefined || many === undefined) return String(value);
-      return pluralRules(language).select(Number(value)) === 'one' ? one : many;
-    },
-  );
+  return template.replace(/\{([\w-]+)(?::([^{}]*\|[^{}]*))?\}/g, (place, name: string, forms?: string) => {
+    const value = values[name];
+    if (value === undefined) return place;
+    return forms === undefined ? String(value) : formFor(value, forms, language);
+  });
 }
 
 /** The look of a tag for what may be done about a train across the gap. */

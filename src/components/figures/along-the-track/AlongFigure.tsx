@@ -24,7 +24,7 @@ import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { useMeasures } from '../../shared/index.ts';
 import { inMeasures, Numbers, type Say, sayer } from '../../words/index.ts';
-import { FieldSlider, ShortsAlong, VoltsAlong } from '../shared/index.ts';
+import { FieldSlider, partsOf, ShortsAlong, VoltsAlong } from '../shared/index.ts';
 
 export interface AlongFigureProps {
   readonly figure: 'voltage-along' | 'short-along';
@@ -178,7 +178,7 @@ const feedsOf = ({ feeds }: Settings, moveFeed: Parts['moveFeed']) =>
   feeds.map((at, index) => ({ at, label: String(index + 1), onMove: (to: number) => moveFeed(index, to) }));
 
 function Problem({ found, say }: { found: FeedingProblem; say: Say }) {
-  return <p role="status">{say(`along-problem-${found.because}`, { part: found.parts.join(', ') })}</p>;
+  return <p role="status">{say(`along-problem-${found.because}`, { part: partsOf(found.parts, say) })}</p>;
 }
 
 const field = (id: string, quantity: Quantity, least: number, most: number): NumberField =>

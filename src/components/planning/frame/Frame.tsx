@@ -16,7 +16,7 @@ import {
 import { withUnits } from '../../device/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
 import { NotYet, useMeasures } from '../../shared/index.ts';
-import type { AnswerWords, Language, QuestionWords, Say } from '../../words/index.ts';
+import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
@@ -27,7 +27,8 @@ import { useAnswer } from './use-answer.ts';
 
 /** What a page gives its wizard. */
 export interface WizardProps {
-  readonly language: Language;
+  /** Tag by which numbers, plurals and sentences are written. */
+  readonly language: string;
   readonly home: string;
   /** Sentences the questions need; those of the answer are fetched on the way there. */
   readonly words: Readonly<Record<string, string>>;

@@ -1,12 +1,13 @@
 // What every answer is drawn with.
-import type { CautionWords, FixWords, Language, Numbers, Say } from '../../words/index.ts';
+import type { CautionWords, FixWords, Numbers, Say } from '../../words/index.ts';
 
 export interface AnswerProps {
   readonly say: Say;
   readonly numbers: Numbers;
   readonly fixes: Readonly<Record<string, FixWords>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
-  readonly language: Language;
+  /** Tag by which numbers, plurals and sentences are written. */
+  readonly language: string;
   /** Start of addresses below the language: `/en/`, with the base in front. */
   readonly home: string;
 }

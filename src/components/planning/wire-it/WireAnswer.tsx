@@ -3,7 +3,7 @@ import { useMemo } from 'preact/hooks';
 import type { WiringCandidate, WiringChange } from '../../../engine/index.ts';
 import type { NotKnown, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { wire } from '../../../wizards/wire-it/index.ts';
-import { ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
+import { partsOf, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
@@ -61,7 +61,7 @@ function headlineOf(found: WireFound): string {
 function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
   if (found.kind === 'wiring') return leadOf(found, say, numbers);
   if (found.kind === 'not-known') return say('wire-lead-not-known');
-  return say(`along-problem-${found.because}`, { part: found.parts.join(', ') });
+  return say(`along-problem-${found.because}`, { part: partsOf(found.parts, say) });
 }
 
 function WhatIsMissing({

@@ -1,0 +1,9 @@
+// Things in a row, as a language strings them together.
+const LISTS = new Map<string, Intl.ListFormat>();
+
+/** "a, b, c": with the comma of the language and without an "and". */
+export function listed(things: readonly string[], language: string): string {
+  const format = LISTS.get(language) ?? new Intl.ListFormat(language, { type: 'unit', style: 'short' });
+  LISTS.set(language, format);
+  return format.format(things);
+}

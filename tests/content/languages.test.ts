@@ -1,0 +1,146 @@
+// A language is a line in one list and a folder of its name; what people say in other languages publishes none.
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { parse } from 'yaml';
+import { LANGUAGES } from '../../src/components/words/languages.ts';
+import { listed } from '../../src/components/words/lists.ts';
+import { fill } from '../../src/components/words/words.ts';
+import { codeIn, SRC } from './asked.ts';
+import { CONTENT, isRecord, texts, wordsOf } from './folder.ts';
+
+const KINDS = ['cautions', 'checks', 'complaints', 'fixes', 'glossary', 'lessons', 'questions', 'sources', 'words'];
+const PHRASES = join(CONTENT, 'phrases');
+const placesIn = (sentence: unknown): string[] =>
+  [...String(sentence).matchAll(/\{([\w-]+)/g)].map(([, name = '']) => name).sort();
+
+describe('The languages', () => {
+  test('each have a folder, and no folder is there without its line', () => {
+    const folders = readdirSync(CONTENT).filter((name) => name !== 'phrases');
+    expect(folders.sort()).toEqual(LANGUAGES.map(({ id }) => id).sort());
+  });
+
+  test('begin with English, which has everything', () => {
+    expect(LANGUAGES[0].id).toBe('en');
+  });
+
+  test.each(LANGUAGES.map((language) => [language.id, language]))(
+    '%s has a tag that Intl can write with',
+    (id, { locale }) => {
+      expect([id, locale].map((tag) => new Intl.Locale(tag).toString())).toEqual([id, locale]);
+      expect(Intl.PluralRules.supportedLocalesOf([locale])).toEqual([locale]);
+    },
+  );
+
+  test.each(LANGUAGES.map(({ id }) => id))(
+    '%s says in its rooms what English says, with the same values',
+    (language) => {
+      for (const { id, data } of wordsOf('en', 'words')) {
+        const own = wordsOf(language, 'words').find((room) => room.id === id)?.data ?? {};
+        expect(Object.keys(own).sort(), `${language}/words/${id}.yaml`).toEqual(Object.keys(data).sort());
+        for (const [key, sentence] of Object.entries(data)) {
+          expect(new Set(placesIn(own[key])), `${language}/words/${id}.yaml: ${key}`).toEqual(
+            new Set(placesIn(sentence)),
+          );
+        }
+      }
+    },
+  );
+
+  test.each(LANGUAGES.map(({ id }) => id))('%s has no page that English lacks', (language) => {
+    for (const kind of KINDS) {
+      const english = new Set(wordsOf('en', kind).map(({ id }) => id));
+      expect(
+        wordsOf(language, kind)
+          .filter(({ id }) => !english.has(id))
+          .map(({ id }) => id),
+        kind,
+      ).toEqual([]);
+    }
+  });
+});
+
+describe('What people say in other languages', () => {
+  const files = readdirSync(PHRASES, { recursive: true, withFileTypes: true }).filter((entry) => entry.isFile());
+  const all = files.map((file) => {
+    const data: unknown = parse(readFileSync(join(file.parentPath, file.name), 'utf8'));
+    if (!isRecord(data)) throw new Error(`${file.name} holds no phrases`);
+    return {
+      name: file.name,
+      kind: file.name.replace('.yaml', ''),
+      language: file.parentPath.split(/[\\/]/).at(-1) ?? '',
+      data,
+    };
+  });
+
+  test('is there, in languages that there are', () => {
+    expect(all.length).toBeGreaterThan(0);
+    for (const { language } of all) expect(Intl.getCanonicalLocales(language)).toEqual([language]);
+  });
+
+  test('leads to pages that there are', () => {
+    for (const { kind, language, data } of all) {
+      const ids = new Set(wordsOf('en', kind).map(({ id }) => id));
+      expect(
+        Object.keys(data).filter((id) => !ids.has(id)),
+        `phrases/${language}/${kind}.yaml`,
+      ).toEqual([]);
+    }
+  });
+
+  test('is not said once more on the page itself', () => {
+    for (const { kind, data } of all) {
+      for (const [id, phrases] of Object.entries(data)) {
+        const says = new Set(texts(wordsOf('en', kind).find((page) => page.id === id)?.data['says']));
+        expect(
+          texts(phrases).filter((phrase) => says.has(phrase)),
+          id,
+        ).toEqual([]);
+      }
+    }
+  });
+});
+
+describe('Code', () => {
+  const named = codeIn('components', 'layouts', 'pages')
+    .filter((file) => file !== 'components/words/languages.ts')
+    .flatMap((file) =>
+      [...readFileSync(join(SRC, file), 'utf8').matchAll(/^(?!\s*(?:\/\/|\/?\*)).*['"`/]en['"`/].*/gm)].map(
+        ([line]) => `${file}: ${line.trim()}`,
+      ),
+    );
+
+  test('names no language but in their list', () => {
+    expect(named).toEqual([]);
+  });
+
+  test('routes no sentence by a pattern over its key', () => {
+    const layouts = codeIn('layouts', 'pages').map((file) => [file, readFileSync(join(SRC, file), 'utf8')] as const);
+    expect(layouts.filter(([, text]) => /new RegExp|\.test\(|\.match\(/.test(text)).map(([file]) => file)).toEqual([]);
+  });
+});
+
+describe('The form of a word that goes with a number', () => {
+  test('is one of two, as in English', () => {
+    const trains = (n: number) => fill('{n} {n:train|trains}', { n }, 'en');
+    expect([0, 1, 2].map(trains)).toEqual(['0 trains', '1 train', '2 trains']);
+  });
+
+  test('is one of as many as a language has', () => {
+    const trains = (n: number) => fill('{n} {n:one=pociąg|few=pociągi|many=pociągów|other=pociągu}', { n }, 'pl');
+    expect([1, 3, 5, 1.5].map(trains)).toEqual(['1 pociąg', '3 pociągi', '5 pociągów', '1.5 pociągu']);
+  });
+
+  test('is the common one where a language does not name the form', () => {
+    expect(fill('{n:one=a|other=b}', { n: 3 }, 'pl')).toBe('b');
+  });
+
+  test('leaves a name without a value to be seen', () => {
+    expect(fill('{n:train|trains} {of}', {}, 'en')).toBe('{n:train|trains} {of}');
+  });
+});
+
+test('things in a row stand with the comma of their language', () => {
+  expect(listed(['a', 'b', 'c'], 'en')).toBe('a, b, c');
+  expect(listed(['a', 'b', 'c'], 'ja')).toBe('a b c');
+});
