@@ -117,7 +117,8 @@ export const idsIn = (files: readonly string[]): ReadonlySet<string> =>
       const text = textOf(file).replace(/^\s*(?:\/\/|\/?\*).*$/gm, '');
       const quoted = [...text.matchAll(/['"`]([A-Za-z0-9-]+)['"`]/g)].map(([, id = '']) => id);
       const named = [...text.matchAll(/(?<![\w'-])([a-z][A-Za-z0-9]*)\??:\s/g)].map(([, id = '']) => kebab(id));
-      return [...quoted, ...named];
+      const counted = [...text.matchAll(/`([a-z][a-z-]*)-\$\{/g)].map(([, id = '']) => id);
+      return [...quoted, ...named, ...counted];
     }),
   ]);
 
