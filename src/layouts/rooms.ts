@@ -5,6 +5,7 @@ export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'drawings')
   | ('asking' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
+  | 'measuring'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId
   | ('walk-first' | 'walk' | 'causes' | 'pictures')
@@ -33,9 +34,9 @@ export const ANSWER_ROOMS = {
   'enough-current': ['enough-current', 'answer', 'share', 'verdicts', 'labels', 'charts', 'workings-power'],
   'which-supply-where': [
     ...(['which-supply-where', 'answer', 'share', 'verdicts', 'labels', 'charts', 'crossing'] as const),
-    ...(['workings-power', 'workings-crossing'] as const),
+    ...(['measuring', 'workings-power', 'workings-crossing'] as const),
   ],
-  'wire-it': ['wire-it', 'answer', 'share', 'charts', 'along', 'workings-wiring'],
+  'wire-it': ['wire-it', 'answer', 'share', 'charts', 'along', 'measuring', 'workings-wiring'],
 } as const satisfies Readonly<Record<WizardId, readonly Room[]>>;
 
 /** What a walk says at its first question and in danger. */

@@ -31,11 +31,19 @@ export async function fixesOf(language: Language, wizard: WizardId): Promise<Col
   return (await fixesFor(language)).filter(({ id }) => wizardsFor(nameOf(id)).includes(wizard));
 }
 
+/** Cautions of what an answer tells to measure, whatever its fixes name. */
+const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
+  'enough-current': [],
+  'which-supply-where': ['meter-on-amperes', 'lamp-hot'],
+  'wire-it': [],
+};
+
 /** What the answer says on top of the words of its questions. */
 export async function answerWords(language: Language, wizard: WizardId): Promise<AnswerWords> {
   const entries = await fixesOf(language, wizard);
   const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), wordsOfFix(data)]));
-  const cautions = await cautionWords(language, cautionsIn(Object.values(fixes)));
+  const named = new Set([...cautionsIn(Object.values(fixes)), ...MEASURING_CAUTIONS[wizard]]);
+  const cautions = await cautionWords(language, [...named]);
   const words = await wordsOf(language, ANSWER_ROOMS[wizard]);
   for (const { id, data } of await sourcesFor(language)) words[`source-${nameOf(id)}`] = data.title;
   return { words, fixes, cautions };

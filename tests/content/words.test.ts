@@ -4,6 +4,7 @@ import { basename, extname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { CHECK_PICTURES } from '../../src/components/walk/CheckPicture.tsx';
 import { crossingInPhase } from '../../src/engine/crossing/crossing.ts';
+import { gapExpected } from '../../src/engine/crossing/expected.ts';
 import { crossingOhms } from '../../src/engine/crossing/ohms.ts';
 import { crossingReversed } from '../../src/engine/crossing/reversed.ts';
 import { crossingSkew } from '../../src/engine/crossing/skew.ts';
@@ -86,6 +87,7 @@ const ELECTRIC = (() => {
     crossingReversed(tripping, tripping),
     crossingSkew({ volts: 30, ohms: 1, henries: 10e-6, seconds: 3e-6 }),
     crossingOhms(),
+    gapExpected('h0', 15, 16),
   ]);
 })();
 

@@ -285,4 +285,11 @@ describe('"Which supply goes on which unit?"', () => {
     expect(few.arrangements[0]?.stages.some(({ judgement }) => judgement.verdict === 'short')).toBe(true);
     expect(few.stillShort).toBe(true);
   });
+
+  test('what there is to measure is told once the volts on the rails are known, and not before', () => {
+    const stepped = placeSupplies(told(texts(TO_WHICH_SUPPLY, 'higher-rails-to-command-station')));
+    expect(stepped.expected?.meters.map(({ meter }) => meter)).toEqual(['averaging', 'true-rms', 'cheapest']);
+    expect(stepped.expected?.reversed.kind).toBe('short');
+    expect(placeSupplies(told(texts(TO_WHICH_SUPPLY, 'measure-rail-volts-first'))).expected).toBeUndefined();
+  });
 });

@@ -331,4 +331,14 @@ describe('a wire that is longer than its track', () => {
     const at = plan.feeders[0]?.at ?? Number.NaN;
     near(now?.volts ?? Number.NaN, 15 - (0.2 + 2 * ((3 + at) * 0.0133 + 0.3 * 0.039 + (5 - at) * 0.001)), 1e-9);
   });
+
+  test('the load test is told for each kind of meter: the ordinary one shows a ninth more at every spot', () => {
+    const { test: ahead } = wired();
+    if (ahead === undefined) throw new Error('no test');
+    const read = (kind: string) => ahead.meters.find(({ meter }) => meter === kind);
+    for (const spot of ['open', 'near', 'far'] as const) {
+      expect(read('true-rms')?.[spot]).toEqual({ kind: 'shows', volts: expect.closeTo(ahead[spot], 9) });
+      expect(read('averaging')?.[spot]).toEqual({ kind: 'shows', volts: expect.closeTo(1.1107 * ahead[spot], 2) });
+    }
+  });
 });

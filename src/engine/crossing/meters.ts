@@ -11,7 +11,8 @@ import { problemIn } from './range.ts';
  * `averaging`: the usual hand-held, mean of the size, marked in r.m.s. of a sine. `true-rms`: one that is good up to the frequencies
  * of a track signal, which few hand-helds are. `cheapest`: averaging, behind a diode and with one high range only.
  */
-export type MeterKind = 'averaging' | 'true-rms' | 'cheapest';
+export const METER_KINDS = ['averaging', 'true-rms', 'cheapest'] as const;
+export type MeterKind = (typeof METER_KINDS)[number];
 
 /** R.m.s. of a sine over its mean size: what an averaging meter multiplies by. Source: own-derivation, moving-average-meter. */
 export const SINE_FACTOR = Math.PI / (2 * Math.SQRT2);
@@ -42,6 +43,9 @@ export function meterShows(meter: MeterKind, wave: readonly WavePart[]): GapRead
     ? { kind: 'means-nothing', below: CHEAPEST_LEAST }
     : { kind: 'shows', volts };
 }
+
+/** What a meter shows from rail to rail of a part with so many volts, >= 0. */
+export const railsRead = (meter: MeterKind, volts: number): GapReading => meterShows(meter, square(volts));
 
 function readingOf(meter: MeterKind, wave: readonly WavePart[]): number {
   if (meter === 'true-rms') return Math.sqrt(wave.reduce((sum, { volts, share }) => sum + volts ** 2 * share, 0));

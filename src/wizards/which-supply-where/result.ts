@@ -5,6 +5,7 @@ import type {
   CrossingMoment,
   CrossingMoments,
   CrossingSide,
+  GapExpected,
   InPhaseCrossing,
   LoadedStage,
   NamedSupply,
@@ -23,8 +24,10 @@ import {
   checkLabels,
   crossingOf,
   districtLoad,
+  gapExpected,
   judgeRails,
   largestPush,
+  middle,
   STEP_TOO_LARGE,
   stepFinding,
   stepSize,
@@ -43,6 +46,8 @@ export interface Placement {
   readonly arrangements: readonly Arrangement[];
   /** A train across the gap, for each arrangement; none while the volts on the rails are not known. */
   readonly crossings: readonly CrossingMoments[];
+  /** What there is to measure at the gap in the best arrangement; none while the volts on the rails are not known. */
+  readonly expected: GapExpected | undefined;
   /** Chance that a consumer is in the command station's district. */
   readonly stationShare: number;
   readonly railsKnown: boolean;
@@ -90,6 +95,7 @@ export function placeSupplies(answers: Answers): Placement {
     supplies,
     arrangements,
     crossings,
+    expected: railsKnown ? expectedAt(arrangements[0], scale) : undefined,
     stationShare,
     railsKnown,
     stillShort: isShort(arrangements[0]),
@@ -99,6 +105,12 @@ export function placeSupplies(answers: Answers): Placement {
 
 const isShort = (best: Arrangement | undefined): boolean =>
   best?.permitted === true && best.stages.some((one) => !atLeast(one.judgement.verdict, 'tight'));
+
+/** Without load, for that is how one measures: the middle of what the rails can then have. */
+function expectedAt(best: Arrangement | undefined, scale: Scale): GapExpected | undefined {
+  const [near, far] = best?.stages.map(({ rails }) => middle(rails.idle)) ?? [];
+  return near === undefined || far === undefined ? undefined : gapExpected(scale, near, far);
+}
 
 /** What happens while a train spans the gap: the command station is near, the booster far. */
 function crossingAt(

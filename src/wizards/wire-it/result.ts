@@ -3,8 +3,10 @@ import type {
   Conductor,
   FeedingPlan,
   FeedingProblem,
+  GapReading,
   LoadResistor,
   MeasureSystem,
+  MeterKind,
   RailKind,
   Scale,
   ShortAlong,
@@ -25,11 +27,13 @@ import {
   leastWiring,
   loadedVolts,
   loopLimit,
+  METER_KINDS,
   METRIC_SIZES,
   middle,
   ohmsPerMetre,
   presentWiring,
   railOhms,
+  railsRead,
   STAGE_OHMS,
   solvePlan,
   sourceOhms,
@@ -67,6 +71,12 @@ export interface TestAhead {
   readonly far: number;
   /** With less than this at the weakest place a short there may not trip. */
   readonly least: number;
+  /** The same as each kind of meter shows it on its a.c. volts. */
+  readonly meters: readonly MeterReads[];
+}
+
+export interface MeterReads extends Readonly<Record<'open' | 'near' | 'far', GapReading>> {
+  readonly meter: MeterKind;
 }
 
 /** What has to be read or measured before wiring can be judged, in the order in which it is easiest. */
@@ -329,12 +339,20 @@ function testAhead(plan: FeedingPlan, short: ShortAlong, trip: number): TestAhea
   const ohms = sourceOhms(plan);
   const resistor = chooseResistor(volts, trip);
   if (resistor === undefined) return undefined;
+  const near = loadedVolts({ volts, ohms }, resistor.ohms);
+  const far = loadedVolts({ volts, ohms: short.weakest.ohms }, resistor.ohms);
   return {
     resistor,
     open: volts,
-    near: loadedVolts({ volts, ohms }, resistor.ohms),
-    far: loadedVolts({ volts, ohms: short.weakest.ohms }, resistor.ohms),
+    near,
+    far,
     least: leastLoadedVolts(volts, trip, resistor.ohms),
+    meters: METER_KINDS.map((meter) => ({
+      meter,
+      open: railsRead(meter, volts),
+      near: railsRead(meter, near),
+      far: railsRead(meter, far),
+    })),
   };
 }
 

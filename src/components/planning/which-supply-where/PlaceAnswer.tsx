@@ -8,6 +8,7 @@ import { Steps, Verify } from '../../fix/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
 import type { AnswerProps } from '../frame/index.ts';
 import { Share, useReckoned, Workings } from '../frame/index.ts';
+import { GapMeasured } from './GapMeasured.tsx';
 
 interface Props extends AnswerProps {
   readonly answers: Answers;
@@ -70,7 +71,15 @@ export function PlaceAnswer(props: Props) {
 }
 
 /** What happens while a train spans the gap, in the best arrangement, and what to do about it in order. */
-function Crossing({ placement, say, numbers, home, fixes }: Props & { readonly placement: Placement }) {
+function Crossing({
+  placement,
+  say,
+  numbers,
+  home,
+  fixes,
+  cautions,
+  language,
+}: Props & { readonly placement: Placement }) {
   const [crossing] = placement.crossings;
   if (crossing === undefined) {
     return placement.arrangements.length === 0 ? null : (
@@ -120,6 +129,9 @@ function Crossing({ placement, say, numbers, home, fixes }: Props & { readonly p
             </p>
           ))}
         </>
+      )}
+      {placement.expected !== undefined && (
+        <GapMeasured expected={placement.expected} {...{ say, numbers, home, cautions, language }} />
       )}
       {worst.kind === 'crossing' && worst.workings.length > 0 && (
         <details>

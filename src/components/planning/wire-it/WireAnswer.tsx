@@ -8,6 +8,7 @@ import { Steps, Verify } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { Assumed, Share, Workings } from '../frame/index.ts';
+import { MeterTable } from '../measuring/index.ts';
 import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
@@ -302,6 +303,15 @@ function Test({ wiring, say, numbers }: WithWiring) {
         </li>
       </ul>
       <p class="small">{say('wire-test-meter')}</p>
+      <details>
+        <summary>{say('wire-meters-title')}</summary>
+        <MeterTable
+          columns={[say('wire-meters-open'), say('wire-meters-near'), say('wire-meters-far')]}
+          rows={test.meters.map(({ meter, open, near, far }) => ({ meter, readings: [open, near, far] }))}
+          say={say}
+          numbers={numbers}
+        />
+      </details>
       <LoadTest ohms={test.resistor.ohms} trip={wiring.trip} say={say} numbers={numbers} />
     </section>
   );
