@@ -54,7 +54,6 @@ export {
   wheelBridge,
 } from './crossing/index.ts';
 export type {
-  Answer,
   CheckRow,
   Compiled,
   ComplaintRow,
@@ -66,6 +65,7 @@ export type {
   NextStep,
   Posterior,
   Precondition,
+  Seen,
   Tool,
 } from './diagnosis/index.ts';
 export {

@@ -2,7 +2,7 @@
 
 import type { Tool } from '../../src/engine/diagnosis/model.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
-import type { Answer } from '../../src/engine/diagnosis/posterior.ts';
+import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
@@ -92,7 +92,7 @@ export interface Person {
 export function walk(one: Injected, { tools, wrong = 0 }: Person): Walked {
   const { fault, complaint, layout, seed } = one;
   const random = seeded(31 * seed + 7);
-  const answers: Answer[] = [];
+  const answers: Seen[] = [];
   const skipped: string[] = [];
   const proposed: string[] = [];
   const ended = (end: Walked['end']): Walked => {

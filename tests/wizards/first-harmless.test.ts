@@ -2,7 +2,7 @@
 import { beforeAll, describe, expect, test } from 'vitest';
 import type { NextStep } from '../../src/engine/diagnosis/diagnosis.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
-import type { Answer } from '../../src/engine/diagnosis/posterior.ts';
+import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
 import { posterior } from '../../src/engine/diagnosis/posterior.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { compiledFor, stepOf } from '../../src/wizards/put-it-right/step.ts';
@@ -58,8 +58,8 @@ describe('A cause under which a repair harms', () => {
 });
 
 /** Goes on until something is proposed. */
-function toProposal({ complaint, layout }: Injected): { step: NextStep; answers: readonly Answer[] } {
-  const answers: Answer[] = [];
+function toProposal({ complaint, layout }: Injected): { step: NextStep; answers: readonly Seen[] } {
+  const answers: Seen[] = [];
   const skipped: string[] = [];
   for (;;) {
     const step = stepOf({ complaint, answers, skipped, tools: WITHOUT_METER, tried: [] });

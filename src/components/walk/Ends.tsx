@@ -1,5 +1,5 @@
 // The two ends: solved, or handed on with what speaks for each cause that is left.
-import type { Answer } from '../../engine/index.ts';
+import type { Seen } from '../../engine/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { handedOn } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../planning/frame/index.ts';
@@ -50,7 +50,7 @@ export function HandedOn({
   const { next } = context;
   const left = handedOn(context);
   const because = next?.kind === 'hand-on' ? next.because : 'nothing-separates';
-  const told = (answers: readonly Answer[]): string =>
+  const told = (answers: readonly Seen[]): string =>
     answers
       .map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`)
       .join(say('and-then'));

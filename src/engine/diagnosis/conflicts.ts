@@ -1,13 +1,13 @@
 // Two answers that hardly go together: most often one of them was read or typed wrongly, or there are two causes.
 import type { Compiled } from './compile.ts';
-import type { Answer } from './posterior.ts';
+import type { Seen } from './posterior.ts';
 import { lastAnswers, optionAt, startingChances, update } from './posterior.ts';
 
 export interface Conflict {
   /** The answer to check again: the one that all others make least likely. */
-  readonly again: Answer;
+  readonly again: Seen;
   /** The answer it goes worst with. */
-  readonly against: Answer;
+  readonly against: Seen;
   /** Chance of `again` given all other answers, and alone, 0 to 1. */
   readonly chance: number;
   readonly alone: number;
@@ -22,12 +22,12 @@ export const CONFLICT = { chance: 0.15, fall: 0.25 } as const;
  */
 export function contradictions(
   compiled: Compiled,
-  answers: readonly Answer[],
+  answers: readonly Seen[],
   setAside: readonly string[] = [],
 ): Conflict[] {
   const known = lastAnswers(answers).filter((one) => optionAt(compiled, one) >= 0);
   const start = startingChances(compiled, setAside);
-  const chanceAfter = (one: Answer, given: readonly Answer[]): number => {
+  const chanceAfter = (one: Seen, given: readonly Seen[]): number => {
     const chances = start.slice();
     for (const other of given) update(compiled, chances, optionAt(compiled, other));
     return update(compiled, chances, optionAt(compiled, one));
@@ -45,7 +45,7 @@ export function contradictions(
   return sorted.filter((one, i) => !sorted.slice(0, i).some((earlier) => samePair(earlier, one)));
 }
 
-const plain = ({ check, option }: Answer): Answer => ({ check, option });
+const plain = ({ check, option }: Seen): Seen => ({ check, option });
 
 function samePair(a: Conflict, b: Conflict): boolean {
   return a.again.check === b.against.check && a.against.check === b.again.check;

@@ -1,6 +1,6 @@
 // The next step towards the one cause: ask, mend or hand on, whichever costs the fewest minutes on average.
 import type { Compiled } from './compile.ts';
-import type { Answer } from './posterior.ts';
+import type { Seen } from './posterior.ts';
 import { findingsOf } from './posterior.ts';
 import type { Danger, WalkState } from './standing.ts';
 import { dangerOf, firstCheck, standingOf } from './standing.ts';
@@ -20,7 +20,7 @@ export type NextStep =
       /** Chance of the class. */
       readonly chance: number;
       /** The answer that means danger, when that is why. */
-      readonly danger?: Answer;
+      readonly danger?: Seen;
     }
   | {
       readonly kind: 'hand-on';

@@ -9,5 +9,5 @@ export type { CheckRow, ComplaintRow, FaultModel, FaultRow, LikelihoodWord, Prec
 export { SOMETHING_ELSE, TOOLS } from './model.ts';
 export type { HowOften } from './often.ts';
 export { howOften, WORTH_SHOWING } from './often.ts';
-export type { Answer, Evidence, Posterior } from './posterior.ts';
+export type { Evidence, Posterior, Seen } from './posterior.ts';
 export { evidence, posterior } from './posterior.ts';

@@ -2,7 +2,8 @@
 import type { Compiled } from './compile.ts';
 import { SOMETHING_ELSE } from './model.ts';
 
-export interface Answer {
+/** What was seen at a check: one of its options. */
+export interface Seen {
   readonly check: string;
   readonly option: string;
 }
@@ -19,7 +20,7 @@ export interface Finding {
   readonly chance: number;
 }
 
-export interface RuledOut extends Answer {
+export interface RuledOut extends Seen {
   /** Fault ids that were possible before this answer and are not any more. */
   readonly faults: readonly string[];
 }
@@ -31,7 +32,7 @@ export interface Posterior {
   readonly findings: readonly Finding[];
   readonly ruledOut: readonly RuledOut[];
   /** Answers that were left out: the check or option is not in the model, or no cause left can give that answer. */
-  readonly ignored: readonly Answer[];
+  readonly ignored: readonly Seen[];
 }
 
 /** Below this chance a cause counts as ruled out, if it also fell to less than a quarter of its share. */
@@ -39,7 +40,7 @@ export const RULED_OUT_BELOW = 0.02;
 const RULED_OUT_FALL = 0.25;
 
 /** Place of the option among all options, -1 where it is unknown. */
-export function optionAt(compiled: Compiled, { check, option }: Answer): number {
+export function optionAt(compiled: Compiled, { check, option }: Seen): number {
   const at = compiled.checkAt.get(check);
   const place = at === undefined ? -1 : (compiled.checks[at]?.options.indexOf(option) ?? -1);
   return at === undefined || place < 0 ? -1 : (compiled.optionStart[at] ?? 0) + place;
@@ -74,7 +75,7 @@ export function update(compiled: Compiled, chances: Float64Array, option: number
 }
 
 /** The answers that count: of two to the same check the later one. */
-export function lastAnswers(answers: readonly Answer[]): Answer[] {
+export function lastAnswers(answers: readonly Seen[]): Seen[] {
   return [...new Map(answers.map((one) => [one.check, one])).values()];
 }
 
@@ -82,11 +83,11 @@ export function lastAnswers(answers: readonly Answer[]): Answer[] {
  * Exact chances under the assumption of one cause, after the answers and without the fix classes that did not help.
  * A skipped check is simply not among the answers. Total: unknown answers are listed in `ignored`. Source: Bayes.
  */
-export function posterior(compiled: Compiled, answers: readonly Answer[], setAside: readonly string[] = []): Posterior {
+export function posterior(compiled: Compiled, answers: readonly Seen[], setAside: readonly string[] = []): Posterior {
   const chances = startingChances(compiled, setAside);
   const fellAt = new Int32Array(chances.length).fill(-1);
   const counted = lastAnswers(answers);
-  const ignored: Answer[] = [];
+  const ignored: Seen[] = [];
   for (const [at, answer] of counted.entries()) {
     const option = optionAt(compiled, answer);
     const before = chances.slice();
@@ -134,15 +135,15 @@ export function findingsOf(compiled: Compiled, chances: Float64Array): Finding[]
 
 export interface Evidence extends Cause {
   /** Answers this cause makes likelier than the complaint alone does, strongest first; and those it makes less likely. */
-  readonly speaksFor: readonly Answer[];
-  readonly speaksAgainst: readonly Answer[];
+  readonly speaksFor: readonly Seen[];
+  readonly speaksAgainst: readonly Seen[];
 }
 
 /** An answer speaks for a cause from this many times its chance beforehand on, and against it below one over that. */
 const SPEAKS = 1.25;
 
 /** Every cause that is still possible, most likely first, with the answers that speak for and against it. Total. */
-export function evidence(compiled: Compiled, answers: readonly Answer[], setAside: readonly string[] = []): Evidence[] {
+export function evidence(compiled: Compiled, answers: readonly Seen[], setAside: readonly string[] = []): Evidence[] {
   const start = startingChances(compiled, setAside);
   const known = lastAnswers(answers).flatMap((answer) => {
     const option = optionAt(compiled, answer);

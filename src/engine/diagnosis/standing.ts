@@ -2,13 +2,13 @@
 import type { Compiled, CompiledCheck } from './compile.ts';
 import { bitsOf } from './compile.ts';
 import type { Tool } from './model.ts';
-import type { Answer } from './posterior.ts';
+import type { Seen } from './posterior.ts';
 import { lastAnswers, optionAt, startingChances, update } from './posterior.ts';
 import type { Standing } from './value.ts';
 import { isShown } from './value.ts';
 
 export interface WalkState {
-  readonly answers: readonly Answer[];
+  readonly answers: readonly Seen[];
   /** Fix classes that were tried and did not help. */
   readonly setAside: readonly string[];
   /** Check ids the person could not do. */
@@ -50,8 +50,8 @@ function stillShown(compiled: Compiled, open: Uint8Array): number {
 }
 
 /** In the order of the model, so that rounding is the same whatever the order of the answers. */
-function inRowOrder(compiled: Compiled, answers: readonly Answer[]): Answer[] {
-  const place = ({ check }: Answer): number => compiled.checkAt.get(check) ?? 0;
+function inRowOrder(compiled: Compiled, answers: readonly Seen[]): Seen[] {
+  const place = ({ check }: Seen): number => compiled.checkAt.get(check) ?? 0;
   return [...answers].sort((a, b) => place(a) - place(b));
 }
 
@@ -59,13 +59,13 @@ function rowOf(compiled: Compiled, check: string): CompiledCheck | undefined {
   return compiled.checks[compiled.checkAt.get(check) ?? -1];
 }
 
-function dangerClass(compiled: Compiled, { check, option }: Answer): string | undefined {
+function dangerClass(compiled: Compiled, { check, option }: Seen): string | undefined {
   return rowOf(compiled, check)?.danger?.[option];
 }
 
 export interface Danger {
   readonly fixClass: string;
-  readonly answer: Answer;
+  readonly answer: Seen;
 }
 
 /** The first danger, in the order of the rows, whose fix class was not yet dealt with. */

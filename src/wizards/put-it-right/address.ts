@@ -1,7 +1,7 @@
 // A walk in an address: ?check=option for what was seen, and a few names for what was done. Read, replayed, written here only.
 import type { SnapshotFrom } from 'xstate';
 import { initialTransition, transition } from 'xstate';
-import type { Answer, Tool } from '../../engine/index.ts';
+import type { Seen, Tool } from '../../engine/index.ts';
 import { TOOLS } from '../../engine/index.ts';
 import type { ComplaintId } from './faults/index.ts';
 import { FAULT_MODEL } from './faults/index.ts';
@@ -211,7 +211,7 @@ function whatElse(waiting: Waiting, trail: string[]): WalkEvent | undefined {
     trail.push(...all.map(([check]) => check));
     return {
       type: 'user.knows',
-      answers: all.flatMap(([check, option]): Answer[] => (option === CANNOT ? [] : [{ check, option }])),
+      answers: all.flatMap(([check, option]): Seen[] => (option === CANNOT ? [] : [{ check, option }])),
       skipped: all.flatMap(([check, option]) => (option === CANNOT ? [check] : [])),
     };
   }

@@ -1,7 +1,7 @@
 // "Put it right": one statechart for every complaint. What to do next is computed from what is known; the states are what a
 // person is doing: looking for danger, saying what is at hand, answering, looking at a proposal, mending, proving it.
 import { assign, setup } from 'xstate';
-import type { Answer, NextStep, Tool } from '../../engine/index.ts';
+import type { NextStep, Seen, Tool } from '../../engine/index.ts';
 import type { ComplaintId } from './faults/index.ts';
 import { stepOf } from './step.ts';
 
@@ -14,7 +14,7 @@ export type Phase = (typeof PHASE)[number];
 export interface WalkContext {
   readonly complaint: ComplaintId;
   /** In the order given. */
-  readonly answers: readonly Answer[];
+  readonly answers: readonly Seen[];
   readonly skipped: readonly string[];
   /** Undefined until it has been said. */
   readonly tools: readonly Tool[] | undefined;
@@ -31,9 +31,9 @@ export interface WalkContext {
 }
 
 export type WalkEvent =
-  | { readonly type: 'user.answer'; readonly answer: Answer }
+  | { readonly type: 'user.answer'; readonly answer: Seen }
   | { readonly type: 'user.cannot'; readonly check: string }
-  | { readonly type: 'user.knows'; readonly answers: readonly Answer[]; readonly skipped: readonly string[] }
+  | { readonly type: 'user.knows'; readonly answers: readonly Seen[]; readonly skipped: readonly string[] }
   | { readonly type: 'user.tools'; readonly tools: readonly Tool[] }
   | { readonly type: 'user.start'; readonly fixClass: string }
   | { readonly type: 'user.fixed' }

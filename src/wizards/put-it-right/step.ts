@@ -1,5 +1,5 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
-import type { Answer, CheckRow, Compiled, NextStep, Tool } from '../../engine/index.ts';
+import type { CheckRow, Compiled, NextStep, Seen, Tool } from '../../engine/index.ts';
 import { compile, nextStep, questionsLeft } from '../../engine/index.ts';
 import type { ComplaintId } from './faults/index.ts';
 import { checksOn, FAULT_MODEL } from './faults/index.ts';
@@ -22,7 +22,7 @@ export function compiledFor(complaint: ComplaintId): Compiled {
 
 export interface Known {
   readonly complaint: ComplaintId;
-  readonly answers: readonly Answer[];
+  readonly answers: readonly Seen[];
   readonly skipped: readonly string[];
   readonly tools: readonly Tool[] | undefined;
   readonly tried: readonly string[];
