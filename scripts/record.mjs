@@ -110,6 +110,10 @@ function difference(before, after) {
 const PARTS = ['search', 'title', 'heading', 'text', 'fields', 'links', 'drawn', 'errors'];
 const asText = (value) => (Array.isArray(value) ? value.join(' ') : (value ?? ''));
 
+/** An address without the release and the verdict that links to answers carry. */
+const withoutMade = (search = '') => search.replace(/[?&]made=[^&]*/, '').replace(/^&/, '?');
+const partOf = (one, part) => (part === 'search' ? withoutMade(one.search) : asText(one[part]));
+
 function compare(before, after) {
   let compared = 0;
   let different = 0;
@@ -120,11 +124,11 @@ function compare(before, after) {
     const pairs =
       other === undefined ? [] : [[one, other], ...one.moved.map((each, i) => [each, other.moved[i] ?? {}])];
     const found = pairs.flatMap(([a, b], i) =>
-      PARTS.filter((part) => asText(a[part]) !== asText(b[part])).map((part) => ({
+      PARTS.filter((part) => partOf(a, part) !== partOf(b, part)).map((part) => ({
         part,
         i,
-        a: asText(a[part]),
-        b: asText(b[part]),
+        a: partOf(a, part),
+        b: partOf(b, part),
       })),
     );
     if (other !== undefined && found.length === 0) continue;

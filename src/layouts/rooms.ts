@@ -3,7 +3,7 @@ import type { WizardId } from '../wizards/index.ts';
 
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
-  | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'drawings')
+  | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'contributors' | 'drawings')
   | ('asking' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
   | 'measuring'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')

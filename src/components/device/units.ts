@@ -22,7 +22,7 @@ export function chooseUnits(system: MeasureSystem): void {
   const search = new URLSearchParams(location.search);
   search.set(NAME, nameOfSystem(system));
   search.sort();
-  history.replaceState(null, '', `${location.pathname}?${search}${location.hash}`);
+  history.replaceState(history.state, '', `${location.pathname}?${search}${location.hash}`);
   showUnits(system);
   tellUnits();
 }

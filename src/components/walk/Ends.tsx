@@ -1,14 +1,15 @@
 // The two ends: solved, or handed on with what speaks for each cause that is left.
 import type { Seen } from '../../engine/index.ts';
+import type { Made } from '../../wizards/links/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { handedOn } from '../../wizards/put-it-right/index.ts';
-import { Share } from '../planning/frame/index.ts';
+import { Share } from '../link/index.ts';
 import { WithFix } from './Fix.tsx';
 import type { WalkParts } from './parts.ts';
 import type { WalkWords } from './words.ts';
 
-export function Solved(props: WalkParts & { readonly context: WalkContext }) {
-  const { context, say, home } = props;
+export function Solved(props: WalkParts & { readonly context: WalkContext; readonly made: Made | undefined }) {
+  const { context, say, home, made } = props;
   const fixClass = context.fixed.at(-1) ?? '';
   return (
     <WithFix {...props} fixClass={fixClass}>
@@ -28,7 +29,7 @@ export function Solved(props: WalkParts & { readonly context: WalkContext }) {
           <p>
             <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
           </p>
-          <Share headline={say('walk-solved-title')} lead={fix.lead} say={say} />
+          <Share headline={say('walk-solved-title')} lead={fix.lead} say={say} made={made} />
         </section>
       )}
     </WithFix>
@@ -41,9 +42,11 @@ export function HandedOn({
   say,
   numbers,
   home,
+  made,
   onStart,
 }: WalkParts & {
   readonly context: WalkContext;
+  readonly made: Made | undefined;
   readonly checks: WalkWords['checks'];
   readonly onStart: (fixClass: string) => void;
 }) {
@@ -92,7 +95,7 @@ export function HandedOn({
       <p>
         <a href={`${home}fixes/something-else/`}>{say('walk-hand-on-page')}</a>
       </p>
-      <Share headline={say(`walk-hand-on-${because}`)} lead={card} say={say} />
+      <Share headline={say(`walk-hand-on-${because}`)} lead={card} say={say} made={made} />
     </section>
   );
 }

@@ -1,8 +1,9 @@
 // What has been told: every answer can be changed; two that hardly go together are pointed out; other complaints keep all of it.
 import { contradictions } from '../../engine/index.ts';
+import type { Made } from '../../wizards/links/index.ts';
 import type { ComplaintId, Told } from '../../wizards/put-it-right/index.ts';
 import { CANNOT, COMPLAINT_IDS, compiledFor, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right/index.ts';
-import { Share } from '../planning/frame/index.ts';
+import { Share } from '../link/index.ts';
 import type { WalkParts } from './parts.ts';
 import type { WalkWords } from './words.ts';
 
@@ -15,9 +16,10 @@ interface Props extends WalkParts {
   readonly onTools: () => void;
   /** At an end the link stands above already. */
   readonly ended: boolean;
+  readonly made: Made | undefined;
 }
 
-export function Seen({ complaint, told, trail, checks, say, home, onForget, onTools, ended }: Props) {
+export function Seen({ complaint, told, trail, checks, say, home, onForget, onTools, ended, made }: Props) {
   const answers = trail.flatMap((check) => {
     const option = told.seen[check];
     return option === undefined || option === CANNOT ? [] : [{ check, option }];
@@ -83,7 +85,7 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
           ))}
         </ul>
       </details>
-      {!ended && <Share headline={say(`complaint-${complaint}`)} lead="" say={say} />}
+      {!ended && <Share headline={say(`complaint-${complaint}`)} lead="" say={say} made={made} />}
     </section>
   );
 }

@@ -1,7 +1,16 @@
 // "Put it right": the address holds what was seen and done, replay makes the state, and this draws it.
 import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import type { Made } from '../../wizards/links/index.ts';
+import { HANDED_ON } from '../../wizards/links/index.ts';
 import type { ComplaintId, LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right/index.ts';
-import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../wizards/put-it-right/index.ts';
+import {
+  CANNOT,
+  NOTHING_TOLD,
+  parseWalk,
+  replayWalk,
+  verdictOf,
+  walkAddress,
+} from '../../wizards/put-it-right/index.ts';
 import { withoutUnits, withUnits } from '../device/index.ts';
 import { fetchWords, type Loaded, Missing, NotYet, useLoaded, useMeasures } from '../shared/index.ts';
 import { inMeasures, Numbers, type Say, sayer } from '../words/index.ts';
@@ -17,12 +26,14 @@ export interface WalkProps {
   readonly language: string;
   /** Start of addresses below the language. */
   readonly home: string;
+  /** Links to what a walk comes to carry it. */
+  readonly release: string;
   /** Sentences that the first question and a danger need. */
   readonly words: Readonly<Record<string, string>>;
   readonly first: FirstWords;
 }
 
-export default function Walk({ complaint, language, home, words: written, first: firstWritten }: WalkProps) {
+export default function Walk({ complaint, language, home, release, words: written, first: firstWritten }: WalkProps) {
   const system = useMeasures();
   const numbers = useMemo(() => new Numbers(language, system), [language, system]);
   const { words, first } = useMemo(
@@ -46,23 +57,43 @@ export default function Walk({ complaint, language, home, words: written, first:
       </p>
     );
   }
+  const verdict = verdictOf(walk);
+  const made = verdict === undefined ? undefined : { release, verdict };
   const parts = { say, numbers, language, home, cautions: all.cautions, Picture: rest?.CheckPicture };
   return (
     <div class="wizard stage walk" ref={heading.box}>
       <About complaint={complaint} begun={begun} say={say} />
       {begun && <Acts say={say} back={before(told, walk)} go={go} />}
       <Troubles leftOut={leftOut} say={say} />
+      {rest !== undefined && made !== undefined && (
+        <rest.MadeThen {...made} titleOf={(id) => titleOf(id, all.words)} say={say} />
+      )}
       {danger !== undefined && (
         <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
       )}
-      {danger === undefined && <Now {...parts} rest={rest} walk={walk} told={told} checks={all.checks} go={go} />}
+      {danger === undefined && (
+        <Now {...parts} rest={rest} walk={walk} told={told} checks={all.checks} made={made} go={go} />
+      )}
       {rest !== undefined && (
-        <Beside {...parts} rest={rest} complaint={complaint} told={told} walk={walk} checks={all.checks} go={go} />
+        <Beside
+          {...parts}
+          rest={rest}
+          complaint={complaint}
+          told={told}
+          walk={walk}
+          checks={all.checks}
+          made={made}
+          go={go}
+        />
       )}
       {begun && rest === undefined && <Awaited loaded={loaded} danger={danger !== undefined} say={say} />}
     </div>
   );
 }
+
+/** How a walk calls what it came to. */
+const titleOf = (verdict: string, words: WalkWords['words']): string | undefined =>
+  words[verdict === HANDED_ON ? 'walk-handed-on' : `class-${verdict}`];
 
 /** What to do first where an answer means danger. */
 function dangerOf({ state, context, fixClass = '' }: WalkNow, { dangers }: FirstWords): DangerWords | undefined {
@@ -77,7 +108,7 @@ interface BesideProps extends NowProps {
 }
 
 /** What is still possible and what was told: reckoned once the next question is on the screen. */
-function Beside({ complaint, rest, told, walk, checks, go, ...parts }: BesideProps) {
+function Beside({ complaint, rest, told, walk, checks, made, go, ...parts }: BesideProps) {
   const now = useLater(useMemo(() => ({ told, walk }), [told, walk]));
   return useMemo(
     () => (
@@ -91,6 +122,7 @@ function Beside({ complaint, rest, told, walk, checks, go, ...parts }: BesidePro
           checks={checks}
           onForget={(id) => go(without(now.told, id))}
           onTools={() => go({ ...now.told, tools: undefined })}
+          made={made}
           ended={now.walk.state === 'solved' || now.walk.state === 'handed-on'}
         />
       </aside>
@@ -250,11 +282,12 @@ interface NowProps extends WalkParts {
   readonly walk: WalkNow;
   readonly told: Told;
   readonly checks: WalkWords['checks'];
+  readonly made: Made | undefined;
   readonly go: Go;
 }
 
 /** What the state asks of the person. */
-function Now({ rest, walk, told, checks, go, ...parts }: NowProps) {
+function Now({ rest, walk, told, checks, made, go, ...parts }: NowProps) {
   const { context, state, check = '', fixClass = '' } = walk;
   const see = (option: string): void => go({ ...told, seen: { ...told.seen, [check]: option } });
   if (state === 'safety' || state === 'asking') {
@@ -304,9 +337,17 @@ function Now({ rest, walk, told, checks, go, ...parts }: NowProps) {
         />
       );
     case 'solved':
-      return <rest.Solved {...parts} context={context} />;
+      return <rest.Solved {...parts} context={context} made={made} />;
     case 'handed-on':
-      return <rest.HandedOn {...parts} context={context} checks={checks} onStart={(doing) => go({ ...told, doing })} />;
+      return (
+        <rest.HandedOn
+          {...parts}
+          context={context}
+          checks={checks}
+          made={made}
+          onStart={(doing) => go({ ...told, doing })}
+        />
+      );
   }
 }
 

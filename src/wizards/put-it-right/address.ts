@@ -3,6 +3,7 @@ import type { SnapshotFrom } from 'xstate';
 import { initialTransition, transition } from 'xstate';
 import type { Seen, Tool } from '../../engine/index.ts';
 import { TOOLS } from '../../engine/index.ts';
+import { HANDED_ON, MADE } from '../links/index.ts';
 import type { ComplaintId } from './faults/index.ts';
 import { FAULT_MODEL } from './faults/index.ts';
 import type { Isolation, Phase, WalkEvent, WalkStateId } from './states.ts';
@@ -103,7 +104,7 @@ class AddressReader {
   }
 }
 
-const RESERVED: ReadonlySet<string> = new Set(['tools', 'tried', 'doing', 'fixed', 'isolation', 'phase']);
+const RESERVED: ReadonlySet<string> = new Set([MADE, 'tools', 'tried', 'doing', 'fixed', 'isolation', 'phase']);
 const isTool = (one: string): one is Tool => TOOLS.some((tool) => tool === one);
 
 /** The address of what was told: names sorted, values as `parseWalk` reads them. Nothing told gives an empty text. */
@@ -275,4 +276,10 @@ function walkOf(snapshot: Snapshot, trail: readonly string[]): Walk {
         : undefined,
     trail,
   };
+}
+
+/** What a walk has come to: the fix it proposes or has proven, or the end without one; undefined on the way. */
+export function verdictOf({ state, fixClass }: Walk): string | undefined {
+  if (state === 'handed-on') return HANDED_ON;
+  return state === 'proposing' || state === 'solved' ? fixClass : undefined;
 }

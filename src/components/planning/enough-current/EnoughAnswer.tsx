@@ -8,14 +8,15 @@ import type { Answers } from '../../../wizards/planning/index.ts';
 import { QUESTIONS } from '../../../wizards/planning/index.ts';
 import { Histogram, Slider } from '../../figures/shared/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
+import { MadeThen, Share } from '../../link/index.ts';
 import type { Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { Assumed, Share, useReckoned, Workings } from '../frame/index.ts';
+import { Assumed, useReckoned, Workings } from '../frame/index.ts';
 
 type Props = WorkedOutProps;
 
 export function EnoughAnswer(props: Props) {
-  const { answers, say, fixes, cautions, home, language } = props;
+  const { answers, say, fixes, cautions, home, language, release } = props;
   const reckoning = useMemo(() => reckon(answers), [answers]);
   const concluded = useReckoned('conclude', answers, (of) => conclude(of, reckoning));
   if (concluded === undefined) return <p role="status">{say('reckoning-now')}</p>;
@@ -36,6 +37,12 @@ export function EnoughAnswer(props: Props) {
         <h1 class="verdict" tabIndex={-1}>
           {texts.headline}
         </h1>
+        <MadeThen
+          release={release}
+          verdict={concluded.answers === answers ? conclusion.outcome : undefined}
+          titleOf={(id) => fixes[id]?.title}
+          say={say}
+        />
         <p class="lead">{texts.lead}</p>
         <Assumptions {...props} reckoning={reckoning} />
       </section>
@@ -55,7 +62,7 @@ export function EnoughAnswer(props: Props) {
       </section>
       <Verify fix={fix} say={say} />
       <Details {...props} conclusion={conclusion} reckoning={reckoning} />
-      <Share headline={texts.headline} lead={texts.lead} say={say} />
+      <Share headline={texts.headline} lead={texts.lead} say={say} made={{ release, verdict: conclusion.outcome }} />
     </>
   );
 }

@@ -15,13 +15,13 @@ import {
 } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
+import { MadeThen, Share } from '../../link/index.ts';
 import { NotYet, useMeasures } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
-import { Share } from './Share.tsx';
 import type { LoadDrawing } from './use-answer.ts';
 import { useAnswer } from './use-answer.ts';
 
@@ -30,6 +30,7 @@ export interface WizardProps {
   /** Tag by which numbers, plurals and sentences are written. */
   readonly language: string;
   readonly home: string;
+  readonly release: string;
   /** Sentences the questions need; those of the answer are fetched on the way there. */
   readonly words: Readonly<Record<string, string>>;
   readonly questions: Readonly<Record<string, QuestionWords>>;
@@ -49,7 +50,7 @@ interface FrameProps extends WizardProps {
   readonly load: LoadDrawing<WorkedOutProps>;
 }
 
-export function Frame({ wizard, machine, load, language, home, words, questions: written }: FrameProps) {
+export function Frame({ wizard, machine, load, language, home, release, words, questions: written }: FrameProps) {
   const all = useMemo(() => questionsIn(machine).map((id): Question => QUESTIONS[id]), [machine]);
   const say = useMemo(() => sayer(words, language), [words, language]);
   const [search, setSearch] = useState('');
@@ -170,6 +171,7 @@ export function Frame({ wizard, machine, load, language, home, words, questions:
           numbers={numbers}
           language={language}
           home={home}
+          release={release}
           onAdjust={(next) => go(next, 'replace')}
         />
       )}
@@ -194,7 +196,7 @@ function intercept(act: () => void): (event: MouseEvent) => void {
   };
 }
 
-interface OutcomeProps extends Pick<FrameProps, 'questions' | 'words' | 'language' | 'home'> {
+interface OutcomeProps extends Pick<FrameProps, 'questions' | 'words' | 'language' | 'home' | 'release'> {
   readonly WorkedOut: ComponentType<WorkedOutProps>;
   readonly answerWords: AnswerWords;
   readonly outcome: string;
@@ -213,7 +215,8 @@ function Outcome({ answerWords, WorkedOut, outcome, answers, questions, words, o
   return <WorkedOut {...shared} answers={answers} questions={questions} onAdjust={onAdjust} />;
 }
 
-function PlainAnswer({ outcome, fixes, cautions, say, home, language }: AnswerProps & { readonly outcome: string }) {
+function PlainAnswer(props: AnswerProps & { readonly outcome: string }) {
+  const { outcome, fixes, cautions, say, home, language, release } = props;
   const fix = fixes[outcome];
   if (fix === undefined) return null;
   return (
@@ -225,6 +228,7 @@ function PlainAnswer({ outcome, fixes, cautions, say, home, language }: AnswerPr
         <h1 class="verdict" tabIndex={-1}>
           {fix.title}
         </h1>
+        <MadeThen release={release} verdict={outcome} titleOf={(id) => fixes[id]?.title} say={say} />
         <p class="lead">{fix.lead}</p>
         <p>{fix.because}</p>
       </section>
@@ -236,7 +240,7 @@ function PlainAnswer({ outcome, fixes, cautions, say, home, language }: AnswerPr
         </p>
       </section>
       <Verify fix={fix} say={say} />
-      <Share headline={fix.title} lead={fix.lead} say={say} />
+      <Share headline={fix.title} lead={fix.lead} say={say} made={{ release, verdict: outcome }} />
     </>
   );
 }

@@ -10,4 +10,6 @@ export interface AnswerProps {
   readonly language: string;
   /** Start of addresses below the language: `/en/`, with the base in front. */
   readonly home: string;
+  /** The release that works it out; links to the answer carry it. */
+  readonly release: string;
 }

@@ -5,5 +5,4 @@ export type { WizardProps, WorkedOutProps } from './Frame.tsx';
 export { Frame } from './Frame.tsx';
 export { Assumed } from './KnownAnswers.tsx';
 export { useReckoned } from './reckon.ts';
-export { Share } from './Share.tsx';
 export { Workings } from './Workings.tsx';

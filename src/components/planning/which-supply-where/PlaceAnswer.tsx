@@ -5,9 +5,10 @@ import type { Answers } from '../../../wizards/planning/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
 import { crossingAdvice, crossingRows, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
+import { MadeThen, Share } from '../../link/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
 import type { AnswerProps } from '../frame/index.ts';
-import { Share, useReckoned, Workings } from '../frame/index.ts';
+import { useReckoned, Workings } from '../frame/index.ts';
 import { GapMeasured } from './GapMeasured.tsx';
 
 interface Props extends AnswerProps {
@@ -15,7 +16,7 @@ interface Props extends AnswerProps {
 }
 
 export function PlaceAnswer(props: Props) {
-  const { answers, say, numbers, fixes, cautions, home, language } = props;
+  const { answers, say, numbers, fixes, cautions, home, language, release } = props;
   const found = useReckoned('place', answers, placeSupplies);
   if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
   const { result: placement } = found;
@@ -28,6 +29,12 @@ export function PlaceAnswer(props: Props) {
         <h1 class="verdict" tabIndex={-1}>
           {headline}
         </h1>
+        <MadeThen
+          release={release}
+          verdict={found.answers === answers ? placement.outcome : undefined}
+          titleOf={(id) => fixes[id]?.title}
+          say={say}
+        />
         <p class="lead">{fix.lead}</p>
         <p>{fix.because}</p>
         {placement.stillShort && (
@@ -65,7 +72,7 @@ export function PlaceAnswer(props: Props) {
         </p>
       </section>
       <Verify fix={fix} say={say} />
-      <Share headline={headline} lead={fix.lead} say={say} />
+      <Share headline={headline} lead={fix.lead} say={say} made={{ release, verdict: placement.outcome }} />
     </>
   );
 }

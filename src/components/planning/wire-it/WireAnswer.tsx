@@ -5,14 +5,15 @@ import type { NotKnown, WireFound, Wiring } from '../../../wizards/wire-it/index
 import { wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
+import { MadeThen, Share } from '../../link/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { Assumed, Share, Workings } from '../frame/index.ts';
+import { Assumed, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
-  const { answers, say, numbers, fixes, cautions, home, language } = props;
+  const { answers, say, numbers, fixes, cautions, home, language, release } = props;
   const found = useMemo(() => wire(answers, numbers.system), [answers, numbers]);
   const fix = fixes[found.outcome];
   if (fix === undefined) return null;
@@ -24,6 +25,7 @@ export function WireAnswer(props: WorkedOutProps) {
         <h1 class="verdict" tabIndex={-1}>
           {headline}
         </h1>
+        <MadeThen release={release} verdict={found.outcome} titleOf={(id) => fixes[id]?.title} say={say} />
         <p class="lead">{lead}</p>
         {found.kind === 'wiring' && <Given {...props} wiring={found} />}
       </section>
@@ -41,7 +43,7 @@ export function WireAnswer(props: WorkedOutProps) {
       </section>
       {found.kind === 'wiring' && <Test {...props} wiring={found} />}
       <Verify fix={fix} say={say} />
-      <Share headline={headline} lead={lead} say={say} />
+      <Share headline={headline} lead={lead} say={say} made={{ release, verdict: found.outcome }} />
     </>
   );
 }

@@ -1,11 +1,21 @@
 // Passing an answer on: as a link, as text, as a code, on paper.
 import { useState } from 'preact/hooks';
-import { Missing, useLoaded } from '../../shared/index.ts';
-import type { Say } from '../../words/index.ts';
+import type { Made } from '../../wizards/links/index.ts';
+import { withMade } from '../../wizards/links/index.ts';
+import { Missing, useLoaded } from '../shared/index.ts';
+import type { Say } from '../words/index.ts';
 
 const loadCode = () => import('./QrCode.tsx');
 
-export function Share({ headline, lead, say }: { headline: string; lead: string; say: Say }) {
+interface Props {
+  readonly headline: string;
+  readonly lead: string;
+  readonly say: Say;
+  /** Undefined on the way to an answer. */
+  readonly made: Made | undefined;
+}
+
+export function Share({ headline, lead, say, made }: Props) {
   const [told, setTold] = useState('');
   const [wanted, setWanted] = useState(false);
   const code = useLoaded(wanted ? loadCode : undefined);
@@ -15,12 +25,14 @@ export function Share({ headline, lead, say }: { headline: string; lead: string;
       () => setTold(say('copy-failed')),
     );
   };
+  const link = (): string =>
+    made === undefined ? location.href : location.origin + location.pathname + withMade(location.search, made);
   return (
     <div class="share">
-      <button type="button" onClick={() => copy(location.href)}>
+      <button type="button" onClick={() => copy(link())}>
         {say('copy-link')}
       </button>
-      <button type="button" onClick={() => copy(say('share-text', { headline, lead, link: location.href }))}>
+      <button type="button" onClick={() => copy(say('share-text', { headline, lead, link: link() }))}>
         {say('copy-text')}
       </button>
       <button type="button" onClick={() => setWanted(true)}>
@@ -30,7 +42,7 @@ export function Share({ headline, lead, say }: { headline: string; lead: string;
         {say('print')}
       </button>
       <span role="status">{told}</span>
-      {code.value !== undefined && <code.value.QrCode text={location.href} label={say('copy-code-label')} />}
+      {code.value !== undefined && <code.value.QrCode text={link()} label={say('copy-code-label')} />}
       {code.failed && <Missing say={say} again={code.again} />}
     </div>
   );
