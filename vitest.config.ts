@@ -6,7 +6,7 @@ const folders = ['engine', 'wizards', 'judge', 'content', 'reference'];
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'rooms', environment: 'node', include: ['tests/rooms.test.ts'], testTimeout: 30_000 } },
+      { test: { name: 'rooms', environment: 'node', include: ['tests/*.test.ts'], testTimeout: 30_000 } },
       ...folders.map((name) => ({
         test: { name, environment: 'node', include: [`tests/${name}/**/*.test.ts`], testTimeout: 30_000 },
       })),

@@ -1,57 +1,28 @@
 // What this room lets out.
 export type {
-  BridgingTime,
-  CommonReference,
   CrossingAdviceId,
-  CrossingLoop,
   CrossingMoment,
   CrossingMoments,
-  CrossingPhase,
   CrossingPush,
-  CrossingResult,
   CrossingSide,
   GapExpected,
-  GapMeasurement,
-  GapMovement,
   GapReading,
-  GapReadings,
-  GapTie,
   InPhaseCrossing,
-  LampFinding,
-  LampLook,
-  LoopInput,
   MeterKind,
-  PhaseComparison,
   PlacedSide,
-  RailsBridged,
-  Rake,
-  RakeTime,
   Reckoned,
-  TwoLamps,
-  WheelBridge,
   WithheldAdvice,
 } from './crossing/index.ts';
 export {
-  bridgingTime,
   CROSSING_ADVICE,
   CROSSING_MOMENTS,
-  comparePhase,
   crossingInPhase,
-  crossingLoop,
   crossingOf,
   crossingReversed,
-  GAP_WIDTH,
   gapExpected,
-  gapMovement,
-  gapReadings,
   largestPush,
   METER_KINDS,
-  oneLamp,
   railsRead,
-  rakeTime,
-  readTwoLamps,
-  twoLamps,
-  wheelBridge,
 } from './crossing/index.ts';
 export type {
   CheckRow,
@@ -131,7 +102,6 @@ export type {
   RuleResult,
   Scale,
   Stage,
-  StepFinding,
   Summary,
   Supply,
   SupplyLabel,
@@ -196,7 +166,7 @@ export {
   STOP_PACKET,
   speedPacket,
 } from './signal/index.ts';
-export type { Reading, StageIndex, TableMeter } from './table/index.ts';
+export type { StageIndex, TableMeter } from './table/index.ts';
 export { mostlyStray } from './table/index.ts';
 export type { MeasureSystem, Quantity, Span } from './units.ts';
 export {
@@ -230,14 +200,12 @@ export type {
 } from './wiring/index.ts';
 export {
   chooseResistor,
-  DROP_LIMIT,
   dropFinding,
   evenFeeders,
   FEEDER_WIRE,
   faultHeatAlong,
   GAUGE_SIZES,
   gaugeAtLeast,
-  gradeBreaker,
   leastLoadedVolts,
   leastWiring,
   loadedVolts,

@@ -5,7 +5,6 @@ import { describe, expect, test } from 'vitest';
 import { CHECK_PICTURES } from '../../src/components/walk/CheckPicture.tsx';
 import { crossingInPhase } from '../../src/engine/crossing/crossing.ts';
 import { gapExpected } from '../../src/engine/crossing/expected.ts';
-import { crossingOhms } from '../../src/engine/crossing/ohms.ts';
 import { crossingReversed } from '../../src/engine/crossing/reversed.ts';
 import { crossingSkew } from '../../src/engine/crossing/skew.ts';
 import { CROSSING_ADVICE, CROSSING_REASONS } from '../../src/engine/crossing/verdict.ts';
@@ -14,8 +13,7 @@ import { capacity } from '../../src/engine/power/capacity.ts';
 import { demandWorking, districtLoad, plainSum } from '../../src/engine/power/fleet.ts';
 import { judge } from '../../src/engine/power/rules.ts';
 import { shortFromLoadTest } from '../../src/engine/wiring/load-test.ts';
-import { loopLimit, prospective, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
-import { wireLoop } from '../../src/engine/wiring/wire.ts';
+import { loopLimit, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
 import type { Working } from '../../src/engine/workings.ts';
 import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcomes.ts';
 import { fixesOf } from '../../src/wizards/index.ts';
@@ -77,8 +75,6 @@ const ELECTRIC = (() => {
   const higher = { ...side, volts: 17, linkFarads: 2.2e-3 };
   const tripping = { volts: 15, trip: 3, tripSeconds: 0.3, load: 1, ownUse: 0.1 };
   return workingsIn([
-    wireLoop({ area: 1.5e-6, make: 'flexible' }, 5, 3, 15),
-    prospective({ volts: 15, ohms: 2, limit: 5 }),
     loopLimit(15, 3),
     worstFaultHeat({ volts: 15, ohms: 2 }, 3),
     shortFromLoadTest({ open: 15, loaded: 14, ohms: 15 }),
@@ -86,7 +82,6 @@ const ELECTRIC = (() => {
     crossingInPhase({ near: higher, far: { ...side, sinks: true } }),
     crossingReversed(tripping, tripping),
     crossingSkew({ volts: 30, ohms: 1, henries: 10e-6, seconds: 3e-6 }),
-    crossingOhms(),
     gapExpected('h0', 15, 16),
   ]);
 })();

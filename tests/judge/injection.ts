@@ -13,11 +13,11 @@ import type {
   TableSupply,
   TableVehicle,
 } from '../../src/engine/table/layout.ts';
-import { GAPPED, partOf } from '../../src/engine/table/layout.ts';
+import { GAPPED } from '../../src/engine/table/layout.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import type { FaultId } from '../../src/wizards/put-it-right/faults/index.ts';
+import type { FaultId } from '../../src/wizards/put-it-right/faults/faults.ts';
 import { across, bridged } from './instruments.ts';
-import { makeTrain } from './layouts.ts';
+import { makeTrain, partOf } from './layouts.ts';
 import { swappedWires } from './observation.ts';
 
 /** Faults that the circuit of the virtual layout cannot express, each with its reason. */

@@ -14,12 +14,15 @@ import type {
   TableSupply,
   TableVehicle,
 } from '../../src/engine/table/layout.ts';
-import { GAPPED } from '../../src/engine/table/layout.ts';
+import { GAPPED, pieceIndex } from '../../src/engine/table/layout.ts';
 import type { Span } from '../../src/engine/units.ts';
 
 const pick = (random: () => number, from: number, to: number): number => from + (to - from) * random();
 const pickIn = (random: () => number, { from, to }: Span): number => pick(random, from, to);
 const chance = (random: () => number, share: number): boolean => random() < share;
+
+/** Which of the two parts a piece belongs to. */
+export const partOf = (piece: PieceId): 'old' | 'new' => (pieceIndex(piece) < 2 ? 'old' : 'new');
 
 /** Sizes of vehicles and track against H0. Source: own-derivation (ratio of the scales). */
 const SIZE: Readonly<Record<Scale, number>> = { z: 0.4, n: 0.54, tt: 0.73, h0: 1, '0': 1.93, '1': 2.72 };

@@ -14,9 +14,10 @@ import type {
   TableSupply,
   TableVehicle,
 } from '../../src/engine/table/layout.ts';
-import { GAPPED, partOf } from '../../src/engine/table/layout.ts';
+import { GAPPED } from '../../src/engine/table/layout.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
 import type { FixClass } from '../../src/wizards/put-it-right/faults/index.ts';
+import { partOf } from './layouts.ts';
 import { swappedWires } from './observation.ts';
 
 type Repair = (layout: TableLayout) => TableLayout;

@@ -1,7 +1,6 @@
 // What goes wrong on the virtual layout and when: the scenes a person has seen before anyone asks. Each is run once for a layout.
 
 import type { PieceId, StageIndex, TableLayout } from '../../src/engine/table/layout.ts';
-import { partOf } from '../../src/engine/table/layout.ts';
 import type { StageState, Traffic } from '../../src/engine/table/moment.ts';
 import { idleVolts, stageNode, stageState } from '../../src/engine/table/moment.ts';
 import type { Ran } from '../../src/engine/table/protection.ts';
@@ -9,6 +8,7 @@ import { run, worldOf } from '../../src/engine/table/protection.ts';
 import { turnoutAt } from '../../src/engine/table/route.ts';
 import { lampOf, type UnitLamp } from '../../src/engine/table/table.ts';
 import { empty } from './instruments.ts';
+import { partOf } from './layouts.ts';
 import type { Crossing, Inside, Off, Standing, VehicleKind } from './observation.ts';
 import { crossing, inside, offs, railVolts, standAcross } from './observation.ts';
 

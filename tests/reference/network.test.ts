@@ -2,7 +2,7 @@
 // the Python Textbook Companions of FOSSEE (chapter13_1); the printed book itself was not seen.
 import { describe, expect, test } from 'vitest';
 import type { Lowest } from '../../src/engine/circuit/along.ts';
-import { impedance, lowestAlong } from '../../src/engine/circuit/along.ts';
+import { impedance, lowestOnWay } from '../../src/engine/circuit/along.ts';
 import type { Prepared } from '../../src/engine/circuit/matrix.ts';
 import { prepare } from '../../src/engine/circuit/matrix.ts';
 import type { Load, Network, NetworkProblem, Source } from '../../src/engine/circuit/parts.ts';
@@ -258,7 +258,7 @@ describe('A train that moves between two substations', () => {
     const sources = [supply(fromVolts, ohmsPerKilometre, 'a'), supply(toVolts, ohmsPerKilometre, 'b')];
     const ohms = (kilometres - 2) * ohmsPerKilometre;
     const network: Network = { branches: [wire('a', 'b', ohms)], sources, reference: '0' };
-    const lowest = solved(lowestAlong(ready(network), { from: ['a', '0'], to: ['b', '0'], ohms }, amps));
+    const lowest = solved(lowestOnWay(ready(network), [{ from: ['a', '0'], to: ['b', '0'], ohms }], amps));
     const cut = [wire('a', 'train', lowest.t * ohms), wire('train', 'b', (1 - lowest.t) * ohms)];
     const found = running({ ...network, branches: cut }, [draws('train', amps)]);
     near(found.volts('train'), lowest.volts, 1e-9);

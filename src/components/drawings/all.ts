@@ -16,5 +16,3 @@ export const DRAWINGS = {
 export type DrawingId = keyof typeof DRAWINGS;
 
 export const isDrawing = (id: string): id is DrawingId => Object.hasOwn(DRAWINGS, id);
-
-export type { Say } from './say.ts';

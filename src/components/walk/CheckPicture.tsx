@@ -28,7 +28,7 @@ const PICTURES = {
 export const CHECK_PICTURES: readonly string[] = Object.keys(PICTURES);
 
 function isPicture(id: string): id is keyof typeof PICTURES {
-  return Object.hasOwn(PICTURES, id);
+  return CHECK_PICTURES.includes(id);
 }
 
 /** The picture of a check, with `picture-<id>` as its text; nothing if there is no picture of that id. */

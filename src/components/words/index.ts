@@ -5,7 +5,6 @@ export type { Language } from './languages.ts';
 export { FALLBACK, LANGUAGES, languageNamed, lineOf, localeOf } from './languages.ts';
 export { listed } from './lists.ts';
 export { inMeasures, measureParts } from './measured.ts';
-export type { Telling } from './numbers.ts';
 export { Numbers } from './numbers.ts';
 export { firstSentence } from './sentences.ts';
 export type { AnswerWords, CautionWords, FieldWords, FixWords, QuestionWords, Say, Values } from './words.ts';

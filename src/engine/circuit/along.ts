@@ -90,23 +90,11 @@ export interface Lowest {
 }
 
 /**
- * Lowest voltage that a train of constant current, amperes >= 0, finds on its way along a section: what the others leave there, which changes
- * evenly along the section, less amps times the impedance. Others are of constant current and stand outside the section or at its ends.
+ * Lowest voltage that a train of constant current, amperes >= 0, finds on its way over some sections, and the number of the section: what
+ * the others leave there, which changes evenly along a section, less amps times the impedance. Others are of constant current and stand outside the section or at its ends.
  * `limit-reached` names the sources that would pass their limit with the train somewhere in the section: then solve for single places.
- * `bad-load` with no name: amps is not such a number. Source: own-derivation.
- */
-export function lowestAlong(
-  prepared: Prepared,
-  section: SectionEnds,
-  amps: number,
-  others: readonly CurrentLoad[] = [],
-): Lowest | NetworkProblem {
-  return lowestOnWay(prepared, [section], amps, others);
-}
-
-/**
- * The same over several sections: the lowest voltage anywhere on them, and the number of its section. Much quicker than one by one.
- * `no-section`: there is none.
+ * `bad-load` with no name: amps is not such a number; `no-section`: there is none. Source: own-derivation.
+ * @keptFor I the readings to expect on a track whose sections branch
  */
 export function lowestOnWay(
   prepared: Prepared,

@@ -17,7 +17,9 @@ export interface TwoLamps {
   readonly lookB: LampLook;
 }
 
-/** What two equal lamps show. Volts of both sides > 0, both proven live. Source: own-derivation. */
+/**
+ * What two equal lamps show. Volts of both sides > 0, both proven live. Source: own-derivation.
+ */
 export function twoLamps(
   nearVolts: number,
   farVolts: number,
@@ -32,7 +34,10 @@ export function twoLamps(
   return { kind: 'lamps', railA, railB, lookA: lampLook(railA / usual), lookB: lampLook(railB / usual) };
 }
 
-/** What one lamp over one gap shows: with floating stages nothing, even reversed, since nothing leads back. Volts > 0. */
+/**
+ * What one lamp over one gap shows: with floating stages nothing, even reversed, since nothing leads back. Volts > 0.
+ * @keptFor F what one lamp shows, and why it proves nothing where nothing is joined
+ */
 export function oneLamp(
   nearVolts: number,
   farVolts: number,
@@ -87,7 +92,10 @@ export type LampFinding =
   | { readonly kind: 'reversed-and-joined'; readonly rail: 'a' | 'b' }
   | { readonly kind: 'cannot-tell'; readonly because: 'only-one-lit' };
 
-/** Reads two equal lamps. Holds only after each side has lit a lamp by itself, else two dark lamps prove nothing. */
+/**
+ * Reads two equal lamps. Holds only after each side has lit a lamp by itself, else two dark lamps prove nothing.
+ * @keptFor F what two lamps show before any vehicle stands across
+ */
 export function readTwoLamps(railA: LampLook, railB: LampLook): LampFinding {
   const bright = (look: LampLook) => look === 'lit' || look === 'over-bright';
   if (bright(railA) && bright(railB)) return { kind: 'reversed' };

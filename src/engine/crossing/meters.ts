@@ -85,7 +85,9 @@ export interface GapReadings {
 /** Half of a 1-bit, seconds. Source: nmra-s-9-1. */
 export const ONE_HALF_BIT = 58e-6;
 
-/** All four readings at one gap, for square waves. Source: own-derivation. */
+/**
+ * All four readings at one gap, for square waves. Source: own-derivation.
+ */
 export function gapReadings(input: GapMeasurement): GapReadings | CrossingProblem {
   const { nearVolts, farVolts, meter, skew = 0, halfBit = ONE_HALF_BIT } = input;
   const problem = problemIn([

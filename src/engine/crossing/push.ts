@@ -76,13 +76,6 @@ export function pushAt(input: PushInput): Push {
   };
 }
 
-/** Current `seconds` >= 0 after the train reached across, amperes. */
-export function pushCurrentAt(input: PushInput, seconds: number): number {
-  const { pulse, takeOver, timeConstant } = pushAt(input);
-  if (timeConstant === 0) return takeOver;
-  return takeOver + (pulse - takeOver) * Math.exp(-seconds / timeConstant);
-}
-
 /** How long the current stays above `amps` >= 0, seconds; Infinity where the steady current does. */
 export function secondsAbove({ pulse, takeOver, timeConstant }: Push, amps: number): number {
   if (takeOver > amps) return Number.POSITIVE_INFINITY;

@@ -17,9 +17,6 @@ import { certaintyOf, endsOf, rangeOf, spanAround, usualOf } from './range.ts';
 export const BIPOLAR_BACK_DROP: Span = { from: 3, to: 5 };
 /** Capacitor of a stage's d.c. link, farads, where nobody knows better. Source: from-memory. */
 export const LINK_FARADS = 2.2e-3;
-/** What a block detector of the diode kind takes from one rail, volts. Source: from-memory. */
-export const DIODE_DETECTOR: Span = { from: 0.7, to: 1.4 };
-
 export type StageKind = 'switching' | 'bipolar';
 
 /** One side of the gap. Currents in amperes >= 0. */

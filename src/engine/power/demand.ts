@@ -115,7 +115,10 @@ function extraWhenMoving(group: TrainGroup): Draw | undefined {
   return even(running.span.from - standing.span.from, running.span.to - standing.span.from);
 }
 
-/** Mixture of regimes that exclude each other (evening with lamps on, day): exact; variances are never added across. */
+/**
+ * Mixture of regimes that exclude each other (evening with lamps on, day): exact; variances are never added across.
+ * @keptFor E verdicts under m on average instead of exactly m, and under low and high draws
+ */
 export function mix(
   regimes: readonly { readonly probability: number; readonly distribution: Distribution }[],
 ): Distribution {

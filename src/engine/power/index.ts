@@ -34,5 +34,5 @@ export {
   spellsPerEvening,
   worstVerdict,
 } from './rules.ts';
-export type { Arrangement, LoadedStage, NamedSupply, Placed, StepFinding } from './supplies.ts';
+export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
 export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';

@@ -17,18 +17,6 @@ export type RemedyId =
   | 'fewer-moving'
   | 'breakers-and-sub-districts';
 
-/** In order of cost and work. Running fewer trains gives up the wish, so it stands after what fulfils it; breakers give no power at all. */
-export const REMEDY_ORDER: readonly RemedyId[] = [
-  'calm-the-consumption',
-  'larger-supply',
-  'leds-and-larger-supply',
-  'booster-with-freed-supply',
-  'booster-with-own-supply',
-  'more-districts',
-  'fewer-moving',
-  'breakers-and-sub-districts',
-];
-
 export const MOST_DISTRICTS = 6;
 
 export interface Remedy {

@@ -84,8 +84,6 @@ export interface Packet {
 export interface NoPacket {
   readonly kind: 'no-packet';
   readonly because:
-    | 'no-bytes'
-    | 'not-a-byte'
     | 'no-such-address'
     | 'no-such-step'
     | 'no-start-bit'
@@ -109,15 +107,6 @@ export function checkByte(bytes: readonly number[]): number {
 }
 
 const packed = (...data: number[]): Packet => ({ kind: 'packet', bytes: [...data, checkByte(data)] });
-
-/** Data bytes (whole numbers from 0 to 255, at least one) with their check byte. */
-export function packet(data: readonly number[]): Packet | NoPacket {
-  if (data.length === 0) return noPacket('no-bytes', 'byte-1');
-  const wrong = data.flatMap((byte, i) =>
-    Number.isInteger(byte) && byte >= 0 && byte <= 255 ? [] : [`byte-${i + 1}`],
-  );
-  return wrong.length > 0 ? noPacket('not-a-byte', ...wrong) : packed(...data);
-}
 
 /** To nobody: keeps volts on the rails while there is nothing to say. Source: nmra-s-9-2 section B. */
 export const IDLE_PACKET = packed(0xff, 0);
@@ -426,14 +415,6 @@ export function edgesIn(wave: Wave): SignalEdges {
   };
 }
 
-/**
- * What a booster makes of the signal on its link: the same edges with its own `volts`, all later by `seconds`. It adds current
- * and takes nothing away, and where there are no edges it has none to give: it holds the last level, or nothing.
- */
-export function repeatedWave(link: Wave, volts: number, seconds = 0): Wave {
-  return squareWave(delayedEdges(edgesIn(link), seconds), volts);
-}
-
 /** S-9.1 (2020) Table 2: from -4 to +4 V no slower than this, volts a second. Source: nmra-s-9-1. */
 export const EDGE_RATE = { sent: 2.4e6, accepted: 2e6 } as const;
 /** The levels between which an edge is timed, volts. Source: nmra-s-9-1. */
@@ -605,15 +586,9 @@ export interface CapacitorLoad {
 }
 
 /**
- * What a capacitor across the rails draws when every edge turns it over fully: 2 x volts x farads each, `edgesPerSecond` times.
- * Source: own-derivation.
+ * What a capacitor across the rails draws, from the line that it follows: 2 x volts x farads for an edge that turns it over fully, less
+ * where none does. `volts`: peak of the stage. Source: own-derivation.
  */
-export function capacitorLoad(volts: number, farads: number, edgesPerSecond: number): CapacitorLoad {
-  const current = 2 * volts * farads * edgesPerSecond;
-  return { current, heat: current * volts };
-}
-
-/** The same from the line that the capacitor follows, also where edges do not turn it over fully. `volts`: peak of the stage. */
 export function followingLoad(wave: Wave, volts: number, farads: number): CapacitorLoad {
   const seconds = wave.at(-1)?.seconds ?? 0;
   const turned = piecesOf(wave).reduce((sum, { from, to }) => sum + Math.abs(to.volts - from.volts), 0);

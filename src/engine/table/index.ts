@@ -11,7 +11,7 @@ export type {
   TableVehicle,
 } from './layout.ts';
 export { GAPPED } from './layout.ts';
-export type { Place, Reading } from './meter.ts';
+export type { Place } from './meter.ts';
 export { mostlyStray } from './meter.ts';
 export { STAGE_TAKES } from './moment.ts';
 export type { Snapshot, TableRun } from './table.ts';

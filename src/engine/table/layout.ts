@@ -2,7 +2,6 @@
 import type { Scale } from '../power/index.ts';
 
 export type TableRail = 'a' | 'b';
-export type TablePart = 'old' | 'new';
 /** 0 is the command station and feeds the old part, 1 is the booster and feeds the new part. */
 export type StageIndex = 0 | 1;
 
@@ -233,10 +232,6 @@ export interface TableLayout {
 /** Everything about a piece that a node number needs. */
 export function pieceIndex(piece: PieceId): number {
   return TABLE_PIECES.indexOf(piece);
-}
-
-export function partOf(piece: PieceId): TablePart {
-  return pieceIndex(piece) < 2 ? 'old' : 'new';
 }
 
 /** Endless: a gap. */

@@ -4,7 +4,7 @@
 import { crossingSkew } from '../crossing/index.ts';
 import type { StageIndex, TableLayout, TableVehicle } from './layout.ts';
 import type { CarNow, Moment, ReverserNow, StageNow, SupplyNow, Traffic, World } from './moment.ts';
-import { BROWN_OUT, consumerAmps, hasSignal, idleVolts, isFed, railNode, solveMoment, stageState } from './moment.ts';
+import { BROWN_OUT, idleVolts, isFed, railNode, solveMoment, stageState } from './moment.ts';
 import type { RouteId } from './route.ts';
 import { nextChange, touches } from './route.ts';
 
@@ -440,17 +440,4 @@ function settleCar(
   if (!Number.isNaN(car.darkSince)) return car;
   events.push({ kind: 'dark', time, car: index });
   return { ...car, darkSince: time, darkFrom: car.front };
-}
-
-/** True where the stage of the new part hears the command station. */
-export function signalArrives(layout: TableLayout, world: World): boolean {
-  return hasSignal(layout, world) && !layout.stages[1].wrongFormat;
-}
-
-/** Draw of all consumers of a part now, amperes. */
-export function partAmps(layout: TableLayout, world: World, part: 'old' | 'new'): number {
-  return layout.consumers.reduce(
-    (sum, { piece }, i) => sum + (piece.startsWith('old') === (part === 'old') ? consumerAmps(layout, world, i) : 0),
-    0,
-  );
 }

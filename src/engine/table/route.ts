@@ -101,11 +101,6 @@ function stretchAt({ stretches }: Route, place: number): Stretch | undefined {
   return stretches.find(({ from, to }) => place >= from && place < to);
 }
 
-/** The piece under a place of a way, with the way's left and right rail; undefined beyond its ends. */
-export function placeOn(layout: TableLayout, routeId: RouteId, place: number): Stretch | undefined {
-  return stretchAt(routeOf(layout, routeId), place);
-}
-
 function inGap({ gaps }: Route, place: number): boolean {
   return gaps.some((gap) => Math.abs(place - gap) < GAP_HALF);
 }

@@ -10,12 +10,7 @@ import type { CarState, Placed, TableEvent } from './protection.ts';
 import { carState, feltAmps, pieceVolts, run, worldOf } from './protection.ts';
 import { touches } from './route.ts';
 
-export type { Moment, StageState, Traffic, World } from './moment.ts';
-export { idleVolts } from './moment.ts';
-export type { CarState, Placed, Ran, TableEvent } from './protection.ts';
-export { run, worldOf } from './protection.ts';
-export type { RouteId } from './route.ts';
-export { routeOf } from './route.ts';
+export type { CarState, Placed, TableEvent } from './protection.ts';
 
 /** A layout that is being played with. */
 export interface TableRun {

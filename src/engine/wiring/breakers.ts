@@ -21,7 +21,10 @@ export interface Grading {
   readonly tripsOnInrush: boolean;
 }
 
-/** Whether a breaker opens before its stage does: it has to be lower and faster, either alone is not enough. Source: common-practice. */
+/**
+ * Whether a breaker opens before its stage does: it has to be lower and faster, either alone is not enough. Source: common-practice.
+ * @keptFor I breakers graded under their stage
+ */
 export function gradeBreaker(breaker: Protection, stage: Protection): Grading {
   const tripAtMost = BREAKER_SHARE * stage.trip;
   const lower = breaker.trip <= tripAtMost + 1e-9;
@@ -37,9 +40,4 @@ export function gradeBreaker(breaker: Protection, stage: Protection): Grading {
 function gradingOf(lower: boolean, faster: boolean): Grading['finding'] {
   if (lower) return faster ? 'well-graded' : 'not-faster';
   return faster ? 'not-lower' : 'neither';
-}
-
-/** Longest time from a dead short to off, seconds, at this trip current: 0.5 s up to 3 A, 0.1 s above. Source: common-practice. */
-export function longestTripTime(trip: number): number {
-  return trip <= 3 ? 0.5 : 0.1;
 }

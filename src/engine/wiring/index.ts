@@ -1,6 +1,4 @@
 // Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
-export { gradeBreaker } from './breakers.ts';
-export type { DropFinding } from './limits.ts';
 export { dropFinding, FEEDER_WIRE, STAGE_OHMS, trainLevels } from './limits.ts';
 export type { LoadResistor } from './load-test.ts';
 export { chooseResistor, leastLoadedVolts, loadedVolts, shortFromLoadTest } from './load-test.ts';
@@ -9,7 +7,7 @@ export { evenFeeders, sourceOhms } from './plan.ts';
 export type { PlanCircuit, ShortAlong, TrainAlong } from './plan-circuit.ts';
 export { shortAmpsAt, solvePlan, voltsAt } from './plan-circuit.ts';
 export type { WiringCandidate, WiringChange } from './remedies.ts';
-export { DROP_LIMIT, leastWiring, presentWiring, suggestWiring } from './remedies.ts';
+export { leastWiring, presentWiring, suggestWiring } from './remedies.ts';
 export type { TripLevel } from './short-circuit.ts';
 export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './short-circuit.ts';
 export { weakStretches } from './weak-stretches.ts';

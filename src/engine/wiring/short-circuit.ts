@@ -17,29 +17,6 @@ export interface FaultLoop {
 
 export type TripFinding = 'trips' | 'close' | 'does-not-trip';
 
-export interface Prospective {
-  /** What a dead short would draw, amperes; Infinity only for a loop without resistance and without limit. */
-  readonly amps: number;
-  readonly limitedBy: 'loop' | 'supply';
-  readonly working: Working;
-}
-
-/** Current into a dead short: volts over ohms, never above the limit. Volts > 0, ohms >= 0, limit >= 0. Source: own-derivation. */
-export function prospective({ volts, ohms, limit = Number.POSITIVE_INFINITY }: FaultLoop): Prospective {
-  const byLoop = ohms > 0 ? volts / ohms : Number.POSITIVE_INFINITY;
-  const amps = Math.min(byLoop, limit);
-  const inputs = [
-    ['volts', volts, 'V'],
-    ['loop-ohms', ohms, 'ohm'],
-    ...(Number.isFinite(limit) ? ([['supply-limit', limit, 'A']] as const) : []),
-  ] as const;
-  return {
-    amps,
-    limitedBy: limit < byLoop ? 'supply' : 'loop',
-    working: working('prospective-current', amps, 'A', inputs, ['own-derivation']),
-  };
-}
-
 /** A short has to draw this, amperes, to trip a protection of `trip` amperes surely. Source: common-practice. */
 export const sureTrip = (trip: number): number => SHORT_MARGIN * trip;
 

@@ -4,8 +4,6 @@ import type { Sureness } from '../power/index.ts';
 import { MODEL_SUPPLY_LIMIT } from '../power/index.ts';
 import type { Span } from '../units.ts';
 import { gaugeArea, gaugeOf, nearestGauge } from '../units.ts';
-import type { Working } from '../workings.ts';
-import { working } from '../workings.ts';
 
 /** Solid or a few thick strands (IEC 60228 class 1 and 2), or flexible (class 5 and 6). */
 export type Make = 'solid' | 'flexible';
@@ -79,67 +77,6 @@ function tabled(squareMillimetres: number, make: Make): number {
   return thinner[make] * (thicker[make] / thinner[make]) ** t;
 }
 
-export interface WireLoop {
-  /** There and back, ohms. */
-  readonly ohms: number;
-  /** Lost in the wire at the given current, volts and as a share of the source. */
-  readonly drop: number;
-  readonly share: number;
-  readonly working: Working;
-}
-
-/** A pair of wires of `length` metres (one way) that carries `amps` from a source of `volts`. All > 0. Formula: own-derivation. */
-export function wireLoop(
-  conductor: Conductor,
-  length: number,
-  amps: number,
-  volts: number,
-  degrees = TABLE_DEGREES,
-): WireLoop {
-  const perMetre = ohmsPerMetre(conductor, degrees);
-  const ohms = 2 * perMetre * length;
-  const drop = ohms * amps;
-  const inputs = [
-    ['ohms-per-metre', perMetre, 'ohm/m'],
-    ['length', length, 'm'],
-    ['amps', amps, 'A'],
-  ] as const;
-  return {
-    ohms,
-    drop,
-    share: drop / volts,
-    working: working('wire-loop', drop, 'V', inputs, [sourceOf(conductor), 'own-derivation']),
-  };
-}
-
-/** Longest pair of wires, metres one way, that loses no more than `share` of `volts` at `amps`. All > 0. Source: own-derivation. */
-export function longestRun(conductor: Conductor, { volts, amps, share, degrees = TABLE_DEGREES }: RunLimit): number {
-  return (share * volts) / (2 * ohmsPerMetre(conductor, degrees) * amps);
-}
-
-export interface RunLimit {
-  readonly volts: number;
-  readonly amps: number;
-  /** Of the volts, above 0. */
-  readonly share: number;
-  readonly degrees?: number;
-}
-
-/**
- * The thinnest of `sizes` (square metres) whose pair loses no more than allowed over `length` metres one way and which may
- * carry the current; undefined where none does. Sizes in any order.
- */
-export function thinnestFor(
-  length: number,
-  limit: RunLimit,
-  make: Make,
-  sizes: readonly number[] = METRIC_SIZES,
-): number | undefined {
-  return [...sizes]
-    .sort((a, b) => a - b)
-    .find((area) => longestRun({ area, make }, limit) >= length && heatingLimit(area) >= limit.amps);
-}
-
 /** Current density that small wires bear, amperes a square metre: 0.5 mm2 5 A, 0.75 mm2 7.5 A. Source: withheld-manuals, medium. */
 export const HEATING_DENSITY = 10e6;
 
@@ -149,11 +86,6 @@ export const HEATING_DENSITY = 10e6;
  */
 export function heatingLimit(area: number): number {
   return Math.min(HEATING_DENSITY * area, MODEL_SUPPLY_LIMIT.amps);
-}
-
-/** Where the ohms of a conductor come from: id of the sources page. */
-export function sourceOf({ area }: Conductor): string {
-  return gaugeOf(area) === undefined ? 'iec-60228' : 'awg-tables';
 }
 
 export type RailKind = 'code-100' | 'code-83' | 'code-70' | 'code-100-brass';

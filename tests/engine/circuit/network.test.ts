@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Lowest } from '../../../src/engine/circuit/along.ts';
-import { impedance, impedanceAlong, lowestAlong, lowestOnWay } from '../../../src/engine/circuit/along.ts';
+import { impedance, impedanceAlong, lowestOnWay } from '../../../src/engine/circuit/along.ts';
 import type { Prepared } from '../../../src/engine/circuit/matrix.ts';
 import { prepare } from '../../../src/engine/circuit/matrix.ts';
 import type { CurrentLoad, Load, Network, NetworkProblem, Pair } from '../../../src/engine/circuit/parts.ts';
@@ -247,7 +247,7 @@ describe('A train within a section', () => {
         fc.pre(section !== undefined);
         const { from, to, ohms } = section;
         const ends = { from: rails(from), to: rails(to), ohms };
-        const lowest = solved(lowestAlong(ready(network), ends, 0.7, loads));
+        const lowest = solved(lowestOnWay(ready(network), [ends], 0.7, loads));
         const train: CurrentLoad = { id: 'itself', plus: 'rp-cut', minus: 'rm-cut', amps: 0.7 };
         const found = running(cutAt(network, from, to, t), [...loads, train]);
         near(lowest.at(t), found.across(['rp-cut', 'rm-cut']), 1e-11);
@@ -263,7 +263,7 @@ describe('A train within a section', () => {
         fc.pre(sections.length > 0);
         const prepared = ready(network);
         const ways = sections.map(({ from, to, ohms }) => ({ from: rails(from), to: rails(to), ohms }));
-        const each = ways.map((way) => solved(lowestAlong(prepared, way, 0.7, loads)).volts);
+        const each = ways.map((way) => solved(lowestOnWay(prepared, [way], 0.7, loads)).volts);
         const lowest = solved(lowestOnWay(prepared, ways, 0.7, loads));
         expect(lowest.volts).toBe(Math.min(...each));
         expect(each[lowest.section]).toBe(lowest.volts);
@@ -297,10 +297,10 @@ describe('A train within a section', () => {
   test('names the supply that would pass its limit on the way', () => {
     const limited = { ...twoEnds, sources: [supply(15, 0.1), supply(15, 0.1, 'e', { limit: 1.5 })] };
     const ends = { from: ['s', '0'], to: ['e', '0'], ohms: 1 } as const;
-    expect(lowestAlong(ready(limited), ends, 2)).toEqual(refusal('limit-reached', 'supply-e'));
-    expect(lowestAlong(ready(limited), ends, 1)).toMatchObject({ kind: 'lowest' });
-    expect(lowestAlong(ready(limited), ends, Number.NaN)).toEqual(refusal('bad-load'));
-    expect(lowestAlong(ready(limited), ends, 1, [draws('x', 1)])).toEqual(refusal('unknown-node', 'load-x', 'x'));
+    expect(lowestOnWay(ready(limited), [ends], 2)).toEqual(refusal('limit-reached', 'supply-e'));
+    expect(lowestOnWay(ready(limited), [ends], 1)).toMatchObject({ kind: 'lowest' });
+    expect(lowestOnWay(ready(limited), [ends], Number.NaN)).toEqual(refusal('bad-load'));
+    expect(lowestOnWay(ready(limited), [ends], 1, [draws('x', 1)])).toEqual(refusal('unknown-node', 'load-x', 'x'));
   });
 });
 

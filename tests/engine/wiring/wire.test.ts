@@ -6,14 +6,10 @@ import {
   GAUGE_SIZES,
   gaugeAtLeast,
   heatingLimit,
-  longestRun,
   METRIC_SIZES,
   ohmsPerMetre,
   RAILS,
   railOhms,
-  sourceOf,
-  thinnestFor,
-  wireLoop,
 } from '../../../src/engine/wiring/wire.ts';
 import { near } from '../../near.ts';
 
@@ -57,8 +53,6 @@ describe('a wire bought by American gauge', () => {
     const area = parsed.kind === 'span' ? parsed.span.from : 0;
     expect(gaugeOf(area)).toBe(16);
     near(ohmsPerMetre({ area, make: 'solid' }), 0.01317, 0.00001);
-    expect(sourceOf({ area, make: 'solid' })).toBe('awg-tables');
-    expect(sourceOf(mm2(1.5))).toBe('iec-60228');
   });
 
   test('metric sizes are no gauge', () => {
@@ -84,60 +78,6 @@ describe('a wire bought by American gauge', () => {
     const metal = GAUGE_SIZES.map(gaugeArea);
     expect(metal).toEqual([...metal].sort((a, b) => a - b));
     expect(METRIC_SIZES).toEqual([...METRIC_SIZES].sort((a, b) => a - b));
-  });
-});
-
-describe('a pair of wires', () => {
-  test('counts both: 4 m of 1.5 mm2 at 3 A lose 0.32 V, 2.1 % of 15 V', () => {
-    const loop = wireLoop(mm2(1.5), 4, 3, 15);
-    near(loop.ohms, 0.1064, 1e-12);
-    near(loop.drop, 0.3192, 1e-12);
-    near(loop.share, 0.02128, 1e-12);
-    expect(loop.working).toMatchObject({ formula: 'wire-loop', value: loop.drop, unit: 'V' });
-    expect(loop.working.inputs.map(({ value }) => value)).toEqual([ohmsPerMetre(mm2(1.5)), 4, 3]);
-  });
-
-  test('of the longest run loses just what was allowed', () => {
-    fc.assert(
-      fc.property(areas, makes, fc.double({ min: 0.2, max: 10, noNaN: true }), (area, make, amps) => {
-        const length = longestRun(mm2(area, make), { volts: 15, amps, share: 0.05 });
-        near(wireLoop(mm2(area, make), length, amps, 15).share, 0.05, 1e-12);
-      }),
-    );
-  });
-});
-
-describe('the thinnest wire that does', () => {
-  test('5 m at 3 A and 15 V with 5 % allowed: 1 mm2', () => {
-    expect(thinnestFor(5, { volts: 15, amps: 3, share: 0.05 }, 'flexible')).toBe(1e-6);
-  });
-
-  test('a short pair is not chosen by its volts alone: 8 A do not go through 0.5 mm2', () => {
-    expect(thinnestFor(0.2, { volts: 15, amps: 8, share: 0.05 }, 'flexible')).toBe(1e-6);
-  });
-
-  test('there may be none', () => {
-    expect(thinnestFor(60, { volts: 15, amps: 5, share: 0.05 }, 'flexible')).toBeUndefined();
-    expect(thinnestFor(1, { volts: 15, amps: 12, share: 0.05 }, 'flexible')).toBeUndefined();
-  });
-
-  test('whatever is found suffices, and the next thinner one does not', () => {
-    fc.assert(
-      fc.property(
-        fc.double({ min: 0.1, max: 20, noNaN: true }),
-        fc.double({ min: 0.2, max: 10, noNaN: true }),
-        makes,
-        (length, amps, make) => {
-          const limit = { volts: 15, amps, share: 0.05 };
-          const suffices = (area: number): boolean =>
-            wireLoop({ area, make }, length, amps, 15).share <= 0.05 + 1e-12 && heatingLimit(area) >= amps;
-          const area = thinnestFor(length, limit, make);
-          const thinner = METRIC_SIZES.filter((one) => area === undefined || one < area);
-          if (area !== undefined) expect(suffices(area)).toBe(true);
-          for (const one of thinner) expect(suffices(one)).toBe(false);
-        },
-      ),
-    );
   });
 });
 

@@ -110,7 +110,13 @@ export default function GapScope({ language, words }: GapScopeProps) {
   const parts = { set, picture, say, numbers };
   return (
     <div class="live part scope">
-      <Choice name="state" options={STATES} value={set.state} say={say} onValue={(state) => change({ state })} />
+      <Choice
+        name="state"
+        options={SCOPE_CHOICES.state}
+        value={set.state}
+        say={say}
+        onValue={(state) => change({ state })}
+      />
       <p role="status">{sentences(parts).join(' ')}</p>
       <div class="two">
         <figure class="sheet">
@@ -436,11 +442,29 @@ function Controls({ set, say, numbers, change }: ControlsProps) {
           {slider(scopeField('ohms', 'count', 0, 20), set.ohms, 1, (ohms) => change({ ohms }))}
         </>
       )}
-      <Choice name="view" options={VIEWS} value={set.view} say={say} onValue={(view) => change({ view })} />
+      <Choice
+        name="view"
+        options={SCOPE_CHOICES.view}
+        value={set.view}
+        say={say}
+        onValue={(view) => change({ view })}
+      />
       {set.view !== 'packet' &&
         slider(scopeField(BIT_OF[set.view], 'count', 1, bits), set.bit, 1, (bit) => change({ bit }))}
-      <Select name="sent" options={PACKET_IDS} value={set.sent} say={say} onValue={(sent) => change({ sent })} />
-      <Select name="joined" options={JOINS} value={set.joined} say={say} onValue={(joined) => change({ joined })} />
+      <Select
+        name="sent"
+        options={SCOPE_CHOICES.sent}
+        value={set.sent}
+        say={say}
+        onValue={(sent) => change({ sent })}
+      />
+      <Select
+        name="joined"
+        options={SCOPE_CHOICES.joined}
+        value={set.joined}
+        say={say}
+        onValue={(joined) => change({ joined })}
+      />
     </div>
   );
 }

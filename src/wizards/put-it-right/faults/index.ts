@@ -6,9 +6,9 @@ import { CHECKS } from './fitting.ts';
 import { HARMS } from './harms.ts';
 import type { ComplaintId } from './rows.ts';
 
-export type { FaultId, FixClass } from './faults.ts';
-export { BEFORE_FEEDING, CHECKS, checksAsked, checksOn } from './fitting.ts';
-export type { CheckId, ComplaintId } from './rows.ts';
+export type { FixClass } from './faults.ts';
+export { checksAsked, checksOn } from './fitting.ts';
+export type { ComplaintId } from './rows.ts';
 
 export const FAULT_MODEL: FaultModel = { faults: FAULTS, checks: CHECKS, complaints: COMPLAINTS, harms: HARMS };
 export const COMPLAINT_IDS: readonly ComplaintId[] = COMPLAINTS.map(({ id }) => id);
