@@ -2,18 +2,7 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
-
-/** Live figures that a lesson can carry. */
-const FIGURES = [
-  'how-many-trains',
-  'larger-supply',
-  'booster-adds',
-  'voltage-along',
-  'short-along',
-  'gap-scope',
-  'train-across',
-  'drive-across',
-] as const;
+import { FIGURE_IDS } from './layouts/figures.ts';
 
 const text = z.string().min(1);
 
@@ -47,7 +36,7 @@ const lessons = defineCollection({
     lead: text,
     order: z.int().positive(),
     minutes: z.int().positive().describe('Reading time'),
-    figure: z.enum(FIGURES),
+    figure: z.enum(FIGURE_IDS).describe('Its live figure: an id of src/layouts/figures.ts'),
     says: z.array(text).default([]),
     sources: z.array(z.string()).default([]),
     next: z.strictObject({ href: text, label: text }).describe('Where to go from here, address below the language'),

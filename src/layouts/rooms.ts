@@ -1,4 +1,5 @@
-// The rooms of words: one file each in src/content/<language>/words, read whole by whoever is named here or names it itself.
+// The rooms of words: one file each in src/content/<language>/words, read whole by whoever is named here,
+// in figures.ts, or names it itself.
 import type { WizardId } from '../wizards/index.ts';
 
 export type Room =
@@ -10,21 +11,6 @@ export type Room =
   | WizardId
   | ('walk-first' | 'walk' | 'causes' | 'pictures')
   | ('how-many-trains' | 'along-the-track' | 'train-across' | 'gap-scope' | 'drive-across');
-
-const TRAINS = ['how-many-trains', 'verdicts', 'charts'] as const;
-const ALONG = ['along-the-track', 'along', 'charts'] as const;
-
-/** What each live figure says. */
-export const FIGURE_ROOMS = {
-  'how-many-trains': TRAINS,
-  'larger-supply': TRAINS,
-  'booster-adds': TRAINS,
-  'voltage-along': ALONG,
-  'short-along': ALONG,
-  'gap-scope': ['gap-scope'],
-  'train-across': ['train-across', 'crossing'],
-  'drive-across': ['drive-across'],
-} as const satisfies Readonly<Record<string, readonly Room[]>>;
 
 /** What a planning wizard says before its answer. */
 export const QUESTION_ROOMS = ['asking', 'questions'] as const satisfies readonly Room[];

@@ -2,8 +2,9 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { FIGURE_IDS, FIGURES } from '../../src/layouts/figures.ts';
 import type { Room } from '../../src/layouts/rooms.ts';
-import { ANSWER_ROOMS, FIGURE_ROOMS, QUESTION_ROOMS, WALK_FIRST_ROOMS, WALK_ROOMS } from '../../src/layouts/rooms.ts';
+import { ANSWER_ROOMS, QUESTION_ROOMS, WALK_FIRST_ROOMS, WALK_ROOMS } from '../../src/layouts/rooms.ts';
 import { WIZARD_IDS } from '../../src/wizards/index.ts';
 import type { Asked } from './asked.ts';
 import { askedBy, codeIn, drawnBy, idsIn, isAsked, isSaid, maybeAsked, SRC, surelyAsked, written } from './asked.ts';
@@ -15,14 +16,6 @@ interface Reader {
   readonly files: readonly string[];
   readonly rooms: readonly Room[];
 }
-
-const FIGURES: Readonly<Record<string, keyof typeof FIGURE_ROOMS>> = {
-  'components/figures/how-many-trains/LessonFigure.tsx': 'how-many-trains',
-  'components/figures/along-the-track/AlongFigure.tsx': 'voltage-along',
-  'components/figures/gap-scope/GapScope.tsx': 'gap-scope',
-  'components/figures/train-across/TrainAcross.tsx': 'train-across',
-  'components/figures/drive-across/DriveAcross.tsx': 'drive-across',
-};
 
 /** Said by a component out of other content than rooms: titles of complaints and sources, and what to do first. */
 const ELSEWHERE = /^(?:source-|complaint-|walk-first$)/;
@@ -45,12 +38,12 @@ function pageReader(file: string): Reader[] {
 
 const READERS: readonly Reader[] = [
   ...codeIn('pages', 'layouts').flatMap(pageReader),
-  ...Object.entries(FIGURES).map(([file, figure]) => ({
-    name: figure,
-    files: drawnBy(file),
-    rooms: FIGURE_ROOMS[figure],
+  ...FIGURE_IDS.map((figure) => ({
+    name: `the figure ${figure}`,
+    files: drawnBy(`components/figures/${FIGURES[figure].folder}/index.ts`),
+    rooms: FIGURES[figure].rooms,
   })),
-  { name: 'the figure on a fix page', files: ['layouts/Drive.astro'], rooms: FIGURE_ROOMS['drive-across'] },
+  { name: 'the figure on a fix page', files: ['layouts/Drive.astro'], rooms: FIGURES['drive-across'].rooms },
   ...WIZARD_IDS.map((wizard) => ({
     name: wizard,
     files: drawnBy(`components/planning/${wizard}/index.ts`),

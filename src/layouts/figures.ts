@@ -1,0 +1,27 @@
+// The one list of live figures: which folder of src/components/figures draws each, and the rooms of words it reads. A lesson names one by
+// its id; that the id is in this list is checked by src/content.config.ts, that it is drawn by Figure.astro.
+import type { Room } from './rooms.ts';
+
+interface Listed {
+  /** Its folder below src/components/figures. */
+  readonly folder: string;
+  readonly rooms: readonly Room[];
+}
+
+const TRAINS = { folder: 'how-many-trains', rooms: ['how-many-trains', 'verdicts', 'charts'] } as const;
+const ALONG = { folder: 'along-the-track', rooms: ['along-the-track', 'along', 'charts'] } as const;
+
+export const FIGURES = {
+  'how-many-trains': TRAINS,
+  'larger-supply': TRAINS,
+  'booster-adds': TRAINS,
+  'voltage-along': ALONG,
+  'short-along': ALONG,
+  'gap-scope': { folder: 'gap-scope', rooms: ['gap-scope'] },
+  'train-across': { folder: 'train-across', rooms: ['train-across', 'crossing'] },
+  'drive-across': { folder: 'drive-across', rooms: ['drive-across'] },
+} as const satisfies Readonly<Record<string, Listed>>;
+
+export type FigureId = keyof typeof FIGURES;
+const isFigure = (id: string): id is FigureId => Object.hasOwn(FIGURES, id);
+export const FIGURE_IDS: readonly FigureId[] = Object.keys(FIGURES).filter(isFigure);
