@@ -1,4 +1,6 @@
-// What this room lets out.
+// The engine's door: names by room, each room's own door says what it computes.
+
+// crossing: a train over a gap.
 export type {
   CrossingAdviceId,
   CrossingMoment,
@@ -24,6 +26,8 @@ export {
   METER_KINDS,
   railsRead,
 } from './crossing/index.ts';
+
+// diagnosis: what is wrong.
 export type {
   CheckRow,
   Compiled,
@@ -51,6 +55,8 @@ export {
   TOOLS,
   WORTH_SHOWING,
 } from './diagnosis/index.ts';
+
+// drive: the drive across the gap that one plays with.
 export type { DriveFrame, DrivePoint, DrivePreset, DriveSettings, Happening } from './drive/index.ts';
 export {
   beginDrive,
@@ -82,6 +88,8 @@ export {
   vehicleOf,
   wayOf,
 } from './drive/index.ts';
+
+// power: what is drawn and what is given.
 export type {
   Arrangement,
   Bar,
@@ -153,6 +161,8 @@ export {
   worstVerdict,
   worthOfOneAmpere,
 } from './power/index.ts';
+
+// signal: the track signal.
 export type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from './signal/index.ts';
 export {
   bitTimes,
@@ -166,8 +176,12 @@ export {
   STOP_PACKET,
   speedPacket,
 } from './signal/index.ts';
+
+// table: the virtual layout.
 export type { StageIndex, TableMeter } from './table/index.ts';
 export { mostlyStray } from './table/index.ts';
+
+// units: numbers with units.
 export type { MeasureSystem, Quantity, Span } from './units.ts';
 export {
   CENTI,
@@ -185,6 +199,8 @@ export {
   writeBare,
   writeQuantity,
 } from './units.ts';
+
+// wiring: wires and rails.
 export type {
   Conductor,
   FeedingPlan,
@@ -227,4 +243,6 @@ export {
   voltsAt,
   weakStretches,
 } from './wiring/index.ts';
+
+// workings: how a number came about.
 export type { Working } from './workings.ts';

@@ -1,4 +1,4 @@
-// What this room lets out.
+// A resistive network: ordered and factored once, then the volts and currents of any load. Kirchhoff's laws and Norton's theorem: textbook.
 export { impedance } from './along.ts';
 export type { Prepared } from './matrix.ts';
 export { prepare } from './matrix.ts';

@@ -1,4 +1,4 @@
-// What this room lets out.
+// Which cause is how likely after what was seen, and what to ask, mend or hand on next.
 export type { Compiled } from './compile.ts';
 export { compile } from './compile.ts';
 export { contradictions } from './conflicts.ts';

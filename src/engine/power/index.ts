@@ -1,4 +1,4 @@
-// What this room lets out.
+// What trains, coaches and accessories of a district draw, how likely they overload it, what supplies give, and what would mend a shortage.
 export type { Capacity, RailSetting, Stage, Supply, TripReach } from './capacity.ts';
 export { betterAtBest, capacity, MODEL_SUPPLY_LIMIT, RESERVE, tripReach, worthOfOneAmpere } from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';

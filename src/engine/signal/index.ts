@@ -1,4 +1,4 @@
-// What this room lets out.
+// The track signal: bits, packets, their line on both sides of a gap, and what a decoder and a meter make of it.
 export type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from './signal.ts';
 export {
   bitTimes,

@@ -1,4 +1,4 @@
-// What this room lets out.
+// The virtual layout: two districts with units, rails and vehicles, in time, and what happens and is read off there.
 export type {
   StageIndex,
   TableFeeder,
