@@ -8,8 +8,8 @@ interface Listed {
   readonly rooms: readonly Room[];
 }
 
-const TRAINS = { folder: 'how-many-trains', rooms: ['how-many-trains', 'verdicts', 'charts'] } as const;
-const ALONG = { folder: 'along-the-track', rooms: ['along-the-track', 'along', 'charts'] } as const;
+const TRAINS = { folder: 'how-many-trains', rooms: ['how-many-trains', 'verdicts', 'charts', 'units'] } as const;
+const ALONG = { folder: 'along-the-track', rooms: ['along-the-track', 'along', 'charts', 'units'] } as const;
 
 export const FIGURES = {
   'how-many-trains': TRAINS,
@@ -17,9 +17,9 @@ export const FIGURES = {
   'booster-adds': TRAINS,
   'voltage-along': ALONG,
   'short-along': ALONG,
-  'gap-scope': { folder: 'gap-scope', rooms: ['gap-scope'] },
-  'train-across': { folder: 'train-across', rooms: ['train-across', 'crossing'] },
-  'drive-across': { folder: 'drive-across', rooms: ['drive-across'] },
+  'gap-scope': { folder: 'gap-scope', rooms: ['gap-scope', 'units'] },
+  'train-across': { folder: 'train-across', rooms: ['train-across', 'crossing', 'units'] },
+  'drive-across': { folder: 'drive-across', rooms: ['drive-across', 'units'] },
 } as const satisfies Readonly<Record<string, Listed>>;
 
 export type FigureId = keyof typeof FIGURES;

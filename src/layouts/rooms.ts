@@ -5,7 +5,7 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'contributors' | 'drawings')
-  | ('asking' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
+  | ('asking' | 'units' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
   | 'measuring'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId
@@ -13,7 +13,7 @@ export type Room =
   | ('how-many-trains' | 'along-the-track' | 'train-across' | 'gap-scope' | 'drive-across');
 
 /** What a planning wizard says before its answer. */
-export const QUESTION_ROOMS = ['asking', 'questions'] as const satisfies readonly Room[];
+export const QUESTION_ROOMS = ['asking', 'questions', 'units'] as const satisfies readonly Room[];
 
 /** What its answer says on top of that. */
 export const ANSWER_ROOMS = {
@@ -26,7 +26,7 @@ export const ANSWER_ROOMS = {
 } as const satisfies Readonly<Record<WizardId, readonly Room[]>>;
 
 /** What a walk says at its first question and in danger. */
-export const WALK_FIRST_ROOMS = ['asking', 'walk-first'] as const satisfies readonly Room[];
+export const WALK_FIRST_ROOMS = ['asking', 'walk-first', 'units'] as const satisfies readonly Room[];
 
 /** What it says on top of that. */
 export const WALK_ROOMS = ['walk', 'causes', 'pictures', 'share'] as const satisfies readonly Room[];

@@ -6,8 +6,9 @@ import { ohmsPerMetre } from '../../src/engine/index.ts';
 import { parseQuantity } from '../../src/engine/units.ts';
 import { METRIC_SIZES } from '../../src/engine/wiring/wire.ts';
 
-const METRIC = new Numbers('en');
-const FEET = new Numbers('en', 'feet-and-gauge');
+const WORDS = { 'unit-ohm': 'ohm', 'share-least': 'less than {share}' };
+const METRIC = new Numbers('en', 'metric', WORDS);
+const FEET = new Numbers('en', 'feet-and-gauge', WORDS);
 const plain = (text: string): string => text.replaceAll('\u00a0', ' ');
 const metric = (text: string): string => plain(inMeasures(text, METRIC));
 const feet = (text: string): string => plain(inMeasures(text, FEET));

@@ -35,7 +35,7 @@ export interface WalkProps {
 
 export default function Walk({ complaint, language, home, release, words: written, first: firstWritten }: WalkProps) {
   const system = useMeasures();
-  const numbers = useMemo(() => new Numbers(language, system), [language, system]);
+  const numbers = useMemo(() => new Numbers(language, system, written), [language, system, written]);
   const { words, first } = useMemo(
     () => inMeasures({ words: written, first: firstWritten }, numbers),
     [written, firstWritten, numbers],

@@ -1,6 +1,8 @@
 // Numbers with their units as a language writes them and as a person measures.
 import type { MeasureSystem, Quantity, Working } from '../../engine/index.ts';
 import { gaugeAtLeast, gaugeOf, nearestGauge, perFoot, toFeet, toInches } from '../../engine/index.ts';
+import type { Say } from './words.ts';
+import { sayer } from './words.ts';
 
 // Making a formatter costs far more than using it, and a slider asks for a hundred numbers a frame.
 const FORMATS = new Map<string, Intl.NumberFormat>();
@@ -30,10 +32,13 @@ const INCHES_WITH_TENTHS = 3;
 /** Numbers with their units as the language writes them, lengths and wires in the system of the person. */
 export class Numbers {
   readonly #language: string;
+  readonly #say: Say;
   readonly system: MeasureSystem;
 
-  constructor(language: string, system: MeasureSystem = 'metric') {
+  /** `words` hold those of the room `units`; lengths and wires have signs and do without. */
+  constructor(language: string, system: MeasureSystem = 'metric', words: Readonly<Record<string, string>> = {}) {
     this.#language = language;
+    this.#say = sayer(words, language);
     this.system = system;
   }
 
@@ -95,12 +100,16 @@ export class Numbers {
   /** Ohms a metre in. */
   ohmsAlong(value: number): string {
     return this.system === 'metric'
-      ? `${this.plain(value * 1000, 1)}${NARROW}mohm/m`
-      : `${this.plain(perFoot(value) * 1000, 1)}${NARROW}mohm/ft`;
+      ? `${this.plain(value * 1000, 1)}${NARROW}m${this.#ohm()}/m`
+      : `${this.plain(perFoot(value) * 1000, 1)}${NARROW}m${this.#ohm()}/ft`;
   }
 
   ohms(value: number): string {
-    return `${this.#digits(value)}${NARROW}ohm`;
+    return `${this.#digits(value)}${NARROW}${this.#ohm()}`;
+  }
+
+  #ohm(): string {
+    return this.#say('unit-ohm');
   }
 
   #digits(value: number): string {
@@ -119,10 +128,10 @@ export class Numbers {
     if (WITHOUT_UNIT.has(unit)) return this.plain(value, 2);
     if (this.system === 'feet-and-gauge') {
       if (unit === 'm') return this.metres(value);
-      if (unit === 'ohm/m') return `${this.#digits(perFoot(value) * 1000)}${NARROW}mohm/ft`;
+      if (unit === 'ohm/m') return `${this.#digits(perFoot(value) * 1000)}${NARROW}m${this.#ohm()}/ft`;
     }
     const [name, factor] = FINER[unit] ?? [unit, 1];
-    return `${this.#digits(value * factor)}${NARROW}${name}`;
+    return `${this.#digits(value * factor)}${NARROW}${name.replace('ohm', () => this.#ohm())}`;
   }
 
   /** A value of a question's field, in the unit people use for it. */
@@ -137,7 +146,7 @@ export class Numbers {
   /** A share of time in per cent; what is too small to matter is said so. */
   share(value: number): string {
     if (value <= 0) return `0${NARROW}%`;
-    if (value < 0.0001) return `less than ${this.plain(0.01, 2)}${NARROW}%`;
+    if (value < 0.0001) return this.#say('share-least', { share: `${this.plain(0.01, 2)}${NARROW}%` });
     return `${numberFormat(this.#language, { maximumSignificantDigits: 2 }).format(value * 100)}${NARROW}%`;
   }
 }

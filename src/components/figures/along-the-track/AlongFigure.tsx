@@ -68,7 +68,7 @@ function planOf({ volts, length, bus, feeds, rail }: Settings): FeedingPlan {
 
 export default function AlongFigure({ figure, language, words }: AlongFigureProps) {
   const system = useMeasures();
-  const numbers = useMemo(() => new Numbers(language, system), [language, system]);
+  const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const say = useMemo(() => sayer(inMeasures(words, numbers), language), [words, numbers, language]);
   const [set, setSettings] = useState(START);
   const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));

@@ -20,7 +20,7 @@ const CHOICES = [NONE, ...Object.keys(DRIVE_PRESETS).filter(isDrivePreset)] as c
 
 export default function DriveAcross({ language, words, preset }: DriveAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
-  const numbers = useMemo(() => new Numbers(language), [language]);
+  const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   const figure = useRef<HTMLDivElement>(null);
   const [fault, setFault] = useState<DrivePreset | undefined>(preset);
   const [right, setRight] = useState(false);

@@ -100,7 +100,7 @@ function stateOf({ state, far, late, nanofarads, ohms }: Settings): SideState {
 
 export default function GapScope({ language, words }: GapScopeProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
-  const numbers = useMemo(() => new Numbers(language), [language]);
+  const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   const [set, setSettings] = useState(START);
   const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
   const picture = useMemo(

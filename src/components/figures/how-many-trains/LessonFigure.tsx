@@ -24,7 +24,7 @@ export interface LessonFigureProps {
 
 export default function LessonFigure({ figure, language, words }: LessonFigureProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
-  const numbers = useMemo(() => new Numbers(language), [language]);
+  const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   if (figure === 'how-many-trains') return <HowManyTrains say={say} numbers={numbers} />;
   if (figure === 'larger-supply') return <LargerSupply say={say} numbers={numbers} />;
   return <BoosterAdds say={say} numbers={numbers} />;

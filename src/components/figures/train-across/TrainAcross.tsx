@@ -42,7 +42,7 @@ const sideOf = (volts: number, load: number, limit: number): CrossingSide => ({ 
 
 export default function TrainAcross({ language, words }: TrainAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
-  const numbers = useMemo(() => new Numbers(language), [language]);
+  const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   const [set, setSettings] = useState(START);
   const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
   const parts = { set, say, numbers };

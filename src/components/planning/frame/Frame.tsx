@@ -67,7 +67,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const { answers, problems } = useMemo(() => parseAddress(all, search), [all, search]);
   const state = useMemo(() => replay(machine, answers), [machine, answers]);
   const system = useMeasures(useMemo(() => systemTyped(answers), [answers]));
-  const numbers = useMemo(() => new Numbers(language, system), [language, system]);
+  const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const questions = useMemo(() => inMeasures(written, numbers), [written, numbers]);
   const go = useCallback((next: Answers, keep: 'push' | 'replace'): void => {
     const address = withUnits(toAddress(next));
