@@ -15,6 +15,15 @@ export default defineConfig({
       },
       {
         test: {
+          name: 'made-up',
+          environment: 'node',
+          include: ['tests/made-up/**/*.test.ts'],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+        },
+      },
+      {
+        test: {
           name: 'site',
           environment: 'node',
           include: ['tests/site/**/*.test.ts'],

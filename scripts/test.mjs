@@ -10,6 +10,7 @@ assertNode();
 
 const SUB_PATH = '/club/power/';
 const SUB_PATH_FOLDER = 'reports/sub-path';
+const MADE_UP_FOLDER = 'reports/made-up';
 const SLOW_BUILD = 20;
 const VITEST = 'node_modules/vitest/vitest.mjs';
 
@@ -141,7 +142,18 @@ async function subPath() {
   ];
 }
 
-const PARTS = { types, lint, unit, build, links, site, 'sub-path': subPath };
+/** The site with a language more, made up from the English words. */
+async function madeUp() {
+  if (findChromium() === undefined) return couldNotRun('made-up language', 'Chromium is not installed');
+  const { writeMadeUpSite } = await import('../tests/made-up/site.ts');
+  writeMadeUpSite(MADE_UP_FOLDER);
+  const built = await run([ASTRO, 'build', '--root', MADE_UP_FOLDER], { BASE_PATH: '' });
+  if (!built.ok) return single('build with a made-up language', built);
+  const rows = await tests(['made-up'], ['made-up'], { SITE_FOLDER: `${MADE_UP_FOLDER}/dist`, SITE_BASE: '/' });
+  return [...single('build with a made-up language', built), ...rows];
+}
+
+const PARTS = { types, lint, unit, build, links, site, 'sub-path': subPath, 'made-up': madeUp };
 
 /** On a Debian-like machine where it may, installs what the browser tests and the circuit checks need. */
 function installTools() {

@@ -1,4 +1,6 @@
 // Every character a page may print. The faces are cut down to these; a test fails on a printed character outside them.
+import { globSync, readFileSync } from 'node:fs';
+import { fileURLToPath } from 'node:url';
 
 const asciiPrintable = Array.from({ length: 95 }, (_, i) => String.fromCodePoint(0x20 + i)).join('');
 
@@ -11,4 +13,11 @@ export const TEXT = `${asciiPrintable}${spaces}‘’“”–—…·•×÷±�
 /** In neither text face, so in a face of their own. Micro is the Greek letter U+03BC, ohm is the Greek letter U+03A9. */
 export const SIGNS = 'Ωμ→←↑↓↔≤≥≈≠√∞Δ′″';
 
-export const ALL = new Set([...TEXT, ...SIGNS]);
+/** Letters that a language of the content needs beyond those. */
+export const LETTERS = (() => {
+  const cwd = fileURLToPath(new URL('../../src/content/', import.meta.url));
+  const text = globSync('**/*.{yaml,mdx}', { cwd }).map((file) => readFileSync(`${cwd}${file}`, 'utf8'));
+  return [...new Set(text.join('').match(/\p{L}/gu))].filter((letter) => !TEXT.includes(letter)).sort();
+})();
+
+export const ALL = new Set([...TEXT, ...SIGNS, ...LETTERS]);

@@ -6,16 +6,16 @@ import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fontProviders } from 'astro/config';
 import { create } from 'fontkitten';
 import subsetFont from 'subset-font';
-import { SIGNS, TEXT } from './characters.mjs';
+import { LETTERS, SIGNS, TEXT } from './characters.mjs';
 
-/** Bytes that all faces together may weigh. */
-export const MOST_BYTES = 32 * 1024;
+/** Bytes that all faces together may weigh; each letter that a language needs beyond the usual ones may add some to each face. */
+export const MOST_BYTES = 32 * 1024 + 450 * LETTERS.length;
 
 const root = new URL('../..', import.meta.url);
 const cache = new URL('node_modules/.cache/fonts/', root);
 
 const face = (packageName, file, characters, cutting = {}) => ({
-  from: new URL(`node_modules/@fontsource/${packageName}/files/${file}`, root),
+  from: new URL(import.meta.resolve(`@fontsource/${packageName}/files/${file}`)),
   to: new URL(file, cache),
   path: `./node_modules/.cache/fonts/${file}`,
   characters,
@@ -70,8 +70,16 @@ function assertComplete({ to, characters }, bytes) {
   if (missing.length > 0) throw new Error(`${to.pathname} lacks ${missing.map(codePoint).join(', ')}`);
 }
 
+/** Letters of a language that a face has; what it lacks is taken from the reader's own faces. */
+function lettersOf({ from, characters }) {
+  if (characters !== TEXT) return [];
+  const font = create(readFileSync(from));
+  return LETTERS.filter((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0)));
+}
+
 async function cut(one) {
-  const bytes = await subsetFont(readFileSync(one.from), one.characters, { ...one.cutting, targetFormat: 'woff2' });
+  const wanted = one.characters + lettersOf(one).join('');
+  const bytes = await subsetFont(readFileSync(one.from), wanted, { ...one.cutting, targetFormat: 'woff2' });
   assertComplete(one, bytes);
   if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) writeFileSync(one.to, bytes);
   return bytes.length;
