@@ -3,7 +3,7 @@
 // that hold the text. With `--against FILE` it says which addresses show something else than in that file, and what.
 // Lesson figures are also moved by their controls. A change that should change nothing is recorded before and after.
 import { mkdirSync, readFileSync, writeFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { join, resolve } from 'node:path';
 import { parseArgs } from 'node:util';
 import { chromium } from 'playwright-core';
 import { assertNode, chromiumOptions, ROOT } from './machine.mjs';
@@ -161,4 +161,4 @@ mkdirSync(join(ROOT, 'reports'), { recursive: true });
 writeFileSync(join(ROOT, chosen.to), JSON.stringify(inOrder));
 console.log(`${paths.length} addresses recorded in ${chosen.to}`);
 if (chosen.against !== undefined)
-  process.exitCode = compare(JSON.parse(readFileSync(join(ROOT, chosen.against), 'utf8')), inOrder) > 0 ? 1 : 0;
+  process.exitCode = compare(JSON.parse(readFileSync(resolve(ROOT, chosen.against), 'utf8')), inOrder) > 0 ? 1 : 0;
