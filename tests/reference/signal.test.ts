@@ -1,30 +1,31 @@
 // The track signal against what is printed in the standards, and against figures worked out apart from the engine.
 import { describe, expect, test } from 'vitest';
-import type { Bit, Packet, Role } from '../../src/engine/signal/signal.ts';
+import type { Bit, Role } from '../../src/engine/signal/bits.ts';
+import { judgeHalves, ONE_HALF, ZERO_HALF } from '../../src/engine/signal/bits.ts';
+import { gapPicture } from '../../src/engine/signal/gap.ts';
+import { DECODER_LEAST } from '../../src/engine/signal/heard.ts';
+import type { Packet } from '../../src/engine/signal/packets.ts';
 import {
-  bitTimes,
   CUT_PACKET,
   checkByte,
-  DECODER_LEAST,
-  EDGE_RATE,
-  EDGE_WINDOW,
-  gapPicture,
   IDLE_PACKET,
-  judgeHalves,
-  ONE_HALF,
   PREAMBLE,
   packetBits,
   parsePacket,
   RESET_PACKET,
-  roundedWave,
   STOP_PACKET,
+  speedPacket,
+} from '../../src/engine/signal/packets.ts';
+import {
+  bitTimes,
+  EDGE_RATE,
+  EDGE_WINDOW,
+  roundedWave,
   signalEdges,
   slowestEdge,
-  speedPacket,
   squareWave,
   waveReadings,
-  ZERO_HALF,
-} from '../../src/engine/signal/signal.ts';
+} from '../../src/engine/signal/waves.ts';
 import { allNear, near } from '../near.ts';
 
 const us = 1e-6;

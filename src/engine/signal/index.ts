@@ -1,9 +1,10 @@
 // The track signal: bits, packets, their line on both sides of a gap, and what a decoder and a meter make of it.
-export type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from './signal.ts';
+export type { GapPicture, Joined, SideState } from './gap.ts';
+export { gapPicture } from './gap.ts';
+export type { Heard } from './heard.ts';
+export type { Packet } from './packets.ts';
 export {
-  bitTimes,
   CUT_PACKET,
-  gapPicture,
   IDLE_PACKET,
   meaningOf,
   packetBits,
@@ -11,4 +12,6 @@ export {
   RESET_PACKET,
   STOP_PACKET,
   speedPacket,
-} from './signal.ts';
+} from './packets.ts';
+export type { Wave, WaveReadings } from './waves.ts';
+export { bitTimes } from './waves.ts';

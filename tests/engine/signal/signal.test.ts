@@ -1,34 +1,34 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Bit, Joined, Packet, SideState, Wave } from '../../../src/engine/signal/signal.ts';
+import type { Bit } from '../../../src/engine/signal/bits.ts';
+import { judgeHalves } from '../../../src/engine/signal/bits.ts';
+import type { Joined, SideState } from '../../../src/engine/signal/gap.ts';
+import { acrossGap, againstShare, compareAcross, gapPicture, sideSignal } from '../../../src/engine/signal/gap.ts';
+import { bitsIn, hear } from '../../../src/engine/signal/heard.ts';
+import type { Packet } from '../../../src/engine/signal/packets.ts';
 import {
-  acrossGap,
-  againstShare,
-  bitsIn,
   checkByte,
-  combinedWave,
-  compareAcross,
-  delayedEdges,
-  gapPicture,
-  hear,
   IDLE_PACKET,
-  judgeHalves,
   meaningOf,
   packetBits,
   packetParts,
   parsePacket,
   RESET_PACKET,
-  reversedEdges,
-  roundedWave,
   SPEED_STEPS,
   STOP_PACKET,
-  sideSignal,
+  speedPacket,
+} from '../../../src/engine/signal/packets.ts';
+import type { Wave } from '../../../src/engine/signal/waves.ts';
+import {
+  combinedWave,
+  delayedEdges,
+  reversedEdges,
+  roundedWave,
   signalEdges,
   slowestEdge,
-  speedPacket,
   squareWave,
   waveReadings,
-} from '../../../src/engine/signal/signal.ts';
+} from '../../../src/engine/signal/waves.ts';
 import { near } from '../../near.ts';
 
 const us = 1e-6;
