@@ -37,7 +37,8 @@ const SAID_BY = [
 function saidOn(html: string): string {
   const root = parse(html);
   if (root.querySelector('main')?.getAttribute('lang') === 'en') root.querySelector('head')?.remove();
-  for (const element of root.querySelectorAll('script, style, [lang="en"]')) element.remove();
+  // Charts and code are made of ids.
+  for (const element of root.querySelectorAll('script, style, pre, code, .flow, [lang="en"]')) element.remove();
   for (const element of root.querySelectorAll('noscript')) element.replaceWith(parse(element.text));
   const attributes = root
     .querySelectorAll('*')
