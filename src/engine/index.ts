@@ -135,6 +135,7 @@ export {
   firstThatReaches,
   gather,
   histogram,
+  isAbove,
   judge,
   judgedVolts,
   judgeRails,

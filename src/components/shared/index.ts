@@ -1,5 +1,6 @@
 // What this room lets out.
 export { Missing, NotYet } from './Missing.tsx';
+export { useAddress, useHeading } from './use-address.ts';
 export type { Loaded } from './use-loaded.ts';
 export { fetchWords, useLoaded } from './use-loaded.ts';
 export { useMeasures } from './use-measures.ts';

@@ -3,7 +3,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { FoldedCautions } from './FoldedCautions.tsx';
-import type { WalkParts } from './parts.ts';
+import type { WalkParts } from './walk-parts.ts';
 import type { CheckWords } from './words.ts';
 
 interface Props extends WalkParts {

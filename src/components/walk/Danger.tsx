@@ -1,6 +1,6 @@
 // What a danger answer leads to. Drawn with words that came with the page: it needs no line.
 import { Steps } from '../fix/index.ts';
-import type { WalkParts } from './parts.ts';
+import type { WalkParts } from './walk-parts.ts';
 import type { DangerWords } from './words.ts';
 
 interface Props extends Pick<WalkParts, 'say' | 'language' | 'cautions'> {

@@ -5,7 +5,7 @@ import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { handedOn } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import { WithFix } from './Fix.tsx';
-import type { WalkParts } from './parts.ts';
+import type { WalkParts } from './walk-parts.ts';
 import type { WalkWords } from './words.ts';
 
 export function Solved(props: WalkParts & { readonly context: WalkContext; readonly made: Made | undefined }) {

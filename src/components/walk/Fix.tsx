@@ -6,7 +6,7 @@ import { secondFault } from '../../wizards/put-it-right/index.ts';
 import { Steps } from '../fix/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
-import type { WalkParts } from './parts.ts';
+import type { WalkParts } from './walk-parts.ts';
 import { readFix } from './word-shapes.ts';
 import type { FetchedFix } from './words.ts';
 

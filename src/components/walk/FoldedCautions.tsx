@@ -1,6 +1,6 @@
 // The cautions of a check, folded: the answers below stay near.
 import { Caution } from '../fix/index.ts';
-import type { WalkParts } from './parts.ts';
+import type { WalkParts } from './walk-parts.ts';
 
 interface Props extends Pick<WalkParts, 'cautions' | 'say' | 'language'> {
   readonly ids: readonly string[];

@@ -1,7 +1,7 @@
 // What is still possible, and what was ruled out by which answer.
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { possibleNow } from '../../wizards/put-it-right/index.ts';
-import type { WalkParts } from './parts.ts';
+import type { WalkParts } from './walk-parts.ts';
 import type { WalkWords } from './words.ts';
 
 export function Possible({

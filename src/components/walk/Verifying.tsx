@@ -2,7 +2,7 @@
 import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right/index.ts';
 import { ISOLATION, PHASE } from '../../wizards/put-it-right/index.ts';
 import { FoldedCautions } from './FoldedCautions.tsx';
-import type { WalkParts } from './parts.ts';
+import type { WalkParts } from './walk-parts.ts';
 
 interface Props extends WalkParts {
   readonly context: WalkContext;

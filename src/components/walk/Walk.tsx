@@ -1,5 +1,5 @@
 // "Put it right": the address holds what was seen and done, replay makes the state, and this draws it.
-import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useErrorBoundary, useMemo } from 'preact/hooks';
 import type { Made } from '../../wizards/links/index.ts';
 import { HANDED_ON } from '../../wizards/links/index.ts';
 import type { ComplaintId, LeftOut, Told, Walk as WalkNow } from '../../wizards/put-it-right/index.ts';
@@ -11,13 +11,21 @@ import {
   verdictOf,
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
-import { withoutUnits, withUnits } from '../device/index.ts';
-import { fetchWords, type Loaded, Missing, NotYet, useLoaded, useMeasures } from '../shared/index.ts';
+import {
+  fetchWords,
+  type Loaded,
+  Missing,
+  NotYet,
+  useAddress,
+  useHeading,
+  useLoaded,
+  useMeasures,
+} from '../shared/index.ts';
 import { inMeasures, Numbers, type Say, sayer } from '../words/index.ts';
 import { Asked } from './Asked.tsx';
 import { Danger } from './Danger.tsx';
-import type { WalkParts } from './parts.ts';
 import { useLater } from './use-later.ts';
+import type { WalkParts } from './walk-parts.ts';
 import type { DangerWords, FirstWords, WalkWords } from './words.ts';
 
 export interface WalkProps {
@@ -40,7 +48,9 @@ export default function Walk({ complaint, language, home, release, words: writte
     () => inMeasures({ words: written, first: firstWritten }, numbers),
     [written, firstWritten, numbers],
   );
-  const { told, leftOut, go, heading } = useAddress();
+  const address = useAddress();
+  const { told, leftOut } = useMemo(() => parseWalk(address.search), [address.search]);
+  const go = useCallback<Go>((next) => address.go(walkAddress(next)), []);
   const walk = useMemo(() => replayWalk(complaint, told), [complaint, told]);
   const begun = walk.trail.length > 0 || walk.state !== 'safety';
   const loaded = useRest(begun, home);
@@ -49,7 +59,8 @@ export default function Walk({ complaint, language, home, release, words: writte
   const say = useMemo(() => sayer({ ...words, ...all.words }, language), [words, all, language]);
   const [crash] = useErrorBoundary();
   const danger = dangerOf(walk, first);
-  useHeading(heading, `${rest === undefined && danger === undefined} ${walk.state} ${walk.check} ${walk.fixClass}`);
+  const place = `${rest === undefined && danger === undefined} ${walk.state} ${walk.check} ${walk.fixClass}`;
+  const box = useHeading(address, place);
   if (crash !== undefined) {
     return (
       <p class="problem" role="alert">
@@ -61,7 +72,7 @@ export default function Walk({ complaint, language, home, release, words: writte
   const made = verdict === undefined ? undefined : { release, verdict };
   const parts = { say, numbers, language, home, cautions: all.cautions, Picture: rest?.CheckPicture };
   return (
-    <div class="wizard stage walk" ref={heading.box}>
+    <div class="wizard stage walk" ref={box}>
       <About complaint={complaint} begun={begun} say={say} />
       {begun && <Acts say={say} back={before(told, walk)} go={go} />}
       <Troubles leftOut={leftOut} say={say} />
@@ -147,11 +158,6 @@ function About({ complaint, begun, say }: { complaint: ComplaintId; begun: boole
 
 type Go = (next: Told) => void;
 
-interface Heading {
-  readonly box: { current: HTMLDivElement | null };
-  readonly moved: { current: boolean };
-}
-
 type Rest = typeof import('./rest.ts') & { readonly words: WalkWords };
 
 /** What a walk needs after its first question: nothing of it is drawn before its words are there. */
@@ -190,36 +196,6 @@ function Awaited({
 }) {
   if (!danger) return <NotYet say={say} failed={loaded.failed} again={loaded.again} />;
   return loaded.failed ? <Missing say={say} again={loaded.again} /> : null;
-}
-
-/** What the address tells, and how to go on from it. */
-function useAddress() {
-  const [search, setSearch] = useState('');
-  const moved = useRef(false);
-  const box = useRef<HTMLDivElement>(null);
-  useLayoutEffect(() => {
-    const read = (): void => setSearch(location.search);
-    if (location.search !== '') read();
-    addEventListener('popstate', read);
-    return () => removeEventListener('popstate', read);
-  }, []);
-  const { told, leftOut } = useMemo(() => parseWalk(withoutUnits(search)), [search]);
-  const go = useCallback<Go>((next) => {
-    moved.current = true;
-    const address = withUnits(walkAddress(next));
-    history.pushState(null, '', location.pathname + address);
-    setSearch(address);
-  }, []);
-  return { told, leftOut, go, heading: { box, moved } };
-}
-
-/** After a step of one's own the new heading is read out, from the top of the page. */
-function useHeading({ box, moved }: Heading, place: string): void {
-  useEffect(() => {
-    if (!moved.current) return;
-    box.current?.querySelector('h1')?.focus({ preventScroll: true });
-    scrollTo({ top: 0 });
-  }, [place]);
 }
 
 interface ActsProps {

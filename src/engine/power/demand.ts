@@ -222,6 +222,9 @@ export function histogram(distribution: Distribution, width: number): Bar[] {
   }));
 }
 
+/** Whether a bar counts as above a current, amperes: by its middle. */
+export const isAbove = ({ from, to }: Bar, amps: number): boolean => (from + to) / 2 > amps;
+
 /** The same bars in at most `most` rows (whole number >= 1), neighbours taken together. */
 export function gather(bars: readonly Bar[], most: number): Bar[] {
   const per = Math.max(1, Math.ceil(bars.length / most));

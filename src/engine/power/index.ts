@@ -2,7 +2,7 @@
 export type { Capacity, RailSetting, Stage, Supply, TripReach } from './capacity.ts';
 export { betterAtBest, capacity, MODEL_SUPPLY_LIMIT, RESERVE, tripReach, worthOfOneAmpere } from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';
-export { chanceAbove, gather, histogram, summarise } from './demand.ts';
+export { chanceAbove, gather, histogram, isAbove, summarise } from './demand.ts';
 export { evenness } from './districts.ts';
 export type { Scale, Sureness } from './draws.ts';
 export { BOOSTER_OWN_USE, DRAWS, OWN_USE, OWN_USE_DOUBT } from './draws.ts';

@@ -116,6 +116,8 @@ export interface GapPicture {
   readonly near: Wave;
   readonly far: Wave;
   readonly across: AcrossGap;
+  /** Volts by which the peaks of both sides differ, >= 0. */
+  readonly step: number;
   /** Rail to rail on each side; across the gap only where a reading means something. */
   readonly readings: {
     readonly near: WaveReadings;
@@ -143,11 +145,13 @@ export function gapPicture(sent: Packet, volts: number, state: SideState, joined
     across.kind === 'across'
       ? { same: waveReadings(across.same), crosswise: waveReadings(across.crosswise) }
       : undefined;
+  const [nearReads, farReads] = [waveReadings(near.wave), waveReadings(far.wave)];
   return {
     near: near.wave,
     far: far.wave,
     across,
-    readings: { near: waveReadings(near.wave), far: waveReadings(far.wave), across: read },
+    step: Math.abs(nearReads.peak - farReads.peak),
+    readings: { near: nearReads, far: farReads, across: read },
     compared: read === undefined ? undefined : compareAcross(read.same.averaging, read.crosswise.averaging),
     heard: { near: hear(near.wave), far: hear(far.wave) },
     against: againstShare(near.wave, far.wave),

@@ -9,6 +9,7 @@ import {
   even,
   gather,
   histogram,
+  isAbove,
   MOST_CONSUMERS,
   meanOf,
   mix,
@@ -376,6 +377,11 @@ describe('what cannot be reckoned with is refused by name', () => {
   test('nothing at all on the track draws nothing', () => {
     expect(summarise(demand({ trains: [], moving: 0, fixed: [] }))).toMatchObject({ mean: 0, p95: 0, most: 0 });
   });
+});
+
+test('a bar lies above a current where its middle does', () => {
+  const bar = { from: 1, to: 1.2, probability: 1 };
+  expect([1, 1.09, 1.1, 1.2].map((amps) => isAbove(bar, amps))).toEqual([true, true, false, false]);
 });
 
 describe('bars gathered into few rows', () => {

@@ -150,9 +150,9 @@ function sentences({ set, picture, say, numbers }: Parts): string[] {
 }
 
 function seen({ set, picture, say, numbers }: Parts): string {
-  const { state, near, far } = set;
-  const step = numbers.volts(Math.abs(near - far));
-  if (state === 'right') return say(near === far ? 'scope-seen-right' : 'scope-seen-step', { step });
+  const { state, far } = set;
+  if (state === 'right')
+    return say(picture.step === 0 ? 'scope-seen-right' : 'scope-seen-step', { step: numbers.volts(picture.step) });
   if (state !== 'rounded')
     return say(`scope-seen-${state}`, {
       us: set.late,

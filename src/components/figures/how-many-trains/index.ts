@@ -1,2 +1,2 @@
 // What this room lets out.
-export { default } from './LessonFigure.tsx';
+export { default } from './TrainsFigure.tsx';

@@ -1,7 +1,7 @@
 // How often each total current occurs. Horizontal places are per cent, heights pixels: text keeps its size at any width.
 import { ticks } from 'd3-array';
 import type { Bar } from '../../../engine/index.ts';
-import { gather } from '../../../engine/index.ts';
+import { gather, isAbove } from '../../../engine/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 
 interface Props {
@@ -39,7 +39,7 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
         </defs>
         {bars.map((bar) => {
           const height = (HEIGHT * bar.probability) / tallest;
-          const over = usable !== undefined && (bar.from + bar.to) / 2 > usable;
+          const over = usable !== undefined && isAbove(bar, usable);
           const width = x(bar.to) - x(bar.from);
           return (
             <rect

@@ -34,11 +34,15 @@ const START: Settings = {
   ohms: 1,
   reversed: false,
 };
-const OWN_USE = 0.1;
-/** Both alike, so that only the trip current decides which opens. */
-const TRIP_SECONDS = 0.3;
+/** Both units of the figure, alike, so that only the trip current decides which opens. */
+const UNIT = { ownUse: 0.1, tripSeconds: 0.3 } as const;
 
-const sideOf = (volts: number, load: number, limit: number): CrossingSide => ({ volts, load, ownUse: OWN_USE, limit });
+const sideOf = (volts: number, load: number, limit: number): CrossingSide => ({
+  volts,
+  load,
+  ownUse: UNIT.ownUse,
+  limit,
+});
 
 export default function TrainAcross({ language, words }: TrainAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
@@ -120,8 +124,8 @@ function Reversed({ set, say, numbers }: Parts) {
   const found = useMemo(
     () =>
       crossingReversed(
-        { volts: set.voltsA, trip: set.limitA, tripSeconds: TRIP_SECONDS, load: set.loadA, ownUse: OWN_USE },
-        { volts: set.voltsB, trip: set.limitB, tripSeconds: TRIP_SECONDS, load: set.loadB, ownUse: OWN_USE },
+        { volts: set.voltsA, trip: set.limitA, load: set.loadA, ...UNIT },
+        { volts: set.voltsB, trip: set.limitB, load: set.loadB, ...UNIT },
         set.ohms,
       ),
     [set],

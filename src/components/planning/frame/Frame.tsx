@@ -1,7 +1,7 @@
 // A planning wizard: the address holds the answers, replay makes the state, and this draws it. Each wizard is an island of
 // its own, so that a page carries one answer only.
 import type { ComponentType } from 'preact';
-import { useCallback, useEffect, useErrorBoundary, useLayoutEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useCallback, useErrorBoundary, useMemo, useState } from 'preact/hooks';
 import type { AnyStateMachine } from 'xstate';
 import type { Answers, Problem, Question, Replayed } from '../../../wizards/planning/index.ts';
 import {
@@ -16,7 +16,7 @@ import {
 import { withUnits } from '../../device/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
 import { MadeThen, Share } from '../../link/index.ts';
-import { NotYet, useMeasures } from '../../shared/index.ts';
+import { NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
@@ -53,16 +53,9 @@ interface FrameProps extends WizardProps {
 export function Frame({ wizard, machine, load, language, home, release, words, questions: written }: FrameProps) {
   const all = useMemo(() => questionsIn(machine).map((id): Question => QUESTIONS[id]), [machine]);
   const say = useMemo(() => sayer(words, language), [words, language]);
-  const [search, setSearch] = useState('');
+  const address = useAddress();
+  const { search } = address;
   const [former, setFormer] = useState<Answers>({});
-  const moved = useRef(false);
-
-  useLayoutEffect(() => {
-    const read = (): void => setSearch(location.search);
-    if (location.search !== '') read();
-    addEventListener('popstate', read);
-    return () => removeEventListener('popstate', read);
-  }, []);
 
   const { answers, problems } = useMemo(() => parseAddress(all, search), [all, search]);
   const state = useMemo(() => replay(machine, answers), [machine, answers]);
@@ -70,33 +63,22 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const questions = useMemo(() => inMeasures(written, numbers), [written, numbers]);
   const go = useCallback((next: Answers, keep: 'push' | 'replace'): void => {
-    const address = withUnits(toAddress(next));
-    history[keep === 'push' ? 'pushState' : 'replaceState'](null, '', location.pathname + address);
     setFormer((old) => ({ ...old, ...next }));
-    setSearch(address);
+    address.go(toAddress(next), keep);
   }, []);
 
   const [crash, recover] = useErrorBoundary();
   const done = state.question === undefined;
   const outcome = String(state.snapshot.value);
-  const heading = useRef<HTMLDivElement>(null);
-  useEffect(() => {
-    if (!moved.current) return;
-    const title = heading.current?.querySelector('h1');
-    title?.focus({ preventScroll: true });
-    heading.current?.scrollIntoView({ block: 'nearest' });
-    scrollTo({ top: 0 });
-  }, [state.question?.id, done]);
+  const heading = useHeading(address, `${state.question?.id} ${done}`);
 
   const answer = (given: Answers): void => {
-    moved.current = true;
     const next = { ...answers, ...given };
     // At an outcome only the answers that led there stay in the address.
     const after = replay(machine, next);
     go(after.question === undefined ? after.used : next, 'push');
   };
   const askAgain = (question: Question): void => {
-    moved.current = true;
     setFormer((old) => ({ ...old, ...answers }));
     go(without(answers, question), 'push');
   };
@@ -127,7 +109,6 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
           <a
             href={withUnits('') || '?'}
             onClick={intercept(() => {
-              moved.current = true;
               recover();
               go({}, 'push');
               setFormer({});

@@ -3,7 +3,7 @@ import { useEffect, useRef, useState } from 'preact/hooks';
 import type { Answer, Answers, Field, Problem, Question } from '../../../wizards/planning/index.ts';
 import { answerText, fieldOf, isAsked, misfits, parseQuestion, takenAs } from '../../../wizards/planning/index.ts';
 import type { FieldWords, Numbers, QuestionWords, Say } from '../../words/index.ts';
-import { Sign } from './signs.tsx';
+import { LabelSign } from './LabelSign.tsx';
 
 interface Props {
   readonly question: Question;
@@ -134,7 +134,7 @@ function Choice({
         onChange={() => onText(value)}
       />
       <span>
-        {label} <Sign option={value} />
+        {label} <LabelSign option={value} />
       </span>
       {hint !== undefined && <small>{hint}</small>}
     </label>

@@ -1,2 +1,2 @@
 // What this room lets out.
-export { default } from './PlaceWizard.tsx';
+export { default } from './WhichSupplyWizard.tsx';

@@ -8,7 +8,7 @@ const PICTURES = {
 } as const;
 
 /** The sign that goes with an option of a label question; nothing for all other options. */
-export function Sign({ option }: { option: string }) {
+export function LabelSign({ option }: { option: string }) {
   if (!isPictured(option)) return null;
   return (
     <svg class="label-sign" viewBox={option === 'dc' || option === 'ac' ? '0 0 40 24' : '0 0 72 24'} aria-hidden="true">

@@ -1,4 +1,4 @@
-// The live figures of the lessons: the real engine, sliders with number fields beside them.
+// The live figures about trains on a supply: how many run, what a larger supply brings, what a second part adds. The real engine.
 import { useMemo, useState } from 'preact/hooks';
 import type { Fleet, Judgement, Stage, Supply } from '../../../engine/index.ts';
 import {
@@ -16,13 +16,13 @@ import { number } from '../../../wizards/planning/index.ts';
 import { Numbers, type Say, sayer } from '../../words/index.ts';
 import { Histogram, Slider } from '../shared/index.ts';
 
-export interface LessonFigureProps {
+export interface TrainsFigureProps {
   readonly figure: 'how-many-trains' | 'larger-supply' | 'booster-adds';
   readonly language: string;
   readonly words: Readonly<Record<string, string>>;
 }
 
-export default function LessonFigure({ figure, language, words }: LessonFigureProps) {
+export default function TrainsFigure({ figure, language, words }: TrainsFigureProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   if (figure === 'how-many-trains') return <HowManyTrains say={say} numbers={numbers} />;

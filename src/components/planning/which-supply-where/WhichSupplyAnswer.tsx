@@ -15,7 +15,7 @@ interface Props extends AnswerProps {
   readonly answers: Answers;
 }
 
-export function PlaceAnswer(props: Props) {
+export function WhichSupplyAnswer(props: Props) {
   const { answers, say, numbers, fixes, cautions, home, language, release } = props;
   const found = useReckoned('place', answers, placeSupplies);
   if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
