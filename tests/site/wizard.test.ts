@@ -343,12 +343,17 @@ describe('two supplies with unlike volts', () => {
   test('show what flows while a train spans the gap, idle and busy, and what to do in order', async () => {
     const { page, problems, close } = await open(PAIR, { width: 360 });
     const section = page.locator('section', { hasText: 'While a train spans the gap' });
-    expect(await section.locator('tbody tr').count()).toBe(4);
+    expect(await section.locator(':scope > table tbody tr').count()).toBe(4);
     const advice = await section.locator('ol a').allInnerTexts();
     expect(advice[0]).toBe('Two supplies alike');
     expect(advice.at(-1)).toMatch(/across the gap/);
     expect(await overflow(page)).toEqual([]);
     expect(await problems()).toEqual([]);
+    const measured = section.locator('details', { hasText: 'What you would measure there' });
+    expect(await measured.getAttribute('open')).toBeNull();
+    await measured.locator(':scope > summary').click();
+    expect(await measured.locator('tbody tr').count()).toBe(3);
+    expect(await measured.locator('.caution').count()).toBe(2);
     await close();
   });
 });
