@@ -406,3 +406,8 @@ describe('two lines combined', () => {
     );
   });
 });
+
+test('the step of a gap is the difference of the peaks of both sides, and nothing where they are alike', () => {
+  const step = (far: number): number => gapPicture(IDLE_PACKET, 15, { kind: 'right', volts: far }, 'other-rail').step;
+  expect([15, 17, 12].map(step)).toEqual([0, 2, 3]);
+});
