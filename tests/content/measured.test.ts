@@ -3,8 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { inMeasures, measureParts } from '../../src/components/words/measured.ts';
 import { Numbers } from '../../src/components/words/numbers.ts';
 import { ohmsPerMetre } from '../../src/engine/index.ts';
-import { parseQuantity } from '../../src/engine/units.ts';
-import { METRIC_SIZES } from '../../src/engine/wiring/wire.ts';
+import { gaugeArea, parseQuantity } from '../../src/engine/units.ts';
+import { METRIC_SIZES, RAILS } from '../../src/engine/wiring/wire.ts';
 
 const WORDS = { 'unit-ohm': 'ohm', 'share-least': 'less than {share}' };
 const METRIC = new Numbers('en', 'metric', WORDS);
@@ -16,7 +16,8 @@ const feet = (text: string): string => plain(inMeasures(text, FEET));
 describe('a length', () => {
   test.each<[number, string, string]>([
     [0.001, '0 m', '0.04 in'],
-    [0.05, '0.05 m', '2 in'],
+    [0.05, '0.05 m', '1.97 in'],
+    [0.0165, '0.02 m', '0.65 in'],
     [0.3, '0.3 m', '1 ft'],
     [0.1, '0.1 m', '4 in'],
     [1, '1 m', '3 ft 3 in'],
@@ -110,5 +111,36 @@ describe('a sentence of the content', () => {
       fix: { steps: [{ do: 'Cut 1\u00a0ft.', cautions: ['a'] }], none: undefined },
       number: 3,
     });
+  });
+});
+
+describe('worked numbers that the content tells in both systems come out of the engine', () => {
+  const FOOT = 0.3048;
+  const flexible = (area: number): number => ohmsPerMetre({ area, make: 'flexible' });
+
+  test.each<[string, number, number, number, string]>([
+    ['lesson on wire: 10 m of 0.75 mm2', 10, 0.75e-6, 3, '1.6'],
+    ['lesson on wire: 10 m of 1.5 mm2', 10, 1.5e-6, 3, '0.8'],
+    ['lesson on wire: 30 ft of AWG 18', 30 * FOOT, gaugeArea(18), 3, '1.2'],
+    ['lesson on wire: 30 ft of AWG 14', 30 * FOOT, gaugeArea(14), 3, '0.5'],
+    ['thin wire: five metres of 1.5 mm2', 5, 1.5e-6, 3, '0.4'],
+    ['thin wire: fifteen feet of AWG 16', 15 * FOOT, gaugeArea(16), 3, '0.4'],
+    ['thicker bus: 11 m of 1.5 mm2 lose a tenth of 15 V', 11, 1.5e-6, 5, '1.5'],
+    ['thicker bus: 36 ft of AWG 16 lose a tenth of 15 V', 36 * FOOT, gaugeArea(16), 5, '1.5'],
+  ])('%s', (_, way, area, amps, volts) => expect((2 * way * flexible(area) * amps).toFixed(1)).toBe(volts));
+
+  test('a pair of rails costs as much as four to six times its length of 1.5 mm2, or of AWG 16', () => {
+    const { from, to } = RAILS['code-100'].ohmsPerMetre;
+    for (const area of [1.5e-6, gaugeArea(16)]) {
+      expect(Math.round(from / flexible(area))).toBe(4);
+      expect(Math.round(to / flexible(area))).toBe(6);
+    }
+    expect([from * FOOT, to * FOOT].map((ohms) => ohms.toFixed(3))).toEqual(['0.017', '0.023']);
+  });
+
+  test('circular mils of a wire without marks: 1600 is AWG 18, 2600 AWG 16, 4100 AWG 14', () => {
+    const mils = (gauge: number): number => (4 * gaugeArea(gauge)) / Math.PI / 0.0254e-3 ** 2;
+    expect([18, 16, 14].map((gauge) => Math.round(mils(gauge) / 100) * 100)).toEqual([1600, 2600, 4100]);
+    expect(Math.sqrt(mils(18)) / 1000).toBeCloseTo(0.04, 3);
   });
 });

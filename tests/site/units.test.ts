@@ -1,6 +1,8 @@
 // Feet and gauges, metres and square millimetres: by what was typed, by the switch, by the link; and what a device keeps of it.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { type Opened, open } from './browser.ts';
+import { type Opened, open, pages } from './browser.ts';
 
 type Page = Opened['page'];
 
@@ -150,6 +152,54 @@ describe('the privacy page', () => {
     expect(await now(page)).toMatch(/old or damaged/);
     await page.getByRole('button', { name: 'Clear this' }).click();
     expect(await kept(page)).toBeNull();
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
+describe('what is written once for both systems', () => {
+  test('a fix and a lesson change with the switch, their headings and steps too, and print what is chosen', async () => {
+    for (const [path, metric, feet] of [
+      ['en/fixes/more-feeders/', /feeder wire of 0\.5 mm²/i, /feeder wire of AWG 20/i],
+      ['en/fixes/thin-wire/', /wire of at least 1\.5 mm²/, /wire of at least AWG 14/],
+      ['en/fixes/gap-closed/', /Ten metres of rail/, /Thirty feet of rail/],
+      ['en/learn/voltage-along-the-track/', /a bus of 10 m,/, /a bus of 30 ft,/],
+      ['en/glossary/', /Code 100 is 2\.54 mm high/, /Code 100 is 0\.1 in high/],
+    ] as const) {
+      const { page, problems, close } = await open(path);
+      expect(await shown(page)).toMatch(metric);
+      expect(await shown(page)).not.toMatch(feet);
+      await chooseFeet(page);
+      expect(await shown(page)).toMatch(feet);
+      expect(await shown(page)).not.toMatch(metric);
+      await page.emulateMedia({ media: 'print' });
+      expect(await shown(page)).toMatch(feet);
+      expect(await problems()).toEqual([]);
+      await close();
+    }
+  });
+
+  test('no placeholder is left on any page, nor in its description', () => {
+    const left = pages().flatMap((path) => {
+      const html = readFileSync(join(process.env.SITE_FOLDER ?? 'dist', path, 'index.html'), 'utf8');
+      const read = html.replaceAll(/ (?:props|opts)="[^"]*"/g, '');
+      return [...read.matchAll(/\{(?:m|cm|mm|mm2|either):[^}]*\}/g)].map(([found]) => `${path}: ${found}`);
+    });
+    expect(pages().length).toBeGreaterThan(100);
+    expect(left).toEqual([]);
+  });
+
+  test('a walk asks and mends in feet where that was chosen', async () => {
+    const { page, problems, close } = await open(
+      'en/put-it-right/slow-far-away/?danger-now=none&tools=none&units=feet',
+    );
+    await page.locator('.walk .answers').waitFor();
+    expect(await page.locator('html').getAttribute('data-units')).toBe('feet');
+    expect(await shown(page)).not.toMatch(/could not be read|left out/i);
+    expect((await shown(page)).match(METRIC)).toBeNull();
+    await page.locator('.walk .answers button').first().click();
+    await page.waitForURL(/units=feet/);
+    expect([...new URL(page.url()).searchParams.keys()].length).toBeGreaterThan(3);
     expect(await problems()).toEqual([]);
     await close();
   });

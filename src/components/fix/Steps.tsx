@@ -1,6 +1,6 @@
 // The steps of a fix, each with its cautions before the hand moves on: in full the first time, by the harm after that.
 import type { CautionWords, FixWords } from '../words/index.ts';
-import { firstSentence } from '../words/index.ts';
+import { firstSentence, Measured } from '../words/index.ts';
 import type { CautionProps } from './Caution.tsx';
 import { Caution } from './Caution.tsx';
 
@@ -23,9 +23,16 @@ export function Steps({ fix, cautions, say, language }: Props) {
         return (
           <li key={step.do}>
             <p>
-              <b>{first}</b> {rest}
+              <b>
+                <Measured text={first} language={language} />
+              </b>{' '}
+              <Measured text={rest} language={language} />
             </p>
-            {step.more !== undefined && <p>{step.more}</p>}
+            {step.more !== undefined && (
+              <p>
+                <Measured text={step.more} language={language} />
+              </p>
+            )}
             {step.cautions.map((id) => {
               const words = cautions[id];
               return (

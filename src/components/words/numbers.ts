@@ -25,9 +25,9 @@ const ROUND: Readonly<Record<Telling, (value: number) => number>> = {
   'at-least': (value) => Math.ceil(value - 1e-6),
 };
 
-/** Feet below which whole inches are told, and inches below which a tenth of one is. */
+/** Feet below which inches are told, and inches below which hundredths of one are. */
 const FEET_WITH_INCHES = 20;
-const INCHES_WITH_TENTHS = 3;
+const FINE_INCHES = 3;
 
 /** Numbers with their units as the language writes them, lengths and wires in the system of the person. */
 export class Numbers {
@@ -72,8 +72,7 @@ export class Numbers {
 
   #feet(metres: number, round: (value: number) => number): string {
     const inches = toInches(metres);
-    if (inches < INCHES_WITH_TENTHS)
-      return this.#inches(round(inches * (inches < 1 ? 100 : 10)) / (inches < 1 ? 100 : 10));
+    if (inches < FINE_INCHES) return this.#inches(round(inches * 100) / 100);
     if (toFeet(metres) >= FEET_WITH_INCHES) {
       const tenths = toFeet(metres) < 100 ? 10 : 1;
       return `${this.plain(round(toFeet(metres) * tenths) / tenths, 1)}${NARROW}ft`;

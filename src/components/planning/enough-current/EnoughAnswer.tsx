@@ -60,7 +60,7 @@ export function EnoughAnswer(props: Props) {
           </a>
         </p>
       </section>
-      <Verify fix={fix} say={say} />
+      <Verify fix={fix} say={say} language={language} />
       <Details {...props} conclusion={conclusion} reckoning={reckoning} />
       <Share headline={texts.headline} lead={texts.lead} say={say} made={{ release, verdict: conclusion.outcome }} />
     </>

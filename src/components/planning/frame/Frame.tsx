@@ -220,7 +220,7 @@ function PlainAnswer(props: AnswerProps & { readonly outcome: string }) {
           <a href={`${home}fixes/${outcome}/`}>{say('full-page')}</a>
         </p>
       </section>
-      <Verify fix={fix} say={say} />
+      <Verify fix={fix} say={say} language={language} />
       <Share headline={fix.title} lead={fix.lead} say={say} made={{ release, verdict: outcome }} />
     </>
   );

@@ -71,7 +71,7 @@ export function WhichSupplyAnswer(props: Props) {
           </a>
         </p>
       </section>
-      <Verify fix={fix} say={say} />
+      <Verify fix={fix} say={say} language={language} />
       <Share headline={headline} lead={fix.lead} say={say} made={{ release, verdict: placement.outcome }} />
     </>
   );

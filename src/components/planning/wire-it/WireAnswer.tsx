@@ -42,7 +42,7 @@ export function WireAnswer(props: WorkedOutProps) {
         </p>
       </section>
       {found.kind === 'wiring' && <Test {...props} wiring={found} />}
-      <Verify fix={fix} say={say} />
+      <Verify fix={fix} say={say} language={language} />
       <Share headline={headline} lead={lead} say={say} made={{ release, verdict: found.outcome }} />
     </>
   );
