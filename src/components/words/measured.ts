@@ -32,10 +32,7 @@ const filled = (text: string, numbers: Numbers): string =>
 /** A sentence in pieces: plain text, and what differs between the two systems. */
 export type Piece = string | { readonly metric: string; readonly feet: string };
 
-/**
- * For a page that is written once for both systems.
- * @keptFor D lengths and wires in the sentences of the content
- */
+/** For a page that is written once for both systems. */
 export function measureParts(text: string, metric: Numbers, feet: Numbers): Piece[] {
   const pieces: Piece[] = [];
   let end = 0;
