@@ -1,4 +1,5 @@
-// The steps of a fix, each with its cautions before the hand moves on: in full the first time, by the harm after that.
+// The steps of a fix, each with its cautions before the hand moves on: in a wizard in full the first time and by the harm
+// after that, on a page of its own in full at every step, since people come in at the middle of it.
 import type { CautionWords, FixWords } from '../words/index.ts';
 import { firstSentence, Measured } from '../words/index.ts';
 import type { CautionProps } from './Caution.tsx';
@@ -7,12 +8,14 @@ import { Caution } from './Caution.tsx';
 interface Props extends Pick<CautionProps, 'say' | 'language'> {
   readonly fix: Pick<FixWords, 'steps'>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
+  /** `each`: a caution stands in full at every step that names it. */
+  readonly inFull?: 'first' | 'each';
 }
 
-export function Steps({ fix, cautions, say, language }: Props) {
+export function Steps({ fix, cautions, say, language, inFull = 'first' }: Props) {
   const told = new Set<string>();
   const formOf = (id: string): 'whole' | 'again' => {
-    const again = told.has(id);
+    const again = inFull === 'first' && told.has(id);
     told.add(id);
     return again ? 'again' : 'whole';
   };
