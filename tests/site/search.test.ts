@@ -48,6 +48,17 @@ const SAID: readonly (readonly [words: string, pages: readonly string[]])[] = [
       'learn/what-a-booster-adds/',
     ],
   ],
+  // Words that differ from country to country find the same pages.
+  ['house current', ['glossary/']],
+  ['protective earth', ['glossary/']],
+  ['fishplate', ['glossary/', 'fixes/bad-joiner/']],
+  ['crosstie', ['glossary/']],
+  ['set of points', ['glossary/', 'put-it-right/trips-at-one-spot/', 'put-it-right/accessories-misbehave/']],
+  ['passenger car lamps', ['fixes/calm-the-consumption/', 'fixes/filament-lamps/']],
+  ['short at the points', ['put-it-right/trips-at-one-spot/']],
+  ['how many locomotives', ['learn/no-single-number/']],
+  ['HO scale', ['glossary/', 'fixes/rail-voltage-too-high/', 'fixes/protection-set-wrong/']],
+  ['00 gauge', ['glossary/']],
   ['2 A 4 A mean nothing to me', ['learn/no-single-number/', 'fixes/larger-supply/', 'fixes/read-both-labels/']],
 ];
 
