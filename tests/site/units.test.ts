@@ -48,6 +48,8 @@ describe('an answer in the units of what was typed', () => {
     const known = await bare.page.locator('.known').innerText();
     expect(known.match(/taken as metres/g)).toHaveLength(2);
     expect(known.match(/taken as mm²/g)).toHaveLength(1);
+    // What was assumed was not typed, and says nothing of the kind.
+    expect((await bare.page.locator('main').textContent())?.match(/taken as/g)).toHaveLength(3);
     await bare.close();
   });
 });

@@ -60,13 +60,16 @@ export function Assumed({
         if (found === undefined || words === undefined) return null;
         return (
           <li key={field}>
-            {words.known}: {answerWords(answer, found, words, say, numbers)} ({say('is-assumed')})
+            {words.known}: {answerWords(withUnit(answer), found, words, say, numbers)} ({say('is-assumed')})
           </li>
         );
       })}
     </>
   );
 }
+
+/** What was assumed is no bare number of a person: nothing was taken as anything. */
+const withUnit = (answer: Answer): Answer => (answer.kind === 'number' ? { ...answer, typed: 'metric' } : answer);
 
 /** An answer as a person reads it; what was not known shows what is assumed instead. */
 function answerWords(answer: Answer, field: Field, words: FieldWords, say: Say, numbers: Numbers): string {
