@@ -86,16 +86,20 @@ const ELECTRIC = (() => {
   ]);
 })();
 
-/** Ids of sources named in comments of the engine and the wizards. */
+/** Ids of sources named in comments of the engine and the wizards: `Source: nmra-s-9-1 Table 3, own-derivation.` */
 const CITED_IN_COMMENTS = (() => {
-  const comments = ['engine', 'wizards']
+  const cited = ['engine', 'wizards']
     .flatMap((room) => filesBelow(join(SRC, room)))
     .filter((file) => extname(file) === '.ts')
-    .flatMap((file) => readFileSync(file, 'utf8').match(/(?:\/\/|\*) .*$/gm) ?? []);
-  const id =
-    /\b(?:common-practice|from-memory|own-derivation|(?:nmra|nem|rcn|iec|rectifier|hong|trade|withheld|scipy)-[a-z0-9-]*[a-z0-9]|awg-tables|copper-standard|rail-samples|loop-test|parallel-sources|nickel-silver-data)\b/g;
-  return [...new Set(comments.flatMap((comment) => comment.match(id) ?? []))].sort();
+    .flatMap((file) => [...readFileSync(file, 'utf8').matchAll(/\bSources?: ([^.\n]*)/g)].map(([, of = '']) => of));
+  return [...new Set(cited.flatMap((of) => of.replace(/\([^)]*\)/g, '').match(/(?<![\w-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\w-])/g) ?? []))].sort();
 })();
+
+/** Everything that may cite a source by its id: pages, code, and tests that judge by it. */
+const CITING = [...filesBelow(SRC), ...filesBelow(join(SRC, '../tests'))]
+  .filter((file) => !/[\\/]sources[\\/][^\\/]+$/.test(file))
+  .map((file) => readFileSync(file, 'utf8'))
+  .join('\n');
 
 /** Drawings that components/drawings can draw. */
 const DRAWINGS = (() => {
@@ -198,7 +202,8 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
       ...citing.flatMap(cautionsIn),
       ...of('checks').flatMap(({ data }) => texts(data['cautions'])),
     ]);
-    expect(ids('cautions').filter((id) => !named.has(id))).toEqual([]);
+    const alone = ids('cautions').filter((id) => !named.has(id));
+    expect(alone.map((id) => `The caution "${id}" stands at no step, no check and in no text.`)).toEqual([]);
   });
 
   test('no step names a caution twice', () => {
@@ -212,13 +217,19 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
       for (const id of texts(words.data['sources'])) expect(ids('sources'), words.file).toContain(id);
   });
 
+  test('every source is cited by a page, by the code or by a test that judges by it', () => {
+    const alone = ids('sources').filter((id) => !new RegExp(`(?<![\\w-])${id}(?![\\w-])`).test(CITING));
+    expect(alone.map((id) => `The source "${id}" is cited by nobody.`)).toEqual([]);
+  });
+
   test('every page names where its statements come from', () => {
     for (const words of citing) expect(texts(words.data['sources']).length, words.file).toBeGreaterThan(0);
   });
 
   test('every source that the engine cites is on the sources page', () => {
     const cited = new Set([...CITED_IN_COMMENTS, ...[...WORKINGS, ...ELECTRIC].flatMap(({ sources }) => sources)]);
-    expect([...cited].filter((id) => !ids('sources').includes(id))).toEqual([]);
+    const strange = [...cited].filter((id) => !ids('sources').includes(id));
+    expect(strange.map((id) => `The source "${id}" is cited in code, and has no words.`)).toEqual([]);
   });
 
   test('every drawing that a page names can be drawn', () => {

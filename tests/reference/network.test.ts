@@ -283,7 +283,7 @@ describe('A train that moves between two substations', () => {
   });
 
   // A. Chakrabarti et al., A Text Book on Power System Engineering, example 18.2, pages 437-438, as worked in the Scilab Textbook Companions of
-  // FOSSEE (3472, CH25/EX25.2), which notes a mistake in the printed solution; the printed figures were not seen. Theirs: 3.69 km, 277, 323 A.
+  // FOSSEE (3472, CH25/EX25.2), which notes a mistake in the printed solution; the printed figures were not seen. Theirs: 3.69 km, 277, 323 A. Source: chakrabarti-power.
   test('Chakrabarti 18.2, printed wrong: lowest at 3.6875 km with 276.5625 and 323.4375 A', () => {
     const { at, volts, fromA, fromB } = journey(8, 0.04, 575, 590, 600);
     near(at, 3.6875, 1e-9);

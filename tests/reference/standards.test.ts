@@ -44,6 +44,7 @@ describe('NEM 609, edition of 2010, 6.1', () => {
   });
 });
 
+// Source: scipy-assignment.
 describe('the manual of the SciPy library, the example of linear_sum_assignment', () => {
   test('[[4, 1, 3], [2, 0, 5], [3, 2, 2]] costs 5 with the columns 1, 0, 2', () => {
     const costs = [

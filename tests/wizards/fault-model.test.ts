@@ -57,6 +57,31 @@ function answer(check: CheckId, fault: FaultId): string | undefined {
 /** The answer where nothing that the check looks for is wrong. */
 const usualAnswer = (check: CheckId) => answer(check, 'address');
 
+/** A check that never has another likeliest answer, as a sentence. */
+function idle(check: CheckRow, all: readonly string[]): string[] {
+  const likeliest = (fault: string) => {
+    const of = chances(check, fault);
+    return of.indexOf(Math.max(...of));
+  };
+  if (new Set(all.map(likeliest)).size > 1) return [];
+  return [
+    `The check "${check.id}" comes out alike whatever is wrong: name in \`when\` whom it shows (npm run map -- ${check.id}).`,
+  ];
+}
+
+/** As few checks as the least-named fault has. Danger ends the walk at its first question. */
+const LEAST_NAMED = 5;
+const ASKED_ONCE: readonly string[] = ['unsafe-heat'];
+
+/** A fault that somebody forgot to go through the checks for, as a sentence. */
+function leftAlone(fault: string, all: readonly CheckRow[]): string[] {
+  const named = all.filter(({ when }) => Object.hasOwn(when, fault)).length;
+  if (named >= LEAST_NAMED || ASKED_ONCE.includes(fault)) return [];
+  return [
+    `The fault "${fault}" is named by ${named} check${named === 1 ? '' : 's'} and answers all others as most faults do: go through them (npm run map -- ${fault}).`,
+  ];
+}
+
 describe('The fault model', () => {
   test('is wide enough: faults, repairs, checks and complaints', () => {
     expect(faults.length).toBeGreaterThanOrEqual(75);
@@ -142,14 +167,26 @@ describe('The fault model', () => {
   });
 
   test('has no check that comes out alike whatever is wrong', () => {
-    const idle = checks.filter((check) => {
-      const likeliest = (fault: string) => {
-        const of = chances(check, fault);
-        return of.indexOf(Math.max(...of));
-      };
-      return new Set(faultIds.map(likeliest)).size === 1;
+    expect(checks.flatMap((check) => idle(check, faultIds))).toEqual([]);
+  });
+
+  test('says of every fault what it does to checks, and leaves not all to what most faults do', () => {
+    expect(faultIds.flatMap((fault) => leftAlone(fault, checks))).toEqual([]);
+  });
+
+  describe('would notice', () => {
+    const alike: CheckRow = { ...row('lamp-on-the-strip'), id: 'smell-the-rails', when: {} };
+    test('a new check that all faults take alike', () => {
+      expect(idle(alike, faultIds)).toEqual([
+        'The check "smell-the-rails" comes out alike whatever is wrong: name in `when` whom it shows (npm run map -- smell-the-rails).',
+      ]);
     });
-    expect(idle.map(({ id }) => id)).toEqual([]);
+    test('a new fault that stands in one check only', () => {
+      const shown = { ...alike, when: { gremlin: alike.otherwise } };
+      expect(leftAlone('gremlin', [shown, ...checks])).toEqual([
+        'The fault "gremlin" is named by 1 check and answers all others as most faults do: go through them (npm run map -- gremlin).',
+      ]);
+    });
   });
 });
 

@@ -11,5 +11,5 @@ export const never = 'never' satisfies LikelihoodWord;
 export type Line = readonly [words: readonly LikelihoodWord[], ...faults: FaultId[]];
 
 /** Words per option for each named fault. A later line overrides an earlier one: first the group, then its exceptions. */
-export const rows = (...lines: readonly Line[]): Readonly<Record<string, readonly LikelihoodWord[]>> =>
+export const rows = (...lines: readonly [Line, ...Line[]]): Readonly<Record<string, readonly LikelihoodWord[]>> =>
   Object.fromEntries(lines.flatMap(([words, ...faults]) => faults.map((fault) => [fault, words] as const)));
