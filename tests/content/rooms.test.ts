@@ -1,5 +1,5 @@
 // Words by room: whoever asks for a sentence finds it in a room that they read, and no room holds a sentence that nobody asks for.
-import { readFileSync } from 'node:fs';
+import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { FIGURE_IDS, FIGURES } from '../../src/layouts/figures.ts';
@@ -81,6 +81,19 @@ describe('Whoever asks for a sentence finds it in a room that they read:', () =>
   test('and one that stands in a room of others is noticed', () => {
     expect(unsaid(surelyAsked(`say('scope-title')`), ANSWER_ROOMS['wire-it'])).toEqual(['scope-title']);
   });
+});
+
+test('Every folder of figures draws one of the list, and every figure of the list stands in a lesson', () => {
+  const listed = new Set(FIGURE_IDS.map((id): string => FIGURES[id].folder));
+  const folders = readdirSync(join(SRC, 'components/figures')).filter((folder) => folder !== 'shared');
+  const shown = new Set(wordsOf('en', 'lessons').map(({ data }) => data['figure']));
+  expect([
+    ...folders.filter((one) => !listed.has(one)).map((one) => `figures/${one} is not in src/layouts/figures.ts.`),
+    ...[...listed]
+      .filter((one) => !folders.includes(one))
+      .map((one) => `There is no folder components/figures/${one}.`),
+    ...FIGURE_IDS.filter((id) => !shown.has(id)).map((id) => `No lesson shows the figure "${id}".`),
+  ]).toEqual([]);
 });
 
 describe('Every sentence is asked for by somebody who reads its room:', () => {

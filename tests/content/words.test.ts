@@ -92,7 +92,11 @@ const CITED_IN_COMMENTS = (() => {
     .flatMap((room) => filesBelow(join(SRC, room)))
     .filter((file) => extname(file) === '.ts')
     .flatMap((file) => [...readFileSync(file, 'utf8').matchAll(/\bSources?: ([^.\n]*)/g)].map(([, of = '']) => of));
-  return [...new Set(cited.flatMap((of) => of.replace(/\([^)]*\)/g, '').match(/(?<![\w-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\w-])/g) ?? []))].sort();
+  return [
+    ...new Set(
+      cited.flatMap((of) => of.replace(/\([^)]*\)/g, '').match(/(?<![\w-])[a-z0-9]+(?:-[a-z0-9]+)+(?![\w-])/g) ?? []),
+    ),
+  ].sort();
 })();
 
 /** Everything that may cite a source by its id: pages, code, and tests that judge by it. */
@@ -307,13 +311,16 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     expect(ids('complaints').sort()).toEqual(FAULT_MODEL.complaints.map(({ id }) => id).sort());
   });
   test('every cause and every fix has a short name and a page', () => {
-    for (const { id, fixClass } of FAULT_MODEL.faults) {
-      expect(said.get(`fault-${id}`), id).toMatch(/\S/);
-      expect(said.get(`class-${fixClass}`), fixClass).toMatch(/\S/);
-      expect(ids('fixes')).toContain(fixClass);
-    }
-    expect(said.get(`fault-${SOMETHING_ELSE}`)).toMatch(/\S/);
-    expect(ids('fixes')).toContain(SOMETHING_ELSE);
+    const classes = [...new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass))];
+    const keys = [
+      ...[...FAULT_MODEL.faults.map(({ id }) => id), SOMETHING_ELSE].map((id) => `fault-${id}`),
+      ...classes.map((id) => `class-${id}`),
+    ];
+    const pages = ids('fixes');
+    expect([
+      ...keys.filter((key) => !said.has(key)).map((key) => `words/causes.yaml lacks "${key}".`),
+      ...[...classes, SOMETHING_ELSE].filter((id) => !pages.includes(id)).map((id) => `There is no fixes/${id}.mdx.`),
+    ]).toEqual([]);
   });
   test('every tool, precondition and risk has words', () => {
     for (const tool of TOOLS) expect(said.get(`tool-${tool}`), tool).toMatch(/\S/);
