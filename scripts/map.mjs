@@ -1,9 +1,11 @@
 // npm run map: the flow of every wizard as Mermaid text, read off its statechart. With the id of a fault: what it does to every check; with
-// the id of a check: what every fault does to it.
+// the id of a check: what every fault does to it. With the id of a language: what it lacks.
+import { lacking } from './check/lacking.mjs';
 import { assertNode } from './machine.mjs';
 
 assertNode();
 
+const { LANGUAGES } = await import('../src/components/words/languages.ts');
 const { CHARTS, mermaidOf } = await import('../src/wizards/index.ts');
 const { FAULT_MODEL } = await import('../src/wizards/put-it-right/index.ts');
 const { faults, checks, complaints } = FAULT_MODEL;
@@ -42,7 +44,9 @@ const check = checks.find(({ id }) => id === asked);
 if (fault !== undefined) console.log(ofFault(fault).join('\n'));
 if (check !== undefined) console.log(ofCheck(check).join('\n'));
 if (asked === undefined) for (const chart of CHARTS) console.log(`\n%% ${chart.id}\n${mermaidOf(chart)}`);
-if (asked !== undefined && (fault ?? check) === undefined) {
-  console.error(`There is no fault and no check "${asked}".`);
+const isLanguage = LANGUAGES.some(({ id }) => id === asked);
+if (isLanguage) console.log(Object.values(lacking(asked)).flat().join('\n') || 'Nothing is lacking.');
+if (asked !== undefined && (fault ?? check) === undefined && !isLanguage) {
+  console.error(`There is no fault, no check and no language "${asked}".`);
   process.exitCode = 2;
 }

@@ -108,6 +108,12 @@ async function unit() {
     ['rooms', 'engine', 'wizards', 'judge', 'content', 'reference'],
     ['rooms', 'engine', 'wizards', 'judge', 'content', 'reference'],
   );
+  const { LANGUAGES } = await import('../src/components/words/languages.ts');
+  const { lackingLine } = await import('./check/lacking.mjs');
+  const content = rows.find(({ name }) => name === 'tests/content');
+  if (content !== undefined) {
+    content.note = [content.note, ...LANGUAGES.map(({ id }) => lackingLine(id))].filter(Boolean).join('; ');
+  }
   return hasCommand('ngspice') ? rows : [...rows, ...couldNotRun('circuits by ngspice', 'ngspice is not installed')];
 }
 

@@ -4,6 +4,7 @@ import { readFileSync } from 'node:fs';
 import { stripTypeScriptTypes } from 'node:module';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
+import { WIZARD_IDS } from '../../src/wizards/index.ts';
 import { chromiumOptions, ROOT } from '../machine.mjs';
 import { serve } from '../serve.mjs';
 
@@ -17,9 +18,7 @@ const PAGES = [
   { path: 'en/learn/one-train-two-supplies/', kib: 60 },
   { path: 'en/learn/what-both-sides-carry/', kib: 60 },
   { path: 'en/learn/drive-across-the-gap/', kib: 60 },
-  { path: 'en/work-it-out/enough-current/', kib: 70 },
-  { path: 'en/work-it-out/which-supply-where/', kib: 70 },
-  { path: 'en/work-it-out/wire-it/', kib: 70 },
+  ...WIZARD_IDS.map((id) => ({ path: `en/work-it-out/${id}/`, kib: 70 })),
   { path: 'en/put-it-right/trips-at-gap/', kib: 70 },
 ];
 

@@ -1,8 +1,10 @@
 // A language is a line in one list and a folder of its name; what people say in other languages publishes none.
-import { readdirSync, readFileSync } from 'node:fs';
-import { join } from 'node:path';
+import { mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
+import { dirname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
+import { lacking, lackingLine } from '../../scripts/check/lacking.mjs';
 import { LANGUAGES } from '../../src/components/words/languages.ts';
 import { listed } from '../../src/components/words/lists.ts';
 import { fill } from '../../src/components/words/words.ts';
@@ -13,6 +15,17 @@ const KINDS = ['cautions', 'checks', 'complaints', 'fixes', 'glossary', 'lessons
 const PHRASES = join(CONTENT, 'phrases');
 const placesIn = (sentence: unknown): string[] =>
   [...String(sentence).matchAll(/\{([\w-]+)/g)].map(([, name = '']) => name).sort();
+
+/** What is wrong with the sentences of a room, measured by the English ones. What is not there is there in English. */
+function strayIn(own: Readonly<Record<string, unknown>>, english: Readonly<Record<string, unknown>>): string[] {
+  const places = (sentence: unknown): string =>
+    [...new Set(placesIn(sentence))].map((name) => `{${name}}`).join(', ') || 'no value';
+  return Object.entries(own).flatMap(([key, sentence]) => {
+    if (!Object.hasOwn(english, key)) return [`"${key}" is no sentence of English.`];
+    const [said, wanted] = [places(sentence), places(english[key])];
+    return said === wanted ? [] : [`"${key}" says ${said} where English says ${wanted}.`];
+  });
+}
 
 describe('The languages', () => {
   test('each have a folder, and no folder is there without its line', () => {
@@ -33,19 +46,41 @@ describe('The languages', () => {
   );
 
   test.each(LANGUAGES.map(({ id }) => id))(
-    '%s says in its rooms what English says, with the same values',
+    '%s says in its rooms nothing but what English says, with the same values',
     (language) => {
       for (const { id, data } of wordsOf('en', 'words')) {
         const own = wordsOf(language, 'words').find((room) => room.id === id)?.data ?? {};
-        expect(Object.keys(own).sort(), `${language}/words/${id}.yaml`).toEqual(Object.keys(data).sort());
-        for (const [key, sentence] of Object.entries(data)) {
-          expect(new Set(placesIn(own[key])), `${language}/words/${id}.yaml: ${key}`).toEqual(
-            new Set(placesIn(sentence)),
-          );
-        }
+        expect(strayIn(own, data), `${language}/words/${id}.yaml`).toEqual([]);
       }
     },
   );
+
+  test('may lack what English has, and what they lack is listed', () => {
+    const root = mkdtempSync(join(tmpdir(), 'languages-'));
+    const write = (path: string, text: string): void => {
+      const file = join(root, 'src/content', path);
+      mkdirSync(dirname(file), { recursive: true });
+      writeFileSync(file, text);
+    };
+    write('en/words/frame.yaml', 'nav-learn: Learn\nhome-lead: Welcome\n');
+    write('en/fixes/leak.mdx', 'Leak.');
+    write('en/fixes/dirty.mdx', 'Dirty.');
+    write('xx/words/frame.yaml', 'nav-learn: Nrael\n');
+    write('xx/fixes/leak.mdx', 'Kael.');
+    expect(lacking('xx', root)).toEqual({ pages: ['fixes/dirty.mdx'], sentences: ['words/frame.yaml: home-lead'] });
+    expect(lackingLine('xx', root)).toBe('xx lacks 1 pages and 1 sentences (npm run map -- xx)');
+    expect(lackingLine('en', root)).toBe('');
+    rmSync(root, { recursive: true });
+  });
+
+  test('may not say what English does not, nor leave a value out', () => {
+    const english = { 'nav-learn': 'Learn', moving: '{n} of {all} move' };
+    expect(strayIn({ moving: '{all}: {n}' }, english)).toEqual([]);
+    expect(strayIn({ moving: '{n} move', more: 'x' }, english)).toEqual([
+      '"moving" says {n} where English says {all}, {n}.',
+      '"more" is no sentence of English.',
+    ]);
+  });
 
   test.each(LANGUAGES.map(({ id }) => id))('%s has no page that English lacks', (language) => {
     for (const kind of KINDS) {

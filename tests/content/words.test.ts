@@ -16,7 +16,7 @@ import { shortFromLoadTest } from '../../src/engine/wiring/load-test.ts';
 import { loopLimit, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
 import type { Working } from '../../src/engine/workings.ts';
 import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcomes.ts';
-import { fixesOf } from '../../src/wizards/index.ts';
+import { fixesOf, WIZARD_IDS } from '../../src/wizards/index.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { ISOLATION, PHASE } from '../../src/wizards/put-it-right/states.ts';
 import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
@@ -268,6 +268,11 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
       expect(said.get(`because-not-permitted-${because}`)).toMatch(/\S/);
     },
   );
+
+  test.each(WIZARD_IDS)('the wizard %s has words where it is offered and where one comes back from its fixes', (id) => {
+    const wanted = [...['title', 'lead', 'asks', 'gives'].map((part) => `${id}-${part}`), `back-${id}`];
+    expect(wanted.filter((key) => !said.has(key)).map((key) => `No words for "${key}".`)).toEqual([]);
+  });
 
   const workedOut = (outcomes: readonly string[]) => outcomes.filter((id) => !id.startsWith('out-of-scope'));
   test.each(workedOut(ENOUGH_CURRENT_OUTCOMES))('the outcome %s has a lead', (id) =>

@@ -6,6 +6,7 @@ import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
 import { initialTransition, transition } from 'xstate';
 import { SOMETHING_ELSE } from '../../src/engine/diagnosis/model.ts';
 import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcomes.ts';
+import type { WizardId } from '../../src/wizards/index.ts';
 import { fixesOf, WIZARD_IDS } from '../../src/wizards/index.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { isAsked } from '../../src/wizards/planning/answers.ts';
@@ -126,18 +127,26 @@ describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
   });
 });
 
-const ENDS: readonly (readonly [
-  string,
-  readonly string[],
-  Readonly<Record<string, Readonly<Record<string, string>>>>,
-  (answers: Answers) => string,
-])[] = [
-  ['Is my power enough?', ENOUGH_CURRENT_OUTCOMES, TO_ENOUGH_CURRENT, enoughCurrentEnd],
-  ['Which supply goes on which unit?', WHICH_SUPPLY_OUTCOMES, TO_WHICH_SUPPLY, whichSupplyEnd],
-  ['How thick must the wire be?', WIRE_IT_OUTCOMES, TO_WIRE_IT, wireItEnd],
-];
+interface Ends {
+  readonly outcomes: readonly string[];
+  readonly examples: Readonly<Record<string, Readonly<Record<string, string>>>>;
+  readonly endOf: (answers: Answers) => string;
+}
 
-describe.each(ENDS)('"%s"', (_, outcomes, examples, endOf) => {
+/** The type checker asks for the ends of a new wizard. */
+const ENDS: Readonly<Record<WizardId, Ends>> = {
+  'enough-current': { outcomes: ENOUGH_CURRENT_OUTCOMES, examples: TO_ENOUGH_CURRENT, endOf: enoughCurrentEnd },
+  'which-supply-where': { outcomes: WHICH_SUPPLY_OUTCOMES, examples: TO_WHICH_SUPPLY, endOf: whichSupplyEnd },
+  'wire-it': { outcomes: WIRE_IT_OUTCOMES, examples: TO_WIRE_IT, endOf: wireItEnd },
+};
+
+describe.each(WIZARD_IDS)('the ends of %s', (wizard) => {
+  const { outcomes, examples, endOf } = ENDS[wizard];
+
+  test('are fixes that the one list of wizards knows', () => {
+    expect(outcomes.filter((id) => !fixesOf(wizard).includes(id))).toEqual([]);
+  });
+
   test('has an example for each of its outcomes and for no other', () => {
     expect(Object.keys(examples).sort()).toEqual([...outcomes].sort());
   });

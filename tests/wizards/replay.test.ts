@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import { toAddress } from '../../src/wizards/planning/answers.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { answersTo, replay, trainsIn, without } from '../../src/wizards/planning/replay.ts';
@@ -87,7 +88,7 @@ describe('a question with a part unanswered', () => {
 });
 
 describe('numbers that do not go together', () => {
-  const [{ machine }] = WIZARDS;
+  const machine = enoughCurrent;
   const before = { system: 'two-rail', aim: 'enough', scale: 'h0', draw: 'count' };
 
   test('more with sound than there are locomotives: the fleet is asked again, and told how many there are', () => {
@@ -142,7 +143,7 @@ describe('numbers that do not go together', () => {
 
 describe('without locomotives', () => {
   test('nobody is asked how many move', () => {
-    const [{ machine }] = WIZARDS;
+    const machine = enoughCurrent;
     const none = {
       system: 'two-rail',
       aim: 'enough',

@@ -1,6 +1,8 @@
 // How tests tell answers: texts by field id, as an address carries them.
 import { writeQuantity } from '../../src/engine/units.ts';
 import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
+import type { WizardId } from '../../src/wizards/index.ts';
+import { WIZARD_IDS } from '../../src/wizards/index.ts';
 import type { Answers, Problem } from '../../src/wizards/planning/answers.ts';
 import { parseAddress } from '../../src/wizards/planning/answers.ts';
 import type { Field, Question } from '../../src/wizards/planning/questions.ts';
@@ -18,7 +20,14 @@ const named = <Machine extends Parameters<typeof questionsIn>[0]>(machine: Machi
   questions: questionsIn(machine).map((id): Question => QUESTIONS[id]),
 });
 
-export const WIZARDS = [named(enoughCurrent), named(whichSupplyWhere), named(wireIt)] as const;
+/** Each wizard's machine; the type checker asks for that of a new one. */
+const MACHINES = {
+  'enough-current': enoughCurrent,
+  'which-supply-where': whichSupplyWhere,
+  'wire-it': wireIt,
+} as const satisfies Readonly<Record<WizardId, Parameters<typeof questionsIn>[0]>>;
+
+export const WIZARDS = WIZARD_IDS.map((id) => named(MACHINES[id]));
 
 /** Answers out of texts. A text that cannot be read is a mistake of the test. */
 export function told(texts: Readonly<Record<string, string>>): Answers {
