@@ -7,7 +7,7 @@ import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entr
 import { type Language, langOf, nameOf, writtenIn } from './href.ts';
 import { WALK_FIRST_ROOMS, WALK_ROOMS } from './rooms.ts';
 import { cautionsIn, wordsOfFix } from './wizard-words.ts';
-import { wordsOf } from './words.ts';
+import { saysAll, wordsOf } from './words.ts';
 
 /** Cautions of the last look, whatever the checks name. */
 const LAST_LOOK = ['still-fed', 'lamp-hot'];
@@ -33,7 +33,8 @@ const DANGERS = new Set(FAULT_MODEL.checks.flatMap(({ danger }) => Object.values
 export async function walkWrittenIn(language: Language): Promise<Language> {
   const dangers = (await fixesFor(language)).filter(({ id }) => DANGERS.has(nameOf(id)));
   const all = [await complaintsFor(language), await checksFor(language), await cautionsFor(language), dangers];
-  return allWrittenIn(language, all.flat()) ? language : FALLBACK;
+  const says = await saysAll(language, [...WALK_FIRST_ROOMS, ...WALK_ROOMS]);
+  return says && allWrittenIn(language, all.flat()) ? language : FALLBACK;
 }
 
 /** What the page says before anything was answered, and what it says where the answer means danger. */

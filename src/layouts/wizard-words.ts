@@ -7,14 +7,15 @@ import { questionsOf, wizardsFor } from '../wizards/index.ts';
 import { allWrittenIn, cautionsFor, cautionWords, entryNamed, fixesFor, questionsFor, sourcesFor } from './entries.ts';
 import { type Language, nameOf } from './href.ts';
 import { ANSWER_ROOMS, QUESTION_ROOMS } from './rooms.ts';
-import { wordsOf } from './words.ts';
+import { saysAll, wordsOf } from './words.ts';
 
-/** The language a wizard speaks: its page's, or English where that lacks a question, a fix or a caution of it. */
+/** The language a wizard speaks: its page's, or English where that lacks a sentence, a question, a fix or a caution of it. */
 export async function wizardWrittenIn(language: Language, wizard: WizardId): Promise<Language> {
   const asked = new Set<string>(questionsOf(wizard));
   const questions = (await questionsFor(language)).filter(({ id }) => asked.has(nameOf(id)));
   const all = [questions, await fixesOf(language, wizard), await cautionsFor(language)];
-  return allWrittenIn(language, all.flat()) ? language : FALLBACK;
+  const says = await saysAll(language, [...QUESTION_ROOMS, ...ANSWER_ROOMS[wizard]]);
+  return says && allWrittenIn(language, all.flat()) ? language : FALLBACK;
 }
 
 /** Words of the questions, in the order in which they can be met. */

@@ -7,7 +7,7 @@ import type { Room } from './rooms.ts';
 
 export type { Say };
 
-/** Words of whole rooms in a language; a sentence that it lacks (a test names each) is there in English. */
+/** Words of whole rooms in a language; a sentence that it lacks is there in English. */
 export async function wordsOf(language: Language, rooms: readonly Room[]): Promise<Record<string, string>> {
   const words: Record<string, string> = {};
   for (const room of rooms) {
@@ -21,6 +21,14 @@ export async function wordsOf(language: Language, rooms: readonly Room[]): Promi
     }
   }
   return words;
+}
+
+/** Whether a language has every sentence of these rooms. */
+export async function saysAll(language: Language, rooms: readonly Room[]): Promise<boolean> {
+  if (language === FALLBACK) return true;
+  const own = await getCollection('words', ({ id }) => id.startsWith(`${language}/`));
+  const said = new Set(own.flatMap(({ data }) => Object.keys(data)));
+  return Object.keys(await wordsOf(FALLBACK, rooms)).every((key) => said.has(key));
 }
 
 /** Says the words of the frame and of rooms. A key that is in none of them stops the build; while writing it shows itself. */
