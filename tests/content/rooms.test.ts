@@ -2,6 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { drawn } from '../../src/layouts/drawn.ts';
 import { FIGURE_IDS, FIGURES } from '../../src/layouts/figures.ts';
 import type { Room } from '../../src/layouts/rooms.ts';
 import { ANSWER_ROOMS, QUESTION_ROOMS, WALK_FIRST_ROOMS, WALK_ROOMS } from '../../src/layouts/rooms.ts';
@@ -94,6 +95,25 @@ test('Every folder of figures draws one of the list, and every figure of the lis
       .map((one) => `There is no folder components/figures/${one}.`),
     ...FIGURE_IDS.filter((id) => !shown.has(id)).map((id) => `No lesson shows the figure "${id}".`),
   ]).toEqual([]);
+});
+
+test('What a page draws for an id is there, or the build stops with a sentence', () => {
+  const all: Readonly<Record<string, () => string>> = { 'gap-scope': () => 'a scope' };
+  expect(drawn('gap-scope', all)).toBe('a scope');
+  expect(() => drawn('gasket', all)).toThrow('Nothing is drawn for "gasket"; there are gap-scope');
+});
+
+test('Every lesson, fix, complaint and planning wizard is among the addresses that npm run record looks at', () => {
+  const recorded = readFileSync(join(SRC, '../tests/record/addresses.txt'), 'utf8');
+  const pages = [
+    ...wordsOf('en', 'lessons').map(({ id }) => `en/learn/${id}/`),
+    ...wordsOf('en', 'fixes').map(({ id }) => `en/fixes/${id}/`),
+    ...wordsOf('en', 'complaints').map(({ id }) => `en/put-it-right/${id}/`),
+    ...WIZARD_IDS.map((id) => `en/work-it-out/${id}/`),
+  ];
+  expect(
+    pages.filter((page) => !recorded.includes(page)).map((page) => `tests/record/addresses.txt lacks ${page}`),
+  ).toEqual([]);
 });
 
 describe('Every sentence is asked for by somebody who reads its room:', () => {
