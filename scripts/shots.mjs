@@ -17,7 +17,12 @@ mkdirSync(folder, { recursive: true });
 const site = await serve({ folder: join(ROOT, 'dist'), base: process.env.BASE_PATH });
 const browser = await chromium.launch(chromiumOptions());
 
-const nameOf = (path) => path.replace(/^\/|\/$/g, '').replaceAll(/[^\w=.-]+/g, '_') || 'home';
+/** A file's name, short enough for every file system. */
+const nameOf = (path) =>
+  path
+    .replace(/^\/|\/$/g, '')
+    .replaceAll(/[^\w=.-]+/g, '_')
+    .slice(0, 120) || 'home';
 
 async function shoot(path, width, colorScheme) {
   const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme, serviceWorkers: 'block' });

@@ -14,6 +14,7 @@ const DRAWING: Readonly<Record<string, readonly string[]>> = {
     'Math.min(along.worst.volts, least)',
     'AIR.below * volts',
     'MOST_TRIPS * trip',
+    'along.weakest.amps * AIR.aboveWeakest',
   ],
   'src/components/figures/shared/Histogram.tsx': ['(hard ?? 0) * 1.08', '100 * amps', 'HEIGHT * bar.probability'],
   'src/components/figures/train-across/TrainAcross.tsx': [

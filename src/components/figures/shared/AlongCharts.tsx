@@ -15,8 +15,8 @@ interface Shared {
   readonly numbers: Numbers;
 }
 
-/** Air below the lowest line, and above the highest, as a share of the picture; and how many trip currents it shows at most. */
-const AIR = { below: 0.03, above: 1.1 } as const;
+/** Air below the lowest line, and above the highest and the weakest, as a share of the picture; and how many trip currents it shows at most. */
+const AIR = { below: 0.03, above: 1.1, aboveWeakest: 1.25 } as const;
 const MOST_TRIPS = 8;
 
 /** What reaches a train wherever it stands. `volts`: without load; `at`: where it stands now, metres, and what it has there. */
@@ -66,6 +66,8 @@ export function ShortsAlong({
   const { say } = rest;
   const sure = sureTrip(trip);
   const highest = Math.max(sure, ...along.points.map(({ amps }) => amps));
+  // The weakest spot is what one looks for, so it is inside whatever the trip current.
+  const most = Math.max(MOST_TRIPS * trip, along.weakest.amps * AIR.aboveWeakest);
   return (
     <Along
       {...common(rest)}
@@ -75,7 +77,7 @@ export function ShortsAlong({
         { value: trip, label: say('along-level-trip', { amps: show(trip) }), strong: true },
         { value: sure, label: say('along-level-margin', { amps: show(sure) }), strong: false },
       ]}
-      range={{ from: 0, to: Math.min(highest * AIR.above, MOST_TRIPS * trip) }}
+      range={{ from: 0, to: Math.min(highest * AIR.above, most) }}
       spot={{ at: spot.at, value: spot.amps, label: show(spot.amps) }}
       weak={weakStretches(along, trip)}
       show={show}
