@@ -18,7 +18,7 @@ function showNow(stored: HTMLElement): void {
 }
 
 if (place !== null) {
-  for (const hidden of place.querySelectorAll<HTMLElement>('[hidden]')) hidden.hidden = false;
+  for (const waits of place.querySelectorAll('[data-waits]')) waits.removeAttribute('data-waits');
   showNow(place);
   onUnits(() => showNow(place));
   place.addEventListener('click', (event) => {

@@ -16,7 +16,7 @@ showUnits(unitsShown() ?? address ?? device ?? 'metric');
 
 const choice = document.querySelector<HTMLFieldSetElement>('fieldset.units');
 if (choice !== null) {
-  choice.hidden = false;
+  choice.removeAttribute('data-waits');
   choice.addEventListener('change', (event) => {
     const system = event.target instanceof HTMLInputElement ? systemNamed(event.target.value) : undefined;
     if (system !== undefined) chooseUnits(system);

@@ -30,13 +30,14 @@ function place(part: string): string {
   return forms === undefined ? part : `{${name}:${forms.split('|').map(words).join('|')}}`;
 }
 
-/** Text of a page: its words; what the page is made of, links' addresses and elements, is kept. */
+/** Text of a page: its words and those an element carries; what the page is made of, links' addresses and elements, is kept. */
 const prose = (text: string): string =>
   text
     .split(/(^import .*$|<[^>]*>|\]\([^)]*\)|\{[^{}]*\}|&\w+;)/m)
     .map((part, at) => {
       if (at % 2 === 0) return words(part);
-      return part.startsWith('{') ? place(part) : part;
+      if (part.startsWith('{')) return place(part);
+      return part.replace(/(?<=\stext=")[^"]*/, sentence);
     })
     .join('');
 
