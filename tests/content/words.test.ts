@@ -13,7 +13,7 @@ import { capacity } from '../../src/engine/power/capacity.ts';
 import { demandWorking, districtLoad, plainSum } from '../../src/engine/power/fleet.ts';
 import { judge } from '../../src/engine/power/rules.ts';
 import { shortFromLoadTest } from '../../src/engine/wiring/load-test.ts';
-import { loopLimit, worstFaultHeat } from '../../src/engine/wiring/short-circuit.ts';
+import { loopLimit, worstFaultHeat } from '../../src/engine/wiring/trips.ts';
 import type { Working } from '../../src/engine/workings.ts';
 import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcomes.ts';
 import { fixesOf, WIZARD_IDS } from '../../src/wizards/index.ts';

@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { gaugeOf } from '../../src/engine/units.ts';
 import { loadedVolts } from '../../src/engine/wiring/load-test.ts';
 import { DROP_LIMIT } from '../../src/engine/wiring/remedies.ts';
-import { SHORT_MARGIN } from '../../src/engine/wiring/short-circuit.ts';
+import { SHORT_MARGIN } from '../../src/engine/wiring/trips.ts';
 import { METRIC_SIZES } from '../../src/engine/wiring/wire.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';

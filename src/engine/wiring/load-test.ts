@@ -1,8 +1,8 @@
 // The harmless test with a resistor that comes before the coin: which resistor, what to read, and what the reading says.
 import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
-import type { FaultLoop } from './short-circuit.ts';
-import { SHORT_MARGIN } from './short-circuit.ts';
+import type { FaultLoop } from './trips.ts';
+import { SHORT_MARGIN } from './trips.ts';
 
 /** Smallest step that a cheap meter shows on its 200 V range, volts. Source: from-memory. */
 export const METER_STEP = 0.1;

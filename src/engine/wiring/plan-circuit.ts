@@ -7,6 +7,8 @@ import type { FeedingPlan, FeedingProblem } from './plan.ts';
 import { problem, SAME_PLACE, wrongPlan } from './plan.ts';
 import type { FeedingNetwork, RailSection } from './plan-network.ts';
 import { feedingNetwork, RETURN_NODE } from './plan-network.ts';
+import type { ShortAlong } from './short-circuit.ts';
+import { shortAlong } from './short-circuit.ts';
 
 export interface StandingTrain {
   /** Metres along the track, and amperes >= 0. */
@@ -30,22 +32,6 @@ export interface TrainAlong {
   readonly points: readonly TrainPoint[];
   /** Lowest of all places, not only of the points; `share` is the drop over the source's volts. */
   readonly worst: TrainPoint & { readonly share: number };
-}
-
-/** What a short circuit meets along a track. */
-export interface ShortAlong {
-  readonly kind: 'along';
-  /** No-load volts, and the most the supply or stage passes, amperes; Infinity where nothing but the loop limits. */
-  readonly volts: number;
-  readonly limit: number;
-  /** Resistance of the short itself, ohms. */
-  readonly faultOhms: number;
-  /** Ohms of the whole loop, piece by piece; each opens downwards. */
-  readonly pieces: readonly TrackPiece[];
-  /** Along the track in order, metres and amperes. */
-  readonly points: readonly { readonly at: number; readonly amps: number }[];
-  /** Where a short draws least; `ohms` is the loop there without the short's own. */
-  readonly weakest: { readonly at: number; readonly amps: number; readonly ohms: number };
 }
 
 export interface PlanCircuit {
@@ -77,18 +63,13 @@ export function solvePlan(plan: FeedingPlan, standing: readonly StandingTrain[] 
     kind: 'circuit',
     plan,
     train: (amps, step) => wrongTrain(plan, amps, standing) ?? trainOn(circuit, { plan, standing, amps }, step),
-    short: (faultOhms = 0, step) => wrongShort(faultOhms) ?? shortOn(circuit, plan, faultOhms, step),
+    short: (faultOhms = 0, step) =>
+      wrongShort(faultOhms) ?? shortAlong(shortPieces(circuit), plan.source, faultOhms, step),
   };
 }
 
 /** Volts at the train where it stands at this spot, metres along the track. */
 export const voltsAt = ({ pieces }: TrainAlong, at: number): number => valueAt(pieces, at);
-
-/** What the short draws at this spot, metres along the track, amperes. */
-export const shortAmpsAt = (short: ShortAlong, at: number): number => drawn(short, valueAt(short.pieces, at));
-
-const drawn = ({ volts, limit, faultOhms }: Pick<ShortAlong, 'volts' | 'limit' | 'faultOhms'>, ohms: number): number =>
-  Math.min(limit, volts / (ohms + faultOhms));
 
 const soundAmps = (amps: number): boolean => amps >= 0 && Number.isFinite(amps);
 
@@ -236,16 +217,4 @@ function leftBy(
   return lost.reduce((left, one) => left - one, volts);
 }
 
-function shortOn(circuit: Circuit, { source }: FeedingPlan, faultOhms: number, step?: number): ShortAlong {
-  const { volts, limit = Number.POSITIVE_INFINITY } = source;
-  const fault = { volts, limit, faultOhms };
-  const pieces = circuit.chains.flatMap(({ chain, seen }) => piecesOf(chain, seen));
-  const farthest = extreme(pieces, 1);
-  return {
-    kind: 'along',
-    ...fault,
-    pieces,
-    points: pointsOf(pieces, step).map(({ at, value }) => ({ at, amps: drawn(fault, value) })),
-    weakest: { at: farthest.at, amps: drawn(fault, farthest.value), ohms: farthest.value },
-  };
-}
+const shortPieces = ({ chains }: Circuit): TrackPiece[] => chains.flatMap(({ chain, seen }) => piecesOf(chain, seen));

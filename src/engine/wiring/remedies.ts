@@ -5,7 +5,7 @@ import type { Feeder, FeedingPlan, FeedingProblem } from './plan.ts';
 import { evenFeeders } from './plan.ts';
 import type { PlanCircuit } from './plan-circuit.ts';
 import { solvePlan } from './plan-circuit.ts';
-import { SHORT_MARGIN, worstFaultHeat } from './short-circuit.ts';
+import { SHORT_MARGIN, worstFaultHeat } from './trips.ts';
 import type { Conductor } from './wire.ts';
 import { heatingLimit, ohmsPerMetre, TABLE_DEGREES } from './wire.ts';
 

@@ -1,90 +1,47 @@
-// Will the protection trip? How much current a short circuit draws, and what a fault that does not trip turns into heat.
-import type { Scale } from '../power/index.ts';
-import { DRAWS } from '../power/index.ts';
-import type { Span } from '../units.ts';
-import type { Working } from '../workings.ts';
-import { working } from '../workings.ts';
-import type { ShortAlong } from './plan-circuit.ts';
+// How much current a short circuit draws at every place of a track, and where least.
+import type { TrackPiece } from './along-track.ts';
+import { extreme, pointsOf, valueAt } from './along-track.ts';
+import type { FeedingPlan } from './plan.ts';
 
-/** A short circuit has to draw this many times the trip current, so that a dirty contact still trips. Source: common-practice. */
-export const SHORT_MARGIN = 1.5;
-/** What feeds the fault: no-load volts and everything in its loop, ohms; `limit` where a supply or stage holds the current back, amperes. */
-export interface FaultLoop {
+/** What a short circuit meets along a track. */
+export interface ShortAlong {
+  readonly kind: 'along';
+  /** No-load volts, and the most the supply or stage passes, amperes; Infinity where nothing but the loop limits. */
   readonly volts: number;
-  readonly ohms: number;
-  readonly limit?: number;
+  readonly limit: number;
+  /** Resistance of the short itself, ohms. */
+  readonly faultOhms: number;
+  /** Ohms of the whole loop, piece by piece; each opens downwards. */
+  readonly pieces: readonly TrackPiece[];
+  /** Along the track in order, metres and amperes. */
+  readonly points: readonly { readonly at: number; readonly amps: number }[];
+  /** Where a short draws least; `ohms` is the loop there without the short's own. */
+  readonly weakest: { readonly at: number; readonly amps: number; readonly ohms: number };
 }
 
-export type TripFinding = 'trips' | 'close' | 'does-not-trip';
+/** What the short draws at this spot, metres along the track, amperes. */
+export const shortAmpsAt = (short: ShortAlong, at: number): number => drawn(short, valueAt(short.pieces, at));
 
-/** A short has to draw this, amperes, to trip a protection of `trip` amperes surely. Source: common-practice. */
-export const sureTrip = (trip: number): number => SHORT_MARGIN * trip;
-
-/** Whether this current trips a protection of `trip` amperes (> 0): surely, only just, or not. At the trip current itself it does not. */
-export function tripFinding(amps: number, trip: number, margin = SHORT_MARGIN): TripFinding {
-  if (amps >= margin * trip) return 'trips';
-  return amps > trip ? 'close' : 'does-not-trip';
-}
-
-/** Most ohms in the loop at which a short still draws `margin` times the trip current. Volts and trip > 0. Formula: own-derivation. */
-export function loopLimit(volts: number, trip: number, margin = SHORT_MARGIN): Working {
-  const inputs = [
-    ['volts', volts, 'V'],
-    ['trip', trip, 'A'],
-    ['margin', margin, 'times'],
-  ] as const;
-  return working('loop-limit', volts / (margin * trip), 'ohm', inputs, ['own-derivation', 'common-practice']);
-}
-
-export interface FaultHeat {
-  /** Most heat a fault can make without tripping, watts. */
-  readonly watts: number;
-  /** The current at which it does, amperes. */
-  readonly atAmps: number;
-  /** Heat of a fault that draws just the trip current, watts; 0 where the loop cannot carry that much. */
-  readonly justBelowTrip: number;
-  readonly working: Working;
-}
+const drawn = ({ volts, limit, faultOhms }: Pick<ShortAlong, 'volts' | 'limit' | 'faultOhms'>, ohms: number): number =>
+  Math.min(limit, volts / (ohms + faultOhms));
 
 /**
- * Worst heat at a fault that never trips: I (V - I R) has its top at V/2R, so the worst current is the trip current or V/2R,
- * whichever is less; a supply that limits below both is worst at its limit. Volts > 0, ohms >= 0, trip > 0. Source:
- * own-derivation.
+ * A short circuit of `faultOhms` (>= 0) along a track whose loop has these ohms piece by piece (at least one piece), fed by `source`.
+ * `step`: metres between points, > 0. Source: own-derivation.
  */
-export function worstFaultHeat({ volts, ohms, limit = Number.POSITIVE_INFINITY }: FaultLoop, trip: number): FaultHeat {
-  const top = ohms > 0 ? volts / (2 * ohms) : Number.POSITIVE_INFINITY;
-  const atAmps = Math.min(trip, top, limit);
-  const heat = (amps: number): number => amps * (volts - amps * ohms);
-  const watts = heat(atAmps);
-  const inputs = [
-    ['volts', volts, 'V'],
-    ['loop-ohms', ohms, 'ohm'],
-    ['trip', trip, 'A'],
-    ['worst-amps', atAmps, 'A'],
-  ] as const;
+export function shortAlong(
+  pieces: readonly TrackPiece[],
+  { volts, limit = Number.POSITIVE_INFINITY }: FeedingPlan['source'],
+  faultOhms: number,
+  step?: number,
+): ShortAlong {
+  const fault = { volts, limit, faultOhms };
+  const farthest = extreme(pieces, 1);
   return {
-    watts,
-    atAmps,
-    justBelowTrip: trip <= limit ? Math.max(0, heat(trip)) : 0,
-    working: working('fault-heat', watts, 'W', inputs, ['own-derivation']),
+    kind: 'along',
+    ...fault,
+    pieces,
+    points: pointsOf(pieces, step).map(({ at, value }) => ({ at, amps: drawn(fault, value) })),
+    weakest: { at: farthest.at, amps: drawn(fault, farthest.value), ohms: farthest.value },
   };
-}
-
-/** The same at the weakest place of a track, where most heat can stay unnoticed. Trip > 0. Source: own-derivation. */
-export function faultHeatAlong({ volts, limit, weakest }: ShortAlong, trip: number): FaultHeat {
-  return worstFaultHeat({ volts, ohms: weakest.ohms, limit }, trip);
-}
-
-export interface TripLevel {
-  readonly finding: 'usual' | 'above-usual' | 'above-ceiling';
-  /** What districts of this scale usually have, and the most its wheels and contacts should see, amperes. */
-  readonly usual: Span;
-  readonly ceiling: number;
-}
-
-/** Whether a trip current (amperes) suits the scale's wheels, pick-ups and decoder wires. Source: common-practice. */
-export function tripLevel(scale: Scale, trip: number): TripLevel {
-  const { trip: usual, tripCeiling: ceiling } = DRAWS[scale];
-  if (trip > ceiling) return { finding: 'above-ceiling', usual, ceiling };
-  return { finding: trip > usual.to ? 'above-usual' : 'usual', usual, ceiling };
 }

@@ -1,7 +1,7 @@
 // Where along the track a short circuit draws too little to trip.
 import type { Span } from '../units.ts';
-import type { ShortAlong } from './plan-circuit.ts';
-import { SHORT_MARGIN } from './short-circuit.ts';
+import type { ShortAlong } from './short-circuit.ts';
+import { SHORT_MARGIN } from './trips.ts';
 
 /** Part of the track, metres from its start, where a short draws too little. */
 export interface WeakStretch {

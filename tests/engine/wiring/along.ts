@@ -1,7 +1,8 @@
 // One question to a plan that is laid for it alone.
 import type { FeedingPlan, FeedingProblem } from '../../../src/engine/wiring/plan.ts';
-import type { ShortAlong, StandingTrain, TrainAlong } from '../../../src/engine/wiring/plan-circuit.ts';
+import type { StandingTrain, TrainAlong } from '../../../src/engine/wiring/plan-circuit.ts';
 import { solvePlan } from '../../../src/engine/wiring/plan-circuit.ts';
+import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
 
 export function trainAlong(
   plan: FeedingPlan,

@@ -8,8 +8,8 @@ import {
   RESISTORS,
   shortFromLoadTest,
 } from '../../../src/engine/wiring/load-test.ts';
-import type { ShortAlong } from '../../../src/engine/wiring/plan-circuit.ts';
-import { loopLimit, tripFinding, tripLevel, worstFaultHeat } from '../../../src/engine/wiring/short-circuit.ts';
+import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
+import { loopLimit, tripFinding, tripLevel, worstFaultHeat } from '../../../src/engine/wiring/trips.ts';
 import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { allNear, near } from '../../near.ts';
 
