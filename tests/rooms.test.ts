@@ -71,11 +71,17 @@ describe('in a made-up project', () => {
     'src/engine/power/demand.ts': "import { half } from './kernels.ts';\nexport const demand = half;\n",
     'src/engine/power/kernels.ts': 'export const half = 0.5;\n',
     'src/engine/wiring/wire.ts': "import { demand } from '../power/index.ts';\nexport const wire = demand;\n",
-    'src/wizards/plan.ts': "import { demand } from '../engine/index.ts';\nexport const plan = demand;\n",
+    'src/wizards/index.ts': "export { chart } from './chart.ts';\n",
+    'src/wizards/chart.ts': "import { plan } from './plan/index.ts';\nexport const chart = plan;\n",
+    'src/wizards/plan/index.ts': "import { demand } from '../../engine/index.ts';\nexport const plan = demand;\n",
+    'src/components/meter/index.ts': "export { Dial } from './Dial.tsx';\n",
+    'src/components/meter/Dial.tsx':
+      "import { chart } from '../../wizards/index.ts';\nimport { plan } from '../../wizards/plan/index.ts';\nexport const Dial = [chart, plan];\n",
+    'src/content/en/fix.mdx': "import { Dial } from '../../components/meter/index.ts';\n\nText.\n",
   };
 
   test('a folder is entered by its door, and its own files know each other', async () => {
-    expect(await crossings(project(doors))).toEqual({ looked: 6, crossings: [] });
+    expect(await crossings(project(doors))).toEqual({ looked: 11, crossings: [] });
   });
 
   test.each([
@@ -93,6 +99,17 @@ describe('in a made-up project', () => {
       'src/pages/wrong.astro',
       "---\nimport { half } from '../engine/power/kernels.ts';\n---\n{half}\n",
       'src/engine/power',
+    ],
+    [
+      'src/components/Wrong.tsx',
+      "import { chart } from '../wizards/chart.ts';\nexport const Wrong = chart;\n",
+      'src/wizards',
+    ],
+    ['src/pages/wrong.astro', "---\nimport { chart } from '../wizards/chart.ts';\n---\n{chart}\n", 'src/wizards'],
+    [
+      'src/content/en/wrong.mdx',
+      "import Dial from '../../components/meter/Dial.tsx';\n\nText.\n",
+      'src/components/meter',
     ],
   ])('%s may not go round a door', async (path, text, room) => {
     const found = await crossings(project({ ...doors, [path]: text }));

@@ -40,11 +40,10 @@ function importsOf(root, file) {
   );
 }
 
-/** Pages enter a room by its door too. */
-function inPages(root) {
-  const files = globSync('src/**/*.astro', { cwd: root });
+/** Pages and words enter a room by its door too. */
+function roundDoors(root, files) {
   const doors = doorsOf(root);
-  const wrong = files.flatMap((file) =>
+  return files.flatMap((file) =>
     importsOf(root, file).flatMap((to) =>
       doors
         .filter(
@@ -56,7 +55,11 @@ function inPages(root) {
         .map(({ comment }) => roundTheDoor(file, to, comment)),
     ),
   );
-  return { looked: files.length, crossings: wrong };
+}
+
+function inPages(root) {
+  const files = globSync('src/**/*.astro', { cwd: root });
+  return { looked: files.length, crossings: roundDoors(root, files) };
 }
 
 /** Words may import components only. */
@@ -67,7 +70,7 @@ function inWords(root) {
       .filter((to) => !to.startsWith('src/components/'))
       .map((to) => sentence(file, to, 'words import components only.'));
   });
-  return { looked: files.length, crossings: wrong };
+  return { looked: files.length, crossings: [...wrong, ...roundDoors(root, files)] };
 }
 
 /**
