@@ -2,13 +2,12 @@
 import { mkdirSync, mkdtempSync, rmSync, writeFileSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { dirname, join } from 'node:path';
-import { afterAll, expect, test } from 'vitest';
+import { afterAll, describe, expect, test } from 'vitest';
 import { formulas } from '../scripts/check/formulas.mjs';
 
 /** Places in a picture, ends of a slider, and how a number is written. Nothing here decides what is told. */
 const DRAWING: Readonly<Record<string, readonly string[]>> = {
   'src/components/figures/gap-scope/GapScope.tsx': ['Math.abs(volts)', 'PER_VOLT * volts'],
-  'src/components/figures/how-many-trains/TrainsFigure.tsx': ['Math.max(3, amps)'],
   'src/components/figures/shared/Along.tsx': ['Math.max(0, share)'],
   'src/components/figures/shared/AlongCharts.tsx': [
     'Math.min(along.worst.volts, least)',
@@ -65,4 +64,13 @@ test('it would notice the formulas that stood there once, in scripts and in page
     'src/pages/[complaint].astro: share >= 0.1',
     'src/pages/[complaint].astro: one.amps / 2',
   ]);
+});
+
+describe('it knows', () => {
+  test.each(['+', '-', '*', '/', '%', '**', '<', '<=', '>', '>='])('%s, on either side of a quantity', (operator) => {
+    const all = [`volts ${operator} 12`, `12 ${operator} volts`];
+    const made = join('each', String(operator.codePointAt(0)), String(operator.length));
+    write(`${made}/src/components/One.tsx`, `const volts = 16;\nexport const all = [${all.join(', ')}];\n`);
+    expect(formulas(join(root, made)).found).toEqual(all.map((one) => `src/components/One.tsx: ${one}`));
+  });
 });

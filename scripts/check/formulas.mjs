@@ -8,15 +8,29 @@ import { ROOT } from '../machine.mjs';
 /** Names of quantities that only the engine may reckon with. */
 const QUANTITY =
   /^(volts?|amps|amperes|ohms|watts|farads|trip|limit|usable|hard|drop|spells|chance|share|load|step|aboveHard|aboveUsable|ghost|ac|dc|takeOver|carries|pulse|voltsA|voltsB|loadA|loadB|limitA|limitB|ohmsPerMetre|probability)$/;
-const ARITHMETIC = new Set(['PlusToken', 'MinusToken', 'AsteriskToken', 'SlashToken', 'AsteriskAsteriskToken']);
-const BORDER = new Set(['LessThanToken', 'LessThanEqualsToken', 'GreaterThanToken', 'GreaterThanEqualsToken']);
+// By number, since some have two names: `<` is the first binary operator too.
+const { SyntaxKind: KIND } = ts;
+const ARITHMETIC = new Set([
+  KIND.PlusToken,
+  KIND.MinusToken,
+  KIND.AsteriskToken,
+  KIND.SlashToken,
+  KIND.PercentToken,
+  KIND.AsteriskAsteriskToken,
+]);
+const BORDER = new Set([
+  KIND.LessThanToken,
+  KIND.LessThanEqualsToken,
+  KIND.GreaterThanToken,
+  KIND.GreaterThanEqualsToken,
+]);
 const REDUCES = /^Math\.(min|max|abs|round|floor|ceil|hypot|sqrt)$/;
 
 /** The quantity that an expression stands for, if it is one as it stands: `volts`, `one.volts`, `(x.volts ?? 0)`. */
 function quantityIn(node) {
   if (ts.isParenthesizedExpression(node) || ts.isNonNullExpression(node)) return quantityIn(node.expression);
   if (ts.isPrefixUnaryExpression(node)) return quantityIn(node.operand);
-  if (ts.isBinaryExpression(node) && node.operatorToken.kind === ts.SyntaxKind.QuestionQuestionToken)
+  if (ts.isBinaryExpression(node) && node.operatorToken.kind === KIND.QuestionQuestionToken)
     return quantityIn(node.left);
   const name = ts.isPropertyAccessExpression(node) ? node.name : node;
   return ts.isIdentifier(name) && QUANTITY.test(name.text) ? name.text : undefined;
@@ -29,9 +43,8 @@ function reckons(node) {
   if (ts.isCallExpression(node)) return REDUCES.test(node.expression.getText()) && node.arguments.some(quantityIn);
   if (!ts.isBinaryExpression(node)) return false;
   const { left, right, operatorToken } = node;
-  const sign = ts.SyntaxKind[operatorToken.kind];
-  if (ARITHMETIC.has(sign)) return (quantityIn(left) ?? quantityIn(right)) !== undefined;
-  if (!BORDER.has(sign)) return false;
+  if (ARITHMETIC.has(operatorToken.kind)) return (quantityIn(left) ?? quantityIn(right)) !== undefined;
+  if (!BORDER.has(operatorToken.kind)) return false;
   const [measured, border] = isNumber(right) ? [left, right] : [right, left];
   return isNumber(border) && Number(border.getText()) !== 0 && quantityIn(measured) !== undefined;
 }

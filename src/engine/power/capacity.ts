@@ -38,6 +38,12 @@ export const MODEL_SUPPLY_LIMIT = { amps: 10, voltAmps: 200 } as const;
 /** Ratings that supplies are commonly sold in, amperes. Source: common-practice. */
 export const COMMON_RATINGS = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10] as const;
 
+/** Least that a unit of an example passes, amperes. Source: common-practice. */
+const USUAL_LIMIT = 3;
+
+/** What the unit of an example passes, amperes, on a supply of so many (> 0): never less than the supply's label, so that the supply decides. */
+export const limitFor = (amps: number): number => Math.max(USUAL_LIMIT, amps);
+
 export interface Capacity {
   /** Most that can reach the track at any moment, amperes. */
   readonly hard: number;

@@ -1,6 +1,14 @@
 // What trains, coaches and accessories of a district draw, how likely they overload it, what supplies give, and what would mend a shortage.
 export type { Capacity, RailSetting, Stage, Supply, TripReach } from './capacity.ts';
-export { betterAtBest, capacity, MODEL_SUPPLY_LIMIT, RESERVE, tripReach, worthOfOneAmpere } from './capacity.ts';
+export {
+  betterAtBest,
+  capacity,
+  limitFor,
+  MODEL_SUPPLY_LIMIT,
+  RESERVE,
+  tripReach,
+  worthOfOneAmpere,
+} from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';
 export { chanceAbove, gather, histogram, isAbove, summarise } from './demand.ts';
 export { evenness } from './districts.ts';
@@ -30,6 +38,7 @@ export {
   eveningsBetween,
   judge,
   overloadOften,
+  spellDigits,
   spellsCount,
   spellsPerEvening,
   worstVerdict,

@@ -150,6 +150,9 @@ export function overloadOften(chance: number, spells: number): OverloadOften {
 /** Whether so many spells an evening (>= 0) are worth a word. */
 export const spellsCount = (spells: number): boolean => spells >= OFTEN.rare;
 
+/** Digits after the point that so many spells an evening (>= 0) are told with: one below ten. Source: common-practice. */
+export const spellDigits = (spells: number): 0 | 1 => (spells < 10 ? 1 : 0);
+
 /** Evenings from one spell to the next, where an evening has so many (>= 0); a thousand million where it has none. */
 export const eveningsBetween = (spells: number): number => 1 / Math.max(spells, 1e-9);
 

@@ -39,6 +39,7 @@ import {
   plainSum,
   railVoltage,
   remedies,
+  spellDigits,
   spellsCount,
   spellsPerEvening,
   summarise,
@@ -82,6 +83,8 @@ export interface Power {
   readonly evenings: number;
   readonly often: OverloadOften;
   readonly spellsCount: boolean;
+  /** Digits after the point that they are told with. */
+  readonly spellDigits: number;
   readonly trip: TripReach;
   /** Undefined while it is not known how the rail voltage comes about. */
   readonly rails:
@@ -158,6 +161,7 @@ function power(
     evenings: eveningsBetween(spells),
     often: overloadOften(judgement.aboveHard, spells),
     spellsCount: spellsCount(spells),
+    spellDigits: spellDigits(spells),
     trip: tripReach(supply, stage),
     rails: railsKnown
       ? { voltage, finding, certain: judgeRails(lowest, scale), volts: judgedVolts(finding, voltage) }

@@ -4,6 +4,7 @@ import type { Supply } from '../../../src/engine/power/capacity.ts';
 import {
   betterAtBest,
   capacity,
+  limitFor,
   MODEL_SUPPLY_LIMIT,
   ratingThatFills,
   trackCurrent,
@@ -24,6 +25,18 @@ const units = fc.record({
     fc.constant({ kind: 'follows' } as const),
     fc.record({ kind: fc.constantFrom('set', 'converter'), volts: fc.double({ min: 5, max: 30, noNaN: true }) }),
   ),
+});
+
+describe('the unit of an example', () => {
+  test('passes 3 A, and more on a larger supply', () => {
+    expect([1, 3, 5.5].map(limitFor)).toEqual([3, 3, 5.5]);
+  });
+
+  test('never holds its d.c. supply back', () => {
+    for (const amps of [0.5, 2, 3, 6]) {
+      expect(capacity(dc(amps), unit(limitFor(amps))).hard).toBe(amps);
+    }
+  });
 });
 
 describe('a d.c. supply on a unit', () => {

@@ -9,6 +9,7 @@ import {
   eveningsBetween,
   judge,
   overloadOften,
+  spellDigits,
   spellsCount,
   spellsPerEvening,
   VERDICTS,
@@ -171,6 +172,10 @@ describe('how often an overload comes', () => {
   test('two spells in five evenings are one in two and a half; none is never', () => {
     near(eveningsBetween(0.4), 2.5, 1e-12);
     near(eveningsBetween(0), 1e9, 1);
+  });
+
+  test('fewer than ten spells an evening are told with a digit after the point', () => {
+    expect([0.3, 9.9, 10, 42].map(spellDigits)).toEqual([1, 1, 0, 0]);
   });
 
   test('one spell in twenty evenings is worth a word', () => {

@@ -9,6 +9,7 @@ import {
   evenness,
   histogram,
   judge,
+  limitFor,
   worthOfOneAmpere,
 } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
@@ -75,7 +76,7 @@ function HowManyTrains({ say, numbers }: FigureProps) {
   const slider = useSlider({ say, numbers });
   const { load, able, judgement } = useMemo(() => {
     const fleet = older ? fleetOf(0, total, moving) : fleetOf(total, 0, moving);
-    const able = capacity(supplyOf(amps), stageOf(Math.max(3, amps)));
+    const able = capacity(supplyOf(amps), stageOf(limitFor(amps)));
     const load = districtLoad(fleet);
     return { load, able, judgement: judge(load, able) };
   }, [total, moving, older, amps]);

@@ -209,14 +209,14 @@ function Draw({ reckoning, say, numbers, home }: WithReckoning) {
 function Notes({ reckoning, say, numbers }: Pick<WithReckoning, 'reckoning' | 'say' | 'numbers'>) {
   const { power, eveningHours } = reckoning;
   if (power === undefined) return null;
-  const { rails, trip, spells } = power;
+  const { rails, trip, spells, spellDigits } = power;
   return (
     <ul class="notes">
       {power.spellsCount && (
         <li>
           {say('spells-line', {
             hours: numbers.hours(eveningHours),
-            spells: numbers.plain(spells, spells < 10 ? 1 : 0),
+            spells: numbers.plain(spells, spellDigits),
           })}
         </li>
       )}
