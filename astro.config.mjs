@@ -9,7 +9,7 @@ import { searchIndex } from './scripts/build/search-index.mjs';
 import { folderOf } from './scripts/serve.mjs';
 
 /** The one inline script; the layout prints the same file, and the policy knows it by its hash. */
-const resume = readFileSync(new URL('src/components/resume.inline.js', import.meta.url));
+const resume = readFileSync(new URL('src/components/page-scripts/resume.inline.js', import.meta.url));
 const resumeHash = /** @type {const} */ (`sha256-${createHash('sha256').update(resume).digest('base64')}`);
 
 /** Astro's own marks in MDX modules are not understood by the bundler and need not be. */

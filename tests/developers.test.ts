@@ -1,5 +1,6 @@
 // DEVELOPERS.md and the README name files and commands that are there.
-import { existsSync, globSync, readFileSync } from 'node:fs';
+import { existsSync, globSync, mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync } from 'node:fs';
+import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 
@@ -64,6 +65,25 @@ test('every room of the engine, of the wizards and of the components is in the l
   );
   expect(rooms.length).toBeGreaterThan(15);
   expect(rooms.filter((room) => !list.includes(room))).toEqual([]);
+});
+
+/** Files that lie in a folder of rooms and in none of its rooms. */
+const loose = (root: string): string[] =>
+  globSync('src/components/*', { cwd: root, withFileTypes: true })
+    .filter((entry) => entry.isFile())
+    .map(({ name }) => name);
+
+test('no file lies loose beside the rooms of the components', () => {
+  expect(loose(ROOT)).toEqual([]);
+});
+
+test('a file that lies loose would be noticed', () => {
+  const root = mkdtempSync(join(tmpdir(), 'loose-'));
+  mkdirSync(join(root, 'src/components/walk'), { recursive: true });
+  writeFileSync(join(root, 'src/components/walk/index.ts'), '');
+  writeFileSync(join(root, 'src/components/gasket.ts'), '');
+  expect(loose(root)).toEqual(['gasket.ts']);
+  rmSync(root, { recursive: true });
 });
 
 test('a path that is nowhere would be noticed', () => {

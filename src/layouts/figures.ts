@@ -1,5 +1,6 @@
 // The one list of live figures: which folder of src/components/figures draws each, and the rooms of words it reads. A lesson names one by
-// its id; that the id is in this list is checked by src/content.config.ts, that it is drawn by Figure.astro.
+// its id, which is not always the name of the folder: `larger-supply` and `booster-adds` are how-many-trains begun in another way,
+// `voltage-along` and `short-along` are two sides of along-the-track. That the id is in this list is checked by src/content.config.ts, that it is drawn by Figure.astro.
 import type { Room } from './rooms.ts';
 
 interface Listed {

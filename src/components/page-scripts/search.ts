@@ -1,5 +1,5 @@
 // The search page: asks the index built beside the site, shows titles and what each page says, keeps the words in the address.
-import { fill } from './words/index.ts';
+import { fill } from '../words/index.ts';
 
 interface Found {
   readonly url: string;

@@ -8,7 +8,7 @@ import {
   systemNamed,
   tellUnits,
   unitsShown,
-} from './device/index.ts';
+} from '../device/index.ts';
 
 const { address, device } = chosenUnits();
 // An island that has read its answers may have shown them in their units already.

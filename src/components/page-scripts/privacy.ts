@@ -1,5 +1,5 @@
 // The privacy page: what is kept on this device now, and the buttons that clear it.
-import { clearStored, onUnits, STORED_IDS, storedNow } from './device/index.ts';
+import { clearStored, onUnits, STORED_IDS, storedNow } from '../device/index.ts';
 
 const place = document.getElementById('stored');
 
