@@ -131,6 +131,12 @@ describe('what is typed into a field', () => {
     ['modern', '-1', 'too-small'],
     ['modern', '10000', 'too-large'],
     ['trains', '0', 'too-small'],
+    ['bus-wire', '14', 'bare-gauge'],
+    ['feeder-wire', '18', 'bare-gauge'],
+    ['bus-wire', '14 mm2', 'too-large'],
+    ['bus-wire', '14.5', 'too-large'],
+    ['bus-wire', '38', 'too-large'],
+    ['bus-wire', '45', 'too-large'],
     ['scale', 'H0', 'not-an-option'],
     ['scale', '__proto__', 'not-an-option'],
   ])('%s: %j is refused as %s', (id, text, because) => {
@@ -144,6 +150,18 @@ describe('what is typed into a field', () => {
     const long = parseField(field('scale'), 'x'.repeat(300));
     expect(long.kind === 'problem' && long.problem.given.length).toBe(40);
   });
+});
+
+test('a bare number that would do as a gauge is told the range in mm², and is read once AWG stands behind it', () => {
+  const bare = parseField(field('bus-wire'), '14');
+  expect(bare).toMatchObject({ problem: { because: 'bare-gauge', given: '14', least: 0.05, most: 10 } });
+  expect(parseField(field('bus-wire'), '14 AWG')).toMatchObject({
+    kind: 'answer',
+    answer: { typed: 'feet-and-gauge' },
+  });
+  expect(parseField(field('bus-wire'), '14', { bare: 'feet-and-gauge' })).toEqual(
+    parseField(field('bus-wire'), '14 AWG'),
+  );
 });
 
 describe('fields that are asked only at times', () => {
@@ -265,6 +283,7 @@ const BECAUSE: readonly Because[] = [
   'one-number',
   'too-small',
   'too-large',
+  'bare-gauge',
   'needs-volts',
   'more-than-trains',
 ];

@@ -23,6 +23,7 @@ const BECAUSE = [
   'one-number',
   'too-small',
   'too-large',
+  'bare-gauge',
   'needs-volts',
   'more-than-trains',
 ] as const;
@@ -113,7 +114,15 @@ function readNumber(field: NumberField, text: string, { volts, bare }: Beside): 
     const amps = Number((parsed.watts / volts).toPrecision(4));
     return inRange(field, { span: { from: amps, to: amps } });
   }
-  return inRange(field, parsed);
+  const answer = inRange(field, parsed);
+  return 'because' in answer && isBareGauge(field, text, answer) ? { ...answer, because: 'bare-gauge' } : answer;
+}
+
+/** Whether a number that is too large for mm² would do as an American gauge. */
+function isBareGauge(field: NumberField, text: string, { because }: Refusal): boolean {
+  if (field.quantity !== 'area' || because !== 'too-large') return false;
+  const gauge = parseQuantity(`${text} AWG`, 'area');
+  return gauge.kind === 'span' && !('because' in inRange(field, gauge));
 }
 
 function inRange(
