@@ -3,10 +3,10 @@ import { useEffect, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { FoldedCautions } from './FoldedCautions.tsx';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 import type { CheckWords } from './words.ts';
 
-interface Props extends WalkParts {
+interface Props extends PartProps {
   readonly id: string;
   readonly words: CheckWords;
   readonly context: WalkContext;

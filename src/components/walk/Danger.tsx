@@ -1,9 +1,9 @@
 // What a danger answer leads to. Drawn with words that came with the page: it needs no line.
 import { Steps } from '../fix/index.ts';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 import type { DangerWords } from './words.ts';
 
-interface Props extends Pick<WalkParts, 'say' | 'language' | 'cautions'> {
+interface Props extends Pick<PartProps, 'say' | 'language' | 'cautions'> {
   readonly words: DangerWords;
   readonly onCold: () => void;
 }

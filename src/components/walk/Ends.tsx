@@ -5,10 +5,10 @@ import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { handedOn } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import { WithFix } from './Fix.tsx';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
 
-export function Solved(props: WalkParts & { readonly context: WalkContext; readonly made: Made | undefined }) {
+export function Solved(props: PartProps & { readonly context: WalkContext; readonly made: Made | undefined }) {
   const { context, say, home, made } = props;
   const fixClass = context.fixed.at(-1) ?? '';
   return (
@@ -44,7 +44,7 @@ export function HandedOn({
   home,
   made,
   onStart,
-}: WalkParts & {
+}: PartProps & {
   readonly context: WalkContext;
   readonly made: Made | undefined;
   readonly checks: WalkWords['checks'];

@@ -6,11 +6,11 @@ import { secondFault } from '../../wizards/put-it-right/index.ts';
 import { Steps } from '../fix/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 import { readFix } from './word-shapes.ts';
 import type { FetchedFix } from './words.ts';
 
-interface ProposingProps extends WalkParts {
+interface ProposingProps extends PartProps {
   readonly fixClass: string;
   readonly context: WalkContext;
   readonly onStart: () => void;
@@ -54,7 +54,7 @@ export function Proposing(props: ProposingProps) {
   );
 }
 
-interface FixingProps extends WalkParts {
+interface FixingProps extends PartProps {
   readonly fixClass: string;
   readonly onFixed: () => void;
   readonly onNotHelped: () => void;

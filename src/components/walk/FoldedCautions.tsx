@@ -1,8 +1,8 @@
 // The cautions of a check, folded: the answers below stay near.
 import { Caution } from '../fix/index.ts';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 
-interface Props extends Pick<WalkParts, 'cautions' | 'say' | 'language'> {
+interface Props extends Pick<PartProps, 'cautions' | 'say' | 'language'> {
   readonly ids: readonly string[];
 }
 

@@ -1,7 +1,7 @@
 // What is still possible, and what was ruled out by which answer.
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { possibleNow } from '../../wizards/put-it-right/index.ts';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
 
 export function Possible({
@@ -10,7 +10,7 @@ export function Possible({
   say,
   numbers,
   home,
-}: WalkParts & { readonly context: WalkContext; readonly checks: WalkWords['checks'] }) {
+}: PartProps & { readonly context: WalkContext; readonly checks: WalkWords['checks'] }) {
   const { shown, more, ruledOut } = possibleNow(context);
   return (
     <section class="part">

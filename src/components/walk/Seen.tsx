@@ -4,10 +4,10 @@ import type { Made } from '../../wizards/links/index.ts';
 import type { ComplaintId, Told } from '../../wizards/put-it-right/index.ts';
 import { CANNOT, COMPLAINT_IDS, compiledFor, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
 
-interface Props extends WalkParts {
+interface Props extends PartProps {
   readonly complaint: ComplaintId;
   readonly told: Told;
   readonly trail: readonly string[];

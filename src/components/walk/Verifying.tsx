@@ -2,9 +2,9 @@
 import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right/index.ts';
 import { ISOLATION, PHASE } from '../../wizards/put-it-right/index.ts';
 import { FoldedCautions } from './FoldedCautions.tsx';
-import type { WalkParts } from './walk-parts.ts';
+import type { PartProps } from './part-props.ts';
 
-interface Props extends WalkParts {
+interface Props extends PartProps {
   readonly context: WalkContext;
   readonly onIsolation: (found: Isolation) => void;
   readonly onPhase: (found: Phase) => void;

@@ -24,8 +24,8 @@ import {
 import { inMeasures, Numbers, type Say, sayer } from '../words/index.ts';
 import { Asked } from './Asked.tsx';
 import { Danger } from './Danger.tsx';
+import type { PartProps } from './part-props.ts';
 import { useLater } from './use-later.ts';
-import type { WalkParts } from './walk-parts.ts';
 import type { DangerWords, FirstWords, WalkWords } from './words.ts';
 
 export interface WalkProps {
@@ -252,7 +252,7 @@ function Troubles({ leftOut, say }: { readonly leftOut: readonly LeftOut[]; read
   );
 }
 
-interface NowProps extends WalkParts {
+interface NowProps extends PartProps {
   /** Undefined until it has been loaded; questions do without. */
   readonly rest: Rest | undefined;
   readonly walk: WalkNow;

@@ -8,7 +8,7 @@ export interface PictureProps {
   readonly say: Say;
 }
 
-export interface WalkParts {
+export interface PartProps {
   readonly say: Say;
   readonly numbers: Numbers;
   /** Tag by which numbers, plurals and sentences are written. */
