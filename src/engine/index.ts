@@ -187,18 +187,23 @@ export { mostlyStray } from './table/index.ts';
 // units: numbers with units.
 export type { MeasureSystem, Quantity, Span } from './units.ts';
 export {
-  CENTI,
+  feetAndInches,
+  fromMetric,
+  fromMicroseconds,
+  fromMilliseconds,
+  fromNanofarads,
   gaugeArea,
   gaugeOf,
-  MICRO,
-  MILLI,
   middle,
-  NANO,
   nearestGauge,
   parseQuantity,
   perFoot,
+  toCentimetres,
   toFeet,
   toInches,
+  toMicroseconds,
+  toSquareMillimetres,
+  toThousandths,
   writeBare,
   writeQuantity,
 } from './units.ts';

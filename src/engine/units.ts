@@ -183,6 +183,31 @@ export const toFeet = (metres: number): number => metres / FOOT;
 export const toInches = (metres: number): number => metres / INCH;
 export const perFoot = (perMetre: number): number => perMetre * FOOT;
 
+const INCHES_A_FOOT = 12;
+
+/** Whole inches as feet and the inches that are left. */
+export const feetAndInches = (inches: number): { readonly feet: number; readonly inches: number } => ({
+  feet: Math.floor(inches / INCHES_A_FOOT),
+  inches: inches % INCHES_A_FOOT,
+});
+
+/** Metres in centimetres; square metres in square millimetres; of any SI unit in thousandths: ohms in milliohms. */
+export const toCentimetres = (metres: number): number => metres * 100;
+export const toSquareMillimetres = (squareMetres: number): number => squareMetres * 1e6;
+export const toThousandths = (value: number): number => value * 1000;
+
+/** Seconds in microseconds, and times and capacitors as they are set into SI. */
+export const toMicroseconds = (seconds: number): number => seconds / 1e-6;
+export const fromMicroseconds = (microseconds: number): number => microseconds * 1e-6;
+export const fromMilliseconds = (milliseconds: number): number => milliseconds * 1e-3;
+export const fromNanofarads = (nanofarads: number): number => nanofarads * 1e-9;
+
+/** Metres, or square metres, of one. */
+const METRIC = { m: 1, cm: 0.01, mm: 0.001, mm2: SQUARE_MILLIMETRE } as const;
+
+/** A length in metres, or an area in square metres, of a number in a metric unit. */
+export const fromMetric = (value: number, unit: keyof typeof METRIC): number => value * METRIC[unit];
+
 /** The American gauge whose area this is to one part in 10^6, or undefined for a metric or odd size. Area in square metres. */
 export function gaugeOf(area: number): number | undefined {
   const gauge = nearestGauge(area);
@@ -248,9 +273,3 @@ function rounded(value: number): number {
 export function middle(span: Span): number {
   return (span.from + span.to) / 2;
 }
-
-/** Parts of a unit, for numbers that are shown or typed in a smaller one: centimetres, milliseconds, microseconds, nanofarads. */
-export const CENTI = 1e-2;
-export const MILLI = 1e-3;
-export const MICRO = 1e-6;
-export const NANO = 1e-9;

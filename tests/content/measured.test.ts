@@ -56,6 +56,23 @@ describe('a length', () => {
   });
 });
 
+describe('a place in a small model', () => {
+  test.each([
+    [-0.127, '-13 cm', '-5 in'],
+    [-0.001, '0 cm', '0 in'],
+    [0.005, '1 cm', '0.2 in'],
+    [0.33, '33 cm', '13 in'],
+  ])('%d m from its middle is %s, or %s', (metres, inMetric, inFeet) => {
+    expect(plain(METRIC.place(metres))).toBe(inMetric);
+    expect(plain(FEET.place(metres))).toBe(inFeet);
+  });
+});
+
+test('a share too small to matter is said in the words of the language', () => {
+  const german = new Numbers('de', 'metric', { 'share-least': 'weniger als {share}' });
+  expect(plain(german.share(0.00001))).toBe('weniger als 0,01 %');
+});
+
 describe('a wire', () => {
   test.each<[string, string, string]>([
     ['1.5 mm2', '1.5 mm²', '≈AWG 15'],

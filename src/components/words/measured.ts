@@ -2,12 +2,11 @@
 //   {m:0.3} {cm:30} {mm:1} {mm2:1.5}                       a fact, in that metric unit
 //   {mm2:1.5 or-thicker} {m:3 or-closer} {m:2 or-longer}   what to buy or to do: in feet and gauges at least as good as in metric
 //   {either:a few millimetres|an eighth of an inch}        where words say it
+import { fromMetric } from '../../engine/index.ts';
 import type { Numbers, Telling } from './numbers.ts';
 
-/** Metres, or square metres, of one. */
-const UNITS = { m: 1, cm: 0.01, mm: 0.001, mm2: 1e-6 } as const;
 const SIGNS = { m: 'm', cm: 'cm', mm: 'mm', mm2: 'mm²' } as const;
-type Unit = keyof typeof UNITS;
+type Unit = keyof typeof SIGNS;
 
 const TELLINGS: Readonly<Record<string, Telling>> = {
   'or-thicker': 'at-least',
@@ -50,9 +49,9 @@ function told([, unit, value, how = '', inMetric = '', inFeet = '']: readonly st
   if (unit === undefined || !isUnit(unit)) return metric ? inMetric : inFeet;
   if (metric) return `${numbers.plain(Number(value), 3)}\u00a0${SIGNS[unit]}`;
   const telling = TELLINGS[how] ?? 'near';
-  const si = Number(value) * UNITS[unit];
+  const si = fromMetric(Number(value), unit);
   if (unit !== 'mm2') return numbers.metres(si, telling);
   return numbers.wire(si, telling === 'near' ? 'near' : 'at-least');
 }
 
-const isUnit = (unit: string): unit is Unit => Object.hasOwn(UNITS, unit);
+const isUnit = (unit: string): unit is Unit => Object.hasOwn(SIGNS, unit);

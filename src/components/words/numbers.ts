@@ -1,6 +1,17 @@
 // Numbers with their units as a language writes them and as a person measures.
 import type { MeasureSystem, Quantity, Working } from '../../engine/index.ts';
-import { gaugeAtLeast, gaugeOf, nearestGauge, perFoot, toFeet, toInches } from '../../engine/index.ts';
+import {
+  feetAndInches,
+  gaugeAtLeast,
+  gaugeOf,
+  nearestGauge,
+  perFoot,
+  toCentimetres,
+  toFeet,
+  toInches,
+  toSquareMillimetres,
+  toThousandths,
+} from '../../engine/index.ts';
 import type { Say } from './words.ts';
 import { sayer } from './words.ts';
 
@@ -78,8 +89,7 @@ export class Numbers {
       return `${this.plain(round(toFeet(metres) * tenths) / tenths, 1)}${NARROW}ft`;
     }
     const whole = round(inches);
-    const feet = Math.floor(whole / 12);
-    const rest = whole % 12;
+    const { feet, inches: rest } = feetAndInches(whole);
     if (feet === 0) return this.#inches(whole);
     return rest === 0 ? `${this.plain(feet, 0)}${NARROW}ft` : `${this.plain(feet, 0)}${NARROW}ft ${this.#inches(rest)}`;
   }
@@ -88,9 +98,16 @@ export class Numbers {
     return `${this.plain(value, 2)}${NARROW}in`;
   }
 
+  /** Metres of a small model in; whole centimetres, or tenths of an inch, out. Below 0: to the other side. */
+  place(metres: number): string {
+    if (this.system === 'feet-and-gauge')
+      return `${this.plain(Math.round(toInches(metres) * 10) / 10 + 0, 1)}${NARROW}in`;
+    return `${this.plain(Math.round(toCentimetres(metres)) + 0, 0)}${NARROW}cm`;
+  }
+
   /** Square metres in; square millimetres, or the gauge, out. A size between two gauges is told with the sign of "about". */
   wire(area: number, telling: 'near' | 'at-least' = 'near'): string {
-    if (this.system === 'metric') return `${this.plain(area * 1e6, 2)}${NARROW}mm²`;
+    if (this.system === 'metric') return `${this.plain(toSquareMillimetres(area), 2)}${NARROW}mm²`;
     if (telling === 'at-least') return `AWG${NARROW}${gaugeAtLeast(area)}`;
     const gauge = nearestGauge(area);
     return `${gaugeOf(area) === undefined ? '≈' : ''}AWG${NARROW}${gauge}`;
@@ -99,8 +116,8 @@ export class Numbers {
   /** Ohms a metre in. */
   ohmsAlong(value: number): string {
     return this.system === 'metric'
-      ? `${this.plain(value * 1000, 1)}${NARROW}m${this.#ohm()}/m`
-      : `${this.plain(perFoot(value) * 1000, 1)}${NARROW}m${this.#ohm()}/ft`;
+      ? `${this.plain(toThousandths(value), 1)}${NARROW}m${this.#ohm()}/m`
+      : `${this.plain(toThousandths(perFoot(value)), 1)}${NARROW}m${this.#ohm()}/ft`;
   }
 
   ohms(value: number): string {
@@ -127,10 +144,12 @@ export class Numbers {
     if (WITHOUT_UNIT.has(unit)) return this.plain(value, 2);
     if (this.system === 'feet-and-gauge') {
       if (unit === 'm') return this.metres(value);
-      if (unit === 'ohm/m') return `${this.#digits(perFoot(value) * 1000)}${NARROW}m${this.#ohm()}/ft`;
+      if (unit === 'ohm/m') return `${this.#digits(toThousandths(perFoot(value)))}${NARROW}m${this.#ohm()}/ft`;
     }
-    const [name, factor] = FINER[unit] ?? [unit, 1];
-    return `${this.#digits(value * factor)}${NARROW}${name.replace('ohm', () => this.#ohm())}`;
+    if (unit === 'hours') return `${this.#digits(value)}${NARROW}h`;
+    const finer = THOUSANDTHS[unit];
+    const [name, written] = finer === undefined ? [unit, value] : [finer, toThousandths(value)];
+    return `${this.#digits(written)}${NARROW}${name.replace('ohm', () => this.#ohm())}`;
   }
 
   /** A value of a question's field, in the unit people use for it. */
@@ -152,13 +171,12 @@ export class Numbers {
 
 const WITHOUT_UNIT: ReadonlySet<string> = new Set(['trains', 'pieces', 'times']);
 
-/** Units that are written in a finer one. */
-const FINER: Readonly<Partial<Record<Working['unit'], readonly [name: string, factor: number]>>> = {
-  hours: ['h', 1],
-  'ohm/m': ['mohm/m', 1000],
-  F: ['mF', 1000],
-  C: ['mC', 1000],
-  s: ['ms', 1000],
+/** Units of which thousandths are written. */
+const THOUSANDTHS: Readonly<Partial<Record<Working['unit'], string>>> = {
+  'ohm/m': 'mohm/m',
+  F: 'mF',
+  C: 'mC',
+  s: 'ms',
 };
 
 const WRITE: Readonly<Record<Quantity, (numbers: Numbers, value: number) => string>> = {

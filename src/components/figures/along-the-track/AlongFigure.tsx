@@ -29,7 +29,7 @@ import { FieldSlider, partsOf, ShortsAlong, VoltsAlong } from '../shared/index.t
 export interface AlongFigureProps {
   readonly figure: 'voltage-along' | 'short-along';
   readonly language: string;
-  /** All words whose keys begin with `along-`, `what-if-` and `as-a-`. */
+  /** The words of the rooms `along-the-track`, `along`, `charts` and `units`. */
   readonly words: Readonly<Record<string, string>>;
 }
 

@@ -2,6 +2,7 @@
 import { useMemo, useRef, useState } from 'preact/hooks';
 import type { DriveFrame, DrivePoint, DrivePreset, Happening } from '../../../engine/index.ts';
 import { DRIVE_PRESETS, happenings, isDrivePreset, placeOf, presetSettings } from '../../../engine/index.ts';
+import { useMeasures } from '../../shared/index.ts';
 import { Numbers, type Say, sayer, type Values } from '../../words/index.ts';
 import { DriveMeter, DriveSwitches, DriveTrain, Select } from './DriveControls.tsx';
 import { DrivePicture, DriveUnits } from './DrivePicture.tsx';
@@ -9,7 +10,7 @@ import { useDrive } from './use-drive.ts';
 
 export interface DriveAcrossProps {
   readonly language: string;
-  /** All words whose keys begin with `drive-`. */
+  /** The words of the rooms `drive-across` and `units`. */
   readonly words: Readonly<Record<string, string>>;
   /** The fault to begin with; without one a fault can be chosen. */
   readonly preset?: DrivePreset;
@@ -20,7 +21,8 @@ const CHOICES = [NONE, ...Object.keys(DRIVE_PRESETS).filter(isDrivePreset)] as c
 
 export default function DriveAcross({ language, words, preset }: DriveAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
-  const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
+  const system = useMeasures();
+  const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const figure = useRef<HTMLDivElement>(null);
   const [fault, setFault] = useState<DrivePreset | undefined>(preset);
   const [right, setRight] = useState(false);
@@ -65,7 +67,7 @@ export default function DriveAcross({ language, words, preset }: DriveAcrossProp
           <figcaption class="small">{say('drive-caption')}</figcaption>
         </figure>
         <div class="part">
-          <DriveTrain id={id} frame={frame} say={say} can={can} />
+          <DriveTrain id={id} frame={frame} say={say} can={can} numbers={numbers} />
           <DriveMeter id={id} frame={frame} say={say} can={can} numbers={numbers} />
         </div>
       </div>

@@ -1,7 +1,6 @@
 // What one can set on a drive: the train, the meter, and every switch.
 import type { DriveFrame, DriveSettings, TableMeter } from '../../../engine/index.ts';
 import {
-  CENTI,
   DRIVE_METERS,
   DRIVE_POINTS,
   DRIVE_VEHICLES,
@@ -24,7 +23,7 @@ interface Given {
 }
 
 /** Slider and buttons of the train. */
-export function DriveTrain({ id, frame, say, can }: Given & { readonly frame: DriveFrame }) {
+export function DriveTrain({ id, frame, say, can, numbers }: Given & { frame: DriveFrame; numbers: Numbers }) {
   const { least, most } = frontRange(frame.settings);
   const front = frontOf(frame);
   const way = wayOf(frame);
@@ -45,7 +44,7 @@ export function DriveTrain({ id, frame, say, can }: Given & { readonly frame: Dr
           max={most}
           step="0.005"
           value={front}
-          aria-valuetext={say(`drive-where-${frame.where}`, { cm: Math.round(front / CENTI) })}
+          aria-valuetext={say(`drive-where-${frame.where}`, { place: numbers.place(front) })}
           onInput={(event) => can.place(event.currentTarget.valueAsNumber)}
         />
       </div>

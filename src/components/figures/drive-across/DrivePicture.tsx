@@ -2,7 +2,6 @@
 import { useRef } from 'preact/hooks';
 import type { DriveFrame, DrivePoint, StageIndex } from '../../../engine/index.ts';
 import {
-  CENTI,
   DRIVE_POINTS,
   deadOf,
   FELT,
@@ -274,10 +273,10 @@ function Train({ frame, percent, drawing, say, numbers, onPlace }: TrainProps) {
       tabIndex={0}
       role="slider"
       aria-label={say('drive-train')}
-      aria-valuemin={Math.round(least / CENTI)}
-      aria-valuemax={Math.round(most / CENTI)}
-      aria-valuenow={Math.round(front / CENTI)}
-      aria-valuetext={say(`drive-where-${frame.where}`, { cm: Math.round(front / CENTI) })}
+      aria-valuemin={least}
+      aria-valuemax={most}
+      aria-valuenow={front}
+      aria-valuetext={say(`drive-where-${frame.where}`, { place: numbers.place(front) })}
       onKeyDown={(event) => {
         const to = keyed(event.key, front, least, most);
         if (to === undefined) return;

@@ -4,9 +4,9 @@ import type { DriveFrame, DriveSettings, StageIndex } from '../../../engine/inde
 import {
   beginDrive,
   driveTrain,
+  fromMilliseconds,
   holdProbes,
   isUnderWay,
-  MILLI,
   passTime,
   placeTrain,
   resetDrive,
@@ -49,9 +49,9 @@ export function useDrive(
     if (!runs) return;
     last.current = performance.now();
     return every(paceOf(moves), (now) => {
-      const seconds = (now - last.current) * MILLI;
+      const seconds = fromMilliseconds(now - last.current);
       last.current = now;
-      const most = paceOf(moves) === JUMP ? JUMP * MILLI : LONGEST + QUIET * MILLI;
+      const most = paceOf(moves) === JUMP ? fromMilliseconds(JUMP) : LONGEST + fromMilliseconds(QUIET);
       setFrame((old) => passTime(old, Math.min(most, seconds)));
     });
   }, [runs, moves]);

@@ -5,16 +5,17 @@ import type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings }
 import {
   bitTimes,
   CUT_PACKET,
+  fromMicroseconds,
+  fromNanofarads,
   gapPicture,
   IDLE_PACKET,
-  MICRO,
   meaningOf,
-  NANO,
   packetBits,
   packetParts,
   RESET_PACKET,
   STOP_PACKET,
   speedPacket,
+  toMicroseconds,
 } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
@@ -23,7 +24,7 @@ import { Slider } from '../shared/index.ts';
 
 export interface GapScopeProps {
   readonly language: string;
-  /** All words whose keys begin with `scope-`. */
+  /** The words of the rooms `gap-scope` and `units`. */
   readonly words: Readonly<Record<string, string>>;
 }
 
@@ -82,15 +83,17 @@ const START: Settings = {
 const BITS_SHOWN = 650e-6;
 const EDGE_SHOWN = 40e-6;
 const EDGE_BEFORE = 10e-6;
+/** How far beside the picture a bound still counts as within it, seconds. */
+const JUST_OUTSIDE = 0.1e-6;
 
 function stateOf({ state, far, late, nanofarads, ohms }: Settings): SideState {
   switch (state) {
     case 'dead':
       return { kind: 'dead' };
     case 'late':
-      return { kind: 'late', volts: far, seconds: late * MICRO };
+      return { kind: 'late', volts: far, seconds: fromMicroseconds(late) };
     case 'rounded':
-      return { kind: 'rounded', volts: far, farads: nanofarads * NANO, ohms };
+      return { kind: 'rounded', volts: far, farads: fromNanofarads(nanofarads), ohms };
     case 'right':
     case 'reversed':
     case 'held':
@@ -187,7 +190,7 @@ function meaning(bytes: readonly number[], say: Say): string {
 // No minus before a zero.
 const settled = (volts: number): number => (Math.abs(volts) < 0.05 ? 0 : volts);
 const shown = (volts: number, numbers: Numbers): string => numbers.volts(settled(volts));
-const micro = (seconds: number, numbers: Numbers): string => numbers.plain(seconds / MICRO, 1);
+const micro = (seconds: number, numbers: Numbers): string => numbers.plain(toMicroseconds(seconds), 1);
 
 // Pixels. All four lines have the same scale; across the gap twice the volts can stand.
 const PER_VOLT = 1.05;
@@ -231,7 +234,7 @@ function Drawing({ set, picture, say, numbers }: Parts) {
   const times = useMemo(() => bitTimes(bits), [bits]);
   const { from, to, origin } = spanOf(set, times);
   const x = (seconds: number): number => (100 * (seconds - from)) / (to - from);
-  const inside = (seconds: number): boolean => seconds >= from - MICRO / 10 && seconds <= to + MICRO / 10;
+  const inside = (seconds: number): boolean => seconds >= from - JUST_OUTSIDE && seconds <= to + JUST_OUTSIDE;
   const strips = stripsOf(picture);
   const parts = packetParts(sent);
   const bounds = set.view === 'packet' ? parts.flatMap((part) => [times[part.from] ?? 0, times[part.to] ?? 0]) : times;
@@ -274,8 +277,8 @@ function Drawing({ set, picture, say, numbers }: Parts) {
         )}
       </svg>
       <line x1="0" x2="100%" y1={BOTTOM} y2={BOTTOM} stroke="currentColor" stroke-width="1.5" />
-      {ticks((from - origin) / MICRO, (to - origin) / MICRO, 5)
-        .map((us) => ({ us, at: x(origin + us * MICRO) }))
+      {ticks(toMicroseconds(from - origin), toMicroseconds(to - origin), 5)
+        .map((us) => ({ us, at: x(origin + fromMicroseconds(us)) }))
         .filter(({ at }) => at > 4 && at < 94)
         .map(({ us, at }) => (
           <text key={us} x={`${at}%`} y={BOTTOM + 18} text-anchor="middle">

@@ -1,7 +1,7 @@
 // Two supplies, a gap, and a train across it: the current that the higher side pushes through the train, and who carries what.
 import { useMemo, useState } from 'preact/hooks';
 import type { CrossingPush, CrossingSide, InPhaseCrossing, Quantity } from '../../../engine/index.ts';
-import { crossingInPhase, crossingReversed, MILLI } from '../../../engine/index.ts';
+import { crossingInPhase, crossingReversed, toThousandths } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { CROSSING_TAGS, Numbers, type Say, sayer } from '../../words/index.ts';
@@ -9,7 +9,7 @@ import { FieldSlider } from '../shared/index.ts';
 
 export interface TrainAcrossProps {
   readonly language: string;
-  /** All words whose keys begin with `across-`. */
+  /** The words of the rooms `train-across`, `crossing` and `units`. */
   readonly words: Readonly<Record<string, string>>;
 }
 
@@ -109,7 +109,7 @@ function line(crossing: InPhaseCrossing, push: CrossingPush | undefined, { say, 
     carries: numbers.ampsExactly(push.carries.typical),
     limit: numbers.ampsExactly(push.limit),
     link: numbers.voltsExactly(push.link.typical),
-    ms: numbers.plain(push.timeConstant.typical / MILLI, 1),
+    ms: numbers.plain(toThousandths(push.timeConstant.typical), 1),
   };
   return [
     say('across-pulse', values),
