@@ -1,10 +1,10 @@
 // npm run map: the flow of every wizard as Mermaid text, read off its statechart. With the id of a fault: what it does to every check; with
 // the id of a check: what every fault does to it. With the id of a language: what it lacks.
-import { lacking } from './check/lacking.mjs';
 import { assertNode } from './machine.mjs';
 
 assertNode();
 
+const { lacking } = await import('./check/lacking.mjs');
 const { LANGUAGES } = await import('../src/components/words/languages.ts');
 const { CHARTS, mermaidOf } = await import('../src/wizards/index.ts');
 const { FAULT_MODEL } = await import('../src/wizards/put-it-right/index.ts');

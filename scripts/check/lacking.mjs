@@ -1,10 +1,9 @@
-// What a language lacks of the words that English has. It may: such a page is there in English and says so.
+// What a language lacks of the words that the first one has. It may: such a page is there in that one and says so.
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
+import { FALLBACK } from '../../src/components/words/languages.ts';
 import { ROOT } from '../machine.mjs';
-
-const ENGLISH = 'en';
 
 const filesIn = (folder) => (existsSync(folder) ? readdirSync(folder).sort() : []);
 const sentencesIn = (file) => (existsSync(file) ? Object.keys(parse(readFileSync(file, 'utf8')) ?? {}) : []);
@@ -16,17 +15,15 @@ const sentencesIn = (file) => (existsSync(file) ? Object.keys(parse(readFileSync
  * @returns {{ pages: string[], sentences: string[] }}
  */
 export function lacking(language, root = ROOT) {
-  const [english, own] = [ENGLISH, language].map((id) => join(root, 'src/content', id));
-  const kinds = filesIn(english).filter((kind) => kind !== 'words');
+  const [whole, own] = [FALLBACK, language].map((id) => join(root, 'src/content', id));
+  const kinds = filesIn(whole).filter((kind) => kind !== 'words');
   const pages = kinds.flatMap((kind) => {
     const there = new Set(filesIn(join(own, kind)));
-    return filesIn(join(english, kind)).flatMap((file) => (there.has(file) ? [] : [`${kind}/${file}`]));
+    return filesIn(join(whole, kind)).flatMap((file) => (there.has(file) ? [] : [`${kind}/${file}`]));
   });
-  const sentences = filesIn(join(english, 'words')).flatMap((room) => {
+  const sentences = filesIn(join(whole, 'words')).flatMap((room) => {
     const there = new Set(sentencesIn(join(own, 'words', room)));
-    return sentencesIn(join(english, 'words', room)).flatMap((key) =>
-      there.has(key) ? [] : [`words/${room}: ${key}`],
-    );
+    return sentencesIn(join(whole, 'words', room)).flatMap((key) => (there.has(key) ? [] : [`words/${room}: ${key}`]));
   });
   return { pages, sentences };
 }
