@@ -6,11 +6,12 @@ import type { Told, Walk } from '../../src/wizards/put-it-right/address.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
-import { ISOLATION, PHASE, WALK_STATES } from '../../src/wizards/put-it-right/states.ts';
+import { ISOLATION, PHASE, putItRight } from '../../src/wizards/put-it-right/states.ts';
 import { compiledFor } from '../../src/wizards/put-it-right/step.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const MOST_QUESTIONS = 14;
+const RESTING = Object.keys(putItRight.states).filter((state) => state !== 'deciding');
 
 /** What a person with this fault most likely sees. */
 function likeliest(fault: string, check: string): string {
@@ -71,7 +72,7 @@ describe('a walk in an address', () => {
     fc.assert(
       fc.property(anyComplaint, anyTold, (complaint, told) => {
         const walk = replayWalk(complaint, told);
-        expect(WALK_STATES).toContain(walk.state);
+        expect(RESTING).toContain(walk.state);
         expect(replayWalk(complaint, told)).toEqual(walk);
       }),
       { numRuns: 60 },
@@ -107,7 +108,7 @@ describe('a walk in an address', () => {
     fc.assert(
       fc.property(anyComplaint, fc.oneof(fc.string(), fc.webQueryParameters()), (complaint, text) => {
         const { told } = parseWalk(`?${text}`);
-        expect(WALK_STATES).toContain(replayWalk(complaint, told).state);
+        expect(RESTING).toContain(replayWalk(complaint, told).state);
       }),
       { numRuns: 150 },
     );

@@ -5,7 +5,7 @@ import { getInitialMicrosteps, getMicrosteps, initialTransition, transition } fr
 import { chartOf } from '../../src/wizards/chart.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 import type { WalkEvent } from '../../src/wizards/put-it-right/states.ts';
-import { ISOLATION, PHASE, putItRight, WALK_STATES } from '../../src/wizards/put-it-right/states.ts';
+import { ISOLATION, PHASE, putItRight } from '../../src/wizards/put-it-right/states.ts';
 import { rowOfCheck } from '../../src/wizards/put-it-right/step.ts';
 
 type Snapshot = SnapshotFrom<typeof putItRight>;
@@ -103,8 +103,8 @@ function walkAll(complaint: ComplaintId): { ways: Set<string>; ends: Set<string>
 describe('the chart of "Put it right"', () => {
   const { ways, ends } = walkAll('still-runs-past-gap');
 
-  test('has every state that a person can be in, and the one that decides', () => {
-    expect(CHART.states.map(({ id }) => id).sort()).toEqual([...WALK_STATES, CHART.first].sort());
+  test('leads to each of its states', () => {
+    expect(CHART.states.map(({ id }) => id).sort()).toEqual(Object.keys(putItRight.states).sort());
   });
 
   test('meets every declared way, and takes none that is not declared', () => {

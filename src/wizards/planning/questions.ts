@@ -1,5 +1,6 @@
 // The questions of the planning wizards: ids, kinds, ranges and what is assumed when a person does not know.
-// Words for these ids live in src/content/<language>/questions. A field's id is its name in the address.
+// Words for these ids live in src/content/<language>/questions. A field's id is its name in the address. In which order they are asked:
+// flow.ts of each wizard.
 import type { Quantity } from '../../engine/index.ts';
 
 /** A choice between options. `assume` is what "I don't know" stands for; absent: stays unknown. */

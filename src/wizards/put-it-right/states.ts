@@ -1,5 +1,6 @@
 // "Put it right": one statechart for every complaint. What to do next is computed from what is known; the states are what a
 // person is doing: looking for danger, saying what is at hand, answering, looking at a proposal, mending, proving it.
+import type { SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { NextStep, Seen, Tool } from '../../engine/index.ts';
 import type { ComplaintId } from './faults/index.ts';
@@ -181,15 +182,5 @@ export const putItRight = setup({
   },
 });
 
-/** The states a person can be in. */
-export const WALK_STATES = [
-  'safety',
-  'equipping',
-  'asking',
-  'proposing',
-  'fixing',
-  'verifying',
-  'solved',
-  'handed-on',
-] as const;
-export type WalkStateId = (typeof WALK_STATES)[number];
+/** The states a person can be in: all but the one that decides by itself. */
+export type WalkStateId = Exclude<SnapshotFrom<typeof putItRight>['value'], 'deciding'>;
