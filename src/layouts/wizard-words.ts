@@ -13,7 +13,7 @@ import { saysAll, wordsOf } from './words.ts';
 export async function wizardWrittenIn(language: Language, wizard: WizardId): Promise<Language> {
   const asked = new Set<string>(questionsOf(wizard));
   const questions = (await questionsFor(language)).filter(({ id }) => asked.has(nameOf(id)));
-  const all = [questions, await fixesOf(language, wizard), await cautionsFor(language)];
+  const all = [questions, await fixEntriesOf(language, wizard), await cautionsFor(language)];
   const says = await saysAll(language, [...QUESTION_ROOMS, ...ANSWER_ROOMS[wizard]]);
   return says && allWrittenIn(language, all.flat()) ? language : FALLBACK;
 }
@@ -28,7 +28,7 @@ export function wordsOnTheWay(language: Language): Promise<Record<string, string
   return wordsOf(language, QUESTION_ROOMS);
 }
 
-export async function fixesOf(language: Language, wizard: WizardId): Promise<CollectionEntry<'fixes'>[]> {
+export async function fixEntriesOf(language: Language, wizard: WizardId): Promise<CollectionEntry<'fixes'>[]> {
   return (await fixesFor(language)).filter(({ id }) => wizardsFor(nameOf(id)).includes(wizard));
 }
 
@@ -41,7 +41,7 @@ const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
 
 /** What the answer says on top of the words of its questions. */
 export async function answerWords(language: Language, wizard: WizardId): Promise<AnswerWords> {
-  const entries = await fixesOf(language, wizard);
+  const entries = await fixEntriesOf(language, wizard);
   const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), wordsOfFix(data)]));
   const named = new Set([...cautionsIn(Object.values(fixes)), ...MEASURING_CAUTIONS[wizard]]);
   const cautions = await cautionWords(language, [...named]);

@@ -61,13 +61,13 @@ export function mermaidOf(chart: Chart): string {
   const names = states.flatMap(({ id }) => (name(id) === id ? [] : [`state "${id}" as ${name(id)}`]));
   const arrows = states.flatMap(({ id, ways }) => {
     if (ways.length === 0) return [`${name(id)} --> [*]`];
-    return ways.map((way) => [`${name(id)} --> ${name(way.to)}`, wordsOf(chart, way)].filter(Boolean).join(': '));
+    return ways.map((way) => [`${name(id)} --> ${name(way.to)}`, labelOfWay(chart, way)].filter(Boolean).join(': '));
   });
   return ['stateDiagram-v2', ...names, `[*] --> ${name(first)}`, ...arrows].join('\n  ');
 }
 
 /** What leads along a way: what a person does, where there is more than one such thing, and the guard. May be empty. */
-export function wordsOf({ states }: Chart, { on, when }: Way): string {
+export function labelOfWay({ states }: Chart, { on, when }: Way): string {
   const acts = new Set(states.flatMap(({ ways }) => ways.map((way) => way.on)));
   const act = on === undefined || acts.size === 1 ? [] : [on.replace('user.', '')];
   return [...act, ...(when === undefined ? [] : [`[${when}]`])].join(' ');

@@ -8,7 +8,7 @@ import { putItRight } from './put-it-right/index.ts';
 import { BESIDE_THE_OUTCOME, WHICH_SUPPLY_OUTCOMES, whichSupplyWhere } from './which-supply-where/index.ts';
 import { WIRE_IT_OUTCOMES, wireIt } from './wire-it/index.ts';
 
-export { mermaidOf, wordsOf } from './chart.ts';
+export { labelOfWay, mermaidOf } from './chart.ts';
 
 interface PlanningWizard {
   readonly machine: AnyStateMachine;

@@ -7,10 +7,10 @@ import { DRIVE_TRIP, frontRange, layoutOf, vehicleOf } from './layout.ts';
 /** Which rails the wheels stand on. */
 export type Where = 'a' | 'across' | 'b' | 'dead';
 /** Why a stage tripped: too many amperes, or lifted above its own volts by the other. */
-export type Cause = 'over' | 'lifted';
+export type OffBecause = 'over' | 'lifted';
 
 export interface Tripped {
-  readonly cause: Cause;
+  readonly because: OffBecause;
   readonly where: Where;
   /** It would not be so with the train taken off. */
   readonly byTrain: boolean;
@@ -153,14 +153,14 @@ function watch(frame: DriveFrame): DriveFrame {
 }
 
 function strainOf({ shot, table, where }: DriveFrame, stage: StageIndex): Tripped | undefined {
-  const cause = causeOf(table, shot, stage);
-  if (cause === undefined || table.world.stages[stage].mode !== 'ready') return undefined;
+  const because = offBecause(table, shot, stage);
+  if (because === undefined || table.world.stages[stage].mode !== 'ready') return undefined;
   const lifted = { ...table, world: { ...table.world, cars: [] } };
-  const byTrain = causeOf(lifted, snapshot(lifted), stage) === undefined;
-  return { cause, where, byTrain, amps: shot.stages[stage]?.amps ?? 0 };
+  const byTrain = offBecause(lifted, snapshot(lifted), stage) === undefined;
+  return { because, where, byTrain, amps: shot.stages[stage]?.amps ?? 0 };
 }
 
-function causeOf({ layout }: TableRun, { stages }: Snapshot, stage: StageIndex): Cause | undefined {
+function offBecause({ layout }: TableRun, { stages }: Snapshot, stage: StageIndex): OffBecause | undefined {
   const { amps, linkVolts } = stages[stage] ?? { amps: 0, linkVolts: 0 };
   const { trip, guard = Number.POSITIVE_INFINITY } = layout.stages[stage];
   if (amps > trip) return 'over';

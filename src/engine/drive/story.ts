@@ -64,11 +64,11 @@ function tellTrips(frame: DriveFrame, tripped: readonly StageIndex[]): Happening
     trip: DRIVE_TRIP,
     seconds: DRIVE_RETRY,
   };
-  const cause = trip?.cause ?? 'over';
+  const because = trip?.because ?? 'over';
   const state = hereIs(frame);
   if (trip?.byTrain === true && (trip.where === 'across' || both)) {
     const crosses = frame.where === 'across' ? 'across-trips' : 'across-tripped';
-    const happened = told(`${both ? 'both-trip' : crosses}-${cause}`, values);
+    const happened = told(`${both ? 'both-trip' : crosses}-${because}`, values);
     const again = told(both ? 'both-retry' : 'retries', values);
     return frame.where === 'across' ? [happened, again] : [happened, told(state, values)];
   }
@@ -76,7 +76,7 @@ function tellTrips(frame: DriveFrame, tripped: readonly StageIndex[]): Happening
 }
 
 function byItself({ settings }: DriveFrame, trip: Tripped | undefined): string {
-  if (trip?.cause === 'lifted') return 'trips-lifted';
+  if (trip?.because === 'lifted') return 'trips-lifted';
   if (trip?.byTrain !== true) return 'trips-over';
   return settings.vehicle === 'shorted' ? 'shorted-trips' : 'trips-with-train';
 }

@@ -26,7 +26,7 @@ const MOST_ON_THE_PAGE = 24;
 /** A slider that moves asks only when it rests, milliseconds. */
 const REST_MS = 140;
 
-export interface Reckoned<Result> {
+interface ResultFor<Result> {
   readonly result: Result;
   /** The answers it was worked out for. */
   readonly answers: Answers;
@@ -37,9 +37,9 @@ export function useReckoned<Task extends keyof Tasks>(
   task: Task,
   answers: Answers,
   here: (answers: Answers) => Tasks[Task],
-): Reckoned<Tasks[Task]> | undefined {
+): ResultFor<Tasks[Task]> | undefined {
   const large = trainsIn(answers) > MOST_ON_THE_PAGE;
-  const [found, setFound] = useState<Reckoned<Tasks[Task]> | undefined>(() =>
+  const [found, setFound] = useState<ResultFor<Tasks[Task]> | undefined>(() =>
     large ? undefined : { result: here(answers), answers },
   );
   useEffect(() => {
