@@ -52,7 +52,8 @@ describe('of a link that is opened', () => {
     ['0.9-fewer-moving', 'earlier'],
     ['1.2.0-fewer-moving', 'otherwise'],
     ['1.10.0-larger-supply', 'nothing'],
-    ['2-fewer-moving', 'otherwise'],
+    ['2-fewer-moving', 'nothing'],
+    ['2-larger-supply', 'nothing'],
   ] as const)('%s is told: %s', (text, told) => {
     const made = readMade(text);
     expect(made && sinceThen(made, now)).toBe(told);

@@ -27,7 +27,8 @@ export function MadeThen({ release, verdict, titleOf, say }: Props) {
   });
   const made = readMade(then);
   if (made === undefined || verdict === undefined) return null;
-  return <p class="small made-then">{sentence(made, { release, verdict }, titleOf(made.verdict), say)}</p>;
+  const told = sentence(made, { release, verdict }, titleOf(made.verdict), say);
+  return told === undefined ? null : <p class="small made-then">{told}</p>;
 }
 
 /** What the link said with which a person came to this place, kept when the page is opened anew or gone back to. */
@@ -36,9 +37,10 @@ function rememberedHere(): Made | undefined {
   return typeof state === 'string' ? readMade(state) : undefined;
 }
 
-function sentence(made: Made, now: Made, said: string | undefined, say: Say): string {
+/** Nothing for a verdict that this release does not know though it should have given it: nobody has said it. */
+function sentence(made: Made, now: Made, said: string | undefined, say: Say): string | undefined {
   const what = sinceThen(made, now);
   if (what === 'the-same') return say('made-the-same');
-  if (said === undefined) return say('made-unsaid');
+  if (said === undefined) return what === 'earlier' ? say('made-unsaid') : undefined;
   return say(what === 'earlier' ? 'made-earlier' : 'made-otherwise', { said });
 }

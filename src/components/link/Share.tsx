@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { Made } from '../../wizards/links/index.ts';
 import { withMade } from '../../wizards/links/index.ts';
+import { withUnits } from '../device/index.ts';
 import { Missing, useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
 
@@ -25,8 +26,11 @@ export function Share({ headline, lead, say, made }: Props) {
       () => setTold(say('copy-failed')),
     );
   };
-  const link = (): string =>
-    made === undefined ? location.href : location.origin + location.pathname + withMade(location.search, made);
+  // Whoever gets it sees the units that are seen here.
+  const link = (): string => {
+    const search = made === undefined ? location.search : withMade(location.search, made);
+    return location.origin + location.pathname + withUnits(search) + location.hash;
+  };
   return (
     <div class="share">
       <button type="button" onClick={() => copy(link())}>

@@ -1,5 +1,5 @@
 // The privacy page: what is kept on this device now, and the buttons that clear it.
-import { clearStored, onUnits, STORED_IDS, storedNow } from '../device/index.ts';
+import { clearStored, onUnits, STORED_IDS, storedNow, tellUnits } from '../device/index.ts';
 
 const place = document.getElementById('stored');
 
@@ -26,6 +26,7 @@ if (place !== null) {
     if (button === null) return;
     const which = button.dataset.clear;
     for (const id of STORED_IDS) if (which === '' || which === id) clearStored(id);
+    tellUnits();
     showNow(place);
     const status = place.querySelector('[role="status"]');
     if (status !== null) status.textContent = place.dataset.cleared ?? '';

@@ -35,9 +35,10 @@ export function withMade(search: string, made: Made): string {
 
 /**
  * What is to be said of a link whose answer is `now`: nothing, that an earlier release said the same or something else, or that the link once
- * said something else.
+ * said something else. A release that is yet to come has said nothing that is known here.
  */
 export function sinceThen(made: Made, now: Made): 'nothing' | 'the-same' | 'earlier' | 'otherwise' {
+  if (isOlder(now.release, made.release)) return 'nothing';
   const same = made.verdict === now.verdict;
   if (isOlder(made.release, now.release)) return same ? 'the-same' : 'earlier';
   return same ? 'nothing' : 'otherwise';

@@ -116,7 +116,7 @@ function enoughWords({ track, way, least }: NotKnown['enough'][number], say: Say
   return say(count === 1 ? 'wire-enough-one' : 'wire-enough', {
     ...lengths,
     wire: numbers.wire(conductor.area),
-    metres: numbers.metres(spacing),
+    metres: numbers.metres(spacing, 'at-most'),
     n: count,
     share: numbers.share(least.drop),
   });
@@ -145,7 +145,7 @@ function changeWords(change: WiringChange, pair: boolean, say: Say, numbers: Num
       return say('wire-change-as-it-is');
     case 'more-feeders':
       return say(pair ? 'wire-change-pair-feeders' : 'wire-change-more-feeders', {
-        metres: numbers.metres(change.spacing),
+        metres: numbers.metres(change.spacing, 'at-most'),
         n: change.count,
       });
     case 'thicker-bus':
@@ -155,7 +155,7 @@ function changeWords(change: WiringChange, pair: boolean, say: Say, numbers: Num
     case 'feeders-and-thicker-bus':
       return say('wire-change-both', {
         wire: numbers.wire(change.conductor.area),
-        metres: numbers.metres(change.spacing),
+        metres: numbers.metres(change.spacing, 'at-most'),
       });
     case 'fed-from-the-middle':
       return say('wire-change-middle', { at: numbers.metres(change.at) });
