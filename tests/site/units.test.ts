@@ -111,6 +111,32 @@ describe('the switch', () => {
     await close();
   });
 
+  test('the driven train says its place in inches, and in centimetres again', async () => {
+    const { page, problems, close } = await open('en/learn/drive-across-the-gap/?units=feet', { width: 360 });
+    const train = page.locator('.drive [role=slider]');
+    const place = async (): Promise<string> =>
+      (await train.getAttribute('aria-valuetext'))?.replace('\u00a0', ' ') ?? '';
+    await train.focus();
+    await page.keyboard.press('Home');
+    expect(await place()).toBe('-6.3 in, wholly in A');
+    await page.getByLabel('metres and mm²').check();
+    await page.locator('.drive [role=slider][aria-valuetext*="cm"]').waitFor();
+    expect(await place()).toBe('-16 cm, wholly in A');
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('a bare gauge where metres are chosen is told how to write one', async () => {
+    const { page, close } = await open(`${WIRE}?${REST}`);
+    await page.locator('#bus-length').fill('12');
+    await page.locator('#bus-wire').fill('14');
+    await page.getByRole('button', { name: 'Continue' }).click();
+    const told = page.getByText('For a gauge type 14 AWG.').first();
+    await told.waitFor();
+    expect((await told.innerText()).replaceAll('\u00a0', ' ')).toContain('from 0.05 mm² to 10 mm²');
+    await close();
+  });
+
   test('units that were typed go on to the page of the fix', async () => {
     const { page, close } = await open(IN_FEET);
     await page.locator('h1.verdict').waitFor();
