@@ -1,7 +1,7 @@
 // The engine against its yardsticks: the exact demand beside a simulation of a million moments, how long a large fleet takes, and networks
 // beside a textbook elimination and a general library.
 import { lusolve, matrix, sparse } from 'mathjs';
-import { chanceAbove, demand, even } from '../../src/engine/power/demand.ts';
+import { chanceAbove, demand, even, fittingDemand } from '../../src/engine/power/demand.ts';
 import { seeded } from '../../tests/seeded.ts';
 import { calibrate, median, medianTime, ms, time } from './clock.mjs';
 import { diagnosis } from './diagnosis.mjs';
@@ -87,11 +87,26 @@ function against() {
   ];
 }
 
-function largeFleet() {
-  const ours = medianTime(() => demand(LARGE), 21, 10);
+/** The same with 500 lit coaches and 500 accessories, whole and as one of two districts. */
+const LARGEST = {
+  ...LARGE,
+  fixed: [
+    { count: 500, draw: even(0.005, 0.03) },
+    { count: 500, draw: even(0.01, 0.03) },
+  ],
+};
+
+const largeFleets = () => [
+  large('100 trains in five groups, 30 moving', LARGE),
+  large('the same, 500 coaches, 500 accessories', LARGEST),
+  large('the same, one of two districts', { ...LARGEST, share: 0.5 }),
+];
+
+function large(name, fleet) {
+  const ours = medianTime(() => fittingDemand(fleet), 21, 10);
   const loop = medianTime(calibrate, 11, 5);
   return {
-    name: '100 trains in five groups, 30 moving (ms); a plain loop over 2 million numbers',
+    name: `${name} (ms); a plain loop over 2 million numbers`,
     ours: ms(ours),
     yardstick: ms(loop),
     ratio: ms(ours / loop),
@@ -104,7 +119,7 @@ function largeFleet() {
 export function run() {
   return Promise.resolve([
     ...against(),
-    largeFleet(),
+    ...largeFleets(),
     ...networks({ lusolve, matrix, sparse }),
     ...wiring(),
     ...diagnosis(),

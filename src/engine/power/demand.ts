@@ -1,9 +1,12 @@
 // How the total current drawn is distributed, exactly: no simulation. Method: a dynamic programme over groups of trains
 // and the number of movers among them; each row is a mass function on a current grid (elementary symmetric convolution,
 // the multi-state relative of the Poisson-binomial recursion; source: hong-2013 for the two-state case). Every term is
-// positive, so the tails keep their relative accuracy.
+// positive, so the tails keep their relative accuracy. Where many draw, each draw split between two cells would add up to a law that is
+// too wide; there `fittingDemand` goes through the characteristic function (smooth.ts), on a grid that is laid over the total alone.
+import type { Span } from '../units.ts';
 import type { Draw, Kernel, Row } from './kernels.ts';
 import { Convolver, isConstant, kernelOf, withShare } from './kernels.ts';
+import { GRID_STEPS, momentsOf, smoothLaw } from './smooth.ts';
 
 export type { Draw } from './kernels.ts';
 
@@ -39,6 +42,8 @@ export interface Distribution {
   readonly mass: Float64Array;
   /** True where an evenly spread draw is always in it: then a cell stands for all currents from half a step below to half a step above. */
   readonly spread?: boolean;
+  /** Least and most that can be drawn at all, amperes, where they are known; the outermost cells may reach a little beyond. */
+  readonly ends?: Span;
 }
 
 export const GRID_STEP = 0.005;
@@ -58,6 +63,65 @@ export function demand(input: DemandInput): Distribution {
   if (row === undefined) throw new RangeError('demand: no row');
   return row;
 }
+
+/** Up to so many draws that vary are folded one by one; above, the sum is smooth. */
+const FEW_DRAWS = 12;
+/** Cells that the table of kernels may take: for a few draws as many as show the tails, else as many as still answer at once. */
+const MOST_CELLS = { few: 6000, many: 1500 } as const;
+
+/** The same on the grid that fits it, and whose step the result names: tails down to 1e-5 are right to 2 %. `step` is not read. */
+export function fittingDemand(input: DemandInput): Distribution {
+  const share = input.share ?? 1;
+  check(input, input.moving, input.moving, share, GRID_STEP);
+  const ends = endsOf(input, share);
+  const few = drawsThatVary(input, share) <= FEW_DRAWS;
+  const smooth = few ? undefined : smoothLaw({ ...input, share }, ends);
+  if (smooth !== undefined) return { ...smooth, spread: true, ends };
+  const range = share === 1 ? ends.to - steadyPart(input) : ends.to;
+  const step = GRID_STEPS.find((one) => range / one <= MOST_CELLS[few ? 'few' : 'many']) ?? 1;
+  return demand({ ...input, step });
+}
+
+function drawsThatVary(input: DemandInput, share: number): number {
+  const varies = ({ draw }: FixedGroup): boolean => share < 1 || !isConstant(draw);
+  const standing = input.trains.filter((group) => varies({ count: group.count, draw: group.standing }));
+  return countOf(input.fixed.filter(varies)) + Math.max(input.moving, countOf(standing));
+}
+
+/** What is drawn at every moment, whatever moves. */
+function steadyPart({ trains, fixed }: DemandInput): number {
+  const always = [
+    ...fixed,
+    ...trains.map((one) => ({ count: one.count, draw: one.alwaysMoving === true ? one.running : one.standing })),
+  ];
+  return always.reduce((sum, { count, draw }) => sum + (isConstant(draw) ? count * draw.span.from : 0), 0);
+}
+
+/** Least and most that the total can be, amperes: the movers are those that make it so. */
+function endsOf(input: DemandInput, share: number): Span {
+  const always = input.trains.filter((group) => group.alwaysMoving === true);
+  const free = input.trains.filter((group) => group.alwaysMoving !== true);
+  const movers = input.moving - countOf(always);
+  const steady = [...input.fixed, ...always.map(({ count, running }) => ({ count, draw: running }))];
+  const end = (of: (draw: Draw) => number, order: 1 | -1): number => {
+    const extras = free.flatMap(({ count, running, standing }) =>
+      Array.from({ length: count }, () => of(running) - of(standing)),
+    );
+    return [
+      ...steady.map(({ count, draw }) => count * of(draw)),
+      ...free.map(({ count, standing }) => count * of(standing)),
+      ...extras.sort((a, b) => order * (a - b)).slice(0, movers),
+    ].reduce((sum, part) => sum + part, 0);
+  };
+  return { from: share < 1 ? 0 : end(leastOf, 1), to: end(mostOf, -1) };
+}
+
+const currentsOf = (draw: Draw): readonly number[] =>
+  draw.kind === 'even'
+    ? [draw.span.from, draw.span.to]
+    : draw.states.filter(({ probability }) => probability > 0).map(({ current }) => current);
+const leastOf = (draw: Draw): number => Math.min(...currentsOf(draw));
+const mostOf = (draw: Draw): number => Math.max(...currentsOf(draw));
 
 /** The same for every number of movers from `least` to `most`, out of one pass. */
 export function demandRows(input: DemandInput, least: number, most: number): Distribution[] {
@@ -96,7 +160,8 @@ export function demandRows(input: DemandInput, least: number, most: number): Dis
   const rows: Distribution[] = [];
   for (let movers = least; movers <= most; movers++) {
     const mass = table.massOf(movers - countOf(always), binomial(countOf(free), movers - countOf(always)));
-    rows.push(hasSpread(input, movers) ? { step, mass, spread: true } : { step, mass });
+    const ends = endsOf({ ...input, moving: movers }, share);
+    rows.push(hasSpread(input, movers) ? { step, mass, spread: true, ends } : { step, mass, ends });
   }
   return rows;
 }
@@ -131,8 +196,19 @@ export function mix(
     for (let i = 0; i < distribution.mass.length; i++) mass[i] = at(mass, i) + probability * at(distribution.mass, i);
   }
   const spread = regimes.length > 0 && regimes.every((regime) => regime.distribution.spread === true);
-  return spread ? { step, mass, spread } : { step, mass };
+  const ends = regimes.flatMap(({ distribution }) => distribution.ends ?? []);
+  return {
+    step,
+    mass,
+    ...(spread ? { spread } : {}),
+    ...(ends.length === 0 || ends.length < regimes.length ? {} : { ends: around(ends) }),
+  };
 }
+
+const around = (spans: readonly Span[]): Span => ({
+  from: Math.min(...spans.map(({ from }) => from)),
+  to: Math.max(...spans.map(({ to }) => to)),
+});
 
 /** Chance that the draw is above `limit` amperes (strictly). Of the cell at the limit of a spread draw, the part above it counts. */
 export function chanceAbove(distribution: Distribution, limit: number): number {
@@ -147,15 +223,19 @@ export function chanceAbove(distribution: Distribution, limit: number): number {
   return Math.min(1, sum);
 }
 
-/** Smallest grid current, amperes, with at least the share `q` of moments at or below it; 0 < q < 1. */
+/** Smallest current, amperes, with at least the share `q` of moments at or below it; 0 < q < 1. Of a spread draw within the cell, else a grid current. */
 export function quantile(distribution: Distribution, q: number): number {
-  const { mass, step } = distribution;
+  const { mass, step, spread, ends } = distribution;
+  const within = (current: number): number =>
+    ends === undefined ? current : Math.min(Math.max(current, ends.from), ends.to);
   let below = 0;
   for (let i = 0; i < mass.length; i++) {
-    below += at(mass, i);
-    if (below >= q - 1e-12) return i * step;
+    const cell = at(mass, i);
+    below += cell;
+    if (below < q - 1e-12) continue;
+    return within(spread === true && cell > 0 ? (i + 0.5 - Math.max(0, below - q) / cell) * step : i * step);
   }
-  return (mass.length - 1) * step;
+  return within((mass.length - 1) * step);
 }
 
 export interface Summary {
@@ -189,8 +269,8 @@ export function summarise(distribution: Distribution): Summary {
     p50: quantile(distribution, 0.5),
     p95: quantile(distribution, 0.95),
     p99: quantile(distribution, 0.99),
-    least: Math.max(0, least) * step,
-    most: most * step,
+    least: distribution.ends?.from ?? Math.max(0, least) * step,
+    most: distribution.ends?.to ?? most * step,
   };
 }
 
@@ -200,16 +280,19 @@ export interface Bar {
   readonly probability: number;
 }
 
-/** The distribution gathered into bars `width` amperes wide, from the first to the last that holds anything; a grid current on an edge belongs to the lower bar. */
+/**
+ * The distribution gathered into bars `width` amperes wide, from the first to the last that holds anything; a grid current on an edge
+ * belongs to the lower bar, and a cell of a spread draw to all bars that it reaches into.
+ */
 export function histogram(distribution: Distribution, width: number): Bar[] {
-  const { mass, step } = distribution;
+  const { mass, step, spread } = distribution;
   const bars = new Map<number, number>();
+  const add = (bar: number, weight: number) => bars.set(bar, (bars.get(bar) ?? 0) + weight);
   for (let i = 0; i < mass.length; i++) {
     const weight = at(mass, i);
-    if (weight > 1e-12) {
-      const bar = Math.max(0, Math.ceil((i * step) / width - 1e-9) - 1);
-      bars.set(bar, (bars.get(bar) ?? 0) + weight);
-    }
+    if (weight <= 1e-12) continue;
+    if (spread === true) shareOut((i - 0.5) * step, (i + 0.5) * step, width, (bar, part) => add(bar, weight * part));
+    else add(Math.max(0, Math.ceil((i * step) / width - 1e-9) - 1), weight);
   }
   const keys = [...bars.keys()];
   if (keys.length === 0) return [];
@@ -235,12 +318,17 @@ export function gather(bars: readonly Bar[], most: number): Bar[] {
   });
 }
 
-/** Mean of a draw, amperes. */
-export function meanOf(draw: Draw): number {
-  return draw.kind === 'even'
-    ? (draw.span.from + draw.span.to) / 2
-    : draw.states.reduce((sum, state) => sum + state.current * state.probability, 0);
+/** Parts of a cell by the bars that it reaches into. */
+function shareOut(from: number, to: number, width: number, add: (bar: number, part: number) => void): void {
+  const last = Math.max(0, Math.ceil(to / width - 1e-9) - 1);
+  for (let bar = Math.max(0, Math.floor(from / width + 1e-9)); bar <= last; bar++) {
+    const start = bar === 0 ? from : Math.max(from, bar * width);
+    add(bar, (Math.min(to, (bar + 1) * width) - start) / (to - from));
+  }
 }
+
+/** Mean of a draw, amperes. */
+export const meanOf = (draw: Draw): number => momentsOf(draw).mean;
 
 /** Mass rows by number of movers so far, not yet divided by the number of ways to choose them. */
 class Table {

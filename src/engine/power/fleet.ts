@@ -6,7 +6,7 @@ import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
 import type { Capacity } from './capacity.ts';
 import type { Distribution, FixedGroup, TrainGroup } from './demand.ts';
-import { constant, demand, demandRows, even, GRID_STEP, meanOf } from './demand.ts';
+import { constant, even, fittingDemand, meanOf } from './demand.ts';
 import type { Scale, Sureness } from './draws.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
 import type { Draw } from './kernels.ts';
@@ -71,8 +71,11 @@ export function trainCount(fleet: Pick<Fleet, 'trains'>): number {
 
 /** Load of a district that holds any one consumer with the chance `share` (1: the whole fleet). */
 export function districtLoad(fleet: Fleet, share = 1): DistrictLoad {
-  return loadWith(fleet, demand({ ...demandParts(fleet), moving: fleet.moving, share }), share);
+  return loadWith(fleet, lawOf(fleet, share), share);
 }
+
+const lawOf = (fleet: Fleet, share = 1): Distribution =>
+  fittingDemand({ ...demandParts(fleet), moving: fleet.moving, share });
 
 const SOURCES_OF: Readonly<Record<Sureness, readonly string[]>> = {
   sourced: ['withheld-manuals', 'trade-magazine-2014'],
@@ -104,7 +107,7 @@ export function demandWorking(fleet: Fleet, scale: Scale, value: number): Workin
     ['moving', fleet.moving, 'trains'],
     ['coaches', fleet.coaches, 'pieces'],
     ['accessories', fleet.accessories, 'pieces'],
-    ['grid', stepFor(fleet), 'A'],
+    ['grid', lawOf(fleet).step, 'A'],
   ] as const;
   return working('demand', value, 'A', inputs, [...new Set(['hong-2013', 'own-derivation', ...sources])]);
 }
@@ -115,23 +118,13 @@ export function plainSum(fleet: Fleet): Working {
   return working('plain-sum', sum, 'A', [['trains', trainCount(fleet), 'trains']], ['common-practice']);
 }
 
-// Fine enough that the grid never shows, coarse enough that a hundred trains still answer at once: at most 1500 cells.
-const MOST_CELLS = 1500;
-const STEPS = [GRID_STEP, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5] as const;
-
-function stepFor(fleet: Fleet): number {
-  const trains = fleet.trains.reduce((sum, group) => sum + group.count * group.running.to, 0);
-  const most = trains + fleet.coaches * COACH_DRAWS[fleet.lamps].to + fleet.accessories * ACCESSORY_DRAW.to;
-  return STEPS.find((step) => most / step <= MOST_CELLS) ?? 1;
-}
-
-function demandParts(fleet: Fleet): { trains: TrainGroup[]; fixed: FixedGroup[]; step: number } {
+function demandParts(fleet: Fleet): { trains: TrainGroup[]; fixed: FixedGroup[] } {
   const lamps = COACH_DRAWS[fleet.lamps];
   const fixed: FixedGroup[] = [
     { count: fleet.coaches, draw: even(lamps.from, lamps.to) },
     { count: fleet.accessories, draw: even(ACCESSORY_DRAW.from, ACCESSORY_DRAW.to) },
   ];
-  return { trains: fleet.trains.map(toGroup), fixed: fixed.filter((group) => group.count > 0), step: stepFor(fleet) };
+  return { trains: fleet.trains.map(toGroup), fixed: fixed.filter((group) => group.count > 0) };
 }
 
 function toGroup(trains: Trains): TrainGroup {
@@ -148,13 +141,20 @@ function loadWith(fleet: Fleet, distribution: Distribution, share: number): Dist
   return { distribution, stallExtra, powerUp: share * (standing + fixed + fleet.stored * STORED_ENERGY_INRUSH) };
 }
 
-/** Most trains of this fleet that may move at once with at least the wanted verdict; -1 where not even standing does. */
+/**
+ * Most trains of this fleet that may move at once with at least the wanted verdict; -1 where not even standing does. One more train
+ * that moves never makes a verdict better, so the last that passes is found by halving.
+ */
 export function largestMoving(fleet: Fleet, capacity: Pick<Capacity, 'hard' | 'usable'>, wanted: Verdict): number {
-  const rows = demandRows({ ...demandParts(fleet), moving: 0 }, 0, trainCount(fleet));
-  const verdictOf = (row: Distribution, moving: number): Verdict =>
-    judge(loadWith({ ...fleet, moving }, row, 1), capacity).verdict;
-  const firstFailing = rows.findIndex((row, moving) => !atLeast(verdictOf(row, moving), wanted));
-  return firstFailing === -1 ? trainCount(fleet) : firstFailing - 1;
+  const passes = (moving: number): boolean =>
+    atLeast(judge(districtLoad({ ...fleet, moving }), capacity).verdict, wanted);
+  let [most, failing] = [-1, trainCount(fleet) + 1];
+  while (failing - most > 1) {
+    const moving = Math.floor((most + failing) / 2);
+    if (passes(moving)) most = moving;
+    else failing = moving;
+  }
+  return most;
 }
 
 /** How many more trains of the kind `group` could be added and moved, the others as now, with at least the wanted verdict; at most `most`. */
