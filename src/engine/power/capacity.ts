@@ -1,4 +1,4 @@
-// What a supply and a power stage together can put on the track, and whether the supply can trip the stage.
+// What a supply and a power stage together can put on the track.
 import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
 
@@ -88,30 +88,8 @@ export function trackCurrent(supply: Supply, stage: Stage, acFactor: number = AC
   return stage.rails.kind === 'converter' ? (CONVERTER_EFFICIENCY * supply.volts * left) / stage.rails.volts : left;
 }
 
-/** Smallest common rating, amperes, that fills the stage; undefined where none within NEM 609 at this voltage does. */
-export function ratingThatFills(kind: Supply['kind'], volts: number, stage: Stage): number | undefined {
-  return COMMON_RATINGS.find(
-    (amps) =>
-      withinModelLimit({ kind, volts, amps }) && trackCurrent({ kind, volts, amps }, stage) >= stage.limit - 1e-9,
-  );
-}
-
 export function withinModelLimit(supply: Supply): boolean {
   return supply.amps <= MODEL_SUPPLY_LIMIT.amps && supply.amps * supply.volts <= MODEL_SUPPLY_LIMIT.voltAmps;
-}
-
-export type TripReach = 'reached' | 'perhaps' | 'not-reached';
-
-/**
- * Whether the supply can drive the stage to its trip current (amperes, > 0). `not-reached`: the supply gives way first, and a short
- * circuit shows as a restart, not as a short.
- */
-export function tripReach(supply: Supply, stage: Stage, tripCurrent: number = stage.limit): TripReach {
-  const steady = trackCurrent(supply, stage);
-  if (steady > tripCurrent) return 'reached';
-  return trackCurrent({ ...supply, amps: supply.amps * SHORT_TIME_FACTOR }, stage) > tripCurrent
-    ? 'perhaps'
-    : 'not-reached';
 }
 
 function capacityWorking(supply: Supply, stage: Stage, reserve: number, usable: number): Working {

@@ -1,14 +1,6 @@
 // What trains, coaches and accessories of a district draw, how likely they overload it, what supplies give, and what would mend a shortage.
-export type { Capacity, RailSetting, Stage, Supply, TripReach } from './capacity.ts';
-export {
-  betterAtBest,
-  capacity,
-  limitFor,
-  MODEL_SUPPLY_LIMIT,
-  RESERVE,
-  tripReach,
-  worthOfOneAmpere,
-} from './capacity.ts';
+export type { Capacity, RailSetting, Stage, Supply } from './capacity.ts';
+export { betterAtBest, capacity, limitFor, MODEL_SUPPLY_LIMIT, RESERVE, worthOfOneAmpere } from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';
 export { chanceAbove, gather, histogram, isAbove, summarise } from './demand.ts';
 export { evenness } from './districts.ts';
@@ -45,3 +37,5 @@ export {
 } from './rules.ts';
 export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
 export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';
+export type { RatingAdvice, RatingWish, SupplyTrip, TripReach } from './trip-reach.ts';
+export { recommendedRating, supplyTrip, tripReach } from './trip-reach.ts';

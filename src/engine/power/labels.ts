@@ -17,6 +17,8 @@ export interface InputLabel {
   readonly kind: 'dc' | 'ac' | 'either' | undefined;
   /** Highest permitted input, volts. */
   readonly volts: number | undefined;
+  /** Lowest, volts; where left out none is printed. */
+  readonly leastVolts?: number | undefined;
   readonly plug: Plug | undefined;
 }
 
@@ -25,7 +27,7 @@ export type LabelFinding =
   | { readonly kind: 'unknown' }
   | {
       readonly kind: 'not-permitted';
-      readonly because: 'wrong-kind' | 'too-many-volts' | 'plug-reversed' | 'beyond-nem-609';
+      readonly because: 'wrong-kind' | 'too-many-volts' | 'too-few-volts' | 'plug-reversed' | 'beyond-nem-609';
     };
 
 /** A known misfit counts before anything unknown. Plugs are compared where both are known; else it must still be looked at. */
@@ -38,6 +40,7 @@ export function checkLabels(supply: SupplyLabel, input: InputLabel): LabelFindin
     return wrong('wrong-kind');
   if (supply.volts !== undefined && input.volts !== undefined && supply.volts > input.volts + 1e-9)
     return wrong('too-many-volts');
+  if (supply.volts !== undefined && supply.volts < (input.leastVolts ?? 0) - 1e-9) return wrong('too-few-volts');
   if (supply.kind !== 'ac' && opposed(supply.plug, input.plug)) return wrong('plug-reversed');
   const { kind, volts, amps } = supply;
   if (kind !== undefined && volts !== undefined && amps !== undefined && !withinModelLimit({ kind, volts, amps }))

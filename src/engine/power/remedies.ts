@@ -1,11 +1,12 @@
 // What would mend a shortage, cheapest first, each computed for this fleet with what it would bring.
 import type { Capacity, Stage, Supply } from './capacity.ts';
-import { capacity, ratingThatFills, trackCurrent } from './capacity.ts';
+import { capacity, trackCurrent } from './capacity.ts';
 import { BOOSTER_OWN_USE } from './draws.ts';
 import type { Fleet } from './fleet.ts';
 import { districtLoad, largestMoving } from './fleet.ts';
 import type { Judgement, Verdict } from './rules.ts';
 import { atLeast, judge, worstVerdict } from './rules.ts';
+import { ratingThatFills } from './trip-reach.ts';
 
 export type RemedyId =
   | 'calm-the-consumption'

@@ -3,8 +3,8 @@
 
 import type { Span } from '../units.ts';
 import { assign, FORBIDDEN } from './assignment.ts';
-import type { Capacity, Stage, Supply, TripReach } from './capacity.ts';
-import { capacity, tripReach } from './capacity.ts';
+import type { Capacity, Stage, Supply } from './capacity.ts';
+import { capacity } from './capacity.ts';
 import { summarise } from './demand.ts';
 import type { InputLabel, LabelFinding, Plug } from './labels.ts';
 import { checkLabels } from './labels.ts';
@@ -12,6 +12,8 @@ import type { RailVoltage } from './rail-voltage.ts';
 import { railVoltage } from './rail-voltage.ts';
 import type { DistrictLoad, Judgement } from './rules.ts';
 import { judge } from './rules.ts';
+import type { TripReach } from './trip-reach.ts';
+import { tripReach } from './trip-reach.ts';
 
 export interface NamedSupply extends Supply {
   readonly plug: Plug | undefined;

@@ -6,9 +6,7 @@ import {
   capacity,
   limitFor,
   MODEL_SUPPLY_LIMIT,
-  ratingThatFills,
   trackCurrent,
-  tripReach,
   withinModelLimit,
   worthOfOneAmpere,
 } from '../../../src/engine/power/capacity.ts';
@@ -99,35 +97,6 @@ describe('absurd figures stay harmless', () => {
   });
 });
 
-describe('the smallest common rating that fills a unit', () => {
-  test.each([
-    ['dc', 15, 3, 0, 3],
-    ['dc', 15, 3, 0.2, 4],
-    ['dc', 15, 3.5, 0, 4],
-    ['ac', 16, 3, 0, 6],
-  ] as const)('%s %d V on %d A with own use %d A is %d A', (kind, volts_, limit, ownUse, rating) => {
-    expect(ratingThatFills(kind, volts_, unit(limit, { ownUse }))).toBe(rating);
-  });
-
-  test('there is none within NEM 609 where 10 A or 200 VA do not suffice', () => {
-    expect(ratingThatFills('dc', 15, unit(12))).toBeUndefined();
-    expect(ratingThatFills('dc', 30, unit(8))).toBeUndefined();
-  });
-
-  test('what is found fills the unit, is permitted, and no smaller one would do', () => {
-    fc.assert(
-      fc.property(supplies, units, (supply, stage) => {
-        const rating = ratingThatFills(supply.kind, supply.volts, stage);
-        if (rating === undefined) return;
-        near(capacity({ ...supply, amps: rating }, stage).hard, stage.limit, 1e-6);
-        expect(withinModelLimit({ ...supply, amps: rating })).toBe(true);
-        const smaller = [1, 1.5, 2, 2.5, 3, 4, 5, 6, 8, 10].filter((amperes) => amperes < rating);
-        for (const one of smaller) expect(trackCurrent({ ...supply, amps: one }, stage)).toBeLessThan(stage.limit);
-      }),
-    );
-  });
-});
-
 describe('the limits of NEM 609, 6.1: 200 VA and 10 A', () => {
   test('are these', () => {
     expect(MODEL_SUPPLY_LIMIT).toEqual({ amps: 10, voltAmps: 200 });
@@ -144,20 +113,6 @@ describe('the limits of NEM 609, 6.1: 200 VA and 10 A', () => {
   ])('%d V with %d A: %s', (volts_, amperes, permitted) => {
     expect(withinModelLimit(dc(amperes, volts_))).toBe(permitted);
   });
-});
-
-describe('can the supply make the unit trip?', () => {
-  test('5 A on a 3 A unit: yes', () => expect(tripReach(dc(5), unit(3))).toBe('reached'));
-  test('just 3 A on a 3 A unit: perhaps, for the moment that a trip takes', () => {
-    expect(tripReach(dc(3), unit(3))).toBe('perhaps');
-  });
-  test('2 A on a 3 A unit: no, a short shows as a restart', () =>
-    expect(tripReach(dc(2), unit(3))).toBe('not-reached'));
-  test('3 A of a.c. on a 3 A unit: no, behind the rectifier it is less', () => {
-    expect(tripReach(ac(3), unit(3))).toBe('not-reached');
-  });
-  test('a unit that trips below its limit is reached sooner', () =>
-    expect(tripReach(dc(2), unit(3), 1.5)).toBe('reached'));
 });
 
 describe('the workings of a capacity', () => {

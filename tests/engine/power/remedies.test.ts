@@ -135,9 +135,9 @@ describe('calming the consumption', () => {
 });
 
 describe('a larger supply', () => {
-  test('fills the unit and goes no further', () => {
+  test('of the next rating above what the unit trips at fills it and goes no further', () => {
     const { usable, ratings } = the('larger-supply', input(h0(6, 0, 5), 2, 3));
-    expect(ratings).toEqual([3]);
+    expect(ratings).toEqual([4]);
     near(usable[0] ?? Number.NaN, 2.7, 1e-12);
   });
   test('is no remedy where the supply fills the unit already', () => {
@@ -153,7 +153,7 @@ describe('a larger supply', () => {
 describe('a booster', () => {
   test('with the freed supply has its own, smaller amperes', () => {
     const { usable, ratings } = the('booster-with-freed-supply', input(h0(8, 0, 8), 2, 3));
-    expect(ratings).toEqual([3]);
+    expect(ratings).toEqual([4]);
     expect(usable.map((amps) => Number(amps.toFixed(3)))).toEqual([2.7, 1.8]);
   });
   test('with a supply of its own fills both units', () => {
