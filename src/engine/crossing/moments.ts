@@ -14,11 +14,13 @@ export interface PlacedSide extends Omit<CrossingSide, 'volts' | 'load' | 'limit
   };
   /** 95 % point of what its district draws. */
   readonly load: number;
+  /** What its district draws while both are as busy together as they get; `load` where the two have nothing to do with each other. */
+  readonly loadTogether?: number;
   /** What its district draws while idle; nothing where left out. */
   readonly idleLoad?: number;
 }
 
-/** Both sides idle, both at their 95 % load, and one busy while the other is idle. */
+/** Both sides idle, both busy (their 95 % load together), and one busy while the other is idle. */
 export const CROSSING_MOMENTS = ['idle', 'loaded', 'near-busy', 'far-busy'] as const;
 export type CrossingMoment = (typeof CROSSING_MOMENTS)[number];
 
@@ -36,24 +38,26 @@ export function crossingOf(
   far: PlacedSide,
   options: Pick<CrossingInput, 'ohms' | 'stepLimit'> = {},
 ): CrossingMoments {
-  const at = (nearBusy: boolean, farBusy: boolean) =>
-    crossingInPhase({ ...options, near: sideAt(near, nearBusy), far: sideAt(far, farBusy) });
+  const at = (nearLoad: Load, farLoad: Load) =>
+    crossingInPhase({ ...options, near: sideAt(near, nearLoad), far: sideAt(far, farLoad) });
   const moments = {
-    idle: at(false, false),
-    loaded: at(true, true),
-    'near-busy': at(true, false),
-    'far-busy': at(false, true),
+    idle: at('idle', 'idle'),
+    loaded: at('together', 'together'),
+    'near-busy': at('busy', 'idle'),
+    'far-busy': at('idle', 'busy'),
   };
   const worst = CROSSING_MOMENTS.reduce((a, b) => (badness(moments[b]) > badness(moments[a]) ? b : a));
   const higher = CROSSING_MOMENTS.flatMap((moment) => higherSides(moments[moment]));
   return { moments, worst, signFlips: higher.includes('near') && higher.includes('far') };
 }
 
-function sideAt({ placed, load, idleLoad = 0, ...side }: PlacedSide, busy: boolean): CrossingSide {
+type Load = 'idle' | 'busy' | 'together';
+
+function sideAt({ placed, load, loadTogether = load, idleLoad = 0, ...side }: PlacedSide, at: Load): CrossingSide {
   return {
     ...side,
-    volts: busy ? placed.rails.loaded : placed.rails.idle,
-    load: busy ? load : idleLoad,
+    volts: at === 'idle' ? placed.rails.idle : placed.rails.loaded,
+    load: { idle: idleLoad, busy: load, together: loadTogether }[at],
     limit: placed.capacity.hard,
   };
 }

@@ -6,7 +6,7 @@
 import type { Span } from '../units.ts';
 import type { Draw, Kernel, Row } from './kernels.ts';
 import { Convolver, isConstant, kernelOf, withShare } from './kernels.ts';
-import { GRID_STEPS, momentsOf, smoothLaw } from './smooth.ts';
+import { GRID_STEPS, leastOf, momentsOf, mostOf, smoothLaw } from './smooth.ts';
 
 export type { Draw } from './kernels.ts';
 
@@ -98,7 +98,7 @@ function steadyPart({ trains, fixed }: DemandInput): number {
 }
 
 /** Least and most that the total can be, amperes: the movers are those that make it so. */
-function endsOf(input: DemandInput, share: number): Span {
+export function endsOf(input: DemandInput, share: number): Span {
   const always = input.trains.filter((group) => group.alwaysMoving === true);
   const free = input.trains.filter((group) => group.alwaysMoving !== true);
   const movers = input.moving - countOf(always);
@@ -115,13 +115,6 @@ function endsOf(input: DemandInput, share: number): Span {
   };
   return { from: share < 1 ? 0 : end(leastOf, 1), to: end(mostOf, -1) };
 }
-
-const currentsOf = (draw: Draw): readonly number[] =>
-  draw.kind === 'even'
-    ? [draw.span.from, draw.span.to]
-    : draw.states.filter(({ probability }) => probability > 0).map(({ current }) => current);
-const leastOf = (draw: Draw): number => Math.min(...currentsOf(draw));
-const mostOf = (draw: Draw): number => Math.max(...currentsOf(draw));
 
 /** The same for every number of movers from `least` to `most`, out of one pass. */
 export function demandRows(input: DemandInput, least: number, most: number): Distribution[] {

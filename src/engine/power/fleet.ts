@@ -9,6 +9,8 @@ import type { Distribution, FixedGroup, TrainGroup } from './demand.ts';
 import { constant, even, fittingDemand, meanOf } from './demand.ts';
 import type { Scale, Sureness } from './draws.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
+import type { JointLaw } from './joint.ts';
+import { jointLaw } from './joint.ts';
 import type { Draw } from './kernels.ts';
 import type { DistrictLoad, Verdict } from './rules.ts';
 import { atLeast, judge } from './rules.ts';
@@ -73,6 +75,10 @@ export function trainCount(fleet: Pick<Fleet, 'trains'>): number {
 export function districtLoad(fleet: Fleet, share = 1): DistrictLoad {
   return loadWith(fleet, lawOf(fleet, share), share);
 }
+
+/** What a district that holds any one consumer with the chance `share` draws together with the rest of the fleet; 0 < share < 1. */
+export const jointLoad = (fleet: Fleet, share: number): JointLaw =>
+  jointLaw({ ...demandParts(fleet), moving: fleet.moving }, share);
 
 const lawOf = (fleet: Fleet, share = 1): Distribution =>
   fittingDemand({ ...demandParts(fleet), moving: fleet.moving, share });

@@ -12,12 +12,15 @@ export {
   demandWorking,
   districtLoad,
   drawsSure,
+  jointLoad,
   largestMoving,
   measuredTrains,
   moreTrains,
   plainSum,
   trainCount,
 } from './fleet.ts';
+export type { District, JointLaw } from './joint.ts';
+export { besideBusy, bothBusy, chanceBoth, chanceEither } from './joint.ts';
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
 export type { RailFinding, RailVoltage } from './rail-voltage.ts';

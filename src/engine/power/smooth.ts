@@ -84,6 +84,15 @@ export function totalMoments({ trains, moving, fixed, share }: Many): Moments {
   };
 }
 
+const currentsOf = (draw: Draw): readonly number[] =>
+  draw.kind === 'even'
+    ? [draw.span.from, draw.span.to]
+    : draw.states.filter(({ probability }) => probability > 0).map(({ current }) => current);
+
+/** Least and most that one consumer draws, amperes. */
+export const leastOf = (draw: Draw): number => Math.min(...currentsOf(draw));
+export const mostOf = (draw: Draw): number => Math.max(...currentsOf(draw));
+
 export interface SmoothGrid {
   readonly step: number;
   readonly cells: number;
@@ -239,6 +248,10 @@ export class MoversPolynomial {
   }
 
   at(running: readonly Complex[], standing: readonly Complex[]): Complex {
+    const [alike, ...others] = this.#counts;
+    if (alike !== undefined && others.length === 0) {
+      return times(power(running[0] ?? ONE, this.#moving), power(standing[0] ?? ONE, alike - this.#moving));
+    }
     let rows = complexRow(1);
     rows.re[0] = 1;
     for (const [g, count] of this.#counts.entries()) {

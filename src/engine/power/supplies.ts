@@ -5,7 +5,8 @@ import type { Span } from '../units.ts';
 import { assign, FORBIDDEN } from './assignment.ts';
 import type { Capacity, Stage, Supply } from './capacity.ts';
 import { capacity } from './capacity.ts';
-import { summarise } from './demand.ts';
+import type { Distribution } from './demand.ts';
+import { chanceAbove } from './demand.ts';
 import type { InputLabel, LabelFinding, Plug } from './labels.ts';
 import { checkLabels } from './labels.ts';
 import type { RailVoltage } from './rail-voltage.ts';
@@ -45,23 +46,33 @@ export interface Arrangement {
   readonly permitted: boolean;
   /** Rails of the highest booster less those of the command station, volts, over idle and loaded; positive: a booster stands higher. */
   readonly step: Span;
-  /** True where a bridging train could make one stage carry both districts beyond its limit, and the other then too. */
+  /** True where a bridging train could make one stage carry both districts beyond its limit, and the other then too: `cascadeChance` above `CASCADE_GOAL`. */
   readonly cascade: boolean;
+  /** Share of moments at which two districts together draw more than either of their stages can give, the worst pair. */
+  readonly cascadeChance: number;
   /** Share of moments above the usable current, worst district. */
   readonly strain: number;
 }
 
 export const MOST_ENUMERATED = 6;
+/** Share of moments at which two districts may draw more together than either stage gives. Source: common-practice. */
+export const CASCADE_GOAL = 0.05;
+
+/** What the districts of two stages draw together; see `arrange`. */
+export type Together = (one: number, other: number) => Distribution;
 
 /**
  * All arrangements, best first: permitted by labels, step within the limit, else the higher rails at the command
  * station, no cascade, least strain. Up to six supplies every arrangement is compared; above that only the one with the
- * least strain among the permitted (assignment). Stages <= supplies; throws RangeError otherwise.
+ * least strain among the permitted (assignment). Stages <= supplies; throws RangeError otherwise. `together`: what two districts draw at
+ * the same moment, which is less than both at their busiest where the same trains move in either; districts that have nothing to do with
+ * each other where left out.
  */
 export function arrange(
   supplies: readonly NamedSupply[],
   stages: readonly LoadedStage[],
   stepLimit = STEP_LIMIT,
+  together?: Together,
 ): Arrangement[] {
   if (stages.length === 0 || stages.length > supplies.length) {
     throw new RangeError(`arrange: ${supplies.length} supplies for ${stages.length} stages`);
@@ -69,10 +80,14 @@ export function arrange(
   const table = stages.map((stage) => supplies.map((supply, index) => place(supply, index, stage)));
   const choices =
     supplies.length <= MOST_ENUMERATED ? permutations(supplies.length, stages.length) : [leastStrain(table)];
+  const pairAbove: PairAbove = (i, j, limit) =>
+    together === undefined
+      ? apartAbove(stages[i]?.load.distribution, stages[j]?.load.distribution, limit)
+      : chanceAbove(together(i, j), limit);
   const arrangements = choices.map((choice) =>
     arrangementOf(
       choice.flatMap((supply, stage) => table[stage]?.[supply] ?? []),
-      stages,
+      pairAbove,
     ),
   );
   return arrangements.sort((a, b) => compare(a, b, stepLimit));
@@ -90,12 +105,14 @@ function place(supply: NamedSupply, index: number, stage: LoadedStage): Placed {
   };
 }
 
-function arrangementOf(placed: readonly Placed[], stages: readonly LoadedStage[]): Arrangement {
+function arrangementOf(placed: readonly Placed[], pairAbove: PairAbove): Arrangement {
+  const cascadeChance = cascades(placed, pairAbove);
   return {
     stages: placed,
     permitted: placed.every((one) => one.label.kind !== 'not-permitted'),
     step: stepOf(placed),
-    cascade: cascades(placed, stages),
+    cascade: cascadeChance > CASCADE_GOAL,
+    cascadeChance,
     strain: Math.max(...placed.map((one) => one.judgement.aboveUsable)),
   };
 }
@@ -114,13 +131,22 @@ function stepOf(placed: readonly Placed[]): Span {
   return { from: Math.min(...steps), to: Math.max(...steps) };
 }
 
-function cascades(placed: readonly Placed[], stages: readonly LoadedStage[]): boolean {
-  const loads = stages.map((stage) => summarise(stage.load.distribution).p95);
-  return placed.some((one, i) =>
-    placed.some((other, j) => {
-      const both = (loads[i] ?? 0) + (loads[j] ?? 0);
-      return i < j && both > one.capacity.hard && both > other.capacity.hard;
-    }),
+/** Share of moments at which the districts i and j together draw more than `limit`. */
+type PairAbove = (i: number, j: number, limit: number) => number;
+
+function cascades(placed: readonly Placed[], pairAbove: PairAbove): number {
+  const chances = placed.flatMap((one, i) =>
+    placed.flatMap((other, j) => (i < j ? pairAbove(i, j, Math.max(one.capacity.hard, other.capacity.hard)) : [])),
+  );
+  return Math.max(0, ...chances);
+}
+
+/** The same for two districts that draw by themselves. */
+function apartAbove(one: Distribution | undefined, other: Distribution | undefined, limit: number): number {
+  if (one === undefined || other === undefined) return 0;
+  return one.mass.reduce(
+    (sum, chance, i) => (chance > 0 ? sum + chance * chanceAbove(other, limit - i * one.step) : sum),
+    0,
   );
 }
 

@@ -19,6 +19,7 @@ import {
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
+  bothBusy,
   CROSSING_ADVICE,
   CROSSING_MOMENTS,
   checkLabels,
@@ -82,13 +83,17 @@ export function placeSupplies(answers: Answers): Placement {
   const railsKnown = reader.rails('station') !== undefined && reader.rails('booster') !== undefined;
   const known = [knownSupply(reader.supplyLabel('one')), knownSupply(reader.supplyLabel('two'))];
   const supplies = known.filter((supply) => supply !== undefined);
-  const arrangements = supplies.length < stages.length ? [] : arrange(supplies, stages);
+  const whole = districtLoad(fleet).distribution;
+  const arrangements = supplies.length < stages.length ? [] : arrange(supplies, stages, undefined, () => whole);
+  const together = bothBusy(whole, stationShare);
   const outcome = outcomeOf(arrangements, stages, railsKnown, scale);
   const standing = { ...fleet, moving: 0 };
   const idle = [stationShare, 1 - stationShare].map(
     (share) => summarise(districtLoad(standing, share).distribution).p95,
   );
-  const crossings = railsKnown ? arrangements.map((one) => crossingAt(one, stages, supplies, idle)) : [];
+  const crossings = railsKnown
+    ? arrangements.map((one) => crossingAt(one, stages, supplies, { idle, together: [together.near, together.far] }))
+    : [];
   return {
     outcome,
     scale,
@@ -117,7 +122,7 @@ function crossingAt(
   { stages: placed }: Arrangement,
   stages: readonly LoadedStage[],
   supplies: readonly NamedSupply[],
-  idle: readonly number[],
+  { idle, together }: Readonly<Record<'idle' | 'together', readonly number[]>>,
 ): CrossingMoments {
   const side = (index: 0 | 1, role: NonNullable<CrossingSide['role']>): PlacedSide => {
     const stage = stages[index];
@@ -129,6 +134,7 @@ function crossingAt(
       role,
       placed: here,
       load: summarise(stage.load.distribution).p95,
+      loadTogether: together[index] ?? 0,
       idleLoad: idle[index] ?? 0,
       ownUse: stage.ownUse,
       output: stage.rails.kind === 'follows' ? 'follows' : 'settable',

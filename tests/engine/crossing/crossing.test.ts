@@ -10,6 +10,7 @@ import type { CrossingPush, CrossingSide } from '../../../src/engine/crossing/si
 import { BIPOLAR_BACK_DROP } from '../../../src/engine/crossing/sides.ts';
 import { summarise } from '../../../src/engine/power/demand.ts';
 import { districtLoad } from '../../../src/engine/power/fleet.ts';
+import { bothBusy } from '../../../src/engine/power/joint.ts';
 import type { NamedSupply } from '../../../src/engine/power/supplies.ts';
 import { arrange } from '../../../src/engine/power/supplies.ts';
 import { near } from '../../near.ts';
@@ -339,6 +340,25 @@ describe('two placed supplies', () => {
     near(idle.pushes[0]?.takeOver.span.to ?? Number.NaN, 0.1, 1e-12);
     near(loaded.pushes[0]?.takeOver.span.to ?? Number.NaN, p95 + 0.1, 1e-12);
     near(idle.pushes[0]?.pulse.span.to ?? Number.NaN, 2 / 0.3, 1e-9);
+  });
+
+  test('with the same trains in both parts, both busy is what the whole layout draws: 2.95 A on 3 A, no cascade', () => {
+    const fleet = h0(8, 2, 5);
+    const whole = bothBusy(districtLoad(fleet).distribution, 0.65);
+    const parts = [0.65, 0.35].map((share) => ({ ...stage, load: districtLoad(fleet, share) }));
+    const [, follows] = arrange([supply(15, 3), supply(17, 3)], parts);
+    const side = (index: 0 | 1, loadTogether?: number): PlacedSide => ({
+      ...placed(follows, index, index === 0 ? 'command-station' : 'booster'),
+      ownUse: 0,
+      load: summarise(districtLoad(fleet, index === 0 ? 0.65 : 0.35).distribution).p95,
+      ...(loadTogether === undefined ? {} : { loadTogether }),
+    });
+    const added = crossingOf(side(0), side(1)).moments.loaded;
+    const joint = crossingOf(side(0, whole.near), side(1, whole.far)).moments.loaded;
+    if (added.kind !== 'crossing' || joint.kind !== 'crossing') throw new Error('no crossing');
+    expect(added.cascade).not.toBe('no');
+    expect(joint.cascade).toBe('no');
+    for (const { carries } of joint.pushes) expect(carries.span.to).toBeLessThan(2.96);
   });
 
   test('the arrangement with the higher rails at the command station has the sign turned', () => {

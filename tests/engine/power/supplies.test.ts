@@ -97,6 +97,29 @@ describe('a train across the gap', () => {
   });
 });
 
+describe('two parts with the same moving trains', () => {
+  const fleet = h0(8, 2, 5);
+  const parts = [0.65, 0.35].map((share) => stage(0, { ...set(15), ...unit(3), load: districtLoad(fleet, share) }));
+  const whole = () => districtLoad(fleet).distribution;
+
+  test('no cascade on two 3 A units: the whole layout passes 3 A in 4 % of moments, whatever each part may draw alone', () => {
+    const [best] = arrange([supply(19, 3), supply(19, 3)], parts, undefined, whole);
+    expect(best?.cascade).toBe(false);
+    near(best?.cascadeChance ?? Number.NaN, 0.04, 0.005);
+  });
+
+  test('a cascade on two 2.5 A supplies: more than 2.5 A is drawn in every third moment', () => {
+    const [best] = arrange([supply(19, 2.5), supply(19, 2.5)], parts, undefined, whole);
+    expect(best?.cascade).toBe(true);
+    near(best?.cascadeChance ?? Number.NaN, 0.33, 0.02);
+  });
+
+  test('parts that have nothing to do with each other may well be busy together', () => {
+    const [apart] = arrange([supply(19, 3), supply(19, 3)], parts);
+    expect(apart?.cascadeChance).toBeGreaterThan(0.04);
+  });
+});
+
 describe('more supplies than units', () => {
   test('leave the worst ones over', () => {
     const [best] = arrange([supply(19, 1), supply(19, 4), supply(19, 3)], [stage(4, set(15)), stage(5, set(15))]);
