@@ -122,7 +122,7 @@ export type {
   TripReach,
   Verdict,
 } from './power/index.ts';
-export {
+export type {
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
@@ -150,9 +150,12 @@ export {
   judgedVolts,
   judgeRails,
   largestMoving,
+
   limitFor,
+  loadedLink,
   measuredTrains,
   moreTrains,
+  neighbourVolts,
   OWN_USE,
   OWN_USE_DOUBT,
   overloadOften,
@@ -160,6 +163,7 @@ export {
   railVoltage,
   recommendedRating,
   remedies,
+  STAGE_OHMS,
   STEP_LIMIT,
   STEP_TOO_LARGE,
   sags,
@@ -250,7 +254,6 @@ export {
   ohmsPerMetre,
   presentWiring,
   railOhms,
-  STAGE_OHMS,
   shortAmpsAt,
   shortFromLoadTest,
   solvePlan,

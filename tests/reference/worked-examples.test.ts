@@ -51,7 +51,10 @@ describe('"16 V a.c." on a unit whose rails follow the supply', () => {
     expect(volts).toBeLessThanOrEqual(rails.idle.to);
   });
 
-  test('about 1.25 x 16 V less 2 V remain at full load', () => near(rails.loaded.from, 18, 1e-12));
+  test('about 1.25 x 16 V less 2 V, 18 V, may remain at full load', () => {
+    expect(rails.loaded.from).toBeLessThanOrEqual(18);
+    expect(rails.loaded.to).toBeGreaterThanOrEqual(18);
+  });
 
   test('beyond the 22 V stop line on every scale, and beyond the 24 V of an N decoder', () => {
     expect(rails.idle.to).toBeGreaterThan(TRACK_LIMITS.h0.most);

@@ -1,6 +1,7 @@
 // One pair of neighbouring stages on their supplies, at the moments that differ: rails idle, rails loaded, one side busy.
 
-import type { Placed } from '../power/index.ts';
+import type { NeighbourVolts, Placed } from '../power/index.ts';
+import type { Span } from '../units.ts';
 import type { CrossingInput, CrossingResult } from './crossing.ts';
 import { crossingInPhase } from './crossing.ts';
 import type { CrossingSide } from './sides.ts';
@@ -32,19 +33,29 @@ export interface CrossingMoments {
   readonly signFlips: boolean;
 }
 
-/** The crossing between two placed stages at each moment. A stage that puts nothing on the track gives `no-solution`. */
+/**
+ * The crossing between two placed stages at each moment. `volts`: of both at each moment, where what is not known of both in the same way
+ * was taken out (`neighbourVolts`); the volts of each alone where left out. A stage that puts nothing on the track gives `no-solution`.
+ */
 export function crossingOf(
   near: PlacedSide,
   far: PlacedSide,
-  options: Pick<CrossingInput, 'ohms' | 'stepLimit'> = {},
+  { volts, ...options }: Pick<CrossingInput, 'ohms' | 'stepLimit'> & { readonly volts?: NeighbourVolts } = {},
 ): CrossingMoments {
-  const at = (nearLoad: Load, farLoad: Load) =>
-    crossingInPhase({ ...options, near: sideAt(near, nearLoad), far: sideAt(far, farLoad) });
+  const at = (moment: CrossingMoment) => {
+    const { near: nearLoad, far: farLoad } = LOADS[moment];
+    const told = volts?.[moment];
+    return crossingInPhase({
+      ...options,
+      near: sideAt(near, nearLoad, told?.near),
+      far: sideAt(far, farLoad, told?.far),
+    });
+  };
   const moments = {
-    idle: at('idle', 'idle'),
-    loaded: at('together', 'together'),
-    'near-busy': at('busy', 'idle'),
-    'far-busy': at('idle', 'busy'),
+    idle: at('idle'),
+    loaded: at('loaded'),
+    'near-busy': at('near-busy'),
+    'far-busy': at('far-busy'),
   };
   const worst = CROSSING_MOMENTS.reduce((a, b) => (badness(moments[b]) > badness(moments[a]) ? b : a));
   const higher = CROSSING_MOMENTS.flatMap((moment) => higherSides(moments[moment]));
@@ -52,11 +63,21 @@ export function crossingOf(
 }
 
 type Load = 'idle' | 'busy' | 'together';
+const LOADS: Readonly<Record<CrossingMoment, Readonly<Record<'near' | 'far', Load>>>> = {
+  idle: { near: 'idle', far: 'idle' },
+  loaded: { near: 'together', far: 'together' },
+  'near-busy': { near: 'busy', far: 'idle' },
+  'far-busy': { near: 'idle', far: 'busy' },
+};
 
-function sideAt({ placed, load, loadTogether = load, idleLoad = 0, ...side }: PlacedSide, at: Load): CrossingSide {
+function sideAt(
+  { placed, load, loadTogether = load, idleLoad = 0, ...side }: PlacedSide,
+  at: Load,
+  told: Span | undefined,
+): CrossingSide {
   return {
     ...side,
-    volts: at === 'idle' ? placed.rails.idle : placed.rails.loaded,
+    volts: told ?? (at === 'idle' ? placed.rails.idle : placed.rails.loaded),
     load: { idle: idleLoad, busy: load, together: loadTogether }[at],
     limit: placed.capacity.hard,
   };

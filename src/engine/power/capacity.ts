@@ -17,7 +17,12 @@ export interface Stage {
   readonly rails: RailSetting;
   /** What the unit itself takes, amperes, with nothing on the track. */
   readonly ownUse: number;
+  /** Not known where left out. */
+  readonly build?: StageBuild | undefined;
 }
+
+/** How an output stage is built: transistors that are on or off, or such as drop volts of their own. */
+export type StageBuild = 'switching' | 'bipolar';
 
 /** Rail voltage follows the supply, is set, or is set and made by a step-down converter (less current in than out). */
 export type RailSetting =

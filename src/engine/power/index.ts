@@ -23,8 +23,17 @@ export type { District, JointLaw } from './joint.ts';
 export { besideBusy, bothBusy, chanceBoth, chanceEither } from './joint.ts';
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
-export type { RailFinding, RailVoltage } from './rail-voltage.ts';
-export { judgedVolts, judgeRails, railVoltage, sags, TRACK_LIMITS } from './rail-voltage.ts';
+export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
+export {
+  judgedVolts,
+  judgeRails,
+  loadedLink,
+  neighbourVolts,
+  railVoltage,
+  STAGE_OHMS,
+  sags,
+  TRACK_LIMITS,
+} from './rail-voltage.ts';
 export type { Remedy } from './remedies.ts';
 export { firstThatReaches, remedies } from './remedies.ts';
 export type { DistrictLoad, Judgement, OverloadOften, RuleResult, Verdict } from './rules.ts';

@@ -1,52 +1,170 @@
 // Volts on the rails: from a fixed setting or from the supply, as intervals, and against the scale.
 
 import type { Span } from '../units.ts';
-import type { RailSetting, Supply } from './capacity.ts';
+import type { RailSetting, StageBuild, Supply } from './capacity.ts';
+import { AC_FACTOR } from './capacity.ts';
 import type { Scale } from './draws.ts';
 
 export interface RailVoltage {
   /** With little load, volts. */
   readonly idle: Span;
-  /** At full load, volts. */
+  /** With load, volts. */
   readonly loaded: Span;
 }
 
+/** What is drawn through a stage, amperes on the track, and how it is built. */
+export interface RailLoad {
+  readonly build?: StageBuild | undefined;
+  /** Nothing where left out. */
+  readonly idle?: number;
+  /** As much as the supply is rated for where left out. */
+  readonly loaded?: number;
+}
+
+/** A part of its own, volts, and ohms times amperes. */
+export interface StageDrop {
+  readonly volts: Span;
+  readonly ohms: Span;
+}
+
+/** What a stage takes off the volts, by its build. A bipolar one has its own part whatever flows. One model for every wizard. Source: from-memory. */
+export const STAGE_DROP: Readonly<Record<StageBuild, StageDrop>> = {
+  switching: { volts: { from: 0, to: 0 }, ohms: { from: 0.05, to: 0.3 } },
+  bipolar: { volts: { from: 1, to: 3 }, ohms: { from: 0.1, to: 0.1 } },
+};
+/** Where the build is not known it may be a switching one or a usual bipolar one. Source: from-memory. */
+const UNKNOWN_DROPS: readonly StageDrop[] = [
+  STAGE_DROP.switching,
+  { volts: { from: 1, to: 1.4 }, ohms: STAGE_DROP.bipolar.ohms },
+];
+/** Of a regulated d.c. supply, ohms. Source: from-memory. */
+export const SUPPLY_OHMS: Span = { from: 0.02, to: 0.1 };
+/** Stage, regulated supply and their leads together, ohms, where one figure is wanted; the bands above hold it. Source: from-memory. */
+export const STAGE_OHMS = 0.2;
 /** A transformer's voltage rises by 5 to 20 % without load; mains may be 10 % high. Source: from-memory. */
 export const NO_LOAD_RISE: Span = { from: 0.05, to: 0.2 };
 export const MAINS_HIGH = 0.1;
-/** Rectifier and output stage, volts. Source: from-memory. */
-export const RECTIFIER_DROP: Span = { from: 1.6, to: 3 };
-/** Drop of an output stage fed with d.c., volts, idle to loaded. Source: from-memory. */
-export const STAGE_DROP: Span = { from: 0.3, to: 1.5 };
-/** A stage needs about this much above its setting, volts. Source: from-memory. */
+/** Rectifier with little load, and with all that the transformer gives, volts. Source: from-memory. */
+export const RECTIFIER_DROP = { idle: 1.6, loaded: 2 } as const;
+/** D.c. volts behind rectifier and capacitor before that drop, over the transformer's volts, at its full r.m.s. current. Source: own-derivation. */
+export const LOADED_FACTOR: Span = { from: 1.22, to: 1.335 };
+/** A stage whose output is set needs about this much above its setting, volts. Source: from-memory. */
 export const HEADROOM = 1;
 
-const exactly = (volts: number): Span => ({ from: volts, to: volts });
-
 /** Rail voltage of a stage on a supply. Rules for a.c.: common-practice and own-derivation. Volts > 0. */
-export function railVoltage(supply: Supply, rails: RailSetting): RailVoltage {
-  const followed = supply.kind === 'ac' ? fromAlternating(supply.volts) : fromDirect(supply.volts);
-  if (rails.kind === 'follows') return followed;
-  const reaches = supply.kind === 'ac' ? followed.loaded.from : supply.volts - HEADROOM;
-  const loaded = Math.min(rails.volts, Math.max(0, reaches));
-  return { idle: exactly(Math.min(rails.volts, followed.idle.to)), loaded: exactly(loaded) };
+export function railVoltage(supply: Supply, rails: RailSetting, load: RailLoad = {}): RailVoltage {
+  const fed = { supply, rails, load };
+  return { idle: spanOf(wayByWay(fed, false)), loaded: spanOf(wayByWay(fed, true)) };
 }
 
-function fromAlternating(volts: number): RailVoltage {
-  const peak = Math.SQRT2 * volts;
-  const loaded = Math.max(0, 1.25 * volts - 2);
-  return {
-    idle: {
-      from: Math.max(loaded, peak * (1 + NO_LOAD_RISE.from) - RECTIFIER_DROP.to),
-      to: Math.max(loaded, peak * (1 + NO_LOAD_RISE.to + MAINS_HIGH) - RECTIFIER_DROP.from),
-    },
-    loaded: exactly(loaded),
+/** A stage with its supply and what is drawn through it. */
+export interface FedStage {
+  readonly supply: Supply;
+  readonly rails: RailSetting;
+  readonly load: RailLoad;
+}
+
+/** Whether each of two neighbours is idle or busy: both idle, both loaded, or one of them. */
+export type NeighbourMoment = 'idle' | 'loaded' | 'near-busy' | 'far-busy';
+export type NeighbourVolts = Readonly<Record<NeighbourMoment, { readonly near: Span; readonly far: Span }>>;
+
+const BUSY: Readonly<Record<NeighbourMoment, { readonly near: boolean; readonly far: boolean }>> = {
+  idle: { near: false, far: false },
+  loaded: { near: true, far: true },
+  'near-busy': { near: true, far: false },
+  'far-busy': { near: false, far: true },
+};
+
+/**
+ * Rail volts of two neighbours at each moment. What is not known of both in the same way cancels: between two stages built alike on
+ * supplies of one kind only their volts and their loads make a step. The near one is then told at the highest that it may stand, the
+ * far one by its step from there.
+ */
+export function neighbourVolts(near: FedStage, far: FedStage): NeighbourVolts {
+  const alike = builtAlike(near, far);
+  const at = (moment: NeighbourMoment) => {
+    const here = wayByWay(near, BUSY[moment].near);
+    const there = wayByWay(far, BUSY[moment].far);
+    if (!alike) return { near: spanOf(here), far: spanOf(there) };
+    const top = Math.max(...here);
+    const steps = here.map((volts, i) => (there[i] ?? 0) - volts);
+    return { near: exactly(top), far: { from: top + Math.min(...steps), to: top + Math.max(...steps) } };
   };
+  return { idle: at('idle'), loaded: at('loaded'), 'near-busy': at('near-busy'), 'far-busy': at('far-busy') };
 }
 
-function fromDirect(volts: number): RailVoltage {
-  const idle = Math.max(0, volts - STAGE_DROP.from);
-  return { idle: exactly(idle), loaded: exactly(Math.max(0, volts - STAGE_DROP.to)) };
+/** Its volts, each way it may be. */
+const wayByWay = ({ supply, rails, load }: FedStage, busy: boolean): number[] =>
+  cornersOf(load.build).map((corner) =>
+    volts(supply, rails, busy ? loadedAmps(supply, load) : (load.idle ?? 0), corner),
+  );
+
+const builtAlike = (one: FedStage, other: FedStage): boolean =>
+  one.supply.kind === other.supply.kind &&
+  (one.rails.kind === 'follows') === (other.rails.kind === 'follows') &&
+  one.load.build === other.load.build;
+
+const exactly = (value: number): Span => ({ from: value, to: value });
+const spanOf = (values: readonly number[]): Span => ({ from: Math.min(...values), to: Math.max(...values) });
+const loadedAmps = (supply: Supply, { loaded }: RailLoad): number => loaded ?? fullLoad(supply);
+/** All that a supply gives for good, amperes on the d.c. side. */
+const fullLoad = ({ kind, amps }: Supply): number => (kind === 'ac' ? amps / AC_FACTOR.usual : amps);
+
+/** D.c. volts behind a transformer's rectifier at its full r.m.s. current, volts. */
+export const loadedLink = (volts: number): Span => ({
+  from: Math.max(0, LOADED_FACTOR.from * volts - RECTIFIER_DROP.loaded),
+  to: Math.max(0, LOADED_FACTOR.to * volts - RECTIFIER_DROP.loaded),
+});
+
+/** One way it may be: what the stage takes, what its supply's ohms are, and how stiff a transformer is (0 soft to 1 stiff). */
+interface Corner {
+  readonly own: number;
+  readonly ohms: number;
+  readonly supplyOhms: number;
+  /** Whether a stage whose output is set needs its headroom. */
+  readonly spares: boolean;
+  readonly stiff: 0 | 1;
+  readonly mains: number;
+  /** How a transformer's volts fall with its load: evenly (1), or at first faster (1/2). */
+  readonly bend: number;
+}
+
+const cornersOf = (build: StageBuild | undefined): Corner[] =>
+  (build === undefined ? UNKNOWN_DROPS : [STAGE_DROP[build]]).flatMap(cornersOfDrop);
+
+const BENDS = [1, 0.5] as const;
+
+function cornersOfDrop(drop: StageDrop): Corner[] {
+  const ways = [
+    { ohms: drop.ohms.from, supplyOhms: SUPPLY_OHMS.from, spares: false },
+    { ohms: drop.ohms.to, supplyOhms: SUPPLY_OHMS.to, spares: true },
+  ];
+  return [drop.volts.from, drop.volts.to].flatMap((own) =>
+    ways.flatMap((way) =>
+      ([0, 1] as const).flatMap((stiff) =>
+        [0, MAINS_HIGH].flatMap((mains) => BENDS.map((bend) => ({ own, ...way, stiff, mains, bend }))),
+      ),
+    ),
+  );
+}
+
+function volts(supply: Supply, rails: RailSetting, amps: number, corner: Corner): number {
+  const link = supply.kind === 'ac' ? behindRectifier(supply, amps, corner) : supply.volts - amps * corner.supplyOhms;
+  const through = Math.max(0, link - corner.own - amps * corner.ohms);
+  if (rails.kind === 'follows') return through;
+  // What its output is set to it holds with some volts to spare above it, or with next to none.
+  const spared = (supply.kind === 'ac' ? link : supply.volts) - HEADROOM;
+  return Math.max(0, Math.min(rails.volts, corner.spares ? spared : link - amps * corner.ohms));
+}
+
+/** Between what stands there without load and with all that the transformer gives. A stiff one rises less and sags less. */
+function behindRectifier({ volts: rms, amps: rated }: Supply, amps: number, { stiff, mains, bend }: Corner): number {
+  const rise = stiff === 1 ? NO_LOAD_RISE.from : NO_LOAD_RISE.to;
+  const idle = Math.SQRT2 * rms * (1 + rise + mains) - RECTIFIER_DROP.idle;
+  const full = loadedLink(rms);
+  const loaded = Math.min(idle, stiff === 1 ? full.to : full.from);
+  const part = rated > 0 ? Math.min(1, amps / (rated / AC_FACTOR.usual)) : 1;
+  return Math.max(0, idle + part ** bend * (loaded - idle));
 }
 
 /** S-9.1 (2020) Table 3: track peak volts at the power station, and what decoders must survive. Source: nmra-s-9-1. */

@@ -6,11 +6,11 @@ import { assign, FORBIDDEN } from './assignment.ts';
 import type { Capacity, Stage, Supply } from './capacity.ts';
 import { capacity } from './capacity.ts';
 import type { Distribution } from './demand.ts';
-import { chanceAbove } from './demand.ts';
+import { chanceAbove, quantile } from './demand.ts';
 import type { InputLabel, LabelFinding, Plug } from './labels.ts';
 import { checkLabels } from './labels.ts';
-import type { RailVoltage } from './rail-voltage.ts';
-import { railVoltage } from './rail-voltage.ts';
+import type { FedStage, RailVoltage } from './rail-voltage.ts';
+import { neighbourVolts, railVoltage } from './rail-voltage.ts';
 import type { DistrictLoad, Judgement } from './rules.ts';
 import { judge } from './rules.ts';
 import type { TripReach } from './trip-reach.ts';
@@ -34,7 +34,10 @@ export const STEP_TOO_LARGE = 2;
 export interface Placed {
   readonly supply: number;
   readonly label: LabelFinding;
+  /** Loaded: at the current that its district does not pass in 95 % of moments, as far as it can give it. */
   readonly rails: RailVoltage;
+  /** What the rails were worked out from, to set them beside a neighbour's. */
+  readonly fed: FedStage;
   readonly capacity: Capacity;
   readonly judgement: Judgement;
   readonly trip: TripReach;
@@ -95,10 +98,13 @@ export function arrange(
 
 function place(supply: NamedSupply, index: number, stage: LoadedStage): Placed {
   const able = capacity(supply, stage);
+  const loaded = Math.min(able.hard, quantile(stage.load.distribution, 0.95));
+  const fed: FedStage = { supply, rails: stage.rails, load: { build: stage.build, loaded } };
   return {
     supply: index,
     label: checkLabels(supply, stage.input),
-    rails: railVoltage(supply, stage.rails),
+    rails: railVoltage(supply, stage.rails, fed.load),
+    fed,
     capacity: able,
     judgement: judge(stage.load, able),
     trip: tripReach(supply, stage),
@@ -117,17 +123,14 @@ function arrangementOf(placed: readonly Placed[], pairAbove: PairAbove): Arrange
   };
 }
 
-// Only stages of like load are compared, idle with idle and loaded with loaded; a train can also cross from a busy to
-// an idle district, so both mixed cases count too.
+// Idle is compared with idle and loaded with loaded; what one busy side does is the crossing's matter.
 function stepOf(placed: readonly Placed[]): Span {
   const [station, ...boosters] = placed;
   if (station === undefined || boosters.length === 0) return { from: 0, to: 0 };
-  const steps = boosters.flatMap((booster) => [
-    booster.rails.idle.from - station.rails.idle.to,
-    booster.rails.idle.to - station.rails.idle.from,
-    booster.rails.loaded.from - station.rails.loaded.to,
-    booster.rails.loaded.to - station.rails.loaded.from,
-  ]);
+  const steps = boosters.flatMap((booster) => {
+    const { idle, loaded } = neighbourVolts(station.fed, booster.fed);
+    return [idle, loaded].flatMap(({ near, far }) => [far.from - near.to, far.to - near.from]);
+  });
   return { from: Math.min(...steps), to: Math.max(...steps) };
 }
 

@@ -1,5 +1,5 @@
 // Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
-export { dropFinding, FEEDER_WIRE, STAGE_OHMS, trainLevels } from './limits.ts';
+export { dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
 export type { LoadResistor } from './load-test.ts';
 export { chooseResistor, leastLoadedVolts, loadedVolts, shortFromLoadTest } from './load-test.ts';
 export type { FeedingPlan, FeedingProblem } from './plan.ts';

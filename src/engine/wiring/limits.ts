@@ -2,9 +2,6 @@
 import { DROP_LIMIT, DROP_WANTED } from './remedies.ts';
 import type { Conductor } from './wire.ts';
 
-/** Output stage, supply and leads to the bus, ohms. Source: from-memory. */
-export const STAGE_OHMS = 0.2;
-
 /** A feeder where nothing is said: metres of it, and its wire. Source: common-practice. */
 export const FEEDER_WIRE = { length: 0.3, area: 0.5e-6, make: 'flexible' } as const satisfies Conductor & {
   readonly length: number;

@@ -30,8 +30,8 @@ export interface TrainAlong {
   readonly pieces: readonly TrackPiece[];
   /** In order of place; at a joint there are two of the same place. */
   readonly points: readonly TrainPoint[];
-  /** Lowest of all places, not only of the points; `share` is the drop over the source's volts. */
-  readonly worst: TrainPoint & { readonly share: number };
+  /** Lowest of all places, not only of the points; `share` is the drop over the source's volts, `wiringShare` that part of it which wires and rails lose, not the stage. */
+  readonly worst: TrainPoint & { readonly share: number; readonly wiringShare: number };
 }
 
 export interface PlanCircuit {
@@ -200,7 +200,14 @@ function trainOn(circuit: Circuit, { plan, standing, amps }: Trains, step?: numb
   if (!(lowest.value > 0)) return problem('no-operating-point', 'train');
   const drop = volts - lowest.value;
   const points = pointsOf(pieces, step).map(({ at, value }) => ({ at, volts: value, drop: volts - value }));
-  const worst = { at: lowest.at, volts: lowest.value, drop, share: drop / volts };
+  const stage = plan.source.ohms * standing.reduce((sum, one) => sum + one.amps, amps);
+  const worst = {
+    at: lowest.at,
+    volts: lowest.value,
+    drop,
+    share: drop / volts,
+    wiringShare: Math.max(0, drop - stage) / volts,
+  };
   return { kind: 'along', pieces, points, worst };
 }
 

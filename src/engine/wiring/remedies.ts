@@ -9,7 +9,7 @@ import { SHORT_MARGIN, worstFaultHeat } from './trips.ts';
 import type { Conductor } from './wire.ts';
 import { heatingLimit, ohmsPerMetre, TABLE_DEGREES } from './wire.ts';
 
-/** Share of the volts that a train should lose at most, and may lose at most. Source: common-practice. */
+/** Share of the volts that wires and rails should lose at most, and may lose at most; what the stage takes is none of theirs. Source: common-practice. */
 export const DROP_WANTED = 0.05;
 export const DROP_LIMIT = 0.1;
 /** Trip currents that stages and breakers are commonly set to, amperes. Source: common-practice. */
@@ -70,7 +70,7 @@ export interface WiringCandidate {
   readonly plans: readonly FeedingPlan[];
   /** Trip current of what protects the track then, amperes. */
   readonly trip: number;
-  /** Lowest at a train, volts, and where, metres along the track; the drop as a share of the source. */
+  /** Lowest at a train, volts, and where, metres along the track; what wires and rails lose of it, as a share of the source's volts. */
   readonly volts: number;
   readonly voltsAt: number;
   readonly drop: number;
@@ -238,7 +238,7 @@ function worstOf(circuit: PlanCircuit, trainAmps: number, start = 0): Worst | Fe
   return {
     volts: train.worst.volts,
     voltsAt: start + train.worst.at,
-    drop: train.worst.share,
+    drop: train.worst.wiringShare,
     shortAmps: amps,
     shortAt: start + at,
     loopAmps: short.volts / ohms,

@@ -147,7 +147,7 @@ function power(
 ): Power {
   const able = capacity(supply, stage);
   const judgement = judge(load, able);
-  const voltage = railVoltage(supply, stage.rails);
+  const voltage = railVoltage(supply, stage.rails, { build: stage.build, loaded: able.hard });
   const lowest: RailVoltage = { idle: { from: voltage.idle.from, to: voltage.idle.from }, loaded: voltage.loaded };
   const spells = spellsPerEvening(judgement.aboveHard, eveningHours);
   const finding = judgeRails(voltage, scale);

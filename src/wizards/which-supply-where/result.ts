@@ -29,6 +29,7 @@ import {
   judgeRails,
   largestPush,
   middle,
+  neighbourVolts,
   STEP_TOO_LARGE,
   stepFinding,
   stepSize,
@@ -141,7 +142,9 @@ function crossingAt(
       ...(permits === 'unknown' ? {} : { mayStandHigher: permits === 'permitted' }),
     };
   };
-  return crossingOf(side(0, 'command-station'), side(1, 'booster'));
+  const [station, booster] = placed;
+  const volts = station === undefined || booster === undefined ? undefined : neighbourVolts(station.fed, booster.fed);
+  return crossingOf(side(0, 'command-station'), side(1, 'booster'), volts === undefined ? {} : { volts });
 }
 
 /** A crossing at one moment: the larger of its two directions, where either side may be the higher. */

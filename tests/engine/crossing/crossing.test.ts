@@ -11,6 +11,7 @@ import { BIPOLAR_BACK_DROP } from '../../../src/engine/crossing/sides.ts';
 import { summarise } from '../../../src/engine/power/demand.ts';
 import { districtLoad } from '../../../src/engine/power/fleet.ts';
 import { bothBusy } from '../../../src/engine/power/joint.ts';
+import { neighbourVolts } from '../../../src/engine/power/rail-voltage.ts';
 import type { NamedSupply } from '../../../src/engine/power/supplies.ts';
 import { arrange } from '../../../src/engine/power/supplies.ts';
 import { near } from '../../near.ts';
@@ -332,7 +333,12 @@ describe('two placed supplies', () => {
     if (one === undefined) throw new Error('nothing placed');
     return { placed: one, load: p95, ownUse: 0.1, role, output: 'follows' };
   }
-  const of = (at: typeof best) => crossingOf(placed(at, 1, 'booster'), placed(at, 0, 'command-station'));
+  const of = (at: typeof best) => {
+    const [near, far] = [at?.stages[1], at?.stages[0]];
+    if (near === undefined || far === undefined) throw new Error('nothing placed');
+    const volts = neighbourVolts(near.fed, far.fed);
+    return crossingOf(placed(at, 1, 'booster'), placed(at, 0, 'command-station'), { volts });
+  };
 
   test('2 V apart: idle, only own use is taken over; loaded, the whole district', () => {
     const { idle, loaded } = of(other).moments;

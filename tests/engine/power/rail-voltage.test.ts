@@ -1,8 +1,15 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Scale } from '../../../src/engine/power/draws.ts';
-import type { RailVoltage } from '../../../src/engine/power/rail-voltage.ts';
-import { judgedVolts, judgeRails, railVoltage, SCALE_RANGE, sags } from '../../../src/engine/power/rail-voltage.ts';
+import type { FedStage, RailVoltage } from '../../../src/engine/power/rail-voltage.ts';
+import {
+  judgedVolts,
+  judgeRails,
+  neighbourVolts,
+  railVoltage,
+  SCALE_RANGE,
+  sags,
+} from '../../../src/engine/power/rail-voltage.ts';
 import { near } from '../../near.ts';
 import { ac, dc } from '../../samples.ts';
 
@@ -12,10 +19,27 @@ const at = (loaded: number, idle = loaded): RailVoltage => ({
 });
 
 describe('rails that follow a d.c. supply', () => {
-  test('stand a little below its label, and lower with load', () => {
-    const { idle, loaded } = railVoltage(dc(3, 15), { kind: 'follows' });
-    near(idle.to, 14.7, 1e-12);
-    near(loaded.from, 13.5, 1e-12);
+  const follows = { kind: 'follows' } as const;
+
+  test('stand at its label without load behind a switching stage, and lower by amperes times ohms', () => {
+    const { idle, loaded } = railVoltage(dc(3, 15), follows, { build: 'switching', loaded: 2 });
+    expect(idle).toEqual({ from: 15, to: 15 });
+    near(loaded.from, 15 - 2 * 0.4, 1e-12);
+    near(loaded.to, 15 - 2 * 0.07, 1e-12);
+  });
+
+  test('behind a bipolar stage lack 1 to 3 V whatever flows', () => {
+    const { idle, loaded } = railVoltage(dc(3, 18), follows, { build: 'bipolar', loaded: 2 });
+    expect(idle).toEqual({ from: 15, to: 17 });
+    near(loaded.from, 15 - 2 * 0.2, 1e-12);
+    near(loaded.to, 17 - 2 * 0.12, 1e-12);
+  });
+
+  test('are a band where nobody knows the stage: with 3 A between 13 V and 14.8 V out of 15 V', () => {
+    const { idle, loaded } = railVoltage(dc(3, 15), follows);
+    expect(idle).toEqual({ from: 13.6, to: 15 });
+    near(loaded.from, 13, 1e-12);
+    near(loaded.to, 14.79, 1e-12);
   });
 });
 
@@ -24,14 +48,63 @@ describe('rails that are set', () => {
     expect(railVoltage(dc(3, 19), { kind: 'set', volts: 15 })).toEqual(at(15));
   });
 
-  test('sag with load when the supply has no headroom', () => {
+  test('sag with load when the supply has no headroom, by up to a volt', () => {
     const { idle, loaded } = railVoltage(dc(3, 15), { kind: 'set', volts: 15 });
-    near(idle.from, 14.7, 1e-12);
+    expect(idle).toEqual({ from: 14, to: 15 });
     near(loaded.from, 14, 1e-12);
+    near(loaded.to, 15 - 3 * 0.07, 1e-12);
   });
 
   test('hold behind a transformer that stands high enough with load', () => {
     expect(railVoltage(ac(3, 16), { kind: 'converter', volts: 15 })).toEqual(at(15));
+  });
+});
+
+describe('two neighbours', () => {
+  const fed = (volts: number, loaded: number, more: Partial<FedStage> = {}): FedStage => ({
+    supply: dc(3, volts),
+    rails: { kind: 'follows' },
+    load: { loaded },
+    ...more,
+  });
+
+  test('on two supplies alike, built alike and loaded alike: no step at any load', () => {
+    const { idle, loaded } = neighbourVolts(fed(15, 1.15), fed(15, 1.15));
+    for (const { near: one, far: other } of [idle, loaded]) expect(other).toEqual(one);
+  });
+
+  test('loaded differently they differ by amperes times ohms and nothing more: 0.7 A make 0.05 V to 0.28 V', () => {
+    const { near: busy, far: calm } = neighbourVolts(fed(15, 2.45), fed(15, 1.75)).loaded;
+    near(calm.from - busy.to, 0.7 * 0.07, 1e-9);
+    near(calm.to - busy.from, 0.7 * 0.4, 1e-9);
+  });
+
+  test('2 V between their supplies are 2 V on the rails', () => {
+    const { near: low, far: high } = neighbourVolts(fed(15, 2), fed(17, 2)).loaded;
+    near(high.from - low.to, 2, 1e-9);
+    near(high.to - low.from, 2, 1e-9);
+  });
+
+  test('one busy and one idle: the busy one stands lower by its own load', () => {
+    const { near: busy, far: idle } = neighbourVolts(fed(15, 1.15), fed(15, 1.15))['near-busy'];
+    near(idle.to - busy.from, 1.15 * 0.4, 1e-9);
+    near(idle.from - busy.to, 1.15 * 0.07, 1e-9);
+  });
+
+  test('built differently, each keeps its own band', () => {
+    const switching = fed(15, 1, { load: { loaded: 1, build: 'switching' } });
+    const bipolar = fed(15, 1, { load: { loaded: 1, build: 'bipolar' } });
+    const { near: one, far: other } = neighbourVolts(switching, bipolar).idle;
+    expect([one, other]).toEqual([
+      { from: 15, to: 15 },
+      { from: 12, to: 14 },
+    ]);
+  });
+
+  test('two transformers alike and loaded alike: no step, however high they stand', () => {
+    const transformer = fed(16, 1, { supply: ac(3, 16) });
+    const { idle, loaded } = neighbourVolts(transformer, transformer);
+    for (const { near: one, far: other } of [idle, loaded]) expect(other).toEqual(one);
   });
 });
 

@@ -702,6 +702,26 @@ describe('advice on wiring', () => {
     expect(first?.change).toEqual({ kind: 'thicker-bus', conductor: { area: 1e-6, make: 'flexible' } });
   });
 
+  test('is judged by what wires and rails lose: 4 A through a stage of 0.2 ohms is good wherever the wire is thick enough', () => {
+    const source = { volts: 15, ohms: 0.2 };
+    const plan = {
+      ...thin(4, 4),
+      source,
+      bus: { ...thin(4, 4).bus, ohmsPerMetre: ohmsPerMetre({ area: 4e-6, make: 'flexible' }) },
+    };
+    const now = presentWiring({ plan, trainAmps: 4, trip: 5, sizes: [] });
+    const bare = presentWiring({
+      plan: { ...plan, source: { volts: 15, ohms: 0.1 } },
+      trainAmps: 4,
+      trip: 5,
+      sizes: [],
+    });
+    if ('because' in now || 'because' in bare) throw new Error('no operating point');
+    near(now.drop, bare.drop, 1e-9);
+    near(now.volts, bare.volts - 0.4, 1e-9);
+    expect(now.verdict).toBe('good');
+  });
+
   test('a second stage at the far end: both halves reckoned, places counted on the whole track', () => {
     const [second] = of(advise({ plan: thin(30, 6) }).candidates, 'second-stage');
     expect(second?.plans.length).toBe(2);
@@ -793,7 +813,7 @@ describe('the least wiring that is good', () => {
   });
 
   test('is none where no size reaches, and none without a feeder to go by', () => {
-    expect(leastWiring(need(150), 1)).toBeUndefined();
+    expect(leastWiring(need(200), 1)).toBeUndefined();
     expect(leastWiring({ ...need(5), plan: { ...need(5).plan, feeders: [] } }, 1)).toBeUndefined();
   });
 });

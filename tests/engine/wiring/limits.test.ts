@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { dropFinding, FEEDER_WIRE, STAGE_OHMS, trainLevels } from '../../../src/engine/wiring/limits.ts';
+import { STAGE_OHMS } from '../../../src/engine/power/rail-voltage.ts';
+import { dropFinding, FEEDER_WIRE, trainLevels } from '../../../src/engine/wiring/limits.ts';
 import type { FeedingPlan } from '../../../src/engine/wiring/plan.ts';
 import { voltsAt } from '../../../src/engine/wiring/plan-circuit.ts';
 import { shortAmpsAt } from '../../../src/engine/wiring/short-circuit.ts';
