@@ -119,7 +119,11 @@ export type {
   SupplyLabel,
   SupplyTrip,
   Sureness,
+  SurenessFinding,
+  SurenessInput,
   TripReach,
+  Unknown,
+  UnknownEffect,
   Verdict,
 } from './power/index.ts';
 export type {
@@ -174,6 +178,7 @@ export type {
   stepSize,
   summarise,
   supplyTrip,
+  sureness,
   TRACK_LIMITS,
   trainCount,
   tripReach,

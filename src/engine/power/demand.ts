@@ -23,6 +23,8 @@ export interface TrainGroup {
 export interface FixedGroup {
   readonly count: number;
   readonly draw: Draw;
+  /** Share of moments at which each of them draws, by itself; always where left out. */
+  readonly chance?: number;
 }
 
 export interface DemandInput {
@@ -83,7 +85,7 @@ export function fittingDemand(input: DemandInput): Distribution {
 }
 
 function drawsThatVary(input: DemandInput, share: number): number {
-  const varies = ({ draw }: FixedGroup): boolean => share < 1 || !isConstant(draw);
+  const varies = ({ draw, chance = 1 }: FixedGroup): boolean => share * chance < 1 || !isConstant(draw);
   const standing = input.trains.filter((group) => varies({ count: group.count, draw: group.standing }));
   return countOf(input.fixed.filter(varies)) + Math.max(input.moving, countOf(standing));
 }
@@ -94,7 +96,9 @@ function steadyPart({ trains, fixed }: DemandInput): number {
     ...fixed,
     ...trains.map((one) => ({ count: one.count, draw: one.alwaysMoving === true ? one.running : one.standing })),
   ];
-  return always.reduce((sum, { count, draw }) => sum + (isConstant(draw) ? count * draw.span.from : 0), 0);
+  return always
+    .filter((one) => !('chance' in one) || one.chance === undefined || one.chance === 1)
+    .reduce((sum, { count, draw }) => sum + (isConstant(draw) ? count * draw.span.from : 0), 0);
 }
 
 /** Least and most that the total can be, amperes: the movers are those that make it so. */
@@ -102,13 +106,13 @@ export function endsOf(input: DemandInput, share: number): Span {
   const always = input.trains.filter((group) => group.alwaysMoving === true);
   const free = input.trains.filter((group) => group.alwaysMoving !== true);
   const movers = input.moving - countOf(always);
-  const steady = [...input.fixed, ...always.map(({ count, running }) => ({ count, draw: running }))];
+  const steady: FixedGroup[] = [...input.fixed, ...always.map(({ count, running }) => ({ count, draw: running }))];
   const end = (of: (draw: Draw) => number, order: 1 | -1): number => {
     const extras = free.flatMap(({ count, running, standing }) =>
       Array.from({ length: count }, () => of(running) - of(standing)),
     );
     return [
-      ...steady.map(({ count, draw }) => count * of(draw)),
+      ...steady.map(({ count, draw, chance = 1 }) => (chance < 1 && order === 1 ? 0 : count * of(draw))),
       ...free.map(({ count, standing }) => count * of(standing)),
       ...extras.sort((a, b) => order * (a - b)).slice(0, movers),
     ].reduce((sum, part) => sum + part, 0);
@@ -132,7 +136,10 @@ export function demandRows(input: DemandInput, least: number, most: number): Dis
     if (share === 1 && isConstant(draw)) base += count * draw.span.from;
     else table.everyRow(kernel(draw), count);
   };
-  for (const group of input.fixed) everyMoment(group.count, group.draw);
+  for (const { count, draw, chance = 1 } of input.fixed) {
+    if (chance === 1) everyMoment(count, draw);
+    else table.everyRow(withShare(kernelOf(draw, step), share * chance), count);
+  }
   for (const group of always) everyMoment(group.count, group.running);
   const groups = free
     .filter((group) => group.count > 0)
@@ -163,7 +170,10 @@ export function demandRows(input: DemandInput, least: number, most: number): Dis
 function hasSpread(input: DemandInput, movers: number): boolean {
   const isSpread = (draw: Draw): boolean => draw.kind === 'even' && !isConstant(draw);
   const steady = input.trains.filter((group) => !isSpread(group.running));
-  return movers > countOf(steady) || input.fixed.some((group) => group.count > 0 && isSpread(group.draw));
+  return (
+    movers > countOf(steady) ||
+    input.fixed.some(({ count, draw, chance = 1 }) => count > 0 && (isSpread(draw) || chance < 1))
+  );
 }
 
 // What a moving train draws beyond a standing one, where that is an even spread that never goes below nothing.
@@ -196,6 +206,30 @@ export function mix(
     ...(spread ? { spread } : {}),
     ...(ends.length === 0 || ends.length < regimes.length ? {} : { ends: around(ends) }),
   };
+}
+
+/** The same for laws on different grids, on the finest of them. The cells of all are taken as spread. */
+export function mixFitting(
+  regimes: readonly { readonly probability: number; readonly distribution: Distribution }[],
+): Distribution {
+  const step = Math.min(...regimes.map(({ distribution }) => distribution.step));
+  const length = Math.max(
+    ...regimes.map(({ distribution: { mass, step: own } }) => Math.ceil((mass.length * own) / step) + 2),
+  );
+  const mass = new Float64Array(length);
+  for (const { probability, distribution } of regimes) {
+    for (let i = 0; i < distribution.mass.length; i++) {
+      const weight = probability * at(distribution.mass, i);
+      if (weight <= 0) continue;
+      const [from, to] = [(i - 0.5) * distribution.step, (i + 0.5) * distribution.step];
+      // Bars counted from half a step below nothing are the cells of the new grid.
+      shareOut(from + step / 2, to + step / 2, step, (cell, part) => {
+        mass[cell] = at(mass, cell) + weight * part;
+      });
+    }
+  }
+  const ends = regimes.flatMap(({ distribution }) => distribution.ends ?? []);
+  return { step, mass, spread: true, ...(ends.length < regimes.length ? {} : { ends: around(ends) }) };
 }
 
 const around = (spans: readonly Span[]): Span => ({
@@ -440,7 +474,10 @@ function check(input: DemandInput, least: number, most: number, share: number, s
     if (!Number.isInteger(count) || count < 0) fail(`count ${count} is not a whole number from 0 up`);
   }
   for (const { running, standing } of input.trains) for (const draw of [running, standing]) checkDraw(draw);
-  for (const { draw } of input.fixed) checkDraw(draw);
+  for (const { draw, chance = 1 } of input.fixed) {
+    checkDraw(draw);
+    if (!(chance >= 0 && chance <= 1)) fail(`chance ${chance} is outside 0 to 1`);
+  }
   checkMovers(input, least, most);
   if (!(share > 0 && share <= 1)) fail(`share ${share} is outside 0 to 1`);
   if (!(step >= 0.0005 && step <= 1)) fail(`grid step ${step} A is outside 0.0005 to 1 A`);

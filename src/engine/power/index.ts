@@ -49,5 +49,7 @@ export {
 } from './rules.ts';
 export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
 export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';
+export type { SurenessFinding, SurenessInput, Unknown, UnknownEffect } from './sureness.ts';
+export { sureness } from './sureness.ts';
 export type { RatingAdvice, RatingWish, SupplyTrip, TripReach } from './trip-reach.ts';
 export { recommendedRating, supplyTrip, tripReach } from './trip-reach.ts';

@@ -3,7 +3,7 @@
 // busy in turn more often than together. The characteristic function of the pair is that of the total (smooth.ts) with every draw counted
 // for the whole, and where its owner is here for the near district too. Large fleets go through it as it is; a few draws are laid on the
 // grid first, so that "no train is here" stays a single current.
-import type { DemandInput, Distribution } from './demand.ts';
+import type { DemandInput, Distribution, FixedGroup } from './demand.ts';
 import { endsOf, fittingDemand, quantile } from './demand.ts';
 import type { ComplexRow } from './fourier.ts';
 import { complexRow, transform } from './fourier.ts';
@@ -23,7 +23,10 @@ export interface JointLaw {
   readonly total: Distribution;
 }
 
-export type JointInput = Omit<DemandInput, 'share' | 'step'>;
+/** As for `demand`, of consumers that always draw. */
+export type JointInput = Pick<DemandInput, 'trains' | 'moving'> & {
+  readonly fixed: readonly Pick<FixedGroup, 'count' | 'draw'>[];
+};
 
 const CELLS = 256;
 /** The window holds so many standard deviations of the wider of the two. */

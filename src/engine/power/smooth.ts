@@ -18,7 +18,7 @@ export interface ManyTrains {
 export interface Many {
   readonly trains: readonly ManyTrains[];
   readonly moving: number;
-  readonly fixed: readonly { readonly count: number; readonly draw: Draw }[];
+  readonly fixed: readonly { readonly count: number; readonly draw: Draw; readonly chance?: number }[];
   readonly share: number;
 }
 
@@ -59,7 +59,7 @@ export function totalMoments({ trains, moving, fixed, share }: Many): Moments {
   const always = trains.filter((group) => group.alwaysMoving === true);
   const free = trains.filter((group) => group.alwaysMoving !== true && group.count > 0);
   const steady = [
-    ...fixed.map(({ count, draw }) => ({ count, ...momentsOf(draw, share) })),
+    ...fixed.map(({ count, draw, chance = 1 }) => ({ count, ...momentsOf(draw, share * chance) })),
     ...always.map(({ count, running }) => ({ count, ...momentsOf(running, share) })),
   ];
   const n = free.reduce((sum, { count }) => sum + count, 0);
@@ -198,7 +198,7 @@ function ofStates(
 
 /** The characteristic function of a total, at one frequency after the other. */
 class SumOfDraws {
-  readonly #steady: readonly { readonly count: number; readonly draw: Draw }[];
+  readonly #steady: readonly { readonly count: number; readonly draw: Draw; readonly chance?: number }[];
   readonly #free: readonly ManyTrains[];
   readonly #share: number;
   readonly #movers: MoversPolynomial;
@@ -217,8 +217,8 @@ class SumOfDraws {
 
   at(frequency: number): Complex {
     let product: Complex = { re: 1, im: 0 };
-    for (const { count, draw } of this.#steady) {
-      product = times(product, power(characteristic(draw, frequency, this.#share), count));
+    for (const { count, draw, chance = 1 } of this.#steady) {
+      product = times(product, power(characteristic(draw, frequency, this.#share * chance), count));
     }
     // Where the rest is nothing already, the trains cannot make it more.
     if (Math.hypot(product.re, product.im) < 1e-17) return { re: 0, im: 0 };
