@@ -117,7 +117,8 @@ export function endsOf(input: DemandInput, share: number): Span {
       ...extras.sort((a, b) => order * (a - b)).slice(0, movers),
     ].reduce((sum, part) => sum + part, 0);
   };
-  return { from: share < 1 ? 0 : end(leastOf, 1), to: end(mostOf, -1) };
+  const to = end(mostOf, -1);
+  return { from: share < 1 ? 0 : Math.min(to, end(leastOf, 1)), to };
 }
 
 /** The same for every number of movers from `least` to `most`, out of one pass. */
