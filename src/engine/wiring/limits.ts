@@ -7,9 +7,12 @@ export const FEEDER_WIRE = { length: 0.3, area: 0.5e-6, make: 'flexible' } as co
   readonly length: number;
 };
 
-/** Least volts a train should have, and may have, behind a stage of so many volts (> 0). Source: common-practice. */
-export function trainLevels(volts: number): { readonly wanted: number; readonly least: number } {
-  return { wanted: volts * (1 - DROP_WANTED), least: volts * (1 - DROP_LIMIT) };
+/**
+ * Least volts a train should have, and may have, behind a stage of so many volts (> 0) that takes `stageDrop` volts itself
+ * under the trains drawn (0 or more): the wiring is judged by what the wiring loses. Source: common-practice.
+ */
+export function trainLevels(volts: number, stageDrop: number): { readonly wanted: number; readonly least: number } {
+  return { wanted: volts * (1 - DROP_WANTED) - stageDrop, least: volts * (1 - DROP_LIMIT) - stageDrop };
 }
 
 export type DropFinding = 'good' | 'bearable' | 'poor';

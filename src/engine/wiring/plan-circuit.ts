@@ -30,6 +30,8 @@ export interface TrainAlong {
   readonly pieces: readonly TrackPiece[];
   /** In order of place; at a joint there are two of the same place. */
   readonly points: readonly TrainPoint[];
+  /** What the stage itself takes under all trains drawn, volts. */
+  readonly stageDrop: number;
   /** Lowest of all places, not only of the points; `share` is the drop over the source's volts, `wiringShare` that part of it which wires and rails lose, not the stage. */
   readonly worst: TrainPoint & { readonly share: number; readonly wiringShare: number };
 }
@@ -200,15 +202,15 @@ function trainOn(circuit: Circuit, { plan, standing, amps }: Trains, step?: numb
   if (!(lowest.value > 0)) return problem('no-operating-point', 'train');
   const drop = volts - lowest.value;
   const points = pointsOf(pieces, step).map(({ at, value }) => ({ at, volts: value, drop: volts - value }));
-  const stage = plan.source.ohms * standing.reduce((sum, one) => sum + one.amps, amps);
+  const stageDrop = plan.source.ohms * standing.reduce((sum, one) => sum + one.amps, amps);
   const worst = {
     at: lowest.at,
     volts: lowest.value,
     drop,
     share: drop / volts,
-    wiringShare: Math.max(0, drop - stage) / volts,
+    wiringShare: Math.max(0, drop - stageDrop) / volts,
   };
-  return { kind: 'along', pieces, points, worst };
+  return { kind: 'along', pieces, points, stageDrop, worst };
 }
 
 /** Volts that the other trains leave at a hub; between two hubs they change evenly with the ohms. */

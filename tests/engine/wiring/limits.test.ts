@@ -71,7 +71,8 @@ describe('the value at a spot', () => {
 
 describe('what wiring is judged by', () => {
   test('a train should keep 95 % of the volts and may have 90 %', () => {
-    expect(trainLevels(15)).toEqual({ wanted: 14.25, least: 13.5 });
+    expect(trainLevels(15, 0)).toEqual({ wanted: 14.25, least: 13.5 });
+    expect(trainLevels(15, 0.5)).toEqual({ wanted: 13.75, least: 13 });
   });
 
   test('a loss of a twentieth is good, of a tenth bearable, of more poor', () => {

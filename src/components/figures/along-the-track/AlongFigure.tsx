@@ -121,9 +121,9 @@ function voltageLine({ worst }: TrainAlong, here: number, { say, numbers }: Pick
     here: numbers.voltsExactly(here),
     worst: numbers.voltsExactly(worst.volts),
     at: numbers.metres(worst.at),
-    share: numbers.share(worst.share),
+    share: numbers.share(worst.wiringShare),
   };
-  return `${say('along-voltage-here', values)} ${say(`along-voltage-${dropFinding(worst.share)}`, values)}`;
+  return `${say('along-voltage-here', values)} ${say(`along-voltage-${dropFinding(worst.wiringShare)}`, values)}`;
 }
 
 function Short({ set, moveFeed, say, numbers }: Parts) {

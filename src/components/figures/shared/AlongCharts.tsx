@@ -31,7 +31,7 @@ export function VoltsAlong({
   readonly spot: { readonly at: number; readonly volts: number };
 }) {
   const { say, numbers } = rest;
-  const { wanted, least } = trainLevels(volts);
+  const { wanted, least } = trainLevels(volts, along.stageDrop);
   return (
     <Along
       {...common(rest)}
