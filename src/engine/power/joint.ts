@@ -12,7 +12,10 @@ import { kernelOf } from './kernels.ts';
 import type { Complex, Many } from './smooth.ts';
 import { characteristic, leastOf, MoversPolynomial, power, times, totalMoments } from './smooth.ts';
 
-/** Chances of the pairs: cell i * cells + j stands for near = nearFrom + i * step, total = totalFrom + j * step, amperes. */
+/**
+ * Chances of the pairs: cell i * cells + j stands for near = nearFrom + i * step, total = totalFrom + j * step, amperes.
+ * @keptFor E two districts with the same trains
+ */
 export interface JointLaw {
   readonly step: number;
   readonly cells: number;
@@ -213,7 +216,10 @@ function massesOf(plane: ComplexRow): Float64Array {
   return mass;
 }
 
-/** Which of the two districts. */
+/**
+ * Which of the two districts.
+ * @keptFor E two districts with the same trains
+ */
 export type District = 'near' | 'far';
 
 /** Sum over all pairs of what each counts for. */
@@ -235,11 +241,17 @@ function over(law: JointLaw, counts: (near: number, far: number) => number): num
 const above = (current: number, limit: number, step: number): number =>
   Math.min(1, Math.max(0, (current - limit) / step + 0.5));
 
-/** Share of moments at which both districts draw more than their limits (amperes) at once. */
+/**
+ * Share of moments at which both districts draw more than their limits (amperes) at once.
+ * @keptFor E two districts with the same trains
+ */
 export const chanceBoth = (law: JointLaw, limits: Readonly<Record<District, number>>): number =>
   over(law, (near, far) => above(near, limits.near, law.step) * above(far, limits.far, law.step));
 
-/** Share of moments at which at least one of them does. */
+/**
+ * Share of moments at which at least one of them does.
+ * @keptFor E two districts with the same trains
+ */
 export const chanceEither = (law: JointLaw, limits: Readonly<Record<District, number>>): number =>
   over(law, (near, far) => 1 - (1 - above(near, limits.near, law.step)) * (1 - above(far, limits.far, law.step)));
 
@@ -252,7 +264,10 @@ export function bothBusy(total: Distribution, share: number, q = 0.95): Readonly
   return { near: share * whole, far: (1 - share) * whole };
 }
 
-/** Current that `district` does not pass in the share `q` of the moments at which the other draws more than `amps`; undefined where it never does. */
+/**
+ * Current that `district` does not pass in the share `q` of the moments at which the other draws more than `amps`; undefined where it never does.
+ * @keptFor E two districts with the same trains
+ */
 export function besideBusy(law: JointLaw, district: District, amps: number, q = 0.95): number | undefined {
   const busy = (near: number, far: number): number => above(district === 'near' ? far : near, amps, law.step);
   const moments = over(law, busy);

@@ -16,12 +16,16 @@ export const TOGETHER = 0.3;
 /** A train that nobody has measured may lie this part of its kind's range lower or higher. Source: from-memory. */
 export const TRAIN_DOUBT = 0.25;
 
-/** `coach-lamps`: what a lit coach draws, and by which lamps; `trains-together`: correlation; `how-many-move`: exactly so many, or on average. */
+/**
+ * `coach-lamps`: what a lit coach draws, and by which lamps; `trains-together`: correlation; `how-many-move`: exactly so many, or on average.
+ * @keptFor E how sure a verdict is
+ */
 export type Unknown = 'coach-lamps' | 'accessories' | 'train-draws' | 'trains-together' | 'how-many-move';
 
 /** Where each unknown may lie. */
 export type Level = 'low' | 'usual' | 'high';
 
+/** @keptFor E how sure a verdict is */
 export interface SurenessInput {
   readonly fleet: Fleet;
   readonly capacity: Pick<Capacity, 'hard' | 'usable'>;
@@ -29,6 +33,7 @@ export interface SurenessInput {
   readonly lampsKnown: boolean;
 }
 
+/** @keptFor E how sure a verdict is */
 export interface UnknownEffect {
   readonly unknown: Unknown;
   /** Verdict with this one at either end and all else as usual. */
@@ -38,6 +43,7 @@ export interface UnknownEffect {
   readonly swing: number;
 }
 
+/** @keptFor E how sure a verdict is */
 export interface SurenessFinding {
   readonly kind: 'surely' | 'depends' | 'surely-not';
   /** Worst and best verdict under everything that may be. */
@@ -51,7 +57,10 @@ export interface SurenessFinding {
 
 type Levels = Readonly<Partial<Record<Unknown, Level>>>;
 
-/** Whether the power is enough whatever is not known; a tight verdict counts as enough. */
+/**
+ * Whether the power is enough whatever is not known; a tight verdict counts as enough.
+ * @keptFor E how sure a verdict is
+ */
 export function sureness(input: SurenessInput): SurenessFinding {
   const verdicts = everyEnd(input).map((levels) => verdictAt(input, levels));
   const order = [...verdicts].sort((a, b) => VERDICTS.indexOf(a) - VERDICTS.indexOf(b));

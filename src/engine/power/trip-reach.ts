@@ -9,7 +9,10 @@ import { checkLabels } from './labels.ts';
 
 export type TripReach = 'reached' | 'perhaps' | 'not-reached';
 
-/** What a supply can drive into a short, against what its unit trips at. */
+/**
+ * What a supply can drive into a short, against what its unit trips at.
+ * @keptFor E whether a supply trips its unit, and the rating to buy
+ */
 export type SupplyTrip = {
   /** Track current at which the unit trips, amperes. */
   readonly trip: number;
@@ -30,6 +33,7 @@ export type SupplyTrip = {
  * Whether the supply can drive the stage to its trip current (amperes, > 0). Surely not: the supply gives way first, and a short circuit
  * shows as a supply that restarts, not as a short. Supplies give 1.0 to 1.3 times their rating for a moment (from-memory); behind a
  * rectifier the factor is 1.6 to 1.8 (rectifier-table).
+ * @keptFor E whether a supply trips its unit, and the rating to buy
  */
 export function supplyTrip(supply: Supply, stage: Stage, trip: number = stage.limit): SupplyTrip {
   const briefly = { ...supply, amps: supply.amps * SHORT_TIME_FACTOR };
@@ -70,7 +74,10 @@ function ratingFor(supply: Pick<Supply, 'kind' | 'volts'>, stage: Stage, trip: n
   return trip / perAmpere + stage.ownUse;
 }
 
-/** What a supply is wanted for. */
+/**
+ * What a supply is wanted for.
+ * @keptFor E whether a supply trips its unit, and the rating to buy
+ */
 export interface RatingWish {
   readonly kind: Supply['kind'];
   readonly volts: number;
@@ -86,6 +93,7 @@ export interface RatingWish {
 /** What helps instead of a purchase. */
 export type InsteadOfRating = 'read-the-label' | 'lower-the-trip' | 'breaker' | 'other-supply';
 
+/** @keptFor E whether a supply trips its unit, and the rating to buy */
 export type RatingAdvice =
   /** The smallest common rating that surely trips the unit, amperes. */
   | { readonly kind: 'rating'; readonly amps: number; readonly finding: SupplyTrip }
@@ -104,6 +112,7 @@ export type RatingAdvice =
 /**
  * The next common rating above trip current plus own use: within NEM 609, the unit's input and what the scale bears. Where there is none,
  * a lower trip level or a breaker and no purchase.
+ * @keptFor E whether a supply trips its unit, and the rating to buy
  */
 export function recommendedRating({
   kind,
