@@ -126,7 +126,7 @@ export type {
   UnknownEffect,
   Verdict,
 } from './power/index.ts';
-export type {
+export {
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
@@ -154,7 +154,6 @@ export type {
   judgedVolts,
   judgeRails,
   largestMoving,
-
   limitFor,
   loadedLink,
   measuredTrains,

@@ -160,8 +160,8 @@ export const TO_WIRE_IT: Readonly<Record<WireItOutcome, Texts>> = {
   'thicker-bus': { ...WIRE, 'bus-length': '20 m', 'track-length': '20 m', 'bus-wire': '0.5 mm2', 'feeder-count': '12' },
   'feed-bus-from-middle': {
     ...WIRE,
-    'bus-length': '60 m',
-    'track-length': '60 m',
+    'bus-length': '80 m',
+    'track-length': '80 m',
     'bus-wire': '4 mm2',
     'feeder-count': '50',
   },
