@@ -52,7 +52,8 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     const verdict = await heading(page);
     expect(verdict).toMatch(/overloaded about \d+ times in an evening/);
     const lead = await page.locator('.lead').innerText();
-    expect(lead).toMatch(/^A 3\sA supply/);
+    // A unit that passes 3 A is tripped surely by more than 3 A: the next usual rating.
+    expect(lead).toMatch(/^A 4\sA supply/);
     expect(await page.locator('.histogram').isVisible()).toBe(true);
     expect(await page.locator('.steps li').count()).toBeGreaterThan(3);
     expect(await page.locator('.steps .caution').count()).toBeGreaterThan(0);
@@ -291,10 +292,13 @@ describe('how thick the wire must be', () => {
     'en/work-it-out/wire-it/?bus-length=12&bus-wire=0.75+mm2&scale=h0&system=two-rail&wire-amps=1.5&wire-trip=3&wire-volts=15&wire-way=quick';
   const TRACK = '&feed-by=bus&track-length=12';
 
-  test('ends in a wire, a distance between feeders, both curves and a test with the person’s own readings', async () => {
+  test('ends in a wire, both curves and a test with the person’s own readings', async () => {
     const { page, problems, close } = await open(WIRE + TRACK, { width: 360 });
     expect(await heading(page)).toBe('The bus needs thicker wire.');
-    expect(await page.locator('.lead').innerText()).toMatch(/bus of 2\.5\smm² and a feeder every 1\sm/);
+    // By hand: what wires and rails lose counts, not what the unit takes; 2.5 mm² alone stays below 5 %.
+    expect(await page.locator('.lead').innerText()).toMatch(
+      /With a bus of 2\.5\smm² it has 14\.1\sV \(4\.1\s% lost on the way\)/,
+    );
     expect(await page.locator('.along').count()).toBe(2);
     await page.locator('#test-open').fill('15 V');
     await page.locator('#test-loaded').fill('14,5');
