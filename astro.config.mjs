@@ -1,28 +1,42 @@
-import { createHash } from 'node:crypto';
 import { readFileSync } from 'node:fs';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
+import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
+import { ownPolicies } from './scripts/build/policy.mjs';
 import { searchIndex } from './scripts/build/search-index.mjs';
 import { folderOf } from './scripts/serve.mjs';
 
-/** The one inline script; the layout prints the same file, and the policy knows it by its hash. */
-const resume = readFileSync(new URL('src/components/page-scripts/resume.inline.js', import.meta.url));
-const resumeHash = /** @type {const} */ (`sha256-${createHash('sha256').update(resume).digest('base64')}`);
+/** The scripts that stand in the page; the layout prints them, and the policy knows them by their hashes. */
+const resume = readFileSync(new URL('src/components/page-scripts/resume.inline.js', import.meta.url), 'utf8');
+const units = await inlineScript(new URL('src/components/page-scripts/units-switch.ts', import.meta.url));
 
 /** Astro's own marks in MDX modules are not understood by the bundler and need not be. */
 function onLog(level, log, print) {
   if (log.code !== 'MODULE_LEVEL_DIRECTIVE') print(level, log);
 }
 
+/**
+ * What every live page needs is one file, not a dozen. What checks the shapes of fetched words weighs too much to be among it: it comes with
+ * the words.
+ */
+const live = {
+  name: 'live',
+  test: /node_modules.(preact|@astrojs.preact|@preact)|preload-helper|src.components.(device|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+};
+
 export default defineConfig({
   output: 'static',
   base: folderOf(process.env.BASE_PATH),
   trailingSlash: 'always',
   build: { format: 'directory', inlineStylesheets: 'always' },
-  vite: { build: { assetsInlineLimit: 0, rolldownOptions: { onLog } } },
+  vite: {
+    build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
+    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live] } } } } } },
+    define: { UNITS_SWITCH: JSON.stringify(units) },
+  },
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
   fonts,
@@ -38,9 +52,9 @@ export default defineConfig({
         "base-uri 'self'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [resumeHash] },
+      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [hashOf(resume), hashOf(units)] },
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), searchIndex(), compressedTwins()],
+  integrations: [faces(), mdx(), preact(), searchIndex(), ownPolicies(), compressedTwins()],
 });

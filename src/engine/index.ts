@@ -44,6 +44,7 @@ export type {
   Tool,
 } from './diagnosis/index.ts';
 export {
+  assertModel,
   compile,
   contradictions,
   evidence,
@@ -185,6 +186,9 @@ export {
   worthOfOneAmpere,
 } from './power/index.ts';
 
+// quantity-text: numbers with units as people write them.
+export { parseQuantity, writeBare, writeQuantity } from './quantity-text.ts';
+
 // signal: the track signal.
 export type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from './signal/index.ts';
 export {
@@ -216,7 +220,6 @@ export {
   gaugeOf,
   middle,
   nearestGauge,
-  parseQuantity,
   perFoot,
   toCentimetres,
   toFeet,
@@ -224,8 +227,6 @@ export {
   toMicroseconds,
   toSquareMillimetres,
   toThousandths,
-  writeBare,
-  writeQuantity,
 } from './units.ts';
 
 // wiring: wires and rails.

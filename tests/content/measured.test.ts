@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { inMeasures, measureParts } from '../../src/components/words/measured.ts';
 import { Numbers } from '../../src/components/words/numbers.ts';
 import { ohmsPerMetre } from '../../src/engine/index.ts';
-import { gaugeArea, parseQuantity } from '../../src/engine/units.ts';
+import { parseQuantity } from '../../src/engine/quantity-text.ts';
+import { gaugeArea } from '../../src/engine/units.ts';
 import { METRIC_SIZES, RAILS } from '../../src/engine/wiring/wire.ts';
 
 const WORDS = { 'unit-ohm': 'ohm', 'share-least': 'less than {share}' };

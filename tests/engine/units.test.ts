@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { MeasureSystem, Parsed, Quantity } from '../../src/engine/units.ts';
-import { gaugeArea, gaugeOf, middle, parseQuantity, writeBare, writeQuantity } from '../../src/engine/units.ts';
+import type { Parsed } from '../../src/engine/quantity-text.ts';
+import { parseQuantity, writeBare, writeQuantity } from '../../src/engine/quantity-text.ts';
+import type { MeasureSystem, Quantity } from '../../src/engine/units.ts';
+import { gaugeArea, gaugeOf, middle } from '../../src/engine/units.ts';
 import { near } from '../near.ts';
 
 const QUANTITIES: readonly Quantity[] = [

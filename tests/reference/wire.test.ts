@@ -1,6 +1,7 @@
 // Published tables of wire and rail, and lengths worked out from them.
 import { describe, expect, test } from 'vitest';
-import { gaugeArea, parseQuantity } from '../../src/engine/units.ts';
+import { parseQuantity } from '../../src/engine/quantity-text.ts';
+import { gaugeArea } from '../../src/engine/units.ts';
 import type { Conductor, Make } from '../../src/engine/wiring/wire.ts';
 import { COPPER, ohmsPerMetre, RAILS, WIRE_TABLE } from '../../src/engine/wiring/wire.ts';
 import { near } from '../near.ts';

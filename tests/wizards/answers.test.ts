@@ -1,20 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { MeasureSystem } from '../../src/engine/index.ts';
-import { gaugeArea, writeQuantity } from '../../src/engine/units.ts';
+import { writeQuantity } from '../../src/engine/quantity-text.ts';
+import { gaugeArea } from '../../src/engine/units.ts';
 import { conclude, reckon } from '../../src/wizards/enough-current/result.ts';
-import type { Answer, Answers, Because } from '../../src/wizards/planning/answers.ts';
+import type { Answers } from '../../src/wizards/planning/answers.ts';
 import {
   answerText,
   isAsked,
   optionOf,
-  parseField,
   parseQuestion,
   spanOf,
   systemTyped,
   toAddress,
-  UNKNOWN,
 } from '../../src/wizards/planning/answers.ts';
+import type { Answer, Because } from '../../src/wizards/planning/field.ts';
+import { parseField, UNKNOWN } from '../../src/wizards/planning/field.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { replay } from '../../src/wizards/planning/replay.ts';
 import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';

@@ -1,8 +1,8 @@
 // Any answers that a person could give, for properties.
 import fc from 'fast-check';
-import type { Answer, Answers } from '../../src/wizards/planning/answers.ts';
-import { UNKNOWN } from '../../src/wizards/planning/answers.ts';
-import type { Field } from '../../src/wizards/planning/questions.ts';
+import type { Answers } from '../../src/wizards/planning/answers.ts';
+import type { Answer, Field } from '../../src/wizards/planning/field.ts';
+import { UNKNOWN } from '../../src/wizards/planning/field.ts';
 import { ALL_FIELDS } from './told.ts';
 
 /** An answer to a field: an option, a number or a range in range, or not knowing. Numbers as people type them, four digits at most. */

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assertModel } from '../../src/engine/diagnosis/authoring.ts';
 import { compile } from '../../src/engine/diagnosis/compile.ts';
 import type { CheckRow } from '../../src/engine/diagnosis/model.ts';
 import { SOMETHING_ELSE, WORD_CHANCE } from '../../src/engine/diagnosis/model.ts';
@@ -114,6 +115,10 @@ describe('The fault model', () => {
     expect(options.length).toBeGreaterThanOrEqual(2);
     expect(options.length).toBeLessThanOrEqual(6);
     for (const words of [otherwise, ...Object.values(when)]) expect(words).toHaveLength(options.length);
+  });
+
+  test('has no mistake of an author that the engine knows', () => {
+    expect(() => assertModel(FAULT_MODEL)).not.toThrow();
   });
 
   test.each(complaints)('is taken by the engine for $id', ({ id, priors }) => {

@@ -9,6 +9,7 @@ import { CHECKS, checksAsked } from '../../src/wizards/put-it-right/faults/fitti
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { CheckId, ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 import { wordsOf } from '../content/folder.ts';
+import { FORBIDDEN_IN_WORDS } from './forbidden-words.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const actsOf = (check: string): readonly string[] => FAULT_MODEL.checks.find(({ id }) => id === check)?.acts ?? [];
@@ -29,7 +30,9 @@ function offeredAfter(complaint: ComplaintId, seen: Readonly<Record<string, stri
 
 describe('What the first line of a complaint forbids', () => {
   test.each(COMPLAINT_IDS)('%s: stands there in its words', (complaint) => {
-    for (const { says } of FORBIDS[complaint]) expect(FIRST_LINES.get(complaint)).toContain(says);
+    const words = FORBIDDEN_IN_WORDS[complaint] ?? {};
+    expect(FORBIDS[complaint].map(({ act }) => act).sort()).toEqual(Object.keys(words).sort());
+    for (const says of Object.values(words)) expect(FIRST_LINES.get(complaint)).toContain(says);
   });
 
   test.each(COMPLAINT_IDS)('%s: no check that is offered there does it', (complaint) => {

@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { atLeast } from '../../src/engine/power/rules.ts';
-import { writeQuantity } from '../../src/engine/units.ts';
+import { writeQuantity } from '../../src/engine/quantity-text.ts';
 import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcomes.ts';
 import { buys, conclude, reckon } from '../../src/wizards/enough-current/result.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';

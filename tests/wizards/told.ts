@@ -1,11 +1,12 @@
 // How tests tell answers: texts by field id, as an address carries them.
-import { writeQuantity } from '../../src/engine/units.ts';
+import { writeQuantity } from '../../src/engine/quantity-text.ts';
 import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import type { WizardId } from '../../src/wizards/index.ts';
 import { WIZARD_IDS } from '../../src/wizards/index.ts';
-import type { Answers, Problem } from '../../src/wizards/planning/answers.ts';
+import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { parseAddress } from '../../src/wizards/planning/answers.ts';
-import type { Field, Question } from '../../src/wizards/planning/questions.ts';
+import type { Field, Problem } from '../../src/wizards/planning/field.ts';
+import type { Question } from '../../src/wizards/planning/questions.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { questionsIn } from '../../src/wizards/planning/replay.ts';
 import { whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';

@@ -2,5 +2,5 @@
 export { Missing, NotYet } from './Missing.tsx';
 export { useAddress, useHeading } from './use-address.ts';
 export type { Loaded } from './use-loaded.ts';
-export { fetchWords, useLoaded } from './use-loaded.ts';
+export { fetchStyles, fetchWords, useLoaded } from './use-loaded.ts';
 export { useMeasures } from './use-measures.ts';

@@ -46,3 +46,20 @@ export async function fetchWords(address: string, signal: AbortSignal): Promise<
   if (!response.ok) throw new Error(`${address}: ${response.status}`);
   return response.json();
 }
+
+/** Puts a file of styles into the page, once; what it draws is drawn after it is there. */
+export function fetchStyles(address: string): Promise<void> {
+  const links = [...document.head.querySelectorAll<HTMLLinkElement>('link[rel=stylesheet]')];
+  if (links.some((link) => link.getAttribute('href') === address && link.sheet !== null)) return Promise.resolve();
+  const link = document.createElement('link');
+  link.rel = 'stylesheet';
+  link.href = address;
+  return new Promise((done, fail) => {
+    link.addEventListener('load', () => done());
+    link.addEventListener('error', () => {
+      link.remove();
+      fail(new Error(`${address} could not be had`));
+    });
+    document.head.append(link);
+  });
+}

@@ -12,6 +12,7 @@ import {
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
 import {
+  fetchStyles,
   fetchWords,
   type Loaded,
   Missing,
@@ -36,12 +37,22 @@ export interface WalkProps {
   readonly home: string;
   /** Links to what a walk comes to carry it. */
   readonly release: string;
+  /** Addresses of the styles that no first question and no danger needs. */
+  readonly laterStyles: readonly string[];
   /** Sentences that the first question and a danger need. */
   readonly words: Readonly<Record<string, string>>;
   readonly first: FirstWords;
 }
 
-export default function Walk({ complaint, language, home, release, words: written, first: firstWritten }: WalkProps) {
+export default function Walk({
+  complaint,
+  language,
+  home,
+  release,
+  laterStyles,
+  words: written,
+  first: firstWritten,
+}: WalkProps) {
   const system = useMeasures();
   const numbers = useMemo(() => new Numbers(language, system, written), [language, system, written]);
   const { words, first } = useMemo(
@@ -53,7 +64,7 @@ export default function Walk({ complaint, language, home, release, words: writte
   const go = useCallback<Go>((next) => address.go(walkAddress(next)), []);
   const walk = useMemo(() => replayWalk(complaint, told), [complaint, told]);
   const begun = walk.trail.length > 0 || walk.state !== 'safety';
-  const loaded = useRest(begun, home);
+  const loaded = useRest(begun, home, laterStyles);
   const rest = loaded.value;
   const all = useMemo(() => inMeasures(allWords(first, rest?.words), numbers), [first, rest, numbers]);
   const say = useMemo(() => sayer({ ...words, ...all.words }, language), [words, all, language]);
@@ -161,16 +172,17 @@ type Go = (next: Told) => void;
 type Rest = typeof import('./rest.ts') & { readonly words: WalkWords };
 
 /** What a walk needs after its first question: nothing of it is drawn before its words are there. */
-function useRest(wanted: boolean, home: string): Loaded<Rest> {
+function useRest(wanted: boolean, home: string, laterStyles: readonly string[]): Loaded<Rest> {
   const load = useCallback(
     async (stop: AbortSignal): Promise<Rest> => {
       const [rest, words] = await Promise.all([
         import('./rest.ts'),
         fetchWords(`${home}put-it-right/words.json`, stop),
+        ...laterStyles.map(fetchStyles),
       ]);
       return { ...rest, words: rest.readWalkWords(words) };
     },
-    [home],
+    [home, laterStyles],
   );
   return useLoaded(wanted ? load : undefined);
 }

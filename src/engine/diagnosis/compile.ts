@@ -1,6 +1,5 @@
 // A fault model made ready to reckon with: words become chances, rows become typed arrays, mistakes of the author are named.
 
-import { assertModel } from './authoring.ts';
 import type { CheckRow, FaultModel, FaultRow, Precondition } from './model.ts';
 import { PRECONDITIONS, SOMETHING_ELSE, WORD_CHANCE } from './model.ts';
 
@@ -98,12 +97,11 @@ export function bitsOf(preconditions: readonly Precondition[]): number {
 }
 
 /**
- * Makes a fault model ready for one complaint. Faults without a share in it are left out; `something-else` is always in.
- * Throws RangeError naming the row when an id is unknown or double, a list has the wrong length or a number is out of range.
+ * Makes a fault model that `assertModel` accepts ready for one complaint. Faults without a share in it are left out; `something-else` is
+ * always in. Throws RangeError when the complaint is not in the model.
  */
 export function compile(model: FaultModel, complaintId: string, settings: GivenSettings): Compiled {
   const { elseShare } = { ...USUAL_SETTINGS, ...settings };
-  assertModel(model);
   const complaint = model.complaints.find(({ id }) => id === complaintId);
   if (complaint === undefined) throw new RangeError(`complaint "${complaintId}" is not in the model`);
   const { [SOMETHING_ELSE]: elseWeight, ...priors } = complaint.priors;

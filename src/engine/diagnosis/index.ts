@@ -1,4 +1,5 @@
 // Which cause is how likely after what was seen, and what to ask, mend or hand on next.
+export { assertModel } from './authoring.ts';
 export type { Compiled } from './compile.ts';
 export { compile } from './compile.ts';
 export { contradictions } from './conflicts.ts';

@@ -1,20 +1,21 @@
 // What this room lets out.
 
-export type { Answer, Answers, Problem } from './answers.ts';
+export type { Answers } from './answers.ts';
 export {
   answerText,
   fieldOf,
   isAsked,
   parseAddress,
-  parseField,
   parseQuestion,
   systemTyped,
   takenAs,
   toAddress,
 } from './answers.ts';
+export type { Answer, Field, NumberField, Problem } from './field.ts';
+export { number, parseField } from './field.ts';
 export { OUT_OF_SCOPE } from './outcomes.ts';
-export type { Field, NumberField, Question, QuestionId } from './questions.ts';
-export { number, QUESTIONS } from './questions.ts';
+export type { Question, QuestionId } from './questions.ts';
+export { QUESTIONS } from './questions.ts';
 export type { Assumption } from './read.ts';
 export { knownSupply, Reader } from './read.ts';
 export type { Replayed } from './replay.ts';

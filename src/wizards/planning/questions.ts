@@ -1,37 +1,8 @@
 // The questions of the planning wizards: ids, kinds, ranges and what is assumed when a person does not know.
 // Words for these ids live in src/content/<language>/questions. A field's id is its name in the address. In which order they are asked:
 // flow.ts of each wizard.
-import type { Quantity } from '../../engine/index.ts';
-
-/** A choice between options. `assume` is what "I don't know" stands for; absent: stays unknown. */
-export interface ChoiceField {
-  readonly kind: 'choice';
-  readonly id: string;
-  readonly options: readonly string[];
-  readonly assume?: string;
-  readonly when?: Condition;
-}
-
-/** A number in [least, most], in SI; a range such as "0.3-0.6 A" where `range` is true. */
-export interface NumberField {
-  readonly kind: 'number';
-  readonly id: string;
-  readonly quantity: Quantity;
-  readonly least: number;
-  readonly most: number;
-  readonly range?: boolean;
-  readonly assume?: number;
-  readonly when?: Condition;
-}
-
-/** The field is asked only when another field of the same question has one of these values (or, `above`, is larger). */
-export interface Condition {
-  readonly field: string;
-  readonly is?: readonly string[];
-  readonly above?: number;
-}
-
-export type Field = ChoiceField | NumberField;
+import type { ChoiceField, Field } from './field.ts';
+import { number } from './field.ts';
 
 export interface Question {
   readonly id: string;
@@ -48,15 +19,6 @@ const choice = (
   options,
   ...more,
 });
-
-/** A number in [least, most], in SI; for a question or for a slider of a figure. */
-export const number = (
-  id: string,
-  quantity: Quantity,
-  least: number,
-  most: number,
-  more: Pick<NumberField, 'assume' | 'when' | 'range'> = {},
-): NumberField => ({ kind: 'number', id, quantity, least, most, ...more });
 
 /** Of one kind; beyond it the figures of a club layout no longer say anything. */
 const MOST_TRAINS = 100;

@@ -11,8 +11,9 @@ import type {
   SupplyLabel,
 } from '../../engine/index.ts';
 import { countedTrains, DRAWS, measuredTrains, middle, OWN_USE, trainCount } from '../../engine/index.ts';
-import type { Answer, Answers } from './answers.ts';
+import type { Answers } from './answers.ts';
 import { fieldOf, optionOf, spanOf } from './answers.ts';
+import type { Answer } from './field.ts';
 
 /** Something the person did not know, and what was taken instead. */
 export interface Assumption {

@@ -2,8 +2,9 @@
 import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
 import { initialTransition, transition } from 'xstate';
 import { chartOf } from '../chart.ts';
-import type { Answers, Problem } from './answers.ts';
+import type { Answers } from './answers.ts';
 import { isAsked, spanOf } from './answers.ts';
+import type { Problem } from './field.ts';
 import type { Question, QuestionId } from './questions.ts';
 import { QUESTIONS } from './questions.ts';
 

@@ -1,4 +1,5 @@
 import { describe, expect, test } from 'vitest';
+import { assertModel } from '../../../src/engine/diagnosis/authoring.ts';
 import { compile, compileNumbers } from '../../../src/engine/diagnosis/compile.ts';
 import { contradictions } from '../../../src/engine/diagnosis/conflicts.ts';
 import type { FaultModel } from '../../../src/engine/diagnosis/model.ts';
@@ -211,8 +212,8 @@ describe('A mistake of the author', () => {
     ['a share below 0', { ...MODEL, complaints: [{ id: 'stops-at-gap', priors: { 'stage-off': -1 } }] }, /stage-off/],
     ['a share of nothing known', { ...MODEL, complaints: [{ id: 'stops-at-gap', priors: { ghost: 1 } }] }, /ghost/],
   ] as const)('%s is named with its row', (_, model, words) => {
-    expect(() => compile(model, 'stops-at-gap', COSTS)).toThrow(RangeError);
-    expect(() => compile(model, 'stops-at-gap', COSTS)).toThrow(words);
+    expect(() => assertModel(model)).toThrow(RangeError);
+    expect(() => assertModel(model)).toThrow(words);
   });
 
   test('a complaint that is not there is named', () => {

@@ -1,6 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { gaugeArea, gaugeOf, parseQuantity } from '../../../src/engine/units.ts';
+import { parseQuantity } from '../../../src/engine/quantity-text.ts';
+import { gaugeArea, gaugeOf } from '../../../src/engine/units.ts';
 import type { Conductor, Make } from '../../../src/engine/wiring/wire.ts';
 import {
   GAUGE_SIZES,

@@ -1,13 +1,9 @@
 // Fetches the answer, its words and what draws it, once the first question is answered, so that it is there when it is needed.
 import type { ComponentType } from 'preact';
 import { useCallback } from 'preact/hooks';
-import * as z from 'zod/mini';
 import type { Loaded } from '../../shared/index.ts';
 import { fetchWords, useLoaded } from '../../shared/index.ts';
 import type { AnswerWords } from '../../words/index.ts';
-import { CAUTIONS, FIX, SENTENCES } from '../../words/index.ts';
-
-const WORDS = z.object({ words: SENTENCES, fixes: z.record(z.string(), FIX), cautions: CAUTIONS });
 
 /** Loads what draws the worked-out answer. */
 export type LoadDrawing<Props> = () => Promise<ComponentType<Props>>;
@@ -21,8 +17,12 @@ interface Drawable<Props> {
 export function useAnswer<Props>(address: string, load: LoadDrawing<Props>, wanted: boolean): Loaded<Drawable<Props>> {
   const both = useCallback(
     async (stop: AbortSignal): Promise<Drawable<Props>> => {
-      const [words, WorkedOut] = await Promise.all([fetchWords(address, stop), load()]);
-      return { answerWords: WORDS.parse(words), WorkedOut };
+      const [words, { answerWordsIn }, WorkedOut] = await Promise.all([
+        fetchWords(address, stop),
+        import('./answer-words.ts'),
+        load(),
+      ]);
+      return { answerWords: answerWordsIn(words), WorkedOut };
     },
     [address, load],
   );

@@ -117,43 +117,24 @@ export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
 
 export interface Forbidden {
   readonly act: Act;
-  /** The words of the complaint's first line that forbid it. */
-  readonly says: string;
   /** Forbidden only until an answer has shown this. */
   readonly until?: Precondition;
 }
 
 /** What the first line of each complaint forbids. An empty list: the line asks for something, and forbids nothing that a check could do. */
 export const FORBIDS: Readonly<Record<ComplaintId, readonly Forbidden[]>> = {
-  'stops-at-gap': [{ act: across, says: 'Lift the train off the gap' }],
-  'trips-at-gap': [
-    { act: across, says: 'Lift the train off the gap before you switch on again' },
-    { act: over, says: 'do not try again and again' },
-    { act: again, says: 'do not try again and again' },
-  ],
-  'shuts-down-after-swap': [
-    { act: on, until: 'labels-read', says: 'read the label of each supply before you plug anything in again' },
-  ],
+  'stops-at-gap': [{ act: across }],
+  'trips-at-gap': [{ act: across }, { act: over }, { act: again }],
+  'shuts-down-after-swap': [{ act: on, until: 'labels-read' }],
   'trips-with-traffic': [],
-  'trips-at-power-on': [{ act: vehicle, says: 'lift every tool and every vehicle off the track' }],
-  'ignores-commands': [
-    { act: runs, says: 'Lift the locomotives off the new part, and drive none into it' },
-    { act: across, says: 'Lift the locomotives off the new part, and drive none into it' },
-  ],
-  'slow-far-away': [
-    { act: more, until: 'nothing-got-hot', says: 'feel for warm wires or joiners before you add more power' },
-  ],
-  'jerks-at-gap': [{ act: across, says: 'Do not let a train stop across the gap' }],
+  'trips-at-power-on': [{ act: vehicle }],
+  'ignores-commands': [{ act: runs }, { act: across }],
+  'slow-far-away': [{ act: more, until: 'nothing-got-hot' }],
+  'jerks-at-gap': [{ act: across }],
   'accessories-misbehave': [],
-  'short-not-noticed': [
-    { act: on, until: 'nothing-got-hot', says: 'Switch everything off, pull the plugs, and let it cool' },
-  ],
-  'loop-trips': [
-    { act: across, says: 'Lift the train off the end of the loop' },
-    { act: over, says: 'keep other trains away from it' },
-    { act: again, says: 'keep other trains away from it' },
-  ],
-  'still-runs-past-gap': [{ act: feeds, says: 'Do not connect the new part’s own unit' }],
+  'short-not-noticed': [{ act: on, until: 'nothing-got-hot' }],
+  'loop-trips': [{ act: across }, { act: over }, { act: again }],
+  'still-runs-past-gap': [{ act: feeds }],
   'trips-at-one-spot': [],
   'cuts-out-after-a-while': [],
 };
