@@ -52,7 +52,7 @@ describe('A train that is driven across the gap', () => {
     expect(said(presetSettings(preset, true))).not.toContain(sign);
   });
 
-  test('shows nothing at all where one rail is not cut and the stages have nothing in common', () => {
+  test('shows nothing at all where one rail is not cut and the units have nothing in common', () => {
     expect(said(presetSettings('one-rail'))).toEqual(said(DRIVE_START));
   });
 
@@ -77,7 +77,7 @@ describe('One rail not cut, the minus sides joined and the wires of B turned rou
 describe('A meter across one gap', () => {
   const read = (some: Partial<DriveSettings>) =>
     holdProbes(stood(some, -0.16), [placeOf('a-upper'), placeOf('b-upper')]).shot.meter;
-  test('shows what strays in from the mains where the stages have nothing in common', () => {
+  test('shows what strays in from the mains where the units have nothing in common', () => {
     const reading = read({});
     expect(reading?.ghost).toBeGreaterThan(0.9 * (reading?.ac ?? 0));
   });

@@ -1,12 +1,12 @@
 // The drawings that fixes and lessons may name. Each draws itself twice, for wide and for narrow places.
 import Breakers from './Breakers.astro';
-import FiveParts from './FiveParts.astro';
+import FourParts from './FourParts.astro';
 import Labels from './Labels.astro';
 import LargerSupply from './LargerSupply.astro';
 import TwoDistricts from './TwoDistricts.astro';
 
 export const DRAWINGS = {
-  'five-parts': FiveParts,
+  'four-parts': FourParts,
   'larger-supply': LargerSupply,
   'two-districts': TwoDistricts,
   breakers: Breakers,
