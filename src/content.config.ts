@@ -3,11 +3,18 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { FIGURE_IDS } from './layouts/figures.ts';
+import { ACTS, HAND_ACTS } from './wizards/safety/index.ts';
 
 const text = z.string().min(1);
 
-/** A step of a fix; its cautions stand inside it. */
-const step = z.strictObject({ do: text, more: text.optional(), cautions: z.array(z.string()).default([]) });
+/** A step of a fix. What its acts bring stands inside it as cautions (src/wizards/safety/dangers.ts). */
+const step = z.strictObject({
+  do: text,
+  more: text.optional(),
+  acts: z.array(z.enum(ACTS)).default([]).describe('What the person does here that can hurt or break something'),
+  cautions: z.array(z.string()).default([]).describe('Cautions that no act brings'),
+  job: z.string().optional().describe('A fix page that this step sends to: a job with its own steps and cautions'),
+});
 
 /** A fix page: one concrete thing to do, its cautions at the step, how to verify, what next if not. */
 const fixes = defineCollection({
@@ -20,6 +27,7 @@ const fixes = defineCollection({
     needs: text.describe('Parts and tools by kind, never by make'),
     effort: text.describe('How much work: "exchange one plug", "a weekend, two gaps"'),
     steps: z.array(step).min(1),
+    urgent: z.boolean().default(false).describe('The first act may not wait: nothing stands before it'),
     verify: text.describe('How you know it worked'),
     next: text.describe('What to do if that did not help'),
     drawing: z.string().optional().describe('Id of a drawing in components/drawings'),
@@ -70,7 +78,11 @@ const checks = defineCollection({
     known: text.describe('The name in the list of what is already known'),
     why: text.describe('What the answer tells apart'),
     how: z.array(text).describe('What to do, step by step; empty where it is only looking'),
-    cautions: z.array(z.string()),
+    acts: z
+      .array(z.enum(HAND_ACTS))
+      .default([])
+      .describe('Acts of the hand; those with the power are in faults/acts.ts'),
+    cautions: z.array(z.string()).default([]).describe('Cautions that no act brings'),
     options: z.record(z.string(), z.strictObject({ label: text, hint: text.optional() })),
     picture: z.string().optional().describe('Id of a picture in components/walk/CheckPicture'),
   }),
@@ -87,10 +99,15 @@ const complaints = defineCollection({
   }),
 });
 
-/** Cautions: the harm first, then what to do. Attached by id. */
+/** Cautions: the harm first, then what to do. Acts bring them; how bad each is says src/wizards/safety/dangers.ts. */
 const cautions = defineCollection({
   loader: glob({ pattern: '*/cautions/*.yaml', base: './src/content' }),
-  schema: z.strictObject({ harm: text, do: text }),
+  schema: z.strictObject({
+    harm: text,
+    do: text,
+    line: text.optional().describe('Harm and act in one line, for what was told in full above: damage only'),
+    before: text.optional().describe('What it asks for a whole page, as an act: the list before the first step'),
+  }),
 });
 
 const glossary = defineCollection({

@@ -5,6 +5,7 @@ import { FALLBACK, localeOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
 import { fixesOf, WIZARD_IDS } from '../wizards/index.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/put-it-right/index.ts';
+import { rankOf } from '../wizards/safety/index.ts';
 import { type Language, nameOf, writtenIn } from './href.ts';
 
 type Kind = Exclude<CollectionKey, 'words' | 'phrases'>;
@@ -50,7 +51,12 @@ export const cautionsFor = (language: Language): Promise<CollectionEntry<'cautio
 /** The words of cautions by id; one without words stops the build. */
 export async function cautionWords(language: Language, ids: readonly string[]): Promise<Record<string, CautionWords>> {
   const all = await cautionsFor(language);
-  return Object.fromEntries(ids.map((id) => [id, entryNamed(all, id).data]));
+  return Object.fromEntries(
+    ids.map((id) => {
+      const { harm, do: act, line } = entryNamed(all, id).data;
+      return [id, { rank: rankOf(id), harm, do: act, ...(line === undefined ? {} : { line }) }];
+    }),
+  );
 }
 
 export const checksFor = (language: Language): Promise<CollectionEntry<'checks'>[]> => entriesOf('checks', language);

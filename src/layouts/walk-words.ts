@@ -1,8 +1,9 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
-import type { CheckWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
+import type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
-import { FAULT_MODEL } from '../wizards/put-it-right/index.ts';
+import { FAULT_MODEL, powerActsOf } from '../wizards/put-it-right/index.ts';
+import { dangersOf } from '../wizards/safety/index.ts';
 import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entryNamed, fixesFor } from './entries.ts';
 import { type Language, langOf, nameOf, writtenIn } from './href.ts';
 import { WALK_FIRST_ROOMS, WALK_ROOMS } from './rooms.ts';
@@ -12,8 +13,9 @@ import { saysAll, wordsOf } from './words.ts';
 /** Cautions of the last look, whatever the checks name. */
 const LAST_LOOK = ['still-fed', 'lamp-hot'];
 
-function wordsOfCheck({ data }: CollectionEntry<'checks'>): CheckWords {
-  const { title, known, why, how, cautions, options, picture } = data;
+function wordsOfCheck({ id, data }: CollectionEntry<'checks'>): CheckWords {
+  const { title, known, why, how, acts, options, picture } = data;
+  const cautions = dangersOf([...powerActsOf(nameOf(id)), ...acts], data.cautions);
   const said = Object.fromEntries(
     Object.entries(options).map(([id, { label, hint }]) => [id, hint === undefined ? { label } : { label, hint }]),
   );
@@ -52,9 +54,11 @@ export async function firstSentences(language: Language, complaint: string): Pro
 export async function firstWords(language: Language): Promise<FirstWords> {
   const checks = await wordsOfChecks(language, (id) => FIRST.has(id));
   const fixes = (await fixesFor(language)).filter(({ id }) => DANGERS.has(nameOf(id)));
-  const dangers = Object.fromEntries(
-    fixes.map(({ id, data: { title, lead, because, steps } }) => [nameOf(id), { title, lead, because, steps }]),
-  );
+  const dangers: Record<string, DangerWords> = {};
+  for (const entry of fixes) {
+    const { title, lead, because, steps } = await wordsOfFix(language, entry);
+    dangers[nameOf(entry.id)] = { title, lead, because, steps };
+  }
   for (const id of DANGERS) if (dangers[id] === undefined) throw new Error(`No words for the fix "${id}"`);
   const named = [
     ...cautionsOf(Object.values(checks)),
@@ -80,9 +84,9 @@ export async function walkWords(language: Language): Promise<WalkWords> {
 }
 
 /** One fix with the cautions of its steps, in one language. */
-export async function fixWords(language: Language, { id, data }: CollectionEntry<'fixes'>): Promise<FetchedFix> {
-  const fix = wordsOfFix(data);
-  const cautions = await cautionWords(writtenIn(id), cautionsIn([fix]));
-  const lang = langOf(id, language);
+export async function fixWords(language: Language, entry: CollectionEntry<'fixes'>): Promise<FetchedFix> {
+  const fix = await wordsOfFix(language, entry);
+  const cautions = await cautionWords(writtenIn(entry.id), cautionsIn([fix]));
+  const lang = langOf(entry.id, language);
   return { fix, cautions, ...(lang === undefined ? {} : { lang }) };
 }

@@ -1,11 +1,12 @@
 // The words of a planning wizard: what its questions need comes with the page, what its answer needs is fetched on the way there.
 import type { CollectionEntry } from 'astro:content';
-import type { AnswerWords, FixWords, QuestionWords } from '../components/words/index.ts';
+import type { AnswerWords, FixWords, QuestionWords, StepWords } from '../components/words/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
 import type { WizardId } from '../wizards/index.ts';
 import { questionsOf, wizardsFor } from '../wizards/index.ts';
+import { dangersOf } from '../wizards/safety/index.ts';
 import { allWrittenIn, cautionsFor, cautionWords, entryNamed, fixesFor, questionsFor, sourcesFor } from './entries.ts';
-import { type Language, nameOf } from './href.ts';
+import { href, type Language, nameOf, writtenIn } from './href.ts';
 import { ANSWER_ROOMS, QUESTION_ROOMS } from './rooms.ts';
 import { saysAll, wordsOf } from './words.ts';
 
@@ -35,14 +36,15 @@ export async function fixEntriesOf(language: Language, wizard: WizardId): Promis
 /** Cautions of what an answer tells to measure, whatever its fixes name. */
 const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
   'enough-current': [],
-  'which-supply-where': ['meter-on-amperes', 'lamp-hot'],
+  'which-supply-where': ['meter-sockets', 'lamp-hot'],
   'wire-it': [],
 };
 
 /** What the answer says on top of the words of its questions. */
 export async function answerWords(language: Language, wizard: WizardId): Promise<AnswerWords> {
   const entries = await fixEntriesOf(language, wizard);
-  const fixes = Object.fromEntries(entries.map(({ id, data }) => [nameOf(id), wordsOfFix(data)]));
+  const fixes: Record<string, FixWords> = {};
+  for (const entry of entries) fixes[nameOf(entry.id)] = await wordsOfFix(language, entry);
   const named = new Set([...cautionsIn(Object.values(fixes)), ...MEASURING_CAUTIONS[wizard]]);
   const cautions = await cautionWords(language, [...named]);
   const words = await wordsOf(language, ANSWER_ROOMS[wizard]);
@@ -55,8 +57,34 @@ export const cautionsIn = (fixes: readonly Pick<FixWords, 'steps'>[]): string[] 
   ...new Set(fixes.flatMap(({ steps }) => steps.flatMap(({ cautions }) => cautions))),
 ];
 
-/** What a page or an answer says of a fix. */
-export function wordsOfFix(data: CollectionEntry<'fixes'>['data']): FixWords {
-  const { title, lead, short, because, needs, effort, steps, verify, next } = data;
-  return { title, lead, short, because, needs, effort, steps, verify, next };
+type FixEntry = CollectionEntry<'fixes'>;
+
+/** What a page or an answer says of a fix: each step with the dangers that its acts bring. */
+export async function wordsOfFix(language: Language, { id, data }: FixEntry): Promise<FixWords> {
+  const { title, lead, short, because, needs, effort, verify, next } = data;
+  const jobs = await fixesFor(language);
+  const steps = data.steps.map((step) => wordsOfStep(language, step, jobs));
+  const before = data.urgent ? [] : await beforeYouStart(writtenIn(id), cautionsIn([{ steps }]));
+  return { title, lead, short, because, needs, effort, before, steps, verify, next };
+}
+
+function wordsOfStep(language: Language, step: FixEntry['data']['steps'][number], jobs: FixEntry[]): StepWords {
+  const { do: act, more, job } = step;
+  return {
+    do: act,
+    cautions: dangersOf(step.acts, step.cautions),
+    ...(more === undefined ? {} : { more }),
+    ...(job === undefined
+      ? {}
+      : { job: { title: entryNamed(jobs, job).data.short, href: href(`fixes/${job}/`, language) } }),
+  };
+}
+
+/** What these cautions ask for a whole page. */
+async function beforeYouStart(language: Language, named: readonly string[]): Promise<FixWords['before'][number][]> {
+  const all = await cautionsFor(language);
+  return named.flatMap((id) => {
+    const { before } = entryNamed(all, id).data;
+    return before === undefined ? [] : [{ caution: id, do: before }];
+  });
 }

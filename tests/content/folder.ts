@@ -2,6 +2,10 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
+import { powerActsOf } from '../../src/wizards/put-it-right/faults/acts.ts';
+import type { Act } from '../../src/wizards/safety/acts.ts';
+import { ACTS } from '../../src/wizards/safety/acts.ts';
+import { dangersOf } from '../../src/wizards/safety/dangers.ts';
 
 export const CONTENT = join(import.meta.dirname, '../../src/content');
 
@@ -46,8 +50,20 @@ export function texts(value: unknown): string[] {
   return Array.isArray(value) ? value.filter((one): one is string => typeof one === 'string') : [];
 }
 
+/** The acts in a list, or none. */
+export function actsIn(value: unknown): Act[] {
+  return texts(value).flatMap((one) => ACTS.filter((act) => act === one));
+}
+
+/** What a check makes people do brings these, and what is named by hand. */
+export const cautionsOfCheck = ({ id, data }: Words): string[] =>
+  dangersOf([...powerActsOf(id), ...actsIn(data['acts'])], texts(data['cautions']));
+
 export interface Step {
   readonly text: string;
+  readonly acts: readonly Act[];
+  readonly job: string | undefined;
+  /** What the acts bring and what is named by hand. */
   readonly cautions: readonly string[];
 }
 
@@ -57,6 +73,8 @@ export function stepsOf(words: Words): Step[] {
   if (!Array.isArray(steps)) return [];
   return steps.filter(isRecord).map((step) => ({
     text: [step['do'], step['more']].filter((part) => typeof part === 'string').join(' '),
-    cautions: texts(step['cautions']),
+    acts: actsIn(step['acts']),
+    job: typeof step['job'] === 'string' ? step['job'] : undefined,
+    cautions: dangersOf(actsIn(step['acts']), texts(step['cautions'])),
   }));
 }

@@ -24,7 +24,7 @@ import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import { ac, dc, h0, unit } from '../samples.ts';
 import { ALL_QUESTIONS } from '../wizards/told.ts';
 import type { Words } from './folder.ts';
-import { CONTENT, isRecord, LANGUAGES, stepsOf, texts, wordsOf } from './folder.ts';
+import { CONTENT, cautionsOfCheck, isRecord, LANGUAGES, stepsOf, texts, wordsOf } from './folder.ts';
 
 const SRC = join(import.meta.dirname, '../../src');
 
@@ -197,15 +197,12 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
 
   test('every caution that a page names is there', () => {
     for (const words of citing) for (const id of cautionsIn(words)) expect(ids('cautions'), words.file).toContain(id);
-    for (const { data, file } of of('checks'))
-      for (const id of texts(data['cautions'])) expect(ids('cautions'), file).toContain(id);
+    for (const check of of('checks'))
+      for (const id of cautionsOfCheck(check)) expect(ids('cautions'), check.file).toContain(id);
   });
 
   test('every caution is named by a page', () => {
-    const named = new Set([
-      ...citing.flatMap(cautionsIn),
-      ...of('checks').flatMap(({ data }) => texts(data['cautions'])),
-    ]);
+    const named = new Set([...citing.flatMap(cautionsIn), ...of('checks').flatMap(cautionsOfCheck)]);
     const alone = ids('cautions').filter((id) => !named.has(id));
     expect(alone.map((id) => `The caution "${id}" stands at no step, no check and in no text.`)).toEqual([]);
   });
@@ -308,8 +305,9 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     },
   );
   test('a check that can hurt carries a caution', () => {
+    const carried = new Map(of('checks').map((check) => [check.id, cautionsOfCheck(check)]));
     for (const { id, risk } of FAULT_MODEL.checks) {
-      if (risk > 0) expect(texts(checks.get(id)?.['cautions']).length, id).toBeGreaterThan(0);
+      if (risk > 0) expect(carried.get(id)?.length, id).toBeGreaterThan(0);
     }
   });
   test('every complaint has words, and no other', () => {

@@ -44,6 +44,8 @@ const prose = (text: string): string =>
 /** What holds ids, addresses or signs and no words. */
 const KEPT = new Set([
   'cautions',
+  'acts',
+  'job',
   'sources',
   'drawing',
   'figure',

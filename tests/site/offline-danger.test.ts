@@ -5,6 +5,8 @@ import { describe, expect, test } from 'vitest';
 import { parse } from 'yaml';
 import * as z from 'zod/mini';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { ACTS } from '../../src/wizards/safety/acts.ts';
+import { dangersOf, rankOf } from '../../src/wizards/safety/dangers.ts';
 import { type Opened, open } from './browser.ts';
 import { accessibilityFaults, overflow } from './measure.ts';
 
@@ -12,7 +14,7 @@ type Page = Opened['page'];
 
 const FIX = z.object({
   title: z.string(),
-  steps: z.array(z.object({ do: z.string(), cautions: z._default(z.array(z.string()), []) })),
+  steps: z.array(z.object({ do: z.string(), acts: z._default(z.array(z.enum(ACTS)), []) })),
 });
 const CAUTION = z.object({ harm: z.string() });
 const CHECK = z.object({ options: z.record(z.string(), z.object({ label: z.string() })) });
@@ -64,10 +66,9 @@ async function showsDanger(page: Page, { fixClass }: Danger): Promise<void> {
   expect(told).toHaveLength(steps.length);
   for (const [index, step] of steps.entries()) {
     expect(told[index]).toContain(inOneLine(step.do));
-    for (const caution of step.cautions) {
-      const [harm = ''] = inOneLine(harmOf(caution)).split(/(?<=[.!?]) /);
-      expect(told[index]).toContain(harm);
-    }
+    // What can kill or hurt stands in full at each step that brings it.
+    for (const danger of dangersOf(step.acts).filter((id) => rankOf(id) !== 'damage'))
+      expect(told[index]).toContain(inOneLine(harmOf(danger)));
   }
   expect(await main(page)).not.toMatch(HOLES);
 }
@@ -77,7 +78,7 @@ test('there are danger answers before every other question, and what each leads 
   for (const { fixClass } of DANGERS) {
     const { steps } = fixOf(fixClass);
     expect(steps.length).toBeGreaterThan(1);
-    expect(steps.flatMap(({ cautions }) => cautions).length).toBeGreaterThan(0);
+    expect(steps.flatMap(({ acts }) => dangersOf(acts)).length).toBeGreaterThan(0);
   }
 });
 

@@ -4,10 +4,11 @@ import type { Tool } from '../../src/engine/diagnosis/model.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Told } from '../../src/wizards/put-it-right/address.ts';
 import { CANNOT, NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address.ts';
-import { ACTS, ACTS_OF, FORBIDS } from '../../src/wizards/put-it-right/faults/acts.ts';
+import { ACTS_OF, FORBIDS } from '../../src/wizards/put-it-right/faults/acts.ts';
 import { CHECKS, checksAsked } from '../../src/wizards/put-it-right/faults/fitting.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { CheckId, ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import { POWER_ACTS } from '../../src/wizards/safety/acts.ts';
 import { wordsOf } from '../content/folder.ts';
 import { FORBIDDEN_IN_WORDS } from './forbidden-words.ts';
 
@@ -47,8 +48,8 @@ describe('What the first line of a complaint forbids', () => {
 
   test('every check says what it makes people do, in acts that are known', () => {
     expect(Object.keys(ACTS_OF).sort()).toEqual(CHECKS.map(({ id }) => id).sort());
-    for (const { id } of CHECKS) for (const act of actsOf(id)) expect(ACTS).toContain(act);
-    expect(ACTS.filter((act) => !CHECKS.some(({ id }) => actsOf(id).includes(act)))).toEqual([]);
+    for (const { id } of CHECKS) for (const act of actsOf(id)) expect(POWER_ACTS).toContain(act);
+    expect(POWER_ACTS.filter((act) => !CHECKS.some(({ id }) => actsOf(id).includes(act)))).toEqual([]);
   });
 
   test('a train is not sent over a gap that shorts, nor left standing across it', () => {

@@ -1,6 +1,7 @@
 // The words of each complaint's first line that forbid an act, and so the checks that make people do it.
-import type { Act } from '../../src/wizards/put-it-right/faults/acts.ts';
+
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import type { PowerAct as Act } from '../../src/wizards/safety/acts.ts';
 
 export const FORBIDDEN_IN_WORDS: Readonly<Partial<Record<ComplaintId, Readonly<Partial<Record<Act, string>>>>>> = {
   'stops-at-gap': {

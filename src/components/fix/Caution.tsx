@@ -1,6 +1,6 @@
-// A caution: the harm first, then what to do. Drawn here for every page, in the page as it is built and while it runs.
+// A caution: how bad it is, the harm, then what to do. Drawn here for every page, in the page as it is built and while it runs.
+// The rank is told by a word, a sign and a frame, so that it is there in one colour and on paper too.
 import type { CautionWords, Say } from '../words/index.ts';
-import { firstSentence } from '../words/index.ts';
 
 export interface CautionProps {
   readonly words: CautionWords;
@@ -8,37 +8,36 @@ export interface CautionProps {
   readonly language: string;
   /** Where its words are in another language than what stands round it. */
   readonly lang?: string | undefined;
-  /** `again`: told in full above, so that the harm is enough. `folded`: what to do opens with a tap, the harm is always to be seen. */
-  readonly form?: 'whole' | 'again' | 'folded';
+  /** `line`: told in full above, or for the whole page, so that one line is enough where only something may break. */
+  readonly form?: 'whole' | 'line';
 }
 
-export function Caution({ words, say, language, lang, form = 'whole' }: CautionProps) {
-  const [harm, more] = firstSentence(words.harm, language);
-  if (form === 'folded') {
-    return (
-      <details class="caution" lang={lang}>
-        <summary>
-          <Sign say={say} />
-          <b>{harm}</b>
-        </summary>
-        <p>
-          {more} {words.do}
-        </p>
-      </details>
-    );
-  }
+export function Caution({ words, say, lang, form = 'whole' }: CautionProps) {
+  const { rank, harm, do: act, line } = words;
+  const short = form === 'line' && line !== undefined;
   return (
-    <div class={form === 'again' ? 'caution again' : 'caution'} lang={lang}>
-      <Sign say={say} />
-      <p>
-        <b>{harm}</b> {form === 'whole' && `${more} ${words.do}`}
-      </p>
+    <div class={`caution ${rank}${short ? ' again' : ''}`} lang={lang}>
+      <Sign rank={rank} />
+      {short ? (
+        <p>{line}</p>
+      ) : (
+        <p>
+          <em>{say(`rank-${rank}`)}</em> <b>{harm}</b> {act}
+        </p>
+      )}
     </div>
   );
 }
 
-const Sign = ({ say }: Pick<CautionProps, 'say'>) => (
-  <svg viewBox="0 0 24 24" role="img" aria-label={say('caution')}>
-    <path d="M12 3 22 21H2ZM12 10v5M12 17.6v.6" />
+/** Life: a filled octagon. Injury: a triangle. Damage: a small square on its tip. */
+const SIGNS = {
+  life: 'M8 2h8l6 6v8l-6 6H8l-6-6V8ZM12 6.5v7M12 17v.6',
+  injury: 'M12 3 22 21H2ZM12 10v5M12 17.6v.6',
+  damage: 'M12 5 19 12 12 19 5 12Z',
+} as const;
+
+const Sign = ({ rank }: Pick<CautionWords, 'rank'>) => (
+  <svg viewBox="0 0 24 24" aria-hidden="true">
+    <path d={SIGNS[rank]} />
   </svg>
 );

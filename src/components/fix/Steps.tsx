@@ -1,52 +1,61 @@
-// The steps of a fix, each with its cautions before the hand moves on: in a wizard in full the first time and by the harm
-// after that, on a page of its own in full at every step, since people come in at the middle of it.
+// The steps of a fix, each with its cautions before the hand moves on. What can kill or hurt stands in full at every step that brings
+// it; what only breaks something stands in full the first time and in one line after that.
 import type { CautionWords, FixWords } from '../words/index.ts';
 import { firstSentence, Measured } from '../words/index.ts';
+import { BeforeYouStart } from './BeforeYouStart.tsx';
 import type { CautionProps } from './Caution.tsx';
 import { Caution } from './Caution.tsx';
+import { formsOf } from './forms.ts';
 
 interface Props extends Pick<CautionProps, 'say' | 'language'> {
-  readonly fix: Pick<FixWords, 'steps'>;
+  readonly fix: Pick<FixWords, 'steps'> & Partial<Pick<FixWords, 'before'>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
-  /** `each`: a caution stands in full at every step that names it. */
-  readonly inFull?: 'first' | 'each';
 }
 
-export function Steps({ fix, cautions, say, language, inFull = 'first' }: Props) {
-  const told = new Set<string>();
-  const formOf = (id: string): 'whole' | 'again' => {
-    const again = inFull === 'first' && told.has(id);
-    told.add(id);
-    return again ? 'again' : 'whole';
-  };
+export function Steps({ fix, cautions, say, language }: Props) {
+  const { steps, before = [] } = fix;
+  const forms = formsOf(
+    steps,
+    before.map(({ caution }) => caution),
+  );
   return (
-    <ol class="steps">
-      {fix.steps.map((step) => {
-        const [first, rest] = firstSentence(step.do, language);
-        return (
-          <li key={step.do}>
-            <p>
-              <b>
-                <Measured text={first} language={language} />
-              </b>{' '}
-              <Measured text={rest} language={language} />
-            </p>
-            {step.more !== undefined && (
+    <>
+      <BeforeYouStart acts={before} say={say} />
+      <ol class="steps">
+        {steps.map((step, i) => {
+          const [first, rest] = firstSentence(step.do, language);
+          return (
+            <li key={step.do}>
               <p>
-                <Measured text={step.more} language={language} />
+                <b>
+                  <Measured text={first} language={language} />
+                </b>{' '}
+                <Measured text={rest} language={language} />
               </p>
-            )}
-            {step.cautions.map((id) => {
-              const words = cautions[id];
-              return (
-                words !== undefined && (
-                  <Caution key={id} words={words} form={formOf(id)} say={say} language={language} />
-                )
-              );
-            })}
-          </li>
-        );
-      })}
-    </ol>
+              {step.more !== undefined && (
+                <p>
+                  <Measured text={step.more} language={language} />
+                </p>
+              )}
+              {step.job !== undefined && (
+                <p>
+                  <a class="job" href={step.job.href}>
+                    {step.job.title}
+                  </a>
+                </p>
+              )}
+              {step.cautions.map((id) => {
+                const words = cautions[id];
+                return (
+                  words !== undefined && (
+                    <Caution key={id} words={words} form={forms[i]?.[id] ?? 'whole'} say={say} language={language} />
+                  )
+                );
+              })}
+            </li>
+          );
+        })}
+      </ol>
+    </>
   );
 }

@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
-import { FoldedCautions } from './FoldedCautions.tsx';
+import { CheckCautions } from './CheckCautions.tsx';
 import type { PartProps } from './part-props.ts';
 import type { CheckWords } from './words.ts';
 
@@ -37,7 +37,7 @@ export function Asked({ id, words, context, say, language, cautions, Picture, on
         </ol>
       )}
       {words.picture !== undefined && Picture !== undefined && <Picture id={words.picture} say={say} />}
-      <FoldedCautions ids={words.cautions} cautions={cautions} say={say} language={language} />
+      <CheckCautions ids={words.cautions} cautions={cautions} say={say} language={language} />
       <ul class="answers">
         {row.options.map((option) => {
           const { label, hint } = words.options[option] ?? { label: option };

@@ -1,7 +1,7 @@
 // After "that fixed it": isolation and phase are looked at once more, since real conversions often hold two faults.
 import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right/index.ts';
 import { ISOLATION, PHASE } from '../../wizards/put-it-right/index.ts';
-import { FoldedCautions } from './FoldedCautions.tsx';
+import { CheckCautions } from './CheckCautions.tsx';
 import type { PartProps } from './part-props.ts';
 
 interface Props extends PartProps {
@@ -26,7 +26,7 @@ export function Verifying({ context, say, language, cautions, Picture, onIsolati
         ))}
       </ol>
       {Picture !== undefined && <Picture id={part === 'isolation' ? 'jumper' : 'two-lamps'} say={say} />}
-      <FoldedCautions
+      <CheckCautions
         ids={[part === 'isolation' ? 'still-fed' : 'lamp-hot']}
         cautions={cautions}
         say={say}

@@ -1,3 +1,3 @@
 // What this room lets out.
 export { default } from './Walk.tsx';
-export type { CheckWords, FetchedFix, FirstWords, WalkWords } from './words.ts';
+export type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from './words.ts';

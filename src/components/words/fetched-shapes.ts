@@ -13,9 +13,20 @@ export const FIX = z.object({
   because: text,
   needs: text,
   effort: text,
-  steps: z.array(z.object({ do: text, more: z.optional(text), cautions: z.array(text) })),
+  before: z.array(z.object({ caution: text, do: text })),
+  steps: z.array(
+    z.object({
+      do: text,
+      more: z.optional(text),
+      cautions: z.array(text),
+      job: z.optional(z.object({ title: text, href: text })),
+    }),
+  ),
   verify: text,
   next: text,
 });
 
-export const CAUTIONS = z.record(text, z.object({ harm: text, do: text }));
+export const CAUTIONS = z.record(
+  text,
+  z.object({ rank: z.enum(['life', 'injury', 'damage']), harm: text, do: text, line: z.optional(text) }),
+);

@@ -8,5 +8,14 @@ export { Measured } from './Measured.tsx';
 export { inMeasures } from './measured.ts';
 export { Numbers } from './numbers.ts';
 export { firstSentence } from './sentences.ts';
-export type { AnswerWords, CautionWords, FieldWords, FixWords, QuestionWords, Say, Values } from './words.ts';
+export type {
+  AnswerWords,
+  CautionWords,
+  FieldWords,
+  FixWords,
+  QuestionWords,
+  Say,
+  StepWords,
+  Values,
+} from './words.ts';
 export { CROSSING_TAGS, fill, sayer } from './words.ts';

@@ -1,9 +1,12 @@
 // Sentences out of the content with their values filled in.
+import type { Rank } from '../../wizards/safety/index.ts';
 
 export interface StepWords {
   readonly do: string;
   readonly more?: string | undefined;
   readonly cautions: readonly string[];
+  /** A job with a page of its own that this step asks for: its name and address. */
+  readonly job?: { readonly title: string; readonly href: string } | undefined;
 }
 
 export interface FixWords {
@@ -13,6 +16,8 @@ export interface FixWords {
   readonly because: string;
   readonly needs: string;
   readonly effort: string;
+  /** What holds for all steps, each worded as something to do; none where the first act may not wait. */
+  readonly before: readonly { readonly caution: string; readonly do: string }[];
   readonly steps: readonly StepWords[];
   readonly verify: string;
   readonly next: string;
@@ -35,8 +40,11 @@ export interface QuestionWords {
 }
 
 export interface CautionWords {
+  readonly rank: Rank;
   readonly harm: string;
   readonly do: string;
+  /** Harm and act in one line, where only something may break: what stands once it was told in full. */
+  readonly line?: string | undefined;
 }
 
 /** What the answer page says; fetched, and so checked once at the door by its shape. */

@@ -6,7 +6,7 @@ import { Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 
 /** What can hurt while one measures with a meter and with lamps. */
-const CAUTIONS = ['meter-on-amperes', 'lamp-hot'] as const;
+const CAUTIONS = ['meter-sockets', 'lamp-hot'] as const;
 
 export function GapMeasured({
   expected,
@@ -34,9 +34,7 @@ export function GapMeasured({
         <div>
           {CAUTIONS.map((id) => {
             const words = cautions[id];
-            return (
-              words !== undefined && <Caution key={id} words={words} form="folded" say={say} language={language} />
-            );
+            return words !== undefined && <Caution key={id} words={words} form="line" say={say} language={language} />;
           })}
         </div>
         <MeterTable

@@ -1,25 +1,8 @@
 // What a check makes people do, and what a complaint's first line forbids: side by side, so that one look compares them.
-// A check that asks from memory does nothing. See decision 009.
+// A check that asks from memory does nothing. The acts themselves: src/wizards/safety. See decisions 009 and 017.
 import type { Precondition } from '../../../engine/index.ts';
+import type { PowerAct as Act } from '../../safety/index.ts';
 import type { CheckId, ComplaintId } from './rows.ts';
-
-export const ACTS = [
-  // Power comes on, or stays on, for the check.
-  'switches-on',
-  // A train is driven over the gap, or over the end of a loop, as a test.
-  'sends-a-train-over-the-gap',
-  'stands-across-the-gap',
-  // What the person came with is made to happen again with nothing changed, or more than once.
-  'brings-it-about-again',
-  // A train is driven in the part with the trouble. Not so a locomotive that is put there by hand, with a hand ready.
-  'runs-trains-in-the-new-part',
-  // A vehicle is needed on the track, also where the trouble needs none.
-  'puts-a-vehicle-on-the-track',
-  // The new part's own unit is connected to it.
-  'feeds-the-new-part',
-  'adds-power',
-] as const;
-export type Act = (typeof ACTS)[number];
 
 const on = 'switches-on';
 const over = 'sends-a-train-over-the-gap';
@@ -114,6 +97,11 @@ export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
   'meter-ohms-between-rails': [],
   'meter-across-the-gap': [],
 };
+
+const isCheck = (id: string): id is CheckId => Object.hasOwn(ACTS_OF, id);
+
+/** The same by any name; a name that is no check does nothing. */
+export const powerActsOf = (check: string): readonly Act[] => (isCheck(check) ? ACTS_OF[check] : []);
 
 export interface Forbidden {
   readonly act: Act;

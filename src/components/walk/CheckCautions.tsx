@@ -1,4 +1,4 @@
-// The cautions of a check, folded: the answers below stay near.
+// The cautions of a check: what can kill or hurt in full, what only breaks something in one line, so that the answers stay near.
 import { Caution } from '../fix/index.ts';
 import type { PartProps } from './part-props.ts';
 
@@ -6,13 +6,13 @@ interface Props extends Pick<PartProps, 'cautions' | 'say' | 'language'> {
   readonly ids: readonly string[];
 }
 
-export function FoldedCautions({ ids, cautions, say, language }: Props) {
+export function CheckCautions({ ids, cautions, say, language }: Props) {
   if (ids.length === 0) return null;
   return (
     <div>
       {ids.map((id) => {
         const words = cautions[id];
-        return words !== undefined && <Caution key={id} words={words} form="folded" say={say} language={language} />;
+        return words !== undefined && <Caution key={id} words={words} form="line" say={say} language={language} />;
       })}
     </div>
   );
