@@ -10,6 +10,8 @@ export type { WiringCandidate, WiringChange } from './remedies.ts';
 export { leastWiring, presentWiring, suggestWiring } from './remedies.ts';
 export type { ShortAlong } from './short-circuit.ts';
 export { shortAmpsAt } from './short-circuit.ts';
+export type { ShortTest } from './short-test.ts';
+export { shortTest } from './short-test.ts';
 export type { TripLevel } from './trips.ts';
 export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './trips.ts';
 export { weakStretches } from './weak-stretches.ts';
