@@ -3,7 +3,7 @@ import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
 import { FIGURE_IDS } from './layouts/figures.ts';
-import { ACTS, HAND_ACTS } from './wizards/safety/index.ts';
+import { ACTS, HAND_ACTS, JOBS } from './wizards/safety/index.ts';
 
 const text = z.string().min(1);
 
@@ -13,7 +13,7 @@ const step = z.strictObject({
   more: text.optional(),
   acts: z.array(z.enum(ACTS)).default([]).describe('What the person does here that can hurt or break something'),
   cautions: z.array(z.string()).default([]).describe('Cautions that no act brings'),
-  job: z.string().optional().describe('A fix page that this step sends to: a job with its own steps and cautions'),
+  job: z.enum(JOBS).optional().describe('A fix page that this step sends to: a job with its own steps and cautions'),
 });
 
 /** A fix page: one concrete thing to do, its cautions at the step, how to verify, what next if not. */

@@ -5,7 +5,7 @@ import { FALLBACK, localeOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
 import { fixesOf, WIZARD_IDS } from '../wizards/index.ts';
 import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/put-it-right/index.ts';
-import { rankOf } from '../wizards/safety/index.ts';
+import { JOBS, rankOf } from '../wizards/safety/index.ts';
 import { type Language, nameOf, writtenIn } from './href.ts';
 
 type Kind = Exclude<CollectionKey, 'words' | 'phrases'>;
@@ -23,10 +23,11 @@ export const allWrittenIn = (language: Language, entries: readonly { readonly id
 export const lessonsFor = async (language: Language): Promise<CollectionEntry<'lessons'>[]> =>
   (await entriesOf('lessons', language)).sort((one, two) => one.data.order - two.data.order);
 
-/** As the wizards name them, then as the fault model does, then the honest end. */
+/** As the wizards name them, then as the fault model does, then the jobs that many of them send to, then the honest end. */
 const OUTCOME_ORDER: readonly string[] = [
   ...WIZARD_IDS.flatMap(fixesOf),
   ...FAULT_MODEL.faults.map(({ fixClass }) => fixClass),
+  ...JOBS,
   SOMETHING_ELSE,
 ];
 
@@ -53,8 +54,17 @@ export async function cautionWords(language: Language, ids: readonly string[]): 
   const all = await cautionsFor(language);
   return Object.fromEntries(
     ids.map((id) => {
-      const { harm, do: act, line } = entryNamed(all, id).data;
-      return [id, { rank: rankOf(id), harm, do: act, ...(line === undefined ? {} : { line }) }];
+      const { harm, do: act, line, before } = entryNamed(all, id).data;
+      return [
+        id,
+        {
+          rank: rankOf(id),
+          harm,
+          do: act,
+          ...(line === undefined ? {} : { line }),
+          ...(before === undefined ? {} : { wide: true }),
+        },
+      ];
     }),
   );
 }

@@ -81,10 +81,7 @@ function wordsOfStep(language: Language, step: FixEntry['data']['steps'][number]
 }
 
 /** What these cautions ask for a whole page. */
-async function beforeYouStart(language: Language, named: readonly string[]): Promise<FixWords['before'][number][]> {
+async function beforeYouStart(language: Language, named: readonly string[]): Promise<string[]> {
   const all = await cautionsFor(language);
-  return named.flatMap((id) => {
-    const { before } = entryNamed(all, id).data;
-    return before === undefined ? [] : [{ caution: id, do: before }];
-  });
+  return named.flatMap((id) => entryNamed(all, id).data.before ?? []);
 }

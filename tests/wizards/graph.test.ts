@@ -14,6 +14,7 @@ import type { Question } from '../../src/wizards/planning/questions.ts';
 import type { UserAnswer } from '../../src/wizards/planning/replay.ts';
 import { replay } from '../../src/wizards/planning/replay.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { JOBS } from '../../src/wizards/safety/jobs.ts';
 import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import { LANGUAGES, stepsOf, wordsOf } from '../content/folder.ts';
@@ -160,6 +161,7 @@ const EVERY_OUTCOME: readonly string[] = [
   ...new Set<string>([
     ...WIZARD_IDS.flatMap(fixesOf),
     ...FAULT_MODEL.faults.map(({ fixClass }) => fixClass),
+    ...JOBS,
     SOMETHING_ELSE,
   ]),
 ];
@@ -205,14 +207,18 @@ describe('in English', () => {
   const BOOSTERS = ['booster-with-freed-supply', 'booster-with-own-supply', 'more-districts'];
 
   // Common practice, no source: without the control link no command gets through a booster.
-  test.each(BOOSTERS)('%s has a step for the control cable, with the caution about a booster without signal', (id) => {
-    const step = stepsOf(page(id)).find(({ text }) => /control cable/i.test(text));
+  test.each(BOOSTERS)('%s sends to the one job that connects a booster', (id) => {
+    expect(stepsOf(page(id)).map(({ job }) => job)).toContain('connect-a-booster');
+  });
+
+  test('that job has a step for the control cable, with the caution about a booster without signal', () => {
+    const step = stepsOf(page('connect-a-booster')).find(({ text }) => /connect the control cable/i.test(text));
     expect(step?.text).toMatch(/connect .*control cable/i);
     expect(step?.cautions).toContain('no-signal-runaway');
   });
 
   // NEM 609, 6.1: outputs of supplies are never joined in series or in parallel.
-  test.each([...BOOSTERS, 'larger-supply', 'two-supplies-alike'])(
+  test.each(['connect-a-booster', 'exchange-a-supply', 'larger-supply', 'two-supplies-alike'])(
     '%s warns never to join the outputs of two supplies',
     (id) => {
       expect(stepsOf(page(id)).flatMap(({ cautions }) => cautions)).toContain('two-supplies-never-joined');

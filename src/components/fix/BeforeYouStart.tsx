@@ -12,8 +12,8 @@ export function BeforeYouStart({ acts, say }: Props) {
     <section class="before">
       <h2 class="h3">{say('before-title')}</h2>
       <ul>
-        {acts.map(({ caution, do: act }) => (
-          <li key={caution}>{act}</li>
+        {acts.map((act) => (
+          <li key={act}>{act}</li>
         ))}
       </ul>
     </section>

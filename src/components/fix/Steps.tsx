@@ -14,10 +14,7 @@ interface Props extends Pick<CautionProps, 'say' | 'language'> {
 
 export function Steps({ fix, cautions, say, language }: Props) {
   const { steps, before = [] } = fix;
-  const forms = formsOf(
-    steps,
-    before.map(({ caution }) => caution),
-  );
+  const forms = formsOf(steps, cautions);
   return (
     <>
       <BeforeYouStart acts={before} say={say} />

@@ -1,19 +1,21 @@
-// Which caution stands in full at which step: the first time on a page. Later it may be one line, where it has one.
-import type { StepWords } from '../words/index.ts';
+// In which form a caution stands at which step: what can kill or hurt in full each time; what only breaks something in full the first
+// time and in one line after that; and in one line from the first, where it is told for the whole page.
+import type { CautionWords, StepWords } from '../words/index.ts';
 
-type Form = 'whole' | 'line';
+export type Form = 'whole' | 'line';
 
-/** By step, then by caution. What is told for the whole page before its first step counts as told. */
+/** By step, then by caution. */
 export function formsOf(
   steps: readonly Pick<StepWords, 'cautions'>[],
-  told: readonly string[] = [],
+  cautions: Readonly<Record<string, Pick<CautionWords, 'rank' | 'wide'>>>,
 ): Record<string, Form>[] {
-  const seen = new Set(told);
-  return steps.map(({ cautions }) =>
+  const told = new Set<string>();
+  return steps.map((step) =>
     Object.fromEntries(
-      cautions.map((id) => {
-        const form: Form = seen.has(id) ? 'line' : 'whole';
-        seen.add(id);
+      step.cautions.map((id) => {
+        const words = cautions[id];
+        const form: Form = words?.rank === 'damage' && (words.wide === true || told.has(id)) ? 'line' : 'whole';
+        told.add(id);
         return [id, form];
       }),
     ),

@@ -13,7 +13,7 @@ export const FIX = z.object({
   because: text,
   needs: text,
   effort: text,
-  before: z.array(z.object({ caution: text, do: text })),
+  before: z.array(text),
   steps: z.array(
     z.object({
       do: text,
@@ -28,5 +28,11 @@ export const FIX = z.object({
 
 export const CAUTIONS = z.record(
   text,
-  z.object({ rank: z.enum(['life', 'injury', 'damage']), harm: text, do: text, line: z.optional(text) }),
+  z.object({
+    rank: z.enum(['life', 'injury', 'damage']),
+    harm: text,
+    do: text,
+    line: z.optional(text),
+    wide: z.optional(z.boolean()),
+  }),
 );

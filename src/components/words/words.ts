@@ -17,7 +17,7 @@ export interface FixWords {
   readonly needs: string;
   readonly effort: string;
   /** What holds for all steps, each worded as something to do; none where the first act may not wait. */
-  readonly before: readonly { readonly caution: string; readonly do: string }[];
+  readonly before: readonly string[];
   readonly steps: readonly StepWords[];
   readonly verify: string;
   readonly next: string;
@@ -45,6 +45,8 @@ export interface CautionWords {
   readonly do: string;
   /** Harm and act in one line, where only something may break: what stands once it was told in full. */
   readonly line?: string | undefined;
+  /** It holds for a whole page and is told before the first step: at a step its line is enough. */
+  readonly wide?: boolean | undefined;
 }
 
 /** What the answer page says; fetched, and so checked once at the door by its shape. */

@@ -47,7 +47,10 @@ export const HAND_ACTS = [
   'puts-a-coin-on-the-rails',
   'puts-a-resistor-on-the-rails',
   'uses-a-lamp-as-load',
-  'measures-volts-or-ohms',
+  // With tips in the hand on live rails or screws.
+  'measures-volts',
+  // Clipped on with everything off, on ohms, or at a supply's own plug.
+  'takes-a-meter',
   'measures-amperes',
   // A fault may be there that draws too little to switch anything off.
   'meets-a-weak-fault',

@@ -1,0 +1,12 @@
+// Jobs with a page of their own, which the steps of many fixes send to.
+
+export const JOBS = [
+  'prove-the-gap',
+  'gap-both-rails',
+  'lay-a-feeder',
+  'connect-a-booster',
+  'exchange-a-supply',
+  'measure-the-amperes',
+  'load-test-and-coin',
+] as const;
+export type Job = (typeof JOBS)[number];

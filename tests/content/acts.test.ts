@@ -1,0 +1,201 @@
+// Every danger stands at the step where its act is done: words that name an act demand the act, and the act brings its dangers, in
+// every form in which a fix is shown.
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { cautionsTold } from '../../scripts/check/cautions.mjs';
+import { Steps } from '../../src/components/fix/Steps.tsx';
+import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import type { Act } from '../../src/wizards/safety/acts.ts';
+import { ACTS } from '../../src/wizards/safety/acts.ts';
+import { DANGERS_OF, dangersOf, RANK_OF, RANKS, rankOf } from '../../src/wizards/safety/dangers.ts';
+import { JOBS } from '../../src/wizards/safety/jobs.ts';
+import type { Step } from './folder.ts';
+import { actsIn, cautionsOfCheck, stepsOf, texts, wordsOf } from './folder.ts';
+
+const FIXES = wordsOf('en', 'fixes');
+const STEPS = FIXES.flatMap((page) => stepsOf(page).map((step, i) => ({ page: page.id, number: i + 1, ...step })));
+const CAUTIONS = Object.fromEntries(
+  wordsOf('en', 'cautions').map(({ id, data }) => [
+    id,
+    {
+      rank: rankOf(id),
+      harm: String(data['harm']),
+      do: String(data['do']),
+      line: data['line'] === undefined ? undefined : String(data['line']),
+      wide: data['before'] !== undefined,
+    },
+  ]),
+);
+
+/** What a step says, and the acts of which it must name one. */
+const NAMED_IN_WORDS: readonly (readonly [RegExp, readonly Act[]])[] = [
+  [/\b(?:press|put) (?:the|a) coin\b|^then the coin\b|\bcoin on (?:the|both) rails\b/i, ['puts-a-coin-on-the-rails']],
+  [/\b(?:test|power) resistor\b.*\b(?:across|clip)|\bclip the resistor\b/i, ['puts-a-resistor-on-the-rails']],
+  [/\bsolder (?:or clamp|a|it)\b|\bsoldered to each rail\b/i, ['solders']],
+  [/^cut (?:the gap|both|that)\b|\bfile the last\b/i, ['cuts-or-files-rail']],
+  [
+    /\bpull the metal joiners? off\b|\bslide the joiner off\b|\blift a joint\b/i,
+    ['pulls-joiners', 'cuts-or-files-rail'],
+  ],
+  [/\b(?:clip|hang|put|hold) (?:one|each|the|two equal) lamps?\b/i, ['uses-a-lamp-as-load']],
+  [/\b(?:connect|plug) the control cable\b/i, ['plugs-the-control-cable']],
+  [/\bpower on\b|(?<!not |you |to )\bswitch on\b|\bpower (?:one|each) unit\b/i, ['switches-on']],
+  [/^everything off[.,] (?!label)|\beverything off and unplugged\b|^power off and unplug\b/i, ['touches-what-is-off']],
+  [/\bplug the (?:new|right) (?:one|supply) in/i, ['plugs-a-supply']],
+  [/\b(?:stand|set) (?:one|the) locomotive across\b/i, ['stands-across-the-gap']],
+  [/\bread the volts from rail to rail\b(?!.*\bclip)/i, ['measures-volts', 'takes-a-meter']],
+  [/\bohms from\b|\bread ohms\b|\bmeasure ohms\b/i, ['takes-a-meter', 'measures-volts']],
+  [/\b10 A socket, dial\b/i, ['measures-amperes']],
+  [/\b(?:ferrule|fresh end|new clamp)\b/i, ['strips-wire']],
+  [
+    /\bold (?:analogue )?(?:controller|transformer)s?\b.*\b(?:both|off)\b/i,
+    ['meets-an-old-controller', 'handles-a-supply'],
+  ],
+  [/\bpaint nail varnish\b|\bcleaning spirit\b|^glue\b/i, ['uses-cleaner-or-glue']],
+];
+
+const missing = ({ text, acts, job }: Pick<Step, 'text' | 'acts' | 'job'>): string[] =>
+  NAMED_IN_WORDS.filter(
+    ([says, wanted]) => job === undefined && says.test(text) && !wanted.some((act) => acts.includes(act)),
+  ).map(([says, wanted]) => `${says} wants ${wanted.join(' or ')}: ${text}`);
+
+describe('The table of acts and dangers', () => {
+  test('gives every danger a rank, and words to every danger', () => {
+    expect(Object.keys(RANK_OF).sort()).toEqual(Object.keys(CAUTIONS).sort());
+  });
+
+  test('leaves no danger that no act brings', () => {
+    const brought = new Set<string>(ACTS.flatMap((act) => DANGERS_OF[act]));
+    expect(Object.keys(RANK_OF).filter((id) => !brought.has(id))).toEqual([]);
+  });
+
+  test('has no act of the hand that nobody does', () => {
+    const done = new Set<string>([
+      ...STEPS.flatMap(({ acts }) => acts),
+      ...FAULT_MODEL.checks.flatMap(({ acts = [] }) => acts),
+      ...wordsOf('en', 'checks').flatMap(({ data }) => actsIn(data['acts'])),
+    ]);
+    expect(ACTS.filter((act) => !done.has(act))).toEqual([]);
+  });
+
+  test('has life before injury, and injury before damage', () => {
+    expect(dangersOf(['switches-on', 'puts-a-coin-on-the-rails', 'handles-a-supply'])).toEqual([
+      'mains-side',
+      'coin-rules',
+      'trains-resume',
+    ]);
+  });
+
+  test('shortens to one line only what breaks something: danger to life and injury are always told in full', () => {
+    for (const [id, { rank, line }] of Object.entries(CAUTIONS)) expect(line !== undefined, id).toBe(rank === 'damage');
+  });
+});
+
+describe('At each step', () => {
+  test('the words that name an act were really found', () => {
+    const met = NAMED_IN_WORDS.filter(([says]) => STEPS.some(({ text }) => says.test(text)));
+    expect(met.length).toBe(NAMED_IN_WORDS.length);
+  });
+
+  test.each(STEPS.map((step) => [step.page, step.number, step] as const))(
+    '%s, step %i: what the hand does is named as an act',
+    (_, __, step) => expect(missing(step)).toEqual([]),
+  );
+
+  test('a step that puts a coin on the rails without naming it would be found', () => {
+    expect(missing({ text: 'Press the coin on both rails.', acts: ['switches-on'], job: undefined })).toHaveLength(1);
+  });
+
+  test('a coin and a load-test resistor near it are met in the one job that has the pass mark, and nowhere else', () => {
+    const coins = STEPS.filter(({ acts }) => acts.includes('puts-a-coin-on-the-rails'));
+    expect([...new Set(coins.map(({ page }) => page))]).toEqual(['load-test-and-coin']);
+    const [first] = coins;
+    const passed = STEPS.find(
+      ({ page, text }) => page === 'load-test-and-coin' && /only if both spots pass/i.test(text),
+    );
+    expect(passed?.number).toBeLessThan(first?.number ?? 0);
+  });
+
+  test('every job has a page, with steps of its own, and some step sends there', () => {
+    for (const job of JOBS) {
+      expect(
+        FIXES.some(({ id }) => id === job),
+        job,
+      ).toBe(true);
+      expect(
+        STEPS.some((step) => step.job === job),
+        job,
+      ).toBe(true);
+    }
+  });
+});
+
+describe('What a walk asks to be done', () => {
+  const CHECKS = new Map(wordsOf('en', 'checks').map((check) => [check.id, check]));
+
+  test.each([...CHECKS.values()].map((check) => [check.id, check] as const))(
+    '%s: what the hand does is named as an act',
+    (_, check) => {
+      const row = FAULT_MODEL.checks.find(({ id }) => id === check.id);
+      const acts = [...actsIn(check.data['acts']), ...actsIn(row?.acts)];
+      expect(texts(check.data['how']).flatMap((text) => missing({ text, acts, job: undefined }))).toEqual([]);
+    },
+  );
+
+  test.each([
+    ['coin-near', 'coin-rules'],
+    ['coin-far', 'coin-rules'],
+    ['load-test', 'resistor-hot'],
+    ['two-lamps', 'lamp-hot'],
+    ['stand-across', 'short-heat'],
+    ['meter-supply-current', 'meter-on-amperes'],
+    ['computer-and-earth', 'earth-pin'],
+    ['danger-now', 'mains-side'],
+  ])('%s carries %s', (id, caution) => {
+    const check = CHECKS.get(id);
+    expect(check === undefined ? [] : cautionsOfCheck(check)).toContain(caution);
+  });
+});
+
+describe('Drawn', () => {
+  const say = (key: string) => `<${key}>`;
+  const drawn = (page: (typeof FIXES)[number]): string[] => {
+    const steps = stepsOf(page).map(({ text, cautions }) => ({ do: text, cautions }));
+    const html = renderToString(h(Steps, { fix: { steps }, cautions: CAUTIONS, say, language: 'en' }));
+    return html.split('<li').slice(1);
+  };
+  const escaped = (text: string) => renderToString(h('p', null, text)).slice(3, -4);
+
+  test.each(FIXES.map((page) => [page.id, page] as const))(
+    '%s tells danger to life and injury in full at each step, and damage at least in a line',
+    (_, page) => {
+      const told = drawn(page);
+      expect(told).toHaveLength(stepsOf(page).length);
+      for (const [i, { cautions }] of stepsOf(page).entries())
+        for (const id of cautions) {
+          const words = CAUTIONS[id];
+          const whole = told[i]?.includes(escaped(words?.harm ?? '?')) && told[i]?.includes(escaped(words?.do ?? '?'));
+          const line = words?.rank === 'damage' && told[i]?.includes(escaped(words.line ?? '?'));
+          expect(whole === true || line === true, `${id} at step ${i + 1}`).toBe(true);
+        }
+    },
+  );
+
+  test('each rank has a word, a sign and a class of its own', () => {
+    const draws = RANKS.map((rank) => {
+      const [id] = Object.entries(CAUTIONS).find(([, words]) => words.rank === rank) ?? [''];
+      return renderToString(
+        h(Steps, { fix: { steps: [{ do: 'Do.', cautions: [id] }] }, cautions: CAUTIONS, say, language: 'en' }),
+      );
+    });
+    for (const part of [/class="caution (\w+)/, /rank-(\w+)/, / d="([^"]+)"/])
+      expect(new Set(draws.map((html) => part.exec(html)?.[1])).size, String(part)).toBe(3);
+  });
+});
+
+test('caution does not drown the steps: no page tells more than six in full', () => {
+  const { ratio, pages } = cautionsTold();
+  expect(pages[0]?.full).toBeLessThanOrEqual(6);
+  expect(ratio).toBeLessThan(0.6);
+});
