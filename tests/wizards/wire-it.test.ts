@@ -4,6 +4,7 @@ import { gaugeOf } from '../../src/engine/units.ts';
 import { loadedVolts } from '../../src/engine/wiring/load-test.ts';
 import { DROP_LIMIT } from '../../src/engine/wiring/remedies.ts';
 import { SHORT_MARGIN } from '../../src/engine/wiring/trips.ts';
+import type { Conductor } from '../../src/engine/wiring/wire.ts';
 import { METRIC_SIZES } from '../../src/engine/wiring/wire.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
@@ -11,7 +12,7 @@ import { questionsIn, replay } from '../../src/wizards/planning/replay.ts';
 import { wireIt } from '../../src/wizards/wire-it/flow.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import type { NotKnown, Wiring } from '../../src/wizards/wire-it/result.ts';
-import { wire } from '../../src/wizards/wire-it/result.ts';
+import { partsOf, wire } from '../../src/wizards/wire-it/result.ts';
 import { near } from '../near.ts';
 import { answerTo } from './arbitrary.ts';
 import { TO_WIRE_IT } from './outcomes.ts';
@@ -28,6 +29,13 @@ function notKnown(more: Readonly<Record<string, string>> = {}): NotKnown {
   const found = wire(told({ ...LAYOUT, ...more }));
   if (found.kind !== 'not-known') throw new Error(`a verdict: ${found.outcome}`);
   return found;
+}
+
+function bought(one: NotKnown['enough'][number] | undefined): { conductor: Conductor; count: number } {
+  const change = one?.least?.change;
+  if (change?.kind !== 'rewired' || change.bus === undefined || change.feeders === undefined)
+    throw new Error('nothing to buy');
+  return { conductor: change.bus, count: change.feeders.count };
 }
 
 function optionIn(assumptions: NotKnown['assumptions'], field: string): string {
@@ -70,17 +78,18 @@ describe('"How thick must the wire be?"', () => {
         if (found.tripLevel.finding === 'above-ceiling') return;
         expect(found.chosen.fails).toEqual([]);
         expect(found.chosen.drop).toBeLessThanOrEqual(DROP_LIMIT + 1e-9);
-        expect(found.chosen.shortAmps).toBeGreaterThanOrEqual(SHORT_MARGIN * found.chosen.trip - 1e-9);
+        expect(found.chosen.loopAmps).toBeGreaterThanOrEqual(SHORT_MARGIN * found.chosen.trip - 1e-9);
+        expect(found.chosen.trip).toBeLessThan(found.supply?.gives.to ?? Number.POSITIVE_INFINITY);
       }),
       { numRuns: 50 },
     );
   });
 
   test('by hand: 15 V, one feeder at the end of nothing but bus, loses what two wires of 1.5 mm2 lose', () => {
-    // IEC 60228 class 5: 13.3 ohm/km. Stage 0.2 ohm, 5 m there and back, a feeder of 0.3 m of 0.5 mm2 (39 ohm/km).
+    // IEC 60228 class 5: 13.3 ohm/km. Unit and supply 0.4 ohm at the most, 5 m there and back, a feeder of 0.3 m of 0.5 mm2 (39 ohm/km).
     const { now, plan } = wired({ 'feeder-count': '1', 'rail-kind': 'measured', 'rail-ohms': '1', 'wire-amps': '2 A' });
     const at = plan.feeders[0]?.at ?? Number.NaN;
-    const ohms = 0.2 + 2 * (at * 0.0133 + 0.3 * 0.039 + (5 - at) * 0.001);
+    const ohms = 0.4 + 2 * (at * 0.0133 + 0.3 * 0.039 + (5 - at) * 0.001);
     near(now?.volts ?? Number.NaN, 15 - 2 * ohms, 1e-9);
   });
 
@@ -101,17 +110,17 @@ describe('"How thick must the wire be?"', () => {
   });
 
   test('a unit that trips above what the scale bears is set lower, however good its wires are', () => {
-    const { outcome, chosen, now } = wired({ 'wire-trip': '8 A' });
+    const { outcome, chosen, now } = wired({ 'wire-trip': '8 A', 'supply-amps': '10 A', 'feeder-wire': '1 mm2' });
     expect(now?.verdict).toBe('good');
     expect([outcome, chosen?.trip]).toEqual(['lower-trip-level', 5]);
   });
 
   test('the load test foretells what the meter shows at the weakest spot', () => {
     const { test: ahead, short, plan } = wired();
-    const ohms = ahead?.resistor.ohms ?? Number.NaN;
+    const ohms = ahead?.test.ohms ?? Number.NaN;
     near(ahead?.far ?? Number.NaN, loadedVolts({ volts: 15, ohms: short.weakest.ohms }, ohms), 1e-12);
     expect(ahead?.near).toBeGreaterThan(ahead?.far ?? Number.NaN);
-    expect(plan.source.volts / ohms).toBeLessThan(1.5);
+    expect(plan.source.volts / ohms).toBeLessThan(3);
   });
 
   test('a bus fed from its middle or joined to a ring leaves more at the worst spot than one fed at its end', () => {
@@ -127,13 +136,17 @@ describe('"How thick must the wire be?"', () => {
   test('wire in American gauge is answered in American gauge', () => {
     const { candidates } = wired({
       'bus-wire': '20 AWG',
+      'bus-shape': 'middle',
       'bus-length': '15 m',
-      'track-length': '15 m',
-      'feeder-count': '10',
+      'track-length': '30 m',
+      'feeder-count': '20',
+      'wire-amps': '2 A',
     });
-    const thicker = candidates.flatMap(({ change }) => (change.kind === 'thicker-bus' ? [change.conductor.area] : []));
-    expect(thicker.length).toBeGreaterThan(2);
-    near(thicker[0] ?? Number.NaN, 0.823e-6, 1e-9);
+    const thicker = candidates.flatMap(({ change }) =>
+      change.kind === 'rewired' && change.bus !== undefined ? [gaugeOf(change.bus.area)] : [],
+    );
+    expect(thicker.length).toBeGreaterThan(0);
+    for (const gauge of thicker) expect([18, 16, 14, 12, 10]).toContain(gauge);
   });
 
   test('feet typed and no wire known: what to buy is a gauge; the switch of the page decides over what was typed', () => {
@@ -144,15 +157,15 @@ describe('"How thick must the wire be?"', () => {
       'bus-length': '40 ft',
       'track-length': '40 ft',
     });
-    const bought = (found: ReturnType<typeof wire>): number[] => {
+    const wires = (found: ReturnType<typeof wire>): number[] => {
       if (found.kind !== 'not-known') throw new Error(found.kind);
       return found.enough.flatMap(({ least }) =>
-        least?.change.kind === 'feeders-and-thicker-bus' ? [least.change.conductor.area] : [],
+        least?.change.kind === 'rewired' && least.change.bus !== undefined ? [least.change.bus.area] : [],
       );
     };
-    expect(bought(wire(inFeet)).map(gaugeOf)).toEqual([expect.any(Number)]);
-    expect(bought(wire(inFeet, 'feet-and-gauge'))).toEqual(bought(wire(inFeet)));
-    const [metric = Number.NaN, ...more] = bought(wire(inFeet, 'metric'));
+    expect(wires(wire(inFeet)).map(gaugeOf)).toEqual([expect.any(Number)]);
+    expect(wires(wire(inFeet, 'feet-and-gauge'))).toEqual(wires(wire(inFeet)));
+    const [metric = Number.NaN, ...more] = wires(wire(inFeet, 'metric'));
     expect(more).toEqual([]);
     expect(METRIC_SIZES).toContain(metric);
   });
@@ -196,14 +209,16 @@ describe('wiring that nobody has described', () => {
   });
 
   test('bad wiring is bad with every number of feeders that one may have', () => {
-    const thin = { 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '0.75 mm2', 'wire-amps': '1.5 A' };
-    expect(wired({ ...thin, 'wire-way': 'quick', 'feeder-count': 'unknown' }).outcome).toBe('thicker-bus');
+    const thin = { 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '0.5 mm2', 'wire-amps': '1.5 A' };
+    for (const count of ['unknown', '1', '3', '30'])
+      expect(wired({ ...thin, 'wire-way': 'quick', 'feeder-count': count }).now?.verdict).not.toBe('good');
   });
 
   test('of any answers, none is good without a wire, a way and a track', () => {
     fc.assert(
       fc.property(anyAnswers, fc.constantFrom('bus-wire', 'bus-length', 'track-length'), (answers, field) => {
-        expect(wire({ ...answers, [field]: { kind: 'unknown' } }).outcome).toBe('wiring-not-known');
+        const { kind, outcome } = wire({ ...answers, [field]: { kind: 'unknown' } });
+        expect(kind === 'stopped' || outcome === 'wiring-not-known').toBe(true);
       }),
       { numRuns: 20 },
     );
@@ -232,8 +247,8 @@ describe('wiring that nobody has described', () => {
     (scale, track, verdict) => {
       const { enough, assumptions } = notKnown({ ...ALL_UNKNOWN, scale });
       const one = enough.find(({ track: metres }) => metres === track);
-      if (one?.least?.change.kind !== 'feeders-and-thicker-bus') throw new Error('nothing to buy');
-      const { conductor, count } = one.least.change;
+      if (one === undefined) throw new Error('no such track');
+      const { conductor, count } = bought(one);
       const { now, trip } = wired({
         ...ALL_UNKNOWN,
         scale,
@@ -242,18 +257,17 @@ describe('wiring that nobody has described', () => {
         'track-length': `${track} m`,
         'feeder-count': String(count),
         'rail-kind': optionIn(assumptions, 'rail-kind'),
+        'feeder-wire': `${one.feeder.area * 1e6} mm2`,
       });
       expect(now?.verdict).toBe(verdict);
-      near(now?.drop ?? Number.NaN, one.least.drop, 1e-9);
+      near(now?.drop ?? Number.NaN, one.least?.drop ?? 0, 1e-9);
       expect(now?.shortAmps).toBeGreaterThanOrEqual(SHORT_MARGIN * trip);
     },
   );
 
   test('what it says to buy is the least: with the next thinner wire no spacing down to a metre is good', () => {
     const [, ten] = notKnown({ ...ALL_UNKNOWN, system: 'two-rail', scale: 'h0' }).enough;
-    if (ten?.least?.change.kind !== 'feeders-and-thicker-bus') throw new Error('nothing to buy');
-    const bought = ten.least.change.conductor.area;
-    const thinner = METRIC_SIZES.findLast((area) => area < bought);
+    const thinner = METRIC_SIZES.findLast((area) => area < bought(ten).conductor.area);
     expect(thinner).toBeDefined();
     for (const count of ['3', '5', '8', '11']) {
       const laid = wired({
@@ -273,7 +287,7 @@ describe('wiring that nobody has described', () => {
 
   test('a wire that is there is kept where it is thick enough', () => {
     const [five] = notKnown({ 'bus-wire': '2.5 mm2', 'track-length': 'unknown' }).enough;
-    expect(five?.least?.change).toMatchObject({ conductor: { area: 2.5e-6 } });
+    expect(bought(five).conductor.area).toBe(2.5e-6);
   });
 
   test('with the track told, it speaks of that track', () => {
@@ -297,17 +311,17 @@ describe('one pair of wires to the track, without a bus', () => {
   test('is asked for no shape of a bus and no number of feeders', () => {
     const { 'wire-way': _, 'bus-shape': __, 'feeder-count': ___, ...rest } = LAYOUT;
     const asked = replay(wireIt, told({ ...rest, 'feed-by': 'pair', 'track-shape': 'ends' })).trail.map(({ id }) => id);
-    expect(asked).toEqual(['system', 'scale', 'wire-need', 'bus', 'track', 'rail-kind']);
+    expect(asked).toEqual(['system', 'scale', 'wire-need', 'supply-label', 'bus', 'track', 'rail-kind']);
   });
 
   test('by hand: the far end of four metres hangs on the pair and on all of the rails', () => {
     const { now } = wired({ ...PAIR, 'track-shape': 'ends', 'track-length': '4 m' });
-    near(now?.volts ?? Number.NaN, 15 - (0.2 + 2 * (1 * 0.0133 + 4 * 0.1)), 1e-9);
+    near(now?.volts ?? Number.NaN, 15 - (0.4 + 2 * (1 * 0.0133 + 4 * 0.1)), 1e-9);
   });
 
   test('by hand: on an oval of four metres the farthest place has two ways of two metres', () => {
     const { now } = wired({ ...PAIR, 'track-shape': 'oval', 'track-length': '4 m' });
-    near(now?.volts ?? Number.NaN, 15 - (0.2 + 2 * (1 * 0.0133 + (2 * 0.1) / 2)), 1e-9);
+    near(now?.volts ?? Number.NaN, 15 - (0.4 + 2 * (1 * 0.0133 + (2 * 0.1) / 2)), 1e-9);
   });
 
   test('a metre of pair is no metre of track: the longer the track, the less is left', () => {
@@ -319,8 +333,12 @@ describe('one pair of wires to the track, without a bus', () => {
 
   test('is not told to move to the middle of a bus that is not there', () => {
     const { candidates } = wired({ ...PAIR, 'track-length': '30 m' });
-    expect(candidates.map(({ change }) => change.kind)).not.toContain('fed-from-the-middle');
-    expect(candidates.map(({ change }) => change.kind)).toContain('more-feeders');
+    const rewired = candidates.flatMap(({ change }) => (change.kind === 'rewired' ? [change] : []));
+    for (const change of rewired)
+      expect(partsOf(change, true).includes('feed-bus-from-middle')).toBe(
+        change.middle !== undefined && change.feeders !== undefined,
+      );
+    expect(rewired.some(({ feeders }) => feeders !== undefined)).toBe(true);
   });
 });
 
@@ -329,7 +347,7 @@ describe('a wire that is longer than its track', () => {
     const feeders = { 'feeder-count': '1', 'rail-kind': 'measured', 'rail-ohms': '1' };
     const { now, plan } = wired({ ...feeders, 'bus-length': '8 m', 'track-length': '5 m' });
     const at = plan.feeders[0]?.at ?? Number.NaN;
-    near(now?.volts ?? Number.NaN, 15 - (0.2 + 2 * ((3 + at) * 0.0133 + 0.3 * 0.039 + (5 - at) * 0.001)), 1e-9);
+    near(now?.volts ?? Number.NaN, 15 - (0.4 + 2 * ((3 + at) * 0.0133 + 0.3 * 0.039 + (5 - at) * 0.001)), 1e-9);
   });
 
   test('the load test is told for each kind of meter: the ordinary one shows a ninth more at every spot', () => {

@@ -30,8 +30,9 @@ export {
   loadedLink,
   neighbourVolts,
   railVoltage,
-  STAGE_OHMS,
+  SCALE_RANGE,
   sags,
+  stageOhms,
   TRACK_LIMITS,
 } from './rail-voltage.ts';
 export type { Remedy } from './remedies.ts';

@@ -39,8 +39,14 @@ const UNKNOWN_DROPS: readonly StageDrop[] = [
 ];
 /** Of a regulated d.c. supply, ohms. Source: from-memory. */
 export const SUPPLY_OHMS: Span = { from: 0.02, to: 0.1 };
-/** Stage, regulated supply and their leads together, ohms, where one figure is wanted; the bands above hold it. Source: from-memory. */
-export const STAGE_OHMS = 0.2;
+/** What a train or a short circuit finds of the stage and a regulated supply before the wires, ohms; by its build, a band where nobody has said. */
+export function stageOhms(build?: StageBuild): Span {
+  const drops = build === undefined ? UNKNOWN_DROPS : [STAGE_DROP[build]];
+  return {
+    from: SUPPLY_OHMS.from + Math.min(...drops.map(({ ohms }) => ohms.from)),
+    to: SUPPLY_OHMS.to + Math.max(...drops.map(({ ohms }) => ohms.to)),
+  };
+}
 /** A transformer's voltage rises by 5 to 20 % without load; mains may be 10 % high. Source: from-memory. */
 export const NO_LOAD_RISE: Span = { from: 0.05, to: 0.2 };
 export const MAINS_HIGH = 0.1;

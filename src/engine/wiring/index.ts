@@ -1,12 +1,11 @@
 // Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
 export { dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
-export type { LoadResistor } from './load-test.ts';
-export { chooseResistor, leastLoadedVolts, loadedVolts, shortFromLoadTest } from './load-test.ts';
+export { loadedVolts, shortFromLoadTest } from './load-test.ts';
 export type { FeedingPlan, FeedingProblem } from './plan.ts';
 export { evenFeeders, sourceOhms } from './plan.ts';
 export type { PlanCircuit, TrainAlong } from './plan-circuit.ts';
 export { solvePlan, voltsAt } from './plan-circuit.ts';
-export type { WiringCandidate, WiringChange } from './remedies.ts';
+export type { Rewired, WiringCandidate, WiringChange } from './remedies.ts';
 export { leastWiring, presentWiring, suggestWiring } from './remedies.ts';
 export type { ShortAlong } from './short-circuit.ts';
 export { shortAmpsAt } from './short-circuit.ts';
@@ -16,4 +15,4 @@ export type { TripLevel } from './trips.ts';
 export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './trips.ts';
 export { weakStretches } from './weak-stretches.ts';
 export type { Conductor, RailKind } from './wire.ts';
-export { GAUGE_SIZES, gaugeAtLeast, METRIC_SIZES, ohmsPerMetre, railOhms } from './wire.ts';
+export { GAUGE_SIZES, gaugeAtLeast, heatingLimit, METRIC_SIZES, ohmsPerMetre, railOhms, SCALE_RAILS } from './wire.ts';

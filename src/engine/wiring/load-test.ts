@@ -6,13 +6,6 @@ import { SHORT_MARGIN } from './trips.ts';
 
 /** Smallest step that a cheap meter shows on its 200 V range, volts. Source: from-memory. */
 export const METER_STEP = 0.1;
-/** Load-test resistors: kept below this share of the trip current. Source: common-practice. */
-export const LOAD_SHARE = 0.5;
-/** Power resistors that are commonly sold: ohms, and watts they bear. Source: common-practice. */
-export const RESISTORS = {
-  ohms: [4.7, 5.6, 6.8, 10, 15, 22, 33, 47, 68, 100],
-  watts: [5, 10, 25, 50, 100],
-} as const;
 /** A resistor is bought for this many times the heat it makes. Source: common-practice. */
 export const RESISTOR_MARGIN = 1.5;
 
@@ -75,27 +68,6 @@ export function shortFromLoadTest(
 
 function noTest(because: 'no-drop' | 'no-volts' | 'not-a-number', parts: string[]): LoadTestResult {
   return { kind: 'no-solution', because, parts };
-}
-
-export interface LoadResistor {
-  readonly ohms: number;
-  /** Rating to buy, watts. */
-  readonly rating: number;
-  /** What it draws and the heat it makes at the stage, amperes and watts. */
-  readonly amps: number;
-  readonly watts: number;
-}
-
-/**
- * The resistor for the harmless test: the smallest common one that stays below half the trip current, with a rating above its
- * heat; undefined where none is sold. Volts and trip (amperes) > 0. Source: common-practice.
- */
-export function chooseResistor(volts: number, trip: number): LoadResistor | undefined {
-  const ohms = RESISTORS.ohms.find((one) => volts / one < LOAD_SHARE * trip);
-  if (ohms === undefined) return undefined;
-  const watts = volts ** 2 / ohms;
-  const rating = RESISTORS.watts.find((one) => one >= RESISTOR_MARGIN * watts);
-  return rating === undefined ? undefined : { ohms, rating, amps: volts / ohms, watts };
 }
 
 /** Volts a meter should show across the resistor (ohms > 0) behind a loop of these ohms. Source: own-derivation. */

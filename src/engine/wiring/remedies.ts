@@ -2,7 +2,7 @@
 import { RESERVE } from '../power/index.ts';
 import { BREAKER_SHARE } from './breakers.ts';
 import type { Feeder, FeedingPlan, FeedingProblem } from './plan.ts';
-import { evenFeeders } from './plan.ts';
+import { evenFeeders, SAME_PLACE } from './plan.ts';
 import type { PlanCircuit } from './plan-circuit.ts';
 import { solvePlan } from './plan-circuit.ts';
 import { SHORT_MARGIN, worstFaultHeat } from './trips.ts';
@@ -23,10 +23,16 @@ export interface WiringNeed {
   readonly trainAmps: number;
   /** Trip current of the stage, amperes, > 0. */
   readonly trip: number;
-  /** Wires that could be the bus, in any order. */
+  /** Wires that could be bus or feeders, in any order. */
   readonly sizes: readonly Conductor[];
-  /** What the bus is now; its heat is judged where it is known. */
+  /** What the bus is now, and the feeders; their heat is judged where they are known. */
   readonly bus?: Conductor;
+  readonly feeder?: Conductor;
+  /** The track hangs on one pair of wires: there is no bus whose ends could be joined. */
+  readonly pair?: boolean;
+  /** Another trip current is below this and at most that, amperes: what the supply surely gives, and what the scale bears. */
+  readonly supplyGives?: number;
+  readonly tripMost?: number;
   /** Temperature of the wires, degrees Celsius. */
   readonly degrees?: number;
   /** Shares of the source's volts, and how many times the trip current a short has to draw. */
@@ -35,17 +41,22 @@ export interface WiringNeed {
   readonly margin?: number;
 }
 
+/** What is laid anew, all of it together. */
+export interface Rewired {
+  readonly kind: 'rewired';
+  /** Where the unit joins the bus then, or its one pair the track: the middle, metres along. */
+  readonly middle?: number;
+  /** The two ends of the bus are joined; for layouts where they meet. */
+  readonly ring?: true;
+  readonly feeders?: { readonly spacing: number; readonly count: number; readonly added: number };
+  readonly bus?: Conductor;
+  /** Of every feeder. */
+  readonly feederWire?: Conductor;
+}
+
 export type WiringChange =
   | { readonly kind: 'as-it-is' }
-  | { readonly kind: 'more-feeders'; readonly spacing: number; readonly count: number }
-  | { readonly kind: 'thicker-bus'; readonly conductor: Conductor }
-  | {
-      readonly kind: 'feeders-and-thicker-bus';
-      readonly spacing: number;
-      readonly count: number;
-      readonly conductor: Conductor;
-    }
-  | { readonly kind: 'fed-from-the-middle'; readonly at: number }
+  | Rewired
   | { readonly kind: 'lower-trip'; readonly trip: number }
   /** Breakers under the stage, which keeps its own trip current. */
   | { readonly kind: 'breakers'; readonly trip: number }
@@ -59,8 +70,9 @@ export type WiringRule =
   | 'short-circuit'
   /** The supply cannot give more than the trip current: no wire mends that. */
   | 'supply-below-trip'
-  /** The bus may not carry the trip current for its heat. */
+  /** The bus, or a feeder, may not carry the trip current for its heat. */
   | 'bus-heat'
+  | 'feeder-heat'
   /** The lower trip current leaves too little for the trains. */
   | 'trip-too-low';
 
@@ -74,19 +86,23 @@ export interface WiringCandidate {
   readonly volts: number;
   readonly voltsAt: number;
   readonly drop: number;
-  /** Least into a dead short, amperes, and where. */
+  /** Least into a dead short, amperes, and where; `loopAmps`: the same if the supply gave whatever is asked. */
   readonly shortAmps: number;
   readonly shortAt: number;
+  readonly loopAmps: number;
   /** Most heat that a fault at that place can make without tripping, watts. */
   readonly faultHeat: number;
   readonly fails: readonly WiringRule[];
   /** `good`: all rules, and the drop within what is wanted. `bearable`: the drop within what is allowed. */
   readonly verdict: 'good' | 'bearable' | 'fails';
+  /** Work it takes, hours; and with the price of new wire as hours of work. Source: common-practice. */
+  readonly hours: number;
+  readonly cost: number;
 }
 
 export interface WiringAdvice {
   readonly kind: 'advice';
-  /** In order of cost; `as-it-is` first, unless nothing would be left for a train. */
+  /** `as-it-is` first, unless nothing would be left for a train; then new wiring in order of cost, other trip currents, a second stage. */
   readonly candidates: readonly WiringCandidate[];
   /** First that passes every rule; absent where none does. */
   readonly first?: WiringCandidate;
@@ -103,34 +119,28 @@ interface Rules {
   readonly margin: number;
   readonly degrees: number;
   readonly bus: Conductor | undefined;
+  readonly feeder: Conductor | undefined;
+  readonly pair: boolean;
 }
 
 /**
- * Candidates in order of cost: as it is, feeders closer together, a thicker bus, both, fed from the middle, a lower trip current, breakers,
- * a second stage at the far end. Those that cannot apply are left out, and so is the present state where it leaves a train no voltage at all. Problems: as of the plan; `not-above-zero` for the `train` or the `trip`.
- * Order: common practice, no source; figures: own-derivation. `laid`: the plan's circuit, where it is solved already.
+ * As it is, then what can be laid anew in order of cost: the unit at the middle of the bus, a ring, feeders closer together, a thicker bus,
+ * and any of these together where fewer are not good; a lower trip current, breakers, a second stage at the far end. Those that cannot
+ * apply are left out, and so is the present state where it leaves a train no voltage at all. Problems: as of the plan; `not-above-zero`
+ * for the `train` or the `trip`. Order: common practice, no source; figures: own-derivation. `laid`: the plan's circuit, where it is solved already.
  */
 export function suggestWiring(need: WiringNeed, laid = solvePlan(need.plan)): WiringAdvice | FeedingProblem {
   const rules = rulesOf(need);
   if (!(rules.trainAmps > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['train'] };
   if (!(rules.trip > 0)) return { kind: 'no-solution', because: 'not-above-zero', parts: ['trip'] };
   if (laid.kind === 'no-solution') return laid;
-  const { plan } = need;
   const now = judge({ kind: 'as-it-is' }, [laid], rules);
   if ('because' in now && now.because !== 'no-operating-point') return now;
-  const thicker = thickerThan(need, rules);
-  const feeders = moreFeeders(plan, rules, undefined);
-  const buses = thicker.map((conductor) =>
-    judgePlans({ kind: 'thicker-bus', conductor }, [withBus(plan, conductor, rules)], { ...rules, bus: conductor }),
-  );
-  const single = sound([now, feeders, ...buses]);
-  const both = single.some(isGood) ? undefined : feedersAndBus(plan, rules, thicker);
   const candidates = sound([
-    ...single,
-    both,
-    fedFromTheMiddle(plan, rules),
-    ...('because' in now ? [] : lowerTrips(laid, rules, now)),
-    secondStage(plan, rules),
+    now,
+    ...rewirings(need, rules),
+    ...('because' in now ? [] : lowerTrips(laid, rules, now, need)),
+    secondStage(need.plan, rules),
   ]);
   const first = candidates.find(passes);
   const firstGood = candidates.find(isGood);
@@ -147,12 +157,14 @@ function rulesOf(need: WiringNeed): Rules {
     trainAmps,
     trip,
     bus,
+    feeder,
+    pair = false,
     wanted = DROP_WANTED,
     most = DROP_LIMIT,
     margin = SHORT_MARGIN,
     degrees = TABLE_DEGREES,
   } = need;
-  return { trainAmps, trip, bus, wanted, most, margin, degrees };
+  return { trainAmps, trip, bus, feeder, pair, wanted, most, margin, degrees };
 }
 
 const isGood = ({ verdict }: WiringCandidate): boolean => verdict === 'good';
@@ -195,6 +207,7 @@ function judge(
   const low = rest.reduce((worst, one) => (one.volts < worst.volts ? one : worst), first);
   const weak = rest.reduce((worst, one) => (one.loopAmps < worst.loopAmps ? one : worst), first);
   const fails = failing(change, plans, { low, weak }, rules);
+  const hours = hoursOf(change, first.plan, rules.pair);
   return {
     change,
     plans,
@@ -204,9 +217,12 @@ function judge(
     drop: low.drop,
     shortAmps: weak.shortAmps,
     shortAt: weak.shortAt,
+    loopAmps: weak.loopAmps,
     faultHeat: worstFaultHeat(weak.fault, rules.trip).watts,
     fails,
     verdict: verdictOf(fails, low.drop <= rules.wanted),
+    hours,
+    cost: hours + priceOf(change, first.plan),
   };
 }
 
@@ -216,6 +232,7 @@ function verdictOf(fails: readonly WiringRule[], good: boolean): WiringCandidate
 }
 
 interface Worst {
+  readonly plan: FeedingPlan;
   readonly volts: number;
   readonly voltsAt: number;
   readonly drop: number;
@@ -236,6 +253,7 @@ function worstOf(circuit: PlanCircuit, trainAmps: number, start = 0): Worst | Fe
   if (short.kind === 'no-solution') return short;
   const { ohms, at, amps } = short.weakest;
   return {
+    plan: circuit.plan,
     volts: train.worst.volts,
     voltsAt: start + train.worst.at,
     drop: train.worst.wiringShare,
@@ -250,60 +268,242 @@ function failing(
   { kind }: WiringChange,
   plans: readonly FeedingPlan[],
   { low, weak }: { readonly low: Worst; readonly weak: Worst },
-  { most, margin, trip, trainAmps, bus }: Rules,
+  { most, margin, trip, trainAmps, bus, feeder }: Rules,
 ): WiringRule[] {
   const lowered = kind === 'lower-trip' || kind === 'breakers';
   const found: readonly (readonly [WiringRule, boolean])[] = [
     ['drop', low.drop > most + 1e-12],
     ['short-circuit', weak.loopAmps < margin * trip],
     ['supply-below-trip', plans.some(({ source }) => source.limit !== undefined && source.limit <= trip)],
-    ['bus-heat', bus !== undefined && heatingLimit(bus.area) < trip - 1e-9],
+    ['bus-heat', bus !== undefined && !bears(bus, trip)],
+    ['feeder-heat', feeder !== undefined && !bears(feeder, trip)],
     ['trip-too-low', lowered && trip * (1 - RESERVE) < trainAmps - 1e-9],
   ];
   return found.filter(([, fails]) => fails).map(([rule]) => rule);
 }
 
+const bears = ({ area }: Conductor, trip: number): boolean => heatingLimit(area) >= trip - 1e-9;
+
 /** Sizes that resist less than the bus does now, thin to thick. */
 function thickerThan({ plan, sizes }: WiringNeed, { degrees }: Rules): Conductor[] {
-  return sizes
-    .filter((size) => ohmsPerMetre(size, degrees) < plan.bus.ohmsPerMetre * (1 - 1e-9))
-    .sort((a, b) => ohmsPerMetre(b, degrees) - ohmsPerMetre(a, degrees));
+  return thinToThick(sizes, degrees).filter((size) => ohmsPerMetre(size, degrees) < plan.bus.ohmsPerMetre * (1 - 1e-9));
+}
+
+const thinToThick = (sizes: readonly Conductor[], degrees: number): Conductor[] =>
+  [...sizes].sort((a, b) => ohmsPerMetre(b, degrees) - ohmsPerMetre(a, degrees));
+
+/** Work for each way of mending, hours: to move the unit's lead; to join two ends; a feeder; to begin with a bus, and a metre of it. Source: common-practice. */
+const HOURS = {
+  middle: 1.5,
+  pairToMiddle: 0.5,
+  ring: 2,
+  feeder: 0.25,
+  bus: 1.5,
+  busMetre: 0.12,
+  trip: 0.25,
+  breakers: 2,
+  stage: 8,
+} as const;
+/** What a metre of bus of one square millimetre costs, as hours of work. Source: from-memory. */
+const PRICE = 0.01e6;
+
+function hoursOf(change: WiringChange, plan: FeedingPlan, pair: boolean): number {
+  switch (change.kind) {
+    case 'as-it-is':
+      return 0;
+    case 'lower-trip':
+      return HOURS.trip;
+    case 'breakers':
+      return HOURS.breakers;
+    case 'second-stage':
+      return HOURS.stage;
+    case 'rewired': {
+      const { middle, ring, bus, feeders, feederWire } = change;
+      const parts = { joined: { middle, ring }, bus: bus !== undefined, feeders: feeders !== undefined };
+      return (
+        hoursBefore(parts, plan, pair) +
+        HOURS.feeder * (feederWire === undefined ? (feeders?.added ?? 0) : plan.feeders.length)
+      );
+    }
+  }
+}
+
+/** All but the single feeders. Where there is only a pair of wires, feeders want a bus. */
+function hoursBefore(
+  { joined, bus, feeders }: Parts,
+  { bus: { length, lead = 0 } }: FeedingPlan,
+  pair: boolean,
+): number {
+  const middle = pair ? HOURS.pairToMiddle : HOURS.middle;
+  return (
+    (joined.middle === undefined ? 0 : middle) +
+    (joined.ring === undefined ? 0 : HOURS.ring) +
+    (bus || (pair && feeders) ? HOURS.bus + HOURS.busMetre * (length + lead) : 0)
+  );
+}
+
+const priceOf = (change: WiringChange, { bus: { length, lead = 0 } }: FeedingPlan): number =>
+  change.kind === 'rewired' ? PRICE * (change.bus?.area ?? 0) * (length + lead) : 0;
+
+/** How the unit is joined: as now, at the middle, or with the bus closed to a ring. */
+interface Joined {
+  readonly middle?: number | undefined;
+  readonly ring?: true | undefined;
+}
+
+function waysToJoin({ plan: { bus, rails }, pair = false }: WiringNeed): Joined[] {
+  if (bus.ring || (pair && rails.closed === true)) return [{}];
+  const at = bus.length / 2;
+  const middle = Math.abs(bus.fedAt - at) < SAME_PLACE ? [] : [{ middle: at }];
+  return [{}, ...middle, ...(pair ? [] : [{ ring: true } as const])];
+}
+
+/** What may be laid anew together. */
+interface Parts {
+  readonly joined: Joined;
+  readonly feeders: boolean;
+  readonly bus: boolean;
+}
+
+/** Every way to lay it anew that is worth a line, cheapest first: parts alone and together, but none that cannot be cheaper than what is good already. */
+function rewirings(need: WiringNeed, rules: Rules): WiringCandidate[] {
+  const anew = layingAnew(need, rules);
+  const thicker = thickerThan(need, rules);
+  const found: WiringCandidate[] = [];
+  let least = Number.POSITIVE_INFINITY;
+  for (const parts of partsInOrder(need)) {
+    if (leastCost(parts, need) >= least) continue;
+    const { joined, bus, feeders } = parts;
+    const one = cheapest(anew, joined, bus ? thicker : [undefined], feeders ? FEEDER_SPACINGS : [undefined]);
+    if (one === undefined) continue;
+    found.push(one);
+    if (isGood(one) && joined.ring !== true) least = Math.min(least, one.cost);
+  }
+  return found.sort((a, b) => a.cost - b.cost);
+}
+
+function partsInOrder(need: WiringNeed): Parts[] {
+  const both = [false, true] as const;
+  const all = waysToJoin(need).flatMap((joined) =>
+    both.flatMap((bus) => both.map((feeders): Parts => ({ joined, bus, feeders }))),
+  );
+  return all.sort((a, b) => leastCost(a, need) - leastCost(b, need));
+}
+
+/** Hours of work at the least, with a single new feeder. */
+const leastCost = (parts: Parts, { plan, pair = false }: WiringNeed): number =>
+  hoursBefore(parts, plan, pair) + (parts.feeders ? HOURS.feeder : 0);
+
+type LaidAnew = (
+  joined: Joined,
+  bus: Conductor | undefined,
+  spacing: number | undefined,
+) => WiringCandidate | undefined;
+
+/** Each way to lay it is judged when it is first asked for; undefined where it is no other than now. */
+function layingAnew(need: WiringNeed, rules: Rules): LaidAnew {
+  const known = new Map<string, WiringCandidate | undefined>();
+  return (joined, bus, spacing) => {
+    const key = JSON.stringify([joined, bus, spacing]);
+    if (!known.has(key)) known.set(key, laidAnew(need, rules, { joined, bus, spacing }));
+    return known.get(key);
+  };
+}
+
+interface Anew {
+  readonly joined: Joined;
+  readonly bus: Conductor | undefined;
+  readonly spacing: number | undefined;
+}
+
+function laidAnew(need: WiringNeed, rules: Rules, anew: Anew): WiringCandidate | undefined {
+  const { joined, bus, spacing } = anew;
+  const { plan } = need;
+  const more = spacing === undefined ? undefined : feedersEvery(spacing, plan);
+  if (spacing !== undefined && more === undefined) return undefined;
+  const feederWire = feederToBuy(need, rules);
+  const change: Rewired = {
+    kind: 'rewired',
+    ...(joined.middle === undefined ? {} : { middle: joined.middle }),
+    ...(joined.ring === undefined ? {} : { ring: joined.ring }),
+    ...(bus === undefined ? {} : { bus }),
+    ...(spacing === undefined || more === undefined
+      ? {}
+      : { feeders: { spacing, count: more.length, added: more.length - plan.feeders.length } }),
+    ...(feederWire === undefined ? {} : { feederWire }),
+  };
+  if (Object.keys(change).length === 1) return undefined;
+  const laid = bus === undefined ? plan : withBus(plan, bus, rules);
+  const feeders = ofWire(more ?? movedFeeders(need, joined), feederWire, rules);
+  const whole = { ...laid, bus: { ...laid.bus, ...joinedAs(joined) }, feeders };
+  const heat = { ...rules, bus: bus ?? rules.bus, feeder: feederWire ?? rules.feeder };
+  return sound([judgePlans(change, [whole], heat)])[0];
+}
+
+const joinedAs = ({ middle, ring }: Joined): Partial<FeedingPlan['bus']> => ({
+  ...(middle === undefined ? {} : { fedAt: middle }),
+  ...(ring === undefined ? {} : { ring }),
+});
+
+// A pair of wires without feeders of its own joins the track where it leaves the bus that is not there.
+const movedFeeders = ({ plan, pair = false }: WiringNeed, { middle }: Joined): readonly Feeder[] =>
+  pair && middle !== undefined ? plan.feeders.map((one) => ({ ...one, at: middle })) : plan.feeders;
+
+function ofWire(feeders: readonly Feeder[], wire: Conductor | undefined, { degrees }: Rules): readonly Feeder[] {
+  if (wire === undefined) return feeders;
+  const ohms = ohmsPerMetre(wire, degrees);
+  return feeders.map((one) => ({ ...one, ohmsPerMetre: ohms }));
+}
+
+/** The thinnest wire on sale that bears the trip current, where the feeders that are there do not. */
+function feederToBuy({ sizes, feeder }: WiringNeed, { trip, degrees }: Rules): Conductor | undefined {
+  if (feeder === undefined || bears(feeder, trip)) return undefined;
+  return thinToThick(sizes, degrees).find((size) => bears(size, trip));
+}
+
+/** The cheapest that is good, else the cheapest that passes; else the most that these sizes (thin to thick) and distances (wide to close) can do. */
+function cheapest(
+  anew: LaidAnew,
+  joined: Joined,
+  sizes: readonly (Conductor | undefined)[],
+  spacings: readonly (number | undefined)[],
+): WiringCandidate | undefined {
+  for (const does of [isGood, passes]) {
+    const found = sizes.flatMap((size) => {
+      // What does not do with the closest feeders does not do with fewer.
+      const most = anew(joined, size, spacings.at(-1));
+      return most === undefined || !does(most)
+        ? []
+        : firstThat(
+            does,
+            spacings.map((spacing) => () => anew(joined, size, spacing)),
+          );
+    });
+    const [best] = found.sort((a, b) => a.cost - b.cost);
+    if (best !== undefined) return best;
+  }
+  return anew(joined, sizes.at(-1), spacings.at(-1));
+}
+
+function firstThat(
+  does: (one: WiringCandidate) => boolean,
+  ways: readonly (() => WiringCandidate | undefined)[],
+): WiringCandidate[] {
+  for (const way of ways) {
+    const one = way();
+    if (one !== undefined && does(one)) return [one];
+  }
+  return [];
 }
 
 function withBus(plan: FeedingPlan, conductor: Conductor, { degrees }: Rules): FeedingPlan {
   return { ...plan, bus: { ...plan.bus, ohmsPerMetre: ohmsPerMetre(conductor, degrees) } };
 }
 
-/** The widest spacing that makes the drop good, else the widest that passes, else the closest; with a thicker bus where one is given. */
-function moreFeeders(plan: FeedingPlan, rules: Rules, conductor: Conductor | undefined): WiringCandidate | undefined {
-  const [wire] = plan.feeders;
-  if (wire === undefined) return undefined;
-  const base = conductor === undefined ? plan : withBus(plan, conductor, rules);
-  let best: WiringCandidate | undefined;
-  for (const spacing of FEEDER_SPACINGS) {
-    const feeders = feedersEvery(spacing, plan, wire);
-    if (feeders === undefined) continue;
-    const change = changeTo(spacing, feeders.length, conductor);
-    const one = judgePlans(
-      change,
-      [{ ...base, feeders }],
-      conductor === undefined ? rules : { ...rules, bus: conductor },
-    );
-    if ('because' in one) continue;
-    if (one.verdict === 'good') return one;
-    if (best === undefined || best.verdict === 'fails') best = one;
-  }
-  return best;
-}
-
-function changeTo(spacing: number, count: number, conductor: Conductor | undefined): WiringChange {
-  return conductor === undefined
-    ? { kind: 'more-feeders', spacing, count }
-    : { kind: 'feeders-and-thicker-bus', spacing, count, conductor };
-}
-
 // Evenly over the track, as many as are more than there are now; none beyond the end of the bus.
-function feedersEvery(spacing: number, { rails, bus, feeders }: FeedingPlan, wire: Feeder): Feeder[] | undefined {
+function feedersEvery(spacing: number, { rails, bus, feeders }: FeedingPlan): Feeder[] | undefined {
+  const [wire] = feeders;
+  if (wire === undefined) return undefined;
   const even = evenFeeders({ spacing }, rails, { length: wire.length, ohmsPerMetre: wire.ohmsPerMetre });
   const reached = even.filter(({ at }) => at <= bus.length);
   return reached.length > feeders.length ? reached : undefined;
@@ -311,9 +511,9 @@ function feedersEvery(spacing: number, { rails, bus, feeders }: FeedingPlan, wir
 
 /**
  * The least wiring that makes a plan good whose wires are not laid or not known: the thinnest of the sizes, and with it the widest distance
- * between feeders, none closer than `closest` metres; where none makes it good, the least that is bearable. The plan's bus and feeders say
- * how they run, their number and the bus's wire do not count. Undefined where no size will do, or the plan cannot be. Source:
- * own-derivation.
+ * between feeders, none closer than `closest` metres; where none makes it good, the thickest with what is bearable, so that a longer track
+ * never asks for thinner wire. The plan's bus and feeders say how they run, their number and the bus's wire do not count. Undefined where
+ * no size will do, or the plan cannot be. Source: own-derivation.
  */
 export function leastWiring(need: WiringNeed, closest: number): WiringCandidate | undefined {
   const rules = rulesOf(need);
@@ -321,8 +521,8 @@ export function leastWiring(need: WiringNeed, closest: number): WiringCandidate 
   if (wire === undefined) return undefined;
   const judged = judgedOnce(need.plan, wire, rules);
   const spacings = FEEDER_SPACINGS.filter((spacing) => spacing >= closest);
-  const sizes = [...need.sizes].sort((a, b) => ohmsPerMetre(b, rules.degrees) - ohmsPerMetre(a, rules.degrees));
-  return leastOf(sizes, spacings, judged, isGood) ?? leastOf(sizes, spacings, judged, passes);
+  const sizes = thinToThick(need.sizes, rules.degrees);
+  return leastOf(sizes, spacings, judged, isGood) ?? leastOf(sizes.slice(-1), spacings, judged, passes);
 }
 
 type Judged = (size: Conductor, spacing: number) => WiringCandidate | undefined;
@@ -334,7 +534,11 @@ function judgedOnce(plan: FeedingPlan, wire: Feeder, rules: Rules): Judged {
     const key = `${conductor.area} ${conductor.make} ${spacing}`;
     if (known.has(key)) return known.get(key);
     const feeders = evenFeeders({ spacing }, plan.rails, wire);
-    const change = changeTo(spacing, feeders.length, conductor);
+    const change: Rewired = {
+      kind: 'rewired',
+      bus: conductor,
+      feeders: { spacing, count: feeders.length, added: feeders.length },
+    };
     const [one] = sound([
       judgePlans(change, [{ ...withBus(plan, conductor, rules), feeders }], { ...rules, bus: conductor }),
     ]);
@@ -370,30 +574,16 @@ function leastOf(
 export const presentWiring = (need: WiringNeed): WiringCandidate | FeedingProblem =>
   judgePlans({ kind: 'as-it-is' }, [need.plan], rulesOf(need));
 
-function feedersAndBus(plan: FeedingPlan, rules: Rules, thicker: readonly Conductor[]): WiringCandidate | undefined {
-  let best: WiringCandidate | undefined;
-  for (const conductor of thicker) {
-    const one = moreFeeders(plan, rules, conductor);
-    if (one === undefined) continue;
-    if (isGood(one)) return one;
-    if (best === undefined || !passes(best)) best = one;
-  }
-  return best;
-}
-
-function fedFromTheMiddle(plan: FeedingPlan, rules: Rules): WiringCandidate | FeedingProblem | undefined {
-  const at = plan.bus.length / 2;
-  if (plan.bus.ring || Math.abs(plan.bus.fedAt - at) < 1e-6) return undefined;
-  return judgePlans({ kind: 'fed-from-the-middle', at }, [{ ...plan, bus: { ...plan.bus, fedAt: at } }], rules);
-}
-
-/** What trips with the margin at the weakest place: the stage set lower, and breakers that are lower still. */
+/** What trips with the margin at the weakest place, and on this supply: the stage set lower, and breakers that are lower still. */
 function lowerTrips(
   laid: PlanCircuit,
   rules: Rules,
-  { shortAmps }: WiringCandidate,
+  { loopAmps }: WiringCandidate,
+  { supplyGives = Number.POSITIVE_INFINITY, tripMost = Number.POSITIVE_INFINITY }: WiringNeed,
 ): (WiringCandidate | FeedingProblem | undefined)[] {
-  const stage = COMMON_TRIPS.findLast((level) => level < rules.trip && level * rules.margin <= shortAmps);
+  const trips = (level: number): boolean =>
+    level * rules.margin <= loopAmps && level < supplyGives && level <= tripMost;
+  const stage = COMMON_TRIPS.findLast((level) => level < rules.trip && trips(level));
   if (stage === undefined) return [];
   const breaker = COMMON_TRIPS.findLast((level) => level <= BREAKER_SHARE * rules.trip + 1e-9 && level <= stage);
   return [

@@ -16,7 +16,11 @@ export interface WeakStretch {
  */
 export function weakStretches(along: ShortAlong, trip: number, margin = SHORT_MARGIN): WeakStretch[] {
   const dead = stretchesBelow(along, trip);
-  const weak = stretchesBelow(along, margin * trip);
+  // The margin is for what wires and a dirty contact do; whether the supply gives enough is the same everywhere.
+  const weak = stretchesBelow(
+    along.limit > trip ? { ...along, limit: Number.POSITIVE_INFINITY } : along,
+    margin * trip,
+  );
   const close = weak.flatMap((stretch) => without(stretch, dead));
   return [
     ...close.map((stretch) => ({ ...stretch, finding: 'close' as const })),

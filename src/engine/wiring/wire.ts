@@ -1,6 +1,6 @@
 // What a metre of wire or rail resists, what a wire may carry, and which wires can be bought. Two conductors make a loop.
 
-import type { Sureness } from '../power/index.ts';
+import type { Scale, Sureness } from '../power/index.ts';
 import { MODEL_SUPPLY_LIMIT } from '../power/index.ts';
 import type { Span } from '../units.ts';
 import { gaugeArea, gaugeOf, nearestGauge } from '../units.ts';
@@ -88,7 +88,18 @@ export function heatingLimit(area: number): number {
   return Math.min(HEATING_DENSITY * area, MODEL_SUPPLY_LIMIT.amps);
 }
 
-export type RailKind = 'code-100' | 'code-83' | 'code-70' | 'code-100-brass';
+export type RailKind =
+  | 'code-55'
+  | 'code-70'
+  | 'code-80'
+  | 'code-83'
+  | 'code-100'
+  | 'code-100-brass'
+  | 'code-100-steel'
+  /** Of garden and other large railways: code 200 to 250 in nickel silver, code 250 to 332 in brass and stainless steel. */
+  | 'large-nickel-silver'
+  | 'large-brass'
+  | 'large-steel';
 
 export interface RailOhms {
   /** One rail, ohms a metre: the samples that were found, from the least to the most. Double it for the loop. */
@@ -96,15 +107,60 @@ export interface RailOhms {
   readonly sure: Sureness;
 }
 
+const CODE_100: Span = { from: 0.0571, to: 0.076 };
+const CODE_70 = 0.206;
+const BRASS_100 = 0.0189;
+
+/** Ohms a metre of a rail of the same metal but another height (its code): its metal grows as the square of it. Source: own-derivation. */
+const atCode = (ohms: number, of: number, code: number): number => ohms * (of / code) ** 2;
+
+/** Metal of one rail of code 100, square metres: brass of 28 % IACS that has `BRASS_100`. Source: own-derivation. */
+const AREA_100 = COPPER / 0.28 / BRASS_100;
+/** Rail steel and stainless steel, ohm metres. Source: from-memory. */
+const STEEL: Span = { from: 0.13e-6, to: 0.2e-6 };
+const STAINLESS = 0.72e-6;
+
 /**
- * One rail of nickel silver, or brass where it says so. Single samples that differ by a third, so a person's own figure
- * beats them. Nothing was found for code 55, so there is none. Source: rail-samples.
+ * One rail. Code 100, 83, 70 and brass: single samples that differ by a third, so a person's own figure beats them (rail-samples). The
+ * others are reckoned from these by their height, or from their metal, and hold no better than that. Sources: rail-samples, own-derivation,
+ * from-memory.
  */
 export const RAILS: Readonly<Record<RailKind, RailOhms>> = {
-  'code-100': { ohmsPerMetre: { from: 0.0571, to: 0.076 }, sure: 'sourced' },
+  'code-55': {
+    ohmsPerMetre: { from: atCode(CODE_100.from, 100, 55), to: atCode(CODE_70, 70, 55) },
+    sure: 'memory',
+  },
+  'code-70': { ohmsPerMetre: { from: CODE_70, to: CODE_70 }, sure: 'sourced' },
+  'code-80': {
+    ohmsPerMetre: { from: atCode(CODE_100.from, 100, 80), to: atCode(CODE_100.to, 100, 80) },
+    sure: 'memory',
+  },
   'code-83': { ohmsPerMetre: { from: 0.108, to: 0.108 }, sure: 'sourced' },
-  'code-70': { ohmsPerMetre: { from: 0.206, to: 0.206 }, sure: 'sourced' },
-  'code-100-brass': { ohmsPerMetre: { from: 0.0189, to: 0.0189 }, sure: 'sourced' },
+  'code-100': { ohmsPerMetre: CODE_100, sure: 'sourced' },
+  'code-100-brass': { ohmsPerMetre: { from: BRASS_100, to: BRASS_100 }, sure: 'sourced' },
+  'code-100-steel': { ohmsPerMetre: { from: STEEL.from / AREA_100, to: STEEL.to / AREA_100 }, sure: 'memory' },
+  'large-nickel-silver': {
+    ohmsPerMetre: { from: atCode(CODE_100.from, 100, 250), to: atCode(CODE_100.to, 100, 200) },
+    sure: 'memory',
+  },
+  'large-brass': {
+    ohmsPerMetre: { from: atCode(BRASS_100, 100, 332), to: atCode(BRASS_100, 100, 250) },
+    sure: 'memory',
+  },
+  'large-steel': {
+    ohmsPerMetre: { from: atCode(STAINLESS / AREA_100, 100, 332), to: atCode(STAINLESS / AREA_100, 100, 250) },
+    sure: 'memory',
+  },
+};
+
+/** The rail that is usual at a scale, and the one that resists most of those that are common there. Source: common-practice. */
+export const SCALE_RAILS: Readonly<Record<Scale, { readonly usual: RailKind; readonly thinnest: RailKind }>> = {
+  z: { usual: 'code-55', thinnest: 'code-55' },
+  n: { usual: 'code-80', thinnest: 'code-55' },
+  tt: { usual: 'code-83', thinnest: 'code-55' },
+  h0: { usual: 'code-83', thinnest: 'code-70' },
+  '0': { usual: 'code-100', thinnest: 'code-100' },
+  '1': { usual: 'large-brass', thinnest: 'large-steel' },
 };
 
 /** Ohms a metre of one rail to reckon with: the most that was measured on its kind, or what the person gives (> 0). */

@@ -125,18 +125,30 @@ export const QUESTIONS = {
     fields: [
       number('feeder-count', 'count', 1, 200),
       number('feeder-length', 'length', 0.02, 5, { assume: 0.3 }),
-      number('feeder-wire', 'area', 0.05e-6, 4e-6, { assume: 0.5e-6 }),
+      number('feeder-wire', 'area', 0.05e-6, 4e-6),
     ],
   },
   'rail-kind': {
     id: 'rail-kind',
     fields: [
-      choice('rail-kind', ['code-100', 'code-83', 'code-70', 'brass', 'measured'], { assume: 'code-83' }),
+      choice('rail-kind', [
+        'code-100',
+        'code-83',
+        'code-80',
+        'code-70',
+        'code-55',
+        'brass',
+        'steel',
+        'large-brass',
+        'large-nickel-silver',
+        'large-steel',
+        'measured',
+      ]),
       number('rail-ohms', 'resistance-per-metre', 0.001, 1, {
         assume: 0.108,
         when: { field: 'rail-kind', is: ['measured'] },
       }),
-      choice('joints', ['fed', 'soldered', 'plain'], { assume: 'plain' }),
+      choice('joints', ['fed', 'soldered', 'plain', 'sectional']),
     ],
   },
   busier: { id: 'busier', fields: [choice('busier', ['station', 'booster', 'same'], { assume: 'same' })] },

@@ -15,7 +15,8 @@ export const wireIt = setup({
   states: {
     system: askSystem('scale'),
     scale: { on: { 'user.answer': 'wire-need' } },
-    'wire-need': { on: { 'user.answer': 'bus' } },
+    'wire-need': { on: { 'user.answer': 'supply-label' } },
+    'supply-label': { on: { 'user.answer': 'bus' } },
     bus: { on: { 'user.answer': 'track' } },
     // One pair of wires has neither a shape nor feeders to count.
     track: {

@@ -1,5 +1,5 @@
 // What this room lets out.
 export { wireIt } from './flow.ts';
 export { WIRE_IT_OUTCOMES } from './outcomes.ts';
-export type { NotKnown, WireFound, Wiring } from './result.ts';
+export type { NotKnown, Stopped, WireFound, Wiring } from './result.ts';
 export { wire } from './result.ts';

@@ -3,10 +3,15 @@ import { OUT_OF_SCOPE } from '../planning/index.ts';
 
 export const WIRE_IT_OUTCOMES = [
   'wiring-not-known',
+  'rail-voltage-too-high',
+  'larger-supply',
   'wiring-good',
   'more-feeders',
+  'thicker-feeders',
   'thicker-bus',
   'feed-bus-from-middle',
+  'pair-to-the-middle',
+  'bus-as-a-ring',
   'lower-trip-level',
   'booster-near-load',
   ...OUT_OF_SCOPE,

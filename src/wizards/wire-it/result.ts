@@ -4,73 +4,62 @@ import type {
   FeedingPlan,
   FeedingProblem,
   GapReading,
-  LoadResistor,
   MeasureSystem,
   MeterKind,
-  RailKind,
+  Rewired,
   Scale,
   ShortAlong,
+  ShortTest,
+  SupplyTrip,
   TrainAlong,
   TripLevel,
   WiringCandidate,
   Working,
 } from '../../engine/index.ts';
 import {
-  chooseResistor,
-  DRAWS,
-  evenFeeders,
-  FEEDER_WIRE,
   faultHeatAlong,
-  GAUGE_SIZES,
-  gaugeArea,
-  leastLoadedVolts,
+  judgeRails,
   leastWiring,
   loadedVolts,
   loopLimit,
   METER_KINDS,
-  METRIC_SIZES,
-  middle,
-  ohmsPerMetre,
   presentWiring,
-  railOhms,
   railsRead,
-  STAGE_OHMS,
+  shortTest,
   solvePlan,
   sourceOhms,
   suggestWiring,
-  TRACK_LIMITS,
   tripLevel,
 } from '../../engine/index.ts';
-import type { Answer, Answers, Assumption } from '../planning/index.ts';
+import type { Answers, Assumption } from '../planning/index.ts';
 import { Reader, systemTyped } from '../planning/index.ts';
+import type { Need, Run, Wires } from './laid.ts';
+import {
+  feederCount,
+  feederWire,
+  needOf,
+  planOf,
+  reachOf,
+  runOf,
+  sizesOf,
+  supplyFound,
+  usualFeeders,
+  wireOf,
+} from './laid.ts';
 import type { WireItOutcome } from './outcomes.ts';
+import type { Sure } from './sure.ts';
+import { sureOf, taking, untold } from './sure.ts';
 
-/** Metres between feeders where nothing is said. Source: common-practice. */
-const USUAL_SPACING = 3;
-/** Metres of a length of track, and ohms of one joiner in one rail that is only slipped on, or soldered. Source: from-memory. */
-const RAIL_PIECE = 0.9;
-const JOINER_OHMS = { fed: 0, soldered: 0.001, plain: 0.02 } as const;
 /** Metres of track that enough wiring is told for where nobody has measured it. Source: common-practice. */
 const USUAL_TRACKS: readonly number[] = [5, 10];
-/** Trains that are taken to draw together far from the unit. Source: common-practice. */
-const TRAINS_FAR_AWAY = 2;
-
-const RAIL_KINDS: Readonly<Record<string, RailKind>> = {
-  'code-100': 'code-100',
-  'code-83': 'code-83',
-  'code-70': 'code-70',
-  brass: 'code-100-brass',
-};
 
 /** What the harmless load test should show, volts on the same meter. */
 export interface TestAhead {
-  readonly resistor: LoadResistor;
+  readonly test: Extract<ShortTest, { kind: 'test' }>;
   /** Without the resistor, and with it at the unit and at the weakest place. */
   readonly open: number;
   readonly near: number;
   readonly far: number;
-  /** With less than this at the weakest place a short there may not trip. */
-  readonly least: number;
   /** The same as each kind of meter shows it on its a.c. volts. */
   readonly meters: readonly MeterReads[];
 }
@@ -102,6 +91,18 @@ export interface Enough {
   readonly track: number;
   readonly way: number;
   readonly least: WiringCandidate | undefined;
+  /** Of its feeders. */
+  readonly feeder: Conductor;
+}
+
+/** Nothing of the wires is to be judged before this is put right. */
+export interface Stopped {
+  readonly kind: 'stopped';
+  readonly outcome: 'rail-voltage-too-high' | 'larger-supply';
+  readonly scale: Scale;
+  readonly volts: number;
+  readonly trip: number;
+  readonly supply: SupplyTrip | undefined;
 }
 
 export interface Wiring {
@@ -117,9 +118,14 @@ export interface Wiring {
   readonly trainAmps: number;
   readonly trip: number;
   readonly tripLevel: TripLevel;
+  /** Whether the supply trips the unit; undefined while its label is not read. */
+  readonly supply: SupplyTrip | undefined;
+  readonly sure: Sure;
   /** Undefined where the present wiring leaves a train no voltage at all; then `train` is too. */
   readonly now: WiringCandidate | undefined;
   readonly chosen: WiringCandidate | undefined;
+  /** What else would do, cheapest first. */
+  readonly others: readonly WiringCandidate[];
   readonly candidates: readonly WiringCandidate[];
   readonly train: TrainAlong | undefined;
   readonly short: ShortAlong;
@@ -130,62 +136,108 @@ export interface Wiring {
   readonly assumptions: readonly Assumption[];
 }
 
-export type WireFound = Wiring | NotKnown | (FeedingProblem & { readonly outcome: WireItOutcome });
+export type WireFound = Wiring | NotKnown | Stopped | (FeedingProblem & { readonly outcome: WireItOutcome });
 
 /**
  * Works out the wiring. Without the wire, its way and the track there is no verdict; and wiring whose feeders nobody has counted is good
- * only if one feeder is enough. A plan that cannot be (all are read from checked answers) gives its problem. Wires to buy are those that the person's `system` knows.
+ * only if one feeder is enough. Rails that stand too high, and a supply that cannot trip its unit, come before any wire. A plan that cannot
+ * be (all are read from checked answers) gives its problem. Wires to buy are those that the person's `system` knows.
  */
 export function wire(answers: Answers, system: MeasureSystem = systemTyped(answers) ?? 'metric'): WireFound {
   const reader = new Reader(answers);
+  const stopped = stoppedAt(reader);
+  if (stopped !== undefined) return stopped;
+  const described = describedBy(reader);
+  if (described === undefined) return notKnown(answers, system);
+  const found = judged(described, answers, system);
+  const counted = feederCount(reader, described.run) !== undefined;
+  if (counted || found.outcome !== 'wiring-good') return found;
+  return goodWithOneFeeder(described) ? found : notKnown(answers, system);
+}
+
+// One feeder at the end of the wire and of the track: whatever more there is, does better.
+function goodWithOneFeeder({ reader, need, run, wires }: Described): boolean {
+  const plan = planOf(reader, need, { ...run, pair: true, shape: 'end' }, { ...wires, feeders: 1 });
+  const one = presentWiring({ plan, trainAmps: need.trainAmps, trip: need.trip, sizes: [], bus: wires.conductor });
+  return 'verdict' in one && one.verdict === 'good';
+}
+
+function stoppedAt(reader: Reader): Stopped | undefined {
+  const { scale, volts, trip } = needOf(reader);
+  const supply = supplyFound(reader, { volts, trip });
+  const at = { kind: 'stopped', scale, volts, trip, supply } as const;
+  const rails = judgeRails({ idle: { from: volts, to: volts }, loaded: { from: volts, to: volts } }, scale);
+  if (rails === 'over-stop' || rails === 'over-decoder') return { ...at, outcome: 'rail-voltage-too-high' };
+  // A trip current above what the scale bears comes down first, and then this supply may do.
+  if (tripLevel(scale, trip).finding === 'above-ceiling') return undefined;
+  return supply?.kind === 'surely-not' ? { ...at, outcome: 'larger-supply' } : undefined;
+}
+
+/** Wiring of which enough is told to judge it. */
+interface Described {
+  readonly reader: Reader;
+  readonly need: Need;
+  readonly run: Run;
+  readonly wires: Wires;
+  readonly plan: FeedingPlan;
+}
+
+function describedBy(reader: Reader): Described | undefined {
   const need = needOf(reader);
   const conductor = wireOf(reader);
   const way = reader.number('bus-length');
   const track = reader.number('track-length');
-  if (conductor === undefined || way === undefined || track === undefined) return notKnown(answers, system);
+  if (conductor === undefined || way === undefined || track === undefined) return undefined;
   const run = runOf(reader, { way, track });
-  const count = feederCount(reader, run);
-  const feeders = count ?? usualFeeders(reader, track);
-  const laid = { reader, need, conductor, run, system };
-  const found = judged(laid, feeders);
-  if (count !== undefined || found.outcome !== 'wiring-good') return found;
-  return goodWithOneFeeder(laid) ? found : notKnown(answers, system);
+  const feeders = feederCount(reader, run) ?? usualFeeders(reader, track);
+  const feeder = run.pair ? conductor : feederWire(reader, need.trip);
+  const wires = { conductor, feeders, feeder };
+  return { reader, need, run, wires, plan: planOf(reader, need, run, wires) };
 }
 
-interface Laid {
-  readonly reader: Reader;
-  readonly need: Need;
-  readonly conductor: Conductor;
-  readonly run: Run;
-  readonly system: MeasureSystem;
+/** Whether wiring described like this keeps the rules; no wires are tried that are not there. */
+function willDo(answers: Answers): boolean {
+  const described = describedBy(new Reader(answers));
+  if (described === undefined) return false;
+  const { need, wires, plan } = described;
+  const { trainAmps, trip } = need;
+  const one = presentWiring({ plan, trainAmps, trip, sizes: [], bus: wires.conductor, feeder: wires.feeder });
+  return 'verdict' in one && one.verdict !== 'fails';
 }
 
-// One feeder at the end of the wire and of the track: whatever more there is, does better.
-function goodWithOneFeeder({ reader, need, conductor, run }: Laid): boolean {
-  const plan = planOf(reader, need, { ...run, pair: true, shape: 'end' }, { conductor, feeders: 1 });
-  const one = presentWiring({ plan, trainAmps: need.trainAmps, trip: need.trip, sizes: [], bus: conductor });
-  return 'verdict' in one && one.verdict === 'good';
-}
-
-function judged({ reader, need, conductor, run, system }: Laid, feeders: number): Exclude<WireFound, NotKnown> {
+function judged(
+  { reader, need, run, wires, plan }: Described,
+  answers: Answers,
+  system: MeasureSystem,
+): Exclude<WireFound, NotKnown | Stopped> {
   const { trainAmps, trip, scale } = need;
-  const plan = planOf(reader, need, run, { conductor, feeders });
-  const sizes = sizesOf(system, conductor.make);
+  const { conductor, feeder } = wires;
   const circuit = solvePlan(plan);
   if (circuit.kind === 'no-solution') return { ...circuit, outcome: 'booster-near-load' };
-  const advice = suggestWiring({ plan, trainAmps, trip, sizes, bus: conductor }, circuit);
+  const supply = supplyFound(reader, need);
+  const level = tripLevel(scale, trip);
+  const wanted = {
+    plan,
+    trainAmps,
+    trip,
+    sizes: sizesOf(system, conductor.make),
+    bus: conductor,
+    feeder,
+    pair: run.pair,
+    tripMost: level.ceiling,
+    ...(supply === undefined ? {} : { supplyGives: supply.gives.from }),
+  };
+  const advice = suggestWiring(wanted, circuit);
   if (advice.kind === 'no-solution') return { ...advice, outcome: 'booster-near-load' };
   const train = circuit.train(trainAmps);
-  const short = circuit.short();
+  const short = shortBehind(plan, supply);
   if (short.kind === 'no-solution') return { ...short, outcome: 'booster-near-load' };
-  // A pair moved to the middle of a bus that is not there helps nobody.
-  const candidates = advice.candidates.filter(({ change }) => !run.pair || change.kind !== 'fed-from-the-middle');
+  const { candidates } = advice;
   const now = candidates.find(({ change }) => change.kind === 'as-it-is');
-  const level = tripLevel(scale, trip);
   const chosen = choose(candidates, level);
   return {
     kind: 'wiring',
-    outcome: chosen === undefined ? 'booster-near-load' : OUTCOMES[chosen.change.kind],
+    outcome: outcomeOf(chosen, run),
     scale,
     plan,
     wire: conductor,
@@ -194,8 +246,11 @@ function judged({ reader, need, conductor, run, system }: Laid, feeders: number)
     trainAmps,
     trip,
     tripLevel: level,
+    supply,
+    sure: sureOf(answers, willDo),
     now,
     chosen,
+    others: othersThan(chosen, candidates, run.pair),
     candidates,
     train: train.kind === 'along' ? train : undefined,
     short,
@@ -206,9 +261,17 @@ function judged({ reader, need, conductor, run, system }: Laid, feeders: number)
   };
 }
 
+/** A short draws no more than the supply gives for a moment. */
+function shortBehind(plan: FeedingPlan, supply: SupplyTrip | undefined): ShortAlong | FeedingProblem {
+  const source = supply === undefined ? plan.source : { ...plan.source, limit: supply.gives.to };
+  const circuit = solvePlan({ ...plan, source });
+  return circuit.kind === 'circuit' ? circuit.short() : circuit;
+}
+
 /** Every size that is sold may be the bus; where a wire is there already, it or a thicker one. */
-function notKnown(answers: Answers, system: MeasureSystem): NotKnown {
-  const reader = new Reader(careful(answers));
+function notKnown(told: Answers, system: MeasureSystem): NotKnown {
+  const answers = careful(told);
+  const reader = new Reader(answers);
   const need = needOf(reader);
   const level = tripLevel(need.scale, need.trip);
   const trip = Math.min(need.trip, level.ceiling);
@@ -235,7 +298,7 @@ function notKnown(answers: Answers, system: MeasureSystem): NotKnown {
     trainAmps: given.trainAmps,
     trip,
     tripLevel: level,
-    assumptions: assumedFor(answers, reader),
+    assumptions: assumedFor(told, reader),
   };
 }
 
@@ -247,9 +310,10 @@ function enoughFor(
 ): Enough {
   const [conductor] = sizes;
   const run = runOf(reader, lengths);
-  const least = conductor === undefined ? undefined : leastFor(reader, need, run, { conductor, sizes });
+  const feeder = feederWire(reader, need.trip);
+  const least = conductor === undefined ? undefined : leastFor(reader, need, run, { conductor, sizes, feeder });
   const reach = reachOf(run);
-  return { track: lengths.track, way: run.pair ? lengths.way + reach : Math.max(lengths.way, reach), least };
+  return { track: lengths.track, way: run.pair ? lengths.way + reach : Math.max(lengths.way, reach), least, feeder };
 }
 
 // What is good; where no wire that is sold makes it so, what will do.
@@ -257,34 +321,31 @@ function leastFor(
   reader: Reader,
   need: Need,
   run: Run,
-  { conductor, sizes }: { readonly conductor: Conductor; readonly sizes: readonly Conductor[] },
+  { conductor, sizes, feeder }: Pick<Wires, 'conductor' | 'feeder'> & { readonly sizes: readonly Conductor[] },
 ): WiringCandidate | undefined {
   const { trainAmps, trip } = need;
-  const wanted = { plan: planOf(reader, need, run, { conductor, feeders: 1 }), trainAmps, trip, sizes };
-  return leastWiring(wanted, CLOSE_FEEDERS);
+  const plan = planOf(reader, need, run, { conductor, feeders: 1, feeder });
+  return leastWiring({ plan, trainAmps, trip, sizes }, CLOSE_FEEDERS);
 }
+
+/** Feeders closer than this, metres, are never the least that surely does. Source: common-practice. */
+const CLOSE_FEEDERS = 1;
 
 const orThicker = (laid: Conductor, system: MeasureSystem): Conductor[] => [
   laid,
   ...sizesOf(system, laid.make).filter(({ area }) => area > laid.area),
 ];
 
-/** What nobody has told is taken as the worst that is usual, so that what is told to buy surely does. Rails: from-memory. */
-const carefulRail = (scale: Scale): Answer => ({
-  kind: 'choice',
-  option: scale === '0' || scale === '1' ? 'code-100' : 'code-70',
-});
+/** What nobody has told is taken as the worst that is usual, so that what is told to buy surely does. */
+const CAREFUL = ['wire-trip', 'rail-kind'] as const;
 
 function careful(answers: Answers): Answers {
-  const scale = new Reader(answers).scale();
-  const trip = DRAWS[scale].trip.to;
-  return {
-    ...answers,
-    ...(answers['rail-kind']?.kind === 'choice' ? {} : { 'rail-kind': carefulRail(scale) }),
-    ...(answers['wire-trip']?.kind === 'number'
-      ? {}
-      : { 'wire-trip': { kind: 'number', span: { from: trip, to: trip } } }),
-  };
+  const open = untold(answers);
+  return taking(
+    answers,
+    CAREFUL.filter((id) => open.includes(id)),
+    'worst',
+  );
 }
 
 /** What the reader assumed, and what care put in the place of no answer. */
@@ -295,58 +356,110 @@ function assumedFor(answers: Answers, { answers: taken, assumptions }: Reader): 
   return [...assumptions, ...added];
 }
 
-const OUTCOMES: Readonly<Record<WiringCandidate['change']['kind'], WireItOutcome>> = {
+/** The fix that a change is told by: what is done first. The others of its parts are added to its steps. */
+function outcomeOf(chosen: WiringCandidate | undefined, { pair }: Run): WireItOutcome {
+  if (chosen === undefined) return 'booster-near-load';
+  const { change } = chosen;
+  if (change.kind === 'rewired') return partsOf(change, pair)[0] ?? 'more-feeders';
+  return OUTCOMES[change.kind];
+}
+
+const OUTCOMES = {
   'as-it-is': 'wiring-good',
-  'more-feeders': 'more-feeders',
-  'thicker-bus': 'thicker-bus',
-  'feeders-and-thicker-bus': 'thicker-bus',
-  'fed-from-the-middle': 'feed-bus-from-middle',
   'lower-trip': 'lower-trip-level',
   breakers: 'lower-trip-level',
   'second-stage': 'booster-near-load',
-};
+} as const;
+
+/** Fixes that together lay the wiring anew, in the order in which they are done. */
+export type WiringPart =
+  | 'feed-bus-from-middle'
+  | 'pair-to-the-middle'
+  | 'bus-as-a-ring'
+  | 'thicker-bus'
+  | 'more-feeders'
+  | 'thicker-feeders';
+
+export function partsOf(change: Rewired, pair: boolean): WiringPart[] {
+  const { middle, ring, bus, feeders, feederWire: wire } = change;
+  const alone = pair && feeders === undefined;
+  const parts: readonly (readonly [WiringPart, boolean])[] = [
+    [alone ? 'pair-to-the-middle' : 'feed-bus-from-middle', middle !== undefined],
+    ['bus-as-a-ring', ring === true],
+    ['thicker-bus', bus !== undefined],
+    ['more-feeders', feeders !== undefined],
+    ['thicker-feeders', wire !== undefined && feeders === undefined],
+  ];
+  return parts.flatMap(([part, isIn]) => (isIn ? [part] : []));
+}
 
 const passes = ({ verdict }: WiringCandidate): boolean => verdict !== 'fails';
-const ofWire = ({ change }: WiringCandidate): boolean =>
-  change.kind !== 'lower-trip' && change.kind !== 'breakers' && change.kind !== 'second-stage';
+const isGood = ({ verdict }: WiringCandidate): boolean => verdict === 'good';
+const isRing = ({ change }: WiringCandidate): boolean => change.kind === 'rewired' && change.ring === true;
+const isLower = ({ change }: WiringCandidate): boolean => change.kind === 'lower-trip' || change.kind === 'breakers';
 
-/** Feeders closer than this, metres, are laid only where nothing else helps. Source: common-practice. */
-const CLOSE_FEEDERS = 1;
-const isWork = ({ change }: WiringCandidate): boolean =>
-  change.kind === 'more-feeders' && change.spacing < CLOSE_FEEDERS;
+/** What makes the wiring good rather than bearable is worth so much more work, hours: an evening. Source: common-practice. */
+const WORTH_GOOD = 4;
 
-// Good as it stands: nothing to do. Else the wire that makes it good, since wire is bought once; then what stands, if it is
-// bearable; then whatever passes first. A trip current above what the scale bears comes down whatever the wires are.
+// The cheapest that keeps the limits; what makes it good, if it takes no more than an evening longer. A ring is for layouts whose bus
+// comes round again, so only where nothing else of wire will do. A trip current above what the scale bears comes down whatever the wires are.
 function choose(candidates: readonly WiringCandidate[], level: TripLevel): WiringCandidate | undefined {
   if (level.finding === 'above-ceiling') {
-    const lowered = candidates.find(({ change }) => change.kind === 'lower-trip' || change.kind === 'breakers');
+    const lowered = candidates.find(isLower);
     if (lowered !== undefined) return lowered;
   }
-  const [first] = candidates;
-  if (first?.change.kind === 'as-it-is' && first.verdict === 'good') return first;
-  const good = candidates.filter((one) => ofWire(one) && one.verdict === 'good');
-  return good.find((one) => !isWork(one)) ?? good[0] ?? candidates.find(passes);
+  const wiring = candidates.filter(({ change }) => change.kind === 'as-it-is' || change.kind === 'rewired');
+  const line = wiring.filter((one) => !isRing(one));
+  const least = line.find(passes);
+  const good = line.find(isGood);
+  if (good !== undefined && good.cost - (least?.cost ?? good.cost) <= WORTH_GOOD) return good;
+  return least ?? wiring.find(isGood) ?? candidates.find(passes);
 }
 
-/** Wires that are sold where people measure so. */
-function sizesOf(system: MeasureSystem, make: Conductor['make']): Conductor[] {
-  const areas = system === 'metric' ? METRIC_SIZES : GAUGE_SIZES.map(gaugeArea);
-  return areas.map((area) => ({ area, make }));
+/** At most so many others are told. */
+const MOST_OTHERS = 4;
+
+/** What else does, cheapest first: what costs less, what is better, and other ways that do as well; none that another one is part of. */
+function othersThan(
+  chosen: WiringCandidate | undefined,
+  candidates: readonly WiringCandidate[],
+  pair: boolean,
+): readonly WiringCandidate[] {
+  const isNow = ({ change }: WiringCandidate): boolean => change.kind === 'as-it-is';
+  const does = candidates.filter((one) => one !== chosen && !isNow(one) && passes(one));
+  const worth = does.filter((one) => chosen === undefined || isWorthTelling(one, chosen, pair));
+  const least = worth.filter((one) =>
+    worth.every((other) => other === one || !holds(one, other, pair) || (isGood(one) && !isGood(other))),
+  );
+  return least.slice(0, MOST_OTHERS);
 }
+
+function isWorthTelling(one: WiringCandidate, chosen: WiringCandidate, pair: boolean): boolean {
+  if (isGood(one) && !isGood(chosen)) return true;
+  if (chosen.change.kind === 'as-it-is') return false;
+  return one.cost < chosen.cost || ((isGood(one) || !isGood(chosen)) && !holds(one, chosen, pair));
+}
+
+/** Whether the one does all that the other does, and more. */
+function holds(one: WiringCandidate, other: WiringCandidate, pair: boolean): boolean {
+  const mine = stepsOf(one, pair);
+  return stepsOf(other, pair).every((step) => mine.includes(step));
+}
+
+const stepsOf = ({ change }: WiringCandidate, pair: boolean): readonly string[] =>
+  change.kind === 'rewired' ? partsOf(change, pair) : [change.kind];
 
 function testAhead(plan: FeedingPlan, short: ShortAlong, trip: number): TestAhead | undefined {
   const { volts } = plan.source;
-  const ohms = sourceOhms(plan);
-  const resistor = chooseResistor(volts, trip);
-  if (resistor === undefined) return undefined;
-  const near = loadedVolts({ volts, ohms }, resistor.ohms);
-  const far = loadedVolts({ volts, ohms: short.weakest.ohms }, resistor.ohms);
+  const test = shortTest({ volts, trip });
+  if (test.kind === 'none') return undefined;
+  const near = loadedVolts({ volts, ohms: sourceOhms(plan) }, test.ohms);
+  const far = loadedVolts({ volts, ohms: short.weakest.ohms }, test.ohms);
   return {
-    resistor,
+    test,
     open: volts,
     near,
     far,
-    least: leastLoadedVolts(volts, trip, resistor.ohms),
     meters: METER_KINDS.map((meter) => ({
       meter,
       open: railsRead(meter, volts),
@@ -354,111 +467,4 @@ function testAhead(plan: FeedingPlan, short: ShortAlong, trip: number): TestAhea
       far: railsRead(meter, far),
     })),
   };
-}
-
-/** What the wiring has to carry. */
-interface Need {
-  readonly scale: Scale;
-  readonly volts: number;
-  readonly trip: number;
-  readonly trainAmps: number;
-}
-
-function needOf(reader: Reader): Need {
-  const scale = reader.scale();
-  const volts = given(reader, 'wire-volts', TRACK_LIMITS[scale].normal);
-  const trip = given(reader, 'wire-trip', middle(DRAWS[scale].trip));
-  const wanted = given(reader, 'wire-amps', TRAINS_FAR_AWAY * DRAWS[scale].modern.to);
-  const trainAmps = Math.min(wanted, trip);
-  if (trainAmps < wanted) reader.assume('wire-amps', { kind: 'number', span: { from: trip, to: trip } });
-  return { scale, volts, trip, trainAmps };
-}
-
-function wireOf(reader: Reader): Conductor | undefined {
-  const area = reader.number('bus-wire');
-  return area === undefined ? undefined : { area, make: 'flexible' };
-}
-
-/** How the wires run: metres from the unit to the farthest feeder, metres of track, and where the two meet. */
-interface Run {
-  readonly way: number;
-  readonly track: number;
-  readonly pair: boolean;
-  readonly closed: boolean;
-  readonly shape: string;
-}
-
-function runOf(reader: Reader, lengths: Pick<Run, 'way' | 'track'>): Run {
-  const pair = reader.option('feed-by') === 'pair';
-  return {
-    ...lengths,
-    pair,
-    closed: pair && reader.option('track-shape') === 'oval',
-    shape: pair ? 'end' : (reader.option('bus-shape') ?? 'end'),
-  };
-}
-
-/** Metres of bus beside the track, from where the unit feeds it to the far end: one way, or one of two ways. */
-const reachOf = ({ track, shape }: Run): number => (shape === 'end' ? track : track / 2);
-
-// The bus runs beside the whole track; what it is longer than that lies between the unit and the track. One pair joins the
-// track at its end, the worst place of a track with two ends, and its last stretch stands for a feeder.
-function planOf(
-  reader: Reader,
-  { volts }: Need,
-  run: Run,
-  { conductor, feeders }: { readonly conductor: Conductor; readonly feeders: number },
-): FeedingPlan {
-  const { way, track: length, pair, closed, shape } = run;
-  const perMetre = ohmsPerMetre(conductor);
-  const last = Math.min(FEEDER_WIRE.length, way / 2);
-  const rails = { length, closed, ohmsPerMetre: railOf(reader), joints: jointsOf(reader, length) };
-  return {
-    source: { volts, ohms: STAGE_OHMS },
-    bus: {
-      length,
-      ohmsPerMetre: perMetre,
-      fedAt: shape === 'middle' ? length / 2 : 0,
-      ring: shape === 'ring',
-      lead: pair ? way - last : Math.max(0, way - reachOf(run)),
-    },
-    feeders: pair
-      ? [{ at: 0, length: last, ohmsPerMetre: perMetre }]
-      : evenFeeders({ count: feeders }, rails, {
-          length: reader.number('feeder-length') ?? FEEDER_WIRE.length,
-          ohmsPerMetre: ohmsPerMetre({ area: reader.number('feeder-wire') ?? FEEDER_WIRE.area, make: 'flexible' }),
-        }),
-    rails,
-  };
-}
-
-function given(reader: Reader, id: string, usual: number): number {
-  const value = reader.number(id);
-  if (value !== undefined) return value;
-  reader.assume(id, { kind: 'number', span: { from: usual, to: usual } });
-  return usual;
-}
-
-/** Feeders as told; one pair of wires is one. Undefined where nobody has counted them. */
-const feederCount = (reader: Reader, { pair }: Pick<Run, 'pair'>): number | undefined =>
-  pair ? 1 : reader.number('feeder-count');
-
-function usualFeeders(reader: Reader, track: number): number {
-  const usual = Math.max(1, Math.ceil(track / USUAL_SPACING));
-  reader.assume('feeder-count', { kind: 'number', span: { from: usual, to: usual } });
-  return usual;
-}
-
-function railOf(reader: Reader): number {
-  const kind = reader.option('rail-kind') ?? 'code-83';
-  const known = RAIL_KINDS[kind];
-  return known === undefined ? (reader.number('rail-ohms') ?? railOhms('code-83')) : railOhms(known);
-}
-
-function jointsOf(reader: Reader, length: number) {
-  const kind = reader.option('joints');
-  const ohms = kind === 'fed' || kind === 'soldered' ? JOINER_OHMS[kind] : JOINER_OHMS.plain;
-  if (ohms === 0) return [];
-  const count = Math.ceil(length / RAIL_PIECE - 1e-9) - 1;
-  return Array.from({ length: count }, (_, i) => ({ at: (i + 1) * RAIL_PIECE, ohms }));
 }

@@ -1,6 +1,5 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { STAGE_OHMS } from '../../../src/engine/power/rail-voltage.ts';
 import { dropFinding, FEEDER_WIRE, trainLevels } from '../../../src/engine/wiring/limits.ts';
 import type { FeedingPlan } from '../../../src/engine/wiring/plan.ts';
 import { voltsAt } from '../../../src/engine/wiring/plan-circuit.ts';
@@ -12,7 +11,7 @@ import { shortAlong, trainAlong } from './along.ts';
 
 /** A long track on a thin bus, two feeders near its start: beyond the last one the volts fall evenly, metre by metre. */
 const LONG: FeedingPlan = {
-  source: { volts: 15, ohms: STAGE_OHMS },
+  source: { volts: 15, ohms: 0.2 },
   bus: { length: 40, ohmsPerMetre: ohmsPerMetre({ area: 0.75e-6, make: 'flexible' }), fedAt: 0, ring: false },
   feeders: [2, 6].map((at) => ({ at, length: FEEDER_WIRE.length, ohmsPerMetre: ohmsPerMetre(FEEDER_WIRE) })),
   rails: { length: 40, ohmsPerMetre: 0.108, joints: [] },

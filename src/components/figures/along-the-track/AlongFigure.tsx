@@ -13,9 +13,9 @@ import {
   FEEDER_WIRE,
   faultHeatAlong,
   ohmsPerMetre,
-  STAGE_OHMS,
   shortAmpsAt,
   solvePlan,
+  stageOhms,
   sureTrip,
   tripFinding,
   voltsAt,
@@ -59,7 +59,7 @@ function useCircuit(set: Settings): PlanCircuit | FeedingProblem {
 
 function planOf({ volts, length, bus, feeds, rail }: Settings): FeedingPlan {
   return {
-    source: { volts, ohms: STAGE_OHMS },
+    source: { volts, ohms: stageOhms().to },
     bus: { length, ohmsPerMetre: ohmsPerMetre({ area: bus, make: 'flexible' }), fedAt: 0, ring: false },
     feeders: feeds.map((at) => ({ at, ...FEEDER })),
     rails: { length, ohmsPerMetre: rail, joints: [] },

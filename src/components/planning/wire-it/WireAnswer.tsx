@@ -1,7 +1,7 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
 import { useMemo } from 'preact/hooks';
-import type { WiringCandidate, WiringChange } from '../../../engine/index.ts';
-import type { NotKnown, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
+import type { WiringCandidate } from '../../../engine/index.ts';
+import type { NotKnown, Stopped, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Steps, Verify } from '../../fix/index.ts';
@@ -10,6 +10,7 @@ import type { Numbers, Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { Assumed, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
+import { changeWords } from './change-words.ts';
 import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
@@ -56,6 +57,7 @@ interface WithWiring {
 
 function headlineOf(found: WireFound): string {
   if (found.kind === 'not-known') return 'wire-headline-wiring-not-known';
+  if (found.kind === 'stopped') return `wire-headline-${found.outcome}`;
   if (found.kind !== 'wiring') return 'wire-headline-nothing-left';
   const bearable = found.outcome === 'wiring-good' && found.now?.verdict === 'bearable';
   return bearable ? 'wire-headline-bearable' : `wire-headline-${found.outcome}`;
@@ -64,7 +66,17 @@ function headlineOf(found: WireFound): string {
 function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
   if (found.kind === 'wiring') return leadOf(found, say, numbers);
   if (found.kind === 'not-known') return say('wire-lead-not-known');
+  if (found.kind === 'stopped') return stoppedLead(found, say, numbers);
   return say(`along-problem-${found.because}`, { part: partsOf(found.parts, say) });
+}
+
+function stoppedLead({ outcome, volts, trip, supply }: Stopped, say: Say, numbers: Numbers): string {
+  return say(`wire-lead-${outcome}`, {
+    volts: numbers.volts(volts),
+    trip: numbers.amps(trip),
+    most: numbers.amps(supply?.gives.to ?? 0),
+    above: numbers.amps(supply?.ratingAbove ?? trip),
+  });
 }
 
 function WhatIsMissing({
@@ -109,15 +121,17 @@ function WhatIsMissing({
   );
 }
 
-function enoughWords({ track, way, least }: NotKnown['enough'][number], say: Say, numbers: Numbers): string {
+function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], say: Say, numbers: Numbers): string {
   const lengths = { track: numbers.metres(track), way: numbers.metres(way) };
-  if (least?.change.kind !== 'feeders-and-thicker-bus') return say('wire-enough-none', lengths);
-  const { conductor, spacing, count } = least.change;
-  return say(count === 1 ? 'wire-enough-one' : 'wire-enough', {
+  if (least?.change.kind !== 'rewired') return say('wire-enough-none', lengths);
+  const { bus, feeders } = least.change;
+  if (bus === undefined || feeders === undefined) return say('wire-enough-none', lengths);
+  return say(feeders.count === 1 ? 'wire-enough-one' : 'wire-enough', {
     ...lengths,
-    wire: numbers.wire(conductor.area),
-    metres: numbers.metres(spacing, 'at-most'),
-    n: count,
+    wire: numbers.wire(bus.area),
+    metres: numbers.metres(feeders.spacing, 'at-most'),
+    n: feeders.count,
+    feeder: numbers.wire(feeder.area),
     share: numbers.share(least.drop),
   });
 }
@@ -137,35 +151,6 @@ function leadOf({ now, chosen, trip, outcome, pair }: Wiring, say: Say, numbers:
   if (chosen === now) return `${present} ${say(chosen.verdict === 'good' ? 'wire-lead-good' : 'wire-lead-bearable')}`;
   const what = changeWords(chosen.change, pair, say, numbers);
   return `${present} ${say(outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then', { ...facts(chosen), what })}`;
-}
-
-function changeWords(change: WiringChange, pair: boolean, say: Say, numbers: Numbers): string {
-  switch (change.kind) {
-    case 'as-it-is':
-      return say('wire-change-as-it-is');
-    case 'more-feeders':
-      return say(pair ? 'wire-change-pair-feeders' : 'wire-change-more-feeders', {
-        metres: numbers.metres(change.spacing, 'at-most'),
-        n: change.count,
-      });
-    case 'thicker-bus':
-      return say(pair ? 'wire-change-pair-thicker' : 'wire-change-thicker-bus', {
-        wire: numbers.wire(change.conductor.area),
-      });
-    case 'feeders-and-thicker-bus':
-      return say('wire-change-both', {
-        wire: numbers.wire(change.conductor.area),
-        metres: numbers.metres(change.spacing, 'at-most'),
-      });
-    case 'fed-from-the-middle':
-      return say('wire-change-middle', { at: numbers.metres(change.at) });
-    case 'lower-trip':
-      return say('wire-change-lower-trip', { trip: numbers.amps(change.trip) });
-    case 'breakers':
-      return say('wire-change-breakers', { trip: numbers.amps(change.trip) });
-    case 'second-stage':
-      return say('wire-change-second-stage', { at: numbers.metres(change.cutAt) });
-  }
 }
 
 function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutProps, 'questions'>) {
@@ -231,7 +216,8 @@ function Pictures({ wiring, say, numbers }: WithWiring) {
 const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
 
 function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutProps, 'home'>) {
-  const { candidates, chosen, pair, loopLimit, faultHeat } = wiring;
+  const { now, chosen, others, pair, loopLimit, faultHeat } = wiring;
+  const candidates = [now, chosen, ...others].filter((one, i, all) => one !== undefined && all.indexOf(one) === i);
   return (
     <section class="part">
       <h2>{say('wire-candidates-title')}</h2>
@@ -249,28 +235,30 @@ function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutP
           </tr>
         </thead>
         <tbody>
-          {candidates.map((one) => (
-            <tr key={JSON.stringify(one.change)}>
-              <th scope="row">
-                {changeWords(one.change, pair, say, numbers)}
-                {one === chosen && <small> {say('remedy-chosen')}</small>}
-              </th>
-              <td class="num" data-label={say('wire-column-volts')}>
-                {say('wire-cell', {
-                  value: numbers.volts(one.volts),
-                  share: numbers.share(one.drop),
-                  at: numbers.metres(one.voltsAt),
-                })}
-              </td>
-              <td class="num" data-label={say('wire-column-short')}>
-                {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
-              </td>
-              <td data-label={say('verdict-column')}>
-                <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
-                {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
-              </td>
-            </tr>
-          ))}
+          {candidates
+            .flatMap((one) => one ?? [])
+            .map((one) => (
+              <tr key={JSON.stringify(one.change)}>
+                <th scope="row">
+                  {changeWords(one.change, pair, say, numbers)}
+                  {one === chosen && <small> {say('remedy-chosen')}</small>}
+                </th>
+                <td class="num" data-label={say('wire-column-volts')}>
+                  {say('wire-cell', {
+                    value: numbers.volts(one.volts),
+                    share: numbers.share(one.drop),
+                    at: numbers.metres(one.voltsAt),
+                  })}
+                </td>
+                <td class="num" data-label={say('wire-column-short')}>
+                  {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
+                </td>
+                <td data-label={say('verdict-column')}>
+                  <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
+                  {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
+                </td>
+              </tr>
+            ))}
         </tbody>
       </table>
       <details>
@@ -291,9 +279,10 @@ function Test({ wiring, say, numbers }: WithWiring) {
       <h2>{say('wire-test-title')}</h2>
       <p>
         {say('wire-test', {
-          ohms: numbers.ohms(test.resistor.ohms),
-          rating: numbers.watts(test.resistor.rating),
-          amps: numbers.amps(test.resistor.amps),
+          ohms: numbers.ohms(test.test.ohms),
+          rating: numbers.watts(test.test.rating),
+          amps: numbers.amps(test.test.amps),
+          seconds: test.test.seconds,
         })}
       </p>
       <ul class="notes">
@@ -301,7 +290,7 @@ function Test({ wiring, say, numbers }: WithWiring) {
         <li>{say('wire-test-near', { volts: numbers.volts(test.near) })}</li>
         <li>
           {say('wire-test-far', { volts: numbers.volts(test.far), at: numbers.metres(short.weakest.at) })}{' '}
-          {say('wire-test-least', { volts: numbers.volts(test.least) })}
+          {say('wire-test-least', { volts: numbers.volts(test.test.leastVolts) })}
         </li>
       </ul>
       <p class="small">{say('wire-test-meter')}</p>
@@ -314,7 +303,7 @@ function Test({ wiring, say, numbers }: WithWiring) {
           numbers={numbers}
         />
       </details>
-      <LoadTest ohms={test.resistor.ohms} trip={wiring.trip} say={say} numbers={numbers} />
+      <LoadTest ohms={test.test.ohms} trip={wiring.trip} say={say} numbers={numbers} />
     </section>
   );
 }

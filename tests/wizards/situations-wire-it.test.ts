@@ -1,0 +1,227 @@
+// Situations that people come with, and what somebody with experience answers. Where nothing else is said: common practice, no source.
+import { describe, expect, test } from 'vitest';
+import type { Stopped, WireFound, Wiring } from '../../src/wizards/wire-it/result.ts';
+import { partsOf, wire } from '../../src/wizards/wire-it/result.ts';
+import { told } from './told.ts';
+
+type Texts = Readonly<Record<string, string>>;
+
+/** H0, 15 V, a 3 A unit on a 5 A supply, 1 A far away, all of the wiring described. */
+const HOME: Texts = {
+  system: 'two-rail',
+  scale: 'h0',
+  'wire-volts': '15 V',
+  'wire-trip': '3 A',
+  'wire-amps': '1 A',
+  'supply-kind': 'dc',
+  'supply-volts': '16 V',
+  'supply-amps': '5 A',
+  'supply-plug': 'unknown',
+  'bus-length': '6 m',
+  'bus-wire': '1.5 mm2',
+  'track-length': '6 m',
+  'feed-by': 'bus',
+  'wire-way': 'detailed',
+  'bus-shape': 'end',
+  'feeder-count': '6',
+  'feeder-length': '0.3 m',
+  'feeder-wire': '0.5 mm2',
+  'rail-kind': 'code-83',
+  joints: 'plain',
+};
+
+const found = (more: Texts = {}): WireFound => wire(told({ ...HOME, ...more }));
+
+function wiring(more: Texts = {}): Wiring {
+  const one = found(more);
+  if (one.kind !== 'wiring') throw new Error(`no wiring: ${one.outcome}`);
+  return one;
+}
+
+function stopped(more: Texts = {}): Stopped {
+  const one = found(more);
+  if (one.kind !== 'stopped') throw new Error(`not stopped: ${one.outcome}`);
+  return one;
+}
+
+/** All fixes that what is chosen comes to. */
+const parts = ({ chosen, pair }: Wiring): string[] =>
+  chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [chosen?.change.kind ?? 'nothing'];
+
+const UNKNOWN = Object.fromEntries(
+  Object.keys(HOME)
+    .filter((id) => id !== 'system')
+    .map((id) => [id, 'unknown']),
+);
+
+describe('what is not known is never called good', () => {
+  test('everything unknown: not known yet, and what to buy at least for 5 m', () => {
+    const one = found(UNKNOWN);
+    expect(one).toMatchObject({ kind: 'not-known', outcome: 'wiring-not-known' });
+    expect(one.kind === 'not-known' && one.enough.map(({ track }) => track)).toEqual([5, 10]);
+  });
+
+  test('a lead of one metre says nothing of the track behind it: 8 m of set track on one pair are not good', () => {
+    const oval = {
+      'bus-length': '1 m',
+      'bus-wire': '0.75 mm2',
+      'track-length': '8 m',
+      'feed-by': 'pair',
+      'track-shape': 'ends',
+      joints: 'sectional',
+    };
+    expect(wiring(oval).now?.verdict).toBe('fails');
+  });
+
+  test('a small starter oval on its own lead does for one modern train', () => {
+    const starter = {
+      'bus-length': '1 m',
+      'bus-wire': '0.75 mm2',
+      'track-length': '3 m',
+      'feed-by': 'pair',
+      'track-shape': 'oval',
+      joints: 'sectional',
+      'wire-amps': '0.5 A',
+    };
+    expect(wiring(starter).outcome).toBe('wiring-good');
+  });
+
+  test('good as told is sure only where no rail, joiner or feeder that one may have would change it', () => {
+    expect(wiring().sure.kind).toBe('surely');
+    const open = wiring({ 'feeder-wire': 'unknown' });
+    expect(open.sure).toEqual({ kind: 'depends', on: ['feeder-wire'] });
+  });
+
+  test('wiring that no rail could save is surely not good', () => {
+    const far = { 'bus-length': '40 m', 'track-length': '40 m', 'bus-wire': '0.5 mm2', 'wire-amps': '2 A' };
+    expect(wiring({ ...far, 'rail-kind': 'unknown', joints: 'unknown' }).sure.kind).toBe('surely-not');
+  });
+});
+
+describe('the supply', () => {
+  test('2 A behind a unit that trips at 3 A: no short switches it off, and no wire mends that', () => {
+    const one = stopped({ 'supply-amps': '2 A' });
+    expect(one.outcome).toBe('larger-supply');
+    expect(one.supply?.ratingAbove).toBeCloseTo(3, 9);
+  });
+
+  test('equal ratings: perhaps; the verdict on the wires stands', () => {
+    const one = wiring({ 'supply-amps': '3 A' });
+    expect([one.outcome, one.supply?.kind]).toEqual(['wiring-good', 'perhaps']);
+  });
+
+  test('5 A behind 3 A: surely; a short draws what the supply gives and not what the wires would let through', () => {
+    const { short, supply } = wiring();
+    expect(supply?.kind).toBe('surely');
+    for (const { amps } of short.points) expect(amps).toBeLessThanOrEqual(5 * 1.3 + 1e-9);
+  });
+
+  test('a label that nobody has read leaves open whether the unit switches off', () => {
+    expect(wiring({ 'supply-amps': 'unknown' }).supply).toBeUndefined();
+  });
+
+  test('18 V 2 A on a unit that makes 12 V out of it may give more than 2 A: perhaps', () => {
+    expect(wiring({ 'supply-volts': '24 V', 'supply-amps': '2 A', 'wire-volts': '12 V' }).supply?.kind).toBe('perhaps');
+  });
+
+  test('16 V a.c. of 3 A behind a 3 A unit: the rectifier leaves too little', () => {
+    expect(stopped({ 'supply-kind': 'ac', 'supply-amps': '3 A' }).outcome).toBe('larger-supply');
+  });
+});
+
+describe('what the scale bears comes first', () => {
+  test('N on 5 A: the trip current comes down to 3 A at the most, whatever the wires and the supply are', () => {
+    const one = wiring({ scale: 'n', 'wire-volts': '14 V', 'wire-trip': '5 A', 'supply-amps': '5 A' });
+    expect(one.outcome).toBe('lower-trip-level');
+    expect(one.chosen?.trip).toBeLessThanOrEqual(3);
+  });
+
+  test('24 V on the rails: nothing about wires before that is put right', () => {
+    expect(stopped({ 'wire-volts': '24 V' }).outcome).toBe('rail-voltage-too-high');
+  });
+});
+
+describe('feeders', () => {
+  // 10 A for each square millimetre (withheld manuals): 0.14 mm2 bear 1.4 A.
+  test('of 0.14 mm² behind 5 A are not good, however many there are', () => {
+    const one = wiring({ 'wire-trip': '5 A', 'supply-amps': '6 A', 'feeder-wire': '0.14 mm2', 'feeder-count': '12' });
+    expect(one.now?.fails).toContain('feeder-heat');
+    expect(parts(one)).toEqual(['thicker-feeders']);
+  });
+
+  test('of 0.5 mm² behind 3 A are', () => expect(wiring().outcome).toBe('wiring-good'));
+});
+
+describe('the cheapest that keeps the limits comes first', () => {
+  // planning.md 15: 25 more feeders lose 9.5 %, one lead moved to the middle 8.5 %.
+  const LONG = { 'bus-length': '22 m', 'track-length': '22 m', 'bus-wire': '1 mm2', 'wire-amps': '2 A' };
+
+  test('one lead to the middle before two dozen feeders', () => {
+    const one = wiring({ ...LONG, 'feeder-count': '8' });
+    expect(parts(one)[0]).toBe('feed-bus-from-middle');
+    expect(one.chosen?.hours).toBeLessThan(5);
+  });
+
+  test('the headline tells all that the change is: the middle with feeders, not one of both', () => {
+    const one = wiring({ 'bus-length': '30 m', 'track-length': '30 m', 'feeder-count': '1' });
+    expect(parts(one)).toEqual(['feed-bus-from-middle', 'more-feeders']);
+    expect(one.chosen?.drop).toBeLessThanOrEqual(0.1);
+  });
+
+  test('where thicker wire alone does not reach, the middle and thicker wire do: no booster is bought', () => {
+    const one = wiring({ 'bus-length': '50 m', 'track-length': '50 m', 'feeder-count': '25', 'wire-amps': '2 A' });
+    expect(one.outcome).toBe('feed-bus-from-middle');
+    expect(one.chosen?.change.kind).toBe('rewired');
+  });
+
+  test('a ring is told where the bus meets itself, and is the answer only where nothing else of wire will do', () => {
+    const one = wiring({ 'bus-length': '30 m', 'track-length': '30 m', 'feeder-count': '15', 'wire-amps': '2 A' });
+    expect(one.outcome).not.toBe('bus-as-a-ring');
+    expect(one.candidates.some(({ change }) => change.kind === 'rewired' && change.ring === true)).toBe(true);
+  });
+
+  test('nothing is told that costs more and does no more', () => {
+    const { others, chosen } = wiring({ ...LONG, 'feeder-count': '8' });
+    const change = (one: typeof chosen): string[] => (one?.change.kind === 'rewired' ? partsOf(one.change, false) : []);
+    for (const one of others) {
+      const isMore = change(chosen).every((part) => change(one).includes(part));
+      if (isMore && one.verdict === chosen?.verdict) expect(one.cost).toBeLessThan(chosen.cost);
+    }
+  });
+});
+
+describe('rails', () => {
+  const volts = (more: Texts): number => wiring(more).now?.volts ?? 0;
+
+  test('an N layout whose rail nobody knows is not taken to have an H0 rail', () => {
+    const n = { scale: 'n', 'wire-volts': '14 V', 'wire-trip': '2 A', 'supply-amps': '3 A' };
+    const assumed = wiring({ ...n, 'rail-kind': 'unknown' }).assumptions.find(({ field }) => field === 'rail-kind');
+    expect(assumed?.answer).toEqual({ kind: 'choice', option: 'code-80' });
+  });
+
+  test('code 55 loses more than code 80, that more than code 100; a brass garden rail loses least', () => {
+    const few = { 'feeder-count': '2', joints: 'fed' };
+    const all = ['code-55', 'code-70', 'code-80', 'code-83', 'code-100', 'steel', 'brass', 'large-brass'];
+    const left = all.map((kind) => volts({ ...few, 'rail-kind': kind }));
+    const order = [0, 1, 2, 3, 4, 5, 6, 7].map((i) => left[i] ?? 0);
+    expect(order).toEqual([...order].sort((a, b) => a - b));
+  });
+
+  test('set track has about four times the joiners of long lengths, and loses more', () => {
+    const few = { 'feeder-count': '2' };
+    const joints = (kind: string): number => wiring({ ...few, joints: kind }).plan.rails.joints.length;
+    expect(joints('sectional') / joints('plain')).toBeGreaterThan(3.5);
+    expect(volts({ ...few, joints: 'sectional' })).toBeLessThan(volts({ ...few, joints: 'plain' }));
+  });
+});
+
+describe('wire to buy', () => {
+  test.each(['h0', 'n', '0'])('never gets thinner where the track gets longer, at scale %s', (scale) => {
+    const areas = ['2 m', '5 m', '8 m', '10 m', '15 m', '20 m', '30 m'].map((length) => {
+      const one = found({ ...UNKNOWN, scale, 'bus-length': length, 'track-length': length });
+      const change = one.kind === 'not-known' ? one.enough[0]?.least?.change : undefined;
+      return change?.kind === 'rewired' ? (change.bus?.area ?? 0) : Number.POSITIVE_INFINITY;
+    });
+    expect(areas).toEqual([...areas].sort((a, b) => a - b));
+  });
+});
