@@ -122,15 +122,23 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     await close();
   });
 
-  test('sees the answer, the figure and the link follow a what-if slider and the field beside it', async () => {
+  test('tries another supply beside the answer, which stays with its link until the trial is kept; Back then undoes it', async () => {
     const { page, problems, close } = await open(`${WIZARD}${ANSWERED}`);
+    await page.locator('h1.verdict').waitFor();
+    const [verdict, link] = [await heading(page), page.url()];
     await page.locator('#what-if-supply-amps').fill('3');
-    await page.waitForURL(/supply-amps=3&/);
-    await page.locator('.tag.enough').first().waitFor();
-    expect(await heading(page)).toMatch(/enough/);
-    await page.locator('input[aria-label="supply"]').fill('1,5 A');
+    await page.locator('.trial [role=status] .tag.enough').waitFor();
+    expect([await heading(page), page.url()]).toEqual([verdict, link]);
+    await page.getByRole('button', { name: 'Back to mine' }).click();
+    expect(await page.locator('#what-if-supply-amps').inputValue()).toBe('2');
+    expect(await page.locator('.trial [role=status]').innerText()).toBe('');
+    await page.locator('input[aria-label="supply"]').fill('3,5 A');
     await page.locator('input[aria-label="supply"]').press('Enter');
-    await page.waitForURL(/supply-amps=1\.5/);
+    await page.getByRole('button', { name: 'Keep this as my answer' }).click();
+    await page.waitForURL(/supply-amps=3\.5/);
+    expect(await heading(page)).toMatch(/enough/);
+    await page.goBack();
+    expect(await heading(page)).toBe(verdict);
     await page.locator('input[aria-label="trains moving at once"]').fill('99');
     await page.locator('input[aria-label="trains moving at once"]').press('Enter');
     expect(await page.locator('.slider .error').innerText()).toContain('from 0 to 6');

@@ -1,5 +1,6 @@
 // The steps of a fix, each with its cautions before the hand moves on. What can kill or hurt stands in full at every step that brings
 // it; what only breaks something stands in full the first time and in one line after that.
+import type { ComponentChildren } from 'preact';
 import type { CautionWords, FixWords } from '../words/index.ts';
 import { firstSentence, Measured } from '../words/index.ts';
 import { BeforeYouStart } from './BeforeYouStart.tsx';
@@ -7,12 +8,14 @@ import type { CautionProps } from './Caution.tsx';
 import { Caution } from './Caution.tsx';
 import { formsOf } from './forms.ts';
 
-interface Props extends Pick<CautionProps, 'say' | 'language'> {
+export interface StepsProps extends Pick<CautionProps, 'say' | 'language'> {
   readonly fix: Pick<FixWords, 'steps'> & Partial<Pick<FixWords, 'before'>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
+  /** What stands below a step, by its number from 1; steps then have addresses of their own. */
+  readonly after?: (number: number) => ComponentChildren;
 }
 
-export function Steps({ fix, cautions, say, language }: Props) {
+export function Steps({ fix, cautions, say, language, after }: StepsProps) {
   const { steps, before = [] } = fix;
   const forms = formsOf(steps, cautions);
   return (
@@ -21,8 +24,9 @@ export function Steps({ fix, cautions, say, language }: Props) {
       <ol class="steps">
         {steps.map((step, i) => {
           const [first, rest] = firstSentence(step.do, language);
+          const own = after === undefined ? {} : { id: `step-${i + 1}`, 'data-step': i + 1, tabIndex: -1 };
           return (
-            <li key={step.do}>
+            <li key={step.do} {...own}>
               <p>
                 <b>
                   <Measured text={first} language={language} />
@@ -49,6 +53,7 @@ export function Steps({ fix, cautions, say, language }: Props) {
                   )
                 );
               })}
+              {after?.(i + 1)}
             </li>
           );
         })}

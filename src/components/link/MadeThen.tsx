@@ -23,7 +23,7 @@ export function MadeThen({ release, verdict, titleOf, say }: Props) {
     const worth = before !== undefined && sinceThen(before, now) !== 'nothing' ? madeText(before) : '';
     setThen(worth);
     const search = withMade(location.search, now);
-    if (search !== location.search) history.replaceState(worth, '', location.pathname + search);
+    if (search !== location.search) history.replaceState(worth, '', location.pathname + search + location.hash);
   });
   const made = readMade(then);
   if (made === undefined || verdict === undefined) return null;

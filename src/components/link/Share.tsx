@@ -9,14 +9,14 @@ import type { Say } from '../words/index.ts';
 const loadCode = () => import('./QrCode.tsx');
 
 interface Props {
-  readonly headline: string;
-  readonly lead: string;
+  /** What is copied as text; the link follows it. */
+  readonly text: () => string;
   readonly say: Say;
   /** Undefined on the way to an answer. */
   readonly made: Made | undefined;
 }
 
-export function Share({ headline, lead, say, made }: Props) {
+export function Share({ text, say, made }: Props) {
   const [told, setTold] = useState('');
   const [wanted, setWanted] = useState(false);
   const code = useLoaded(wanted ? loadCode : undefined);
@@ -36,7 +36,7 @@ export function Share({ headline, lead, say, made }: Props) {
       <button type="button" onClick={() => copy(link())}>
         {say('copy-link')}
       </button>
-      <button type="button" onClick={() => copy(say('share-text', { headline, lead, link: link() }))}>
+      <button type="button" onClick={() => copy(say('share-text', { text: text(), link: link() }))}>
         {say('copy-text')}
       </button>
       <button type="button" onClick={() => setWanted(true)}>

@@ -29,7 +29,7 @@ export function Solved(props: PartProps & { readonly context: WalkContext; reado
           <p>
             <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
           </p>
-          <Share headline={say('walk-solved-title')} lead={fix.lead} say={say} made={made} />
+          <Share text={() => `${say('walk-solved-title')} ${fix.lead}`} say={say} made={made} />
         </section>
       )}
     </WithFix>
@@ -95,7 +95,7 @@ export function HandedOn({
       <p>
         <a href={`${home}fixes/something-else/`}>{say('walk-hand-on-page')}</a>
       </p>
-      <Share headline={say(`walk-hand-on-${because}`)} lead={card} say={say} made={made} />
+      <Share text={() => `${say(`walk-hand-on-${because}`)} ${card}`} say={say} made={made} />
     </section>
   );
 }

@@ -85,7 +85,7 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
           ))}
         </ul>
       </details>
-      {!ended && <Share headline={say(`complaint-${complaint}`)} lead="" say={say} made={made} />}
+      {!ended && <Share text={() => say(`complaint-${complaint}`)} say={say} made={made} />}
     </section>
   );
 }

@@ -57,12 +57,20 @@ export function parseAddress(
   };
 }
 
+/** The name in the address of a question that is wanted at a quick answer: `?…&ask=coaches`. It is no answer. */
+const ASK = 'ask';
+
+/** The question that an address wants asked at a quick answer; any text, for the chart to know. */
+export const wantedIn = (search: string): string | undefined => new URLSearchParams(search).get(ASK) ?? undefined;
+
 /** The address of answers: names sorted, values as `parseAddress` reads them. Empty answers give an empty text. */
-export function toAddress(answers: Answers): string {
-  const pairs = Object.entries(answers).sort(([a], [b]) => (a < b ? -1 : 1));
-  const text = new URLSearchParams(
-    pairs.map(([name, answer]): [string, string] => [name, answerText(answer, fieldOf(name))]),
-  ).toString();
+export function toAddress(answers: Answers, wanted?: string): string {
+  const told = Object.entries(answers).map(([name, answer]): [string, string] => [
+    name,
+    answerText(answer, fieldOf(name)),
+  ]);
+  const all = wanted === undefined ? told : [...told, [ASK, wanted]];
+  const text = new URLSearchParams(all.sort(([a = ''], [b = '']) => (a < b ? -1 : 1))).toString();
   return text === '' ? '' : `?${text}`;
 }
 

@@ -10,6 +10,7 @@ export {
   systemTyped,
   takenAs,
   toAddress,
+  wantedIn,
 } from './answers.ts';
 export type { Answer, Field, NumberField, Problem } from './field.ts';
 export { number, parseField } from './field.ts';
@@ -24,12 +25,16 @@ export {
   askSystem,
   chose,
   ENDS,
+  isWorkedOut,
   misfits,
   nothingToMove,
   questionsIn,
   replay,
   SCOPE_GUARDS,
+  surerBy,
+  surerIn,
   TYPES,
   trainsIn,
+  wants,
   without,
 } from './replay.ts';

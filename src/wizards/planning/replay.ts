@@ -1,6 +1,7 @@
 // What the planning machines share: the event, the ends, and replay as the only way to build a state.
 import type { AnyMachineSnapshot, AnyStateMachine } from 'xstate';
 import { initialTransition, transition } from 'xstate';
+import type { Chart } from '../chart.ts';
 import { chartOf } from '../chart.ts';
 import type { Answers } from './answers.ts';
 import { isAsked, spanOf } from './answers.ts';
@@ -14,13 +15,21 @@ export interface UserAnswer {
   readonly answers: Answers;
 }
 
+/** At the quick answer a person wants one more question, which comes back to it. */
+export interface UserAsk {
+  readonly type: 'user.ask';
+  readonly question: string;
+  /** What was answered so far. */
+  readonly answers: Answers;
+}
+
 /** Gives the machine its types without a cast. */
-export const TYPES: { events: UserAnswer } = { events: { type: 'user.answer', answers: {} } };
+export const TYPES: { events: UserAnswer | UserAsk } = { events: { type: 'user.answer', answers: {} } };
 
 /** Guard: the answer being given chooses this option. */
 export const chose =
   (field: string, option: string) =>
-  ({ event }: { readonly event: UserAnswer }): boolean => {
+  ({ event }: { readonly event: Pick<UserAnswer, 'answers'> }): boolean => {
     const answer = event.answers[field];
     return answer?.kind === 'choice' && answer.option === option;
   };
@@ -54,7 +63,27 @@ export const ENDS = {
 } as const;
 
 /** Guard: the fleet just counted is empty. */
-export const nothingToMove = ({ event }: { readonly event: UserAnswer }): boolean => trainsIn(event.answers) === 0;
+export const nothingToMove = ({ event }: { readonly event: Pick<UserAnswer, 'answers'> }): boolean =>
+  trainsIn(event.answers) === 0;
+
+/** Guard of the state `surer`: this is the question that is wanted. */
+export const wants = (
+  { event }: { readonly event: UserAnswer | UserAsk },
+  params: { readonly id: QuestionId },
+): boolean => event.type === 'user.ask' && event.question === params.id;
+
+/**
+ * The state `surer`, the quick answer: each of these questions may still be asked, in any order; the state of each leads back to `surer`.
+ * Needs the guard `wants`.
+ */
+export const surerBy = (...questions: readonly QuestionId[]) => ({
+  on: {
+    'user.ask': questions.map((id) => ({ guard: { type: 'wants' as const, params: { id } }, target: id })),
+  },
+});
+
+/** The states at which an answer is worked out: with all that is asked told, or with the quick questions alone. */
+export const isWorkedOut = (state: string): boolean => state === 'worked-out' || state === 'surer';
 
 export interface Replayed {
   readonly snapshot: AnyMachineSnapshot;
@@ -66,34 +95,116 @@ export interface Replayed {
   readonly used: Answers;
   /** Answers that do not go with earlier ones; they stopped the replay. */
   readonly problems: readonly Problem[];
+  /** Which question of how many at most this is, counted from 1; the whole never grows. Undefined at an outcome and beyond the quick answer. */
+  readonly count: { readonly at: number; readonly of: number } | undefined;
+  /** Questions that would make a quick answer surer and are not answered, in the order of the chart; empty on the way there. */
+  readonly left: readonly QuestionId[];
 }
 
 const isQuestion = (id: string): id is QuestionId => Object.hasOwn(QUESTIONS, id);
 
+const CHARTS = new WeakMap<AnyStateMachine, Chart>();
+
+function chartFor(machine: AnyStateMachine): Chart {
+  const chart = CHARTS.get(machine) ?? chartOf(machine);
+  CHARTS.set(machine, chart);
+  return chart;
+}
+
 /** The questions that a machine asks, in the order in which they can be met. */
 export const questionsIn = (machine: AnyStateMachine): QuestionId[] =>
-  chartOf(machine)
+  chartFor(machine)
     .states.map(({ id }) => id)
     .filter(isQuestion);
 
-/** Rebuilds the state from answers: each question met is answered from them until one has no complete answer. */
-export function replay(machine: AnyStateMachine, answers: Answers): Replayed {
-  let snapshot: AnyMachineSnapshot = initialTransition(machine)[0];
-  const trail: Question[] = [];
-  let used: Answers = {};
+const waysFrom = (machine: AnyStateMachine, state: string): Chart['states'][number]['ways'] =>
+  chartFor(machine).states.find(({ id }) => id === state)?.ways ?? [];
+
+/** The questions that may be asked at a quick answer, in the order of the chart; none in a machine without one. */
+export const surerIn = (machine: AnyStateMachine): QuestionId[] =>
+  waysFrom(machine, 'surer')
+    .filter(({ on }) => on === 'user.ask')
+    .map(({ to }) => to)
+    .filter(isQuestion);
+
+/** The most questions that can be met from a state to an answer, that of the state counted. */
+function mostLeft(machine: AnyStateMachine, state: string): number {
+  if (!isQuestion(state)) return 0;
+  return 1 + Math.max(0, ...waysFrom(machine, state).map(({ to }) => mostLeft(machine, to)));
+}
+
+/**
+ * Rebuilds the state from answers: each question met is answered from them until one has no complete answer. At a quick answer the questions
+ * beyond it are answered in the order of the chart; `wanted` is asked again there, whatever was answered to it.
+ */
+export function replay(machine: AnyStateMachine, answers: Answers, wanted?: string): Replayed {
+  const way = new Way(machine, answers, wanted);
   for (;;) {
-    const at = String(snapshot.value);
-    const question: Question | undefined = isQuestion(at) ? QUESTIONS[at] : undefined;
-    const stopped = { snapshot, question, trail, used, problems: [] };
-    const given = question === undefined ? undefined : answersTo(question, answers);
-    if (question === undefined || given === undefined) return stopped;
-    const problems = misfits(question, { ...used, ...given });
-    if (problems.length > 0) return { ...stopped, problems };
+    const stopped = way.step();
+    if (stopped !== undefined) return stopped;
+  }
+}
+
+/** A way through a machine, one state at a time. */
+class Way {
+  private readonly machine: AnyStateMachine;
+  private readonly answers: Answers;
+  private readonly wanted: string | undefined;
+  private readonly trail: Question[] = [];
+  /** Questions beyond the quick answer that were not asked yet. */
+  private readonly open: Set<QuestionId>;
+  private snapshot: AnyMachineSnapshot;
+  private used: Answers = {};
+  private beyond = false;
+
+  constructor(machine: AnyStateMachine, answers: Answers, wanted: string | undefined) {
+    this.machine = machine;
+    this.answers = answers;
+    this.wanted = wanted;
+    this.open = new Set(surerIn(machine));
+    this.snapshot = initialTransition(machine)[0];
+  }
+
+  /** Goes on by one state; what is reached, where it cannot. */
+  step(): Replayed | undefined {
+    const at = String(this.snapshot.value);
+    if (at === 'surer') return this.ask();
+    return isQuestion(at) ? this.answer(QUESTIONS[at]) : this.standing(undefined);
+  }
+
+  private answer(question: Question): Replayed | undefined {
+    const given = answersTo(question, this.answers);
+    if (given === undefined) return this.standing(question);
+    const problems = misfits(question, { ...this.used, ...given });
+    if (problems.length > 0) return this.standing(question, problems);
     const event: UserAnswer = { type: 'user.answer', answers: given };
-    if (!snapshot.can(event)) return stopped;
-    snapshot = transition(machine, snapshot, event)[0];
-    trail.push(question);
-    used = { ...used, ...given };
+    if (!this.snapshot.can(event)) return this.standing(question);
+    this.snapshot = transition(this.machine, this.snapshot, event)[0];
+    this.trail.push(question);
+    this.used = { ...this.used, ...given };
+    return undefined;
+  }
+
+  /** Beyond the quick answer: those that are answered first, then the one that is wanted. */
+  private ask(): Replayed | undefined {
+    const { wanted } = this;
+    this.beyond = true;
+    const answered = (id: QuestionId): boolean => answersTo(QUESTIONS[id], this.answers) !== undefined;
+    const all = [...this.open];
+    const next = all.find((id) => id !== wanted && answered(id)) ?? all.find((id) => id === wanted);
+    if (next === undefined) return this.standing(undefined);
+    this.open.delete(next);
+    const event: UserAsk = { type: 'user.ask', question: next, answers: this.used };
+    this.snapshot = transition(this.machine, this.snapshot, event)[0];
+    return next === wanted ? this.standing(QUESTIONS[next]) : undefined;
+  }
+
+  private standing(question: Question | undefined, problems: readonly Problem[] = []): Replayed {
+    const { snapshot, trail, used, beyond } = this;
+    const at = trail.length + 1;
+    const count =
+      question === undefined || beyond ? undefined : { at, of: trail.length + mostLeft(this.machine, question.id) };
+    return { snapshot, question, trail, used, problems, count, left: beyond ? [...this.open] : [] };
   }
 }
 

@@ -11,7 +11,7 @@ import { Steps, Verify } from '../../fix/index.ts';
 import { MadeThen, Share } from '../../link/index.ts';
 import type { Say } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { Assumed, useReckoned, Workings } from '../frame/index.ts';
+import { Assumed, Surer, Trial, useReckoned, useTrial, Workings } from '../frame/index.ts';
 
 type Props = WorkedOutProps;
 
@@ -48,8 +48,15 @@ export function EnoughAnswer(props: Props) {
       </section>
       <div class="two">
         <Draw {...props} reckoning={reckoning} />
-        <WhatIf {...props} reckoning={reckoning} />
+        <WhatIf {...props} />
       </div>
+      <Surer
+        items={props.left.map((question) => ({ question, could: '' }))}
+        answers={answers}
+        questions={props.questions}
+        say={say}
+        onAsk={props.onAsk}
+      />
       <Remedies {...props} conclusion={conclusion} reckoning={reckoning} />
       <section class="part">
         <h2>{say('how-to', { remedy: fix.title })}</h2>
@@ -62,7 +69,7 @@ export function EnoughAnswer(props: Props) {
       </section>
       <Verify fix={fix} say={say} language={language} />
       <Details {...props} conclusion={conclusion} reckoning={reckoning} />
-      <Share headline={texts.headline} lead={texts.lead} say={say} made={{ release, verdict: conclusion.outcome }} />
+      <Share text={() => `${texts.headline} ${texts.lead}`} say={say} made={{ release, verdict: conclusion.outcome }} />
     </>
   );
 }
@@ -228,10 +235,20 @@ function Notes({ reckoning, say, numbers }: Pick<WithReckoning, 'reckoning' | 's
   );
 }
 
-function WhatIf({ answers, onAdjust, reckoning, say, numbers }: WithReckoning) {
+function WhatIf(props: Props) {
+  const { say, numbers, onTell } = props;
+  const tried = useTrial(props.answers);
+  const { answers } = tried;
+  const reckoning = useMemo(() => reckon(answers), [answers]);
   const { fleet, trains, power } = reckoning;
+  const verdict = power?.judgement.verdict;
+  const result = verdict && {
+    tone: verdict,
+    word: say(`verdict-${verdict}`),
+    sentence: headlineOf(reckoning, power, props),
+  };
   const set = (id: string, value: number): void =>
-    onAdjust({ ...answers, [id]: { kind: 'number', span: { from: value, to: value } } });
+    tried.set({ ...answers, [id]: { kind: 'number', span: { from: value, to: value } } });
   const moving = QUESTIONS.moving.fields[0];
   const supply = QUESTIONS['supply-label'].fields.find((field) => field.id === 'supply-amps');
   const coaches = QUESTIONS.coaches.fields[0];
@@ -240,8 +257,7 @@ function WhatIf({ answers, onAdjust, reckoning, say, numbers }: WithReckoning) {
   const mostCoaches = Math.max(20, fleet.coaches);
   const mostAmps = Math.max(10, power?.supply.amps ?? 0);
   return (
-    <aside class="part">
-      <h2 class="h3">{say('what-if')}</h2>
+    <Trial say={say} tried={tried} result={result} onKeep={onTell}>
       {trains > 0 && (
         <Slider
           field={moving}
@@ -278,15 +294,14 @@ function WhatIf({ answers, onAdjust, reckoning, say, numbers }: WithReckoning) {
         step={1}
         problem={problem(0, mostCoaches)}
         onValue={(value) =>
-          onAdjust({
+          tried.set({
             ...answers,
             coaches: { kind: 'number', span: { from: value, to: value } },
             ...(answers['lamps'] === undefined && value > 0 ? { lamps: { kind: 'choice', option: fleet.lamps } } : {}),
           })
         }
       />
-      <p class="small">{say('what-if-hint')}</p>
-    </aside>
+    </Trial>
   );
 }
 

@@ -3,24 +3,27 @@
 import type { ComponentType } from 'preact';
 import { useCallback, useErrorBoundary, useMemo, useState } from 'preact/hooks';
 import type { AnyStateMachine } from 'xstate';
-import type { Answers, Problem, Question, Replayed } from '../../../wizards/planning/index.ts';
+import type { Answers, Problem, Question, QuestionId } from '../../../wizards/planning/index.ts';
 import {
+  isWorkedOut,
   parseAddress,
   QUESTIONS,
   questionsIn,
   replay,
+  surerIn,
   systemTyped,
   toAddress,
+  wantedIn,
   without,
 } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
-import { Steps, Verify } from '../../fix/index.ts';
-import { MadeThen, Share } from '../../link/index.ts';
 import { NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
+import { AnswerPage } from './AnswerPage.tsx';
 import type { AnswerProps } from './answer-props.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
+import { Progress } from './Progress.tsx';
 import { QuestionForm, sentence } from './Question.tsx';
 import type { LoadDrawing } from './use-answer.ts';
 import { useAnswer } from './use-answer.ts';
@@ -40,7 +43,12 @@ export interface WizardProps {
 export interface WorkedOutProps extends AnswerProps {
   readonly answers: Answers;
   readonly questions: WizardProps['questions'];
-  readonly onAdjust: (answers: Answers) => void;
+  /** Questions that would make the answer surer and are not answered, in the order of the chart. */
+  readonly left: readonly QuestionId[];
+  /** Asks one of them, and comes back. */
+  readonly onAsk: (question: QuestionId) => void;
+  /** Takes these for the person's answers, as if they had been given; Back undoes it. */
+  readonly onTell: (answers: Answers) => void;
 }
 
 interface FrameProps extends WizardProps {
@@ -58,13 +66,14 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const [former, setFormer] = useState<Answers>({});
 
   const { answers, problems } = useMemo(() => parseAddress(all, search), [all, search]);
-  const state = useMemo(() => replay(machine, answers), [machine, answers]);
+  const wanted = useMemo(() => wantedIn(search), [search]);
+  const state = useMemo(() => replay(machine, answers, wanted), [machine, answers, wanted]);
   const system = useMeasures(useMemo(() => systemTyped(answers), [answers]));
   const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const questions = useMemo(() => inMeasures(written, numbers), [written, numbers]);
-  const go = useCallback((next: Answers, keep: 'push' | 'replace'): void => {
+  const go = useCallback((next: Answers, ask?: QuestionId): void => {
     setFormer((old) => ({ ...old, ...next }));
-    address.go(toAddress(next), keep);
+    address.go(toAddress(next, ask));
   }, []);
 
   const [crash, recover] = useErrorBoundary();
@@ -76,13 +85,18 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
     const next = { ...answers, ...given };
     // At an outcome only the answers that led there stay in the address.
     const after = replay(machine, next);
-    go(after.question === undefined ? after.used : next, 'push');
+    go(after.question === undefined ? after.used : next);
   };
+  const askMore = (question: QuestionId): void => go(answers, question);
+  const beyond = useMemo(() => surerIn(machine), [machine]);
   const askAgain = (question: Question): void => {
     setFormer((old) => ({ ...old, ...answers }));
-    go(without(answers, question), 'push');
+    const more = beyond.find((id) => id === question.id);
+    if (more === undefined) go(without(answers, question));
+    else askMore(more);
   };
-  const last = state.trail.at(-1);
+  const isMore = state.question !== undefined && state.question.id === wanted;
+  const last = isMore ? undefined : state.trail.at(-1);
   const linkProblems = [...problems, ...state.problems];
   const elsewhere = linkProblems.filter(
     (problem) => !state.question?.fields.some((field) => field.id === problem.field),
@@ -94,9 +108,14 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   } = useAnswer(`${home}work-it-out/${wizard}.json`, load, state.trail.length > 0);
 
   return (
-    <div class="wizard stage" ref={heading}>
-      <Progress trail={state.trail} question={state.question} all={all} say={say} />
-      <div class="acts">
+    <div class="wizard stage stepped" ref={heading}>
+      {state.question !== undefined && <Progress count={state.count} say={say} />}
+      <div class="acts ways">
+        {isMore && (
+          <a href={withUnits(toAddress(answers)) || '?'} onClick={intercept(() => go(answers))}>
+            <span class="sign">←</span> {say('back-to-answer')}
+          </a>
+        )}
         {last !== undefined && (
           <a
             href={withUnits(toAddress(without(answers, last))) || location.pathname}
@@ -110,7 +129,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
             href={withUnits('') || '?'}
             onClick={intercept(() => {
               recover();
-              go({}, 'push');
+              go({});
               setFormer({});
             })}
           >
@@ -153,7 +172,9 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
           language={language}
           home={home}
           release={release}
-          onAdjust={(next) => go(next, 'replace')}
+          left={state.left}
+          onAsk={askMore}
+          onTell={answer}
         />
       )}
       {crash === undefined && done && fetched === undefined && <NotYet say={say} failed={failed} again={again} />}
@@ -177,52 +198,39 @@ function intercept(act: () => void): (event: MouseEvent) => void {
   };
 }
 
-interface OutcomeProps extends Pick<FrameProps, 'questions' | 'words' | 'language' | 'home' | 'release'> {
+interface OutcomeProps
+  extends Pick<FrameProps, 'questions' | 'words' | 'language' | 'home' | 'release'>,
+    Pick<WorkedOutProps, 'answers' | 'numbers' | 'left' | 'onAsk' | 'onTell'> {
   readonly WorkedOut: ComponentType<WorkedOutProps>;
   readonly answerWords: AnswerWords;
   readonly outcome: string;
-  readonly answers: Answers;
-  readonly numbers: Numbers;
-  readonly onAdjust: (answers: Answers) => void;
 }
 
-function Outcome({ answerWords, WorkedOut, outcome, answers, questions, words, onAdjust, ...rest }: OutcomeProps) {
+function Outcome({ answerWords, WorkedOut, outcome, words, ...given }: OutcomeProps) {
+  const { answers, questions, left, onAsk, onTell, ...rest } = given;
   const { numbers } = rest;
   const { fixes, cautions, words: more } = useMemo(() => inMeasures(answerWords, numbers), [answerWords, numbers]);
   const all = useMemo(() => ({ ...words, ...more }), [words, more]);
   const say = useMemo(() => sayer(all, rest.language), [all, rest.language]);
   const shared = { ...rest, say, fixes, cautions };
-  if (outcome !== 'worked-out') return <PlainAnswer {...shared} outcome={outcome} />;
-  return <WorkedOut {...shared} answers={answers} questions={questions} onAdjust={onAdjust} />;
+  if (!isWorkedOut(outcome)) return <PlainAnswer {...shared} outcome={outcome} />;
+  return <WorkedOut {...shared} {...{ answers, questions, left, onAsk, onTell }} />;
 }
 
-function PlainAnswer(props: AnswerProps & { readonly outcome: string }) {
-  const { outcome, fixes, cautions, say, home, language, release } = props;
-  const fix = fixes[outcome];
+function PlainAnswer({ outcome, ...props }: AnswerProps & { readonly outcome: string }) {
+  const fix = props.fixes[outcome];
   if (fix === undefined) return null;
+  const verdict = { tone: 'tight', word: props.say('verdict-scope') } as const;
   return (
-    <>
-      <section class="part">
-        <p>
-          <span class="tag tight">{say('verdict-scope')}</span>
-        </p>
-        <h1 class="verdict" tabIndex={-1}>
-          {fix.title}
-        </h1>
-        <MadeThen release={release} verdict={outcome} titleOf={(id) => fixes[id]?.title} say={say} />
-        <p class="lead">{fix.lead}</p>
-        <p>{fix.because}</p>
-      </section>
-      <section class="part">
-        <h2>{say('steps-title')}</h2>
-        <Steps fix={fix} cautions={cautions} say={say} language={language} />
-        <p>
-          <a href={`${home}fixes/${outcome}/`}>{say('full-page')}</a>
-        </p>
-      </section>
-      <Verify fix={fix} say={say} language={language} />
-      <Share headline={fix.title} lead={fix.lead} say={say} made={{ release, verdict: outcome }} />
-    </>
+    <AnswerPage
+      {...props}
+      outcome={outcome}
+      verdict={verdict}
+      headline={fix.title}
+      lead={fix.lead}
+      because={fix.because}
+      only
+    />
   );
 }
 
@@ -253,35 +261,5 @@ function LinkProblems({
       </ul>
       <p>{say('problem-kept')}</p>
     </div>
-  );
-}
-
-function Progress({
-  trail,
-  question,
-  all,
-  say,
-}: {
-  trail: Replayed['trail'];
-  question: Question | undefined;
-  all: readonly Question[];
-  say: Say;
-}) {
-  const at = question === undefined ? all.length : all.findIndex((one) => one.id === question.id);
-  const ahead = all.slice(at + 1);
-  return (
-    <ol class="progress">
-      {trail.map((one, index) => (
-        <li key={one.id} class="done">
-          {say('step-of', { number: index + 1, total: trail.length + ahead.length + 1 })}
-        </li>
-      ))}
-      {question !== undefined && (
-        <li key="now" aria-current="step">
-          {say('step-of', { number: trail.length + 1, total: trail.length + ahead.length + 1 })}
-        </li>
-      )}
-      {question !== undefined && ahead.map((one) => <li key={one.id} />)}
-    </ol>
   );
 }

@@ -16,8 +16,8 @@ interface Props {
 export function KnownAnswers({ trail, answers, questions, say, numbers, onChange }: Props) {
   if (trail.length === 0) return null;
   return (
-    <section class="part said">
-      <h2 class="h3">{say('answered-so-far')}</h2>
+    <details class="part said" open={isWide()}>
+      <summary>{say('answered-so-far')}</summary>
       <ul class="known">
         {trail.flatMap((question) =>
           question.fields.map((field) => {
@@ -41,9 +41,12 @@ export function KnownAnswers({ trail, answers, questions, say, numbers, onChange
           }),
         )}
       </ul>
-    </section>
+    </details>
   );
 }
+
+/** Where there is a column for it, it stands open. */
+const isWide = (): boolean => typeof matchMedia === 'function' && matchMedia('(width >= 62rem)').matches;
 
 /** What was assumed, one line each. */
 export function Assumed({

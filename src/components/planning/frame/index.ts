@@ -1,8 +1,12 @@
 // What this room lets out.
 
+export type { Tone } from './AnswerPage.tsx';
+export { AnswerPage } from './AnswerPage.tsx';
 export type { AnswerProps } from './answer-props.ts';
 export type { WizardProps, WorkedOutProps } from './Frame.tsx';
 export { Frame } from './Frame.tsx';
 export { Assumed } from './KnownAnswers.tsx';
 export { useReckoned } from './reckon.ts';
+export { Surer } from './Surer.tsx';
+export { Trial, useTrial } from './Trial.tsx';
 export { Workings } from './Workings.tsx';

@@ -4,11 +4,9 @@ import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.t
 import type { Answers } from '../../../wizards/planning/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
 import { crossingAdvice, crossingRows, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
-import { Steps, Verify } from '../../fix/index.ts';
-import { MadeThen, Share } from '../../link/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
-import type { AnswerProps } from '../frame/index.ts';
-import { useReckoned, Workings } from '../frame/index.ts';
+import type { AnswerProps, Tone } from '../frame/index.ts';
+import { AnswerPage, useReckoned, Workings } from '../frame/index.ts';
 import { GapMeasured } from './GapMeasured.tsx';
 
 interface Props extends AnswerProps {
@@ -16,64 +14,60 @@ interface Props extends AnswerProps {
 }
 
 export function WhichSupplyAnswer(props: Props) {
-  const { answers, say, numbers, fixes, cautions, home, language, release } = props;
+  const { answers, say, fixes, home } = props;
   const found = useReckoned('place', answers, placeSupplies);
   if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
   const { result: placement } = found;
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
-  const headline = say(`place-headline-${placement.outcome}`);
   return (
-    <>
-      <section class="part">
-        <h1 class="verdict" tabIndex={-1}>
-          {headline}
-        </h1>
-        <MadeThen
-          release={release}
-          verdict={found.answers === answers ? placement.outcome : undefined}
-          titleOf={(id) => fixes[id]?.title}
-          say={say}
-        />
-        <p class="lead">{fix.lead}</p>
-        <p>{fix.because}</p>
-        {placement.stillShort && (
-          <p>
+    <AnswerPage
+      {...props}
+      outcome={placement.outcome}
+      settled={found.answers === answers ? placement.outcome : undefined}
+      verdict={verdictOf(placement, say)}
+      headline={say(`place-headline-${placement.outcome}`)}
+      lead={fix.lead}
+      because={
+        placement.stillShort ? (
+          <>
             {say('place-still-short')} <a href={`${home}work-it-out/enough-current/`}>{say('place-enough')}</a>
-          </p>
-        )}
-      </section>
-      {placement.arrangements.length > 0 && (
-        <section class="part">
-          <h2>{say('place-title')}</h2>
-          <p class="small">{say('place-share', { share: numbers.share(placement.stationShare) })}</p>
-          <div class="two even">
-            {placement.arrangements.map((arrangement, index) => (
-              <ArrangementCard
-                key={arrangement.stages.map((one) => one.supply).join()}
-                {...props}
-                arrangement={arrangement}
-                supplies={placement.supplies}
-                railsKnown={placement.railsKnown}
-                best={index === 0}
-              />
-            ))}
-          </div>
-        </section>
-      )}
-      <Crossing {...props} placement={placement} />
-      <section class="part">
-        <h2>{say('steps-title')}</h2>
-        <Steps fix={fix} cautions={cautions} say={say} language={language} />
-        <p>
-          <a href={`${home}fixes/${placement.outcome}/`}>
-            {say('full-page')}: {fix.title}
-          </a>
-        </p>
-      </section>
-      <Verify fix={fix} say={say} language={language} />
-      <Share headline={headline} lead={fix.lead} say={say} made={{ release, verdict: placement.outcome }} />
-    </>
+          </>
+        ) : undefined
+      }
+      figure={<Places {...props} placement={placement} />}
+      numbers={<Crossing {...props} placement={placement} />}
+    />
+  );
+}
+
+function verdictOf({ outcome, stillShort, arrangements }: Placement, say: Props['say']): { tone: Tone; word: string } {
+  if (outcome === 'wrong-supply' || outcome === 'rail-voltage-too-high')
+    return { tone: 'stop', word: say('verdict-stop') };
+  if (arrangements.length === 0) return { tone: 'open', word: say('verdict-unknown') };
+  return stillShort ? { tone: 'short', word: say('verdict-short') } : { tone: 'enough', word: say('verdict-enough') };
+}
+
+function Places(props: Props & { readonly placement: Placement }) {
+  const { placement, say, numbers } = props;
+  if (placement.arrangements.length === 0) return null;
+  return (
+    <section class="part">
+      <h2>{say('place-title')}</h2>
+      <p class="small">{say('place-share', { share: numbers.share(placement.stationShare) })}</p>
+      <div class="two even">
+        {placement.arrangements.map((arrangement, index) => (
+          <ArrangementCard
+            key={arrangement.stages.map((one) => one.supply).join()}
+            {...props}
+            arrangement={arrangement}
+            supplies={placement.supplies}
+            railsKnown={placement.railsKnown}
+            best={index === 0}
+          />
+        ))}
+      </div>
+    </section>
   );
 }
 

@@ -44,7 +44,7 @@ export function WireAnswer(props: WorkedOutProps) {
       </section>
       {found.kind === 'wiring' && <Test {...props} wiring={found} />}
       <Verify fix={fix} say={say} language={language} />
-      <Share headline={headline} lead={lead} say={say} made={{ release, verdict: found.outcome }} />
+      <Share text={() => `${headline} ${lead}`} say={say} made={{ release, verdict: found.outcome }} />
     </>
   );
 }

@@ -1,0 +1,41 @@
+// Steps that can be followed one at a time: each has an address of its own, and the address alone decides whether all of them are to
+// be seen or one (styles/steps.css), so that it needs no script and a link to a step works.
+import { firstSentence } from '../words/index.ts';
+import type { StepsProps } from './Steps.tsx';
+import { Steps } from './Steps.tsx';
+
+interface Props extends Omit<StepsProps, 'after'> {
+  /** Where one goes from the steps: the answer, or the top of the page. */
+  readonly back: string;
+}
+
+export function StepByStep({ back, ...steps }: Props) {
+  const { fix, say, language } = steps;
+  const last = fix.steps.length;
+  return (
+    <Steps
+      {...steps}
+      after={(number) => (
+        <div class="step-ways">
+          <p class="acts">
+            {number < last ? (
+              <a class="button" href={`#step-${number + 1}`}>
+                {say('step-next')}
+              </a>
+            ) : (
+              <a class="button" href="#proof">
+                {say('step-proof')}
+              </a>
+            )}
+            {number > 1 && <a href={`#step-${number - 1}`}>{say('step-before')}</a>}
+            <a href={back}>{say('step-leave')}</a>
+          </p>
+          <p class="small">
+            {say('step-number', { number, total: last })}
+            {number < last && `. ${say('step-then')} ${firstSentence(fix.steps[number]?.do ?? '', language)[0]}`}
+          </p>
+        </div>
+      )}
+    />
+  );
+}

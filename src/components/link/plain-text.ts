@@ -1,0 +1,34 @@
+// An answer as plain text, to be pasted into a mail: what it says, every step with every caution of it, how to prove it, its numbers.
+import type { CautionWords, FixWords, Say } from '../words/index.ts';
+
+interface Answer {
+  readonly headline: string;
+  readonly lead: string;
+  readonly fix: Pick<FixWords, 'title' | 'effort' | 'before' | 'steps' | 'verify' | 'next'>;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+  /** One line each. */
+  readonly facts: readonly string[];
+  readonly say: Say;
+}
+
+export function plainText({ headline, lead, fix, cautions, facts, say }: Answer): string {
+  const steps = fix.steps.flatMap(({ do: what, more, cautions: ids }, index) => [
+    `${index + 1}. ${[what, more].filter((text) => text !== undefined).join(' ')}`,
+    ...ids.flatMap((id) => {
+      const words = cautions[id];
+      return words === undefined ? [] : [`   ${say(`rank-${words.rank}`)} ${words.harm} ${words.do}`];
+    }),
+  ]);
+  const parts = [
+    [headline, lead],
+    facts,
+    [`${fix.title} (${fix.effort})`],
+    fix.before.length === 0 ? [] : [say('before-title'), ...fix.before.map(({ do: act }) => `- ${act}`)],
+    steps,
+    [`${say('verify-title')}: ${fix.verify}`, `${say('not-helped-title')}: ${fix.next}`],
+  ];
+  return parts
+    .filter((lines) => lines.length > 0)
+    .map((lines) => lines.join('\n'))
+    .join('\n\n');
+}

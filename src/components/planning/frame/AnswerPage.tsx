@@ -1,0 +1,158 @@
+// The page of an answer: one order for every wizard. Each wizard fills the places; where one has nothing to say it is left out.
+import type { ComponentChildren } from 'preact';
+import { useEffect } from 'preact/hooks';
+import { StepByStep, Verify } from '../../fix/index.ts';
+import { MadeThen, plainText, Share } from '../../link/index.ts';
+import type { AnswerProps } from './answer-props.ts';
+
+/** The look of a verdict; its word is the wizard's. `open`: not known yet. */
+export type Tone = 'ample' | 'enough' | 'tight' | 'short' | 'stop' | 'open';
+
+interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
+  readonly verdict: { readonly tone: Tone; readonly word: string };
+  readonly headline: string;
+  /** One sentence. */
+  readonly lead: string;
+  /** Why, where the verdict alone would not be understood. */
+  readonly because?: ComponentChildren;
+  /** The fix that it comes to, by id. */
+  readonly outcome: string;
+  /** Undefined while it is being reckoned. */
+  readonly settled?: string | undefined;
+  /** Nothing else is shown: a stop, or a layout that is out of scope. Its steps stand open. */
+  readonly only?: boolean;
+  /** What can be run with what is there. */
+  readonly tonight?: ComponentChildren;
+  /** The one thing to do, in a few words, and its price in time and money; else the title and the effort of the fix. */
+  readonly toDo?: string;
+  readonly price?: string;
+  /** How many trains fit. */
+  readonly fits?: ComponentChildren;
+  /** The assumption that decides, to be settled with one tap. */
+  readonly decides?: ComponentChildren;
+  readonly figure?: ComponentChildren;
+  /** Other remedies, one line each. */
+  readonly others?: ComponentChildren;
+  /** What would make the answer surer: see Surer. */
+  readonly surer?: ComponentChildren;
+  /** What if: see Trial. */
+  readonly trial?: ComponentChildren;
+  /** Numbers and workings, folded. */
+  readonly numbers?: ComponentChildren;
+  /** More to the proof than the fix says. */
+  readonly proof?: ComponentChildren;
+  /** Numbers that go with the answer when it is copied as text, one line each. */
+  readonly facts?: readonly string[];
+}
+
+export function AnswerPage(props: AnswerPageProps) {
+  const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, language, release } = props;
+  const settled = 'settled' in props ? props.settled : outcome;
+  const fix = fixes[outcome];
+  useEffect(openStep, []);
+  if (fix === undefined) return null;
+  const text = (): string => plainText({ headline, lead, fix, cautions, facts: props.facts ?? [], say });
+  return (
+    <>
+      <section class="part answer" id="answer" aria-busy={settled === undefined}>
+        <p>
+          <span class={`tag ${verdict.tone}`}>{verdict.word}</span>
+        </p>
+        <h1 class="verdict" tabIndex={-1}>
+          {headline}
+        </h1>
+        <MadeThen release={release} verdict={settled} titleOf={(id) => fixes[id]?.title} say={say} />
+        <p class="lead">{lead}</p>
+        {because !== undefined && <p>{because}</p>}
+        {!only && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}
+        {!only && (
+          <div class="to-do">
+            <h2 class="h3">{say('to-do-title')}</h2>
+            <p>
+              <b>{props.toDo ?? fix.title}</b> <span class="price">{props.price ?? fix.effort}</span>
+            </p>
+            <p class="acts">
+              <a class="button" href="#step-1">
+                {say('to-do-start')}
+              </a>
+              <a href="#steps">{say('step-all', { n: fix.steps.length })}</a>
+            </p>
+          </div>
+        )}
+      </section>
+      {!only && <Middle {...props} />}
+      <section class={only ? 'part' : 'part steps-page'} id="steps" tabIndex={-1}>
+        <h2>{say('how-to-title', { remedy: fix.title })}</h2>
+        <StepByStep fix={fix} cautions={cautions} say={say} language={language} back="#answer" />
+      </section>
+      <Proof {...props} fix={fix} hidden={!only} />
+      <Share text={text} say={say} made={{ release, verdict: outcome }} />
+      {!only && props.numbers !== undefined && (
+        <details class="part folded">
+          <summary>{say('numbers-and-workings')}</summary>
+          {props.numbers}
+        </details>
+      )}
+    </>
+  );
+}
+
+function Middle(props: AnswerPageProps) {
+  const { fits, decides, figure, others, surer, trial, say } = props;
+  return (
+    <>
+      {(fits !== undefined || decides !== undefined) && (
+        <section class="part">
+          {fits}
+          {decides}
+        </section>
+      )}
+      {surer}
+      {(figure !== undefined || trial !== undefined) && (
+        <div class="two">
+          {figure}
+          {trial}
+        </div>
+      )}
+      {others !== undefined && (
+        <section class="part">
+          <h2 class="h3">{say('others-title')}</h2>
+          {others}
+        </section>
+      )}
+    </>
+  );
+}
+
+function Proof({
+  fix,
+  proof,
+  outcome,
+  home,
+  say,
+  language,
+  hidden,
+}: AnswerPageProps & { readonly fix: AnswerPageProps['fixes'][string]; readonly hidden: boolean }) {
+  return (
+    <div class={hidden ? 'part steps-page proof' : 'part proof'} id="proof" tabIndex={-1}>
+      {proof}
+      <Verify fix={fix} say={say} language={language} />
+      <p>
+        <a href={`${home}fixes/${outcome}/`}>
+          {say('full-page')}: {fix.title}
+        </a>
+      </p>
+      {hidden && (
+        <p>
+          <a href="#answer">{say('back-to-answer')}</a>
+        </p>
+      )}
+    </div>
+  );
+}
+
+/** A link to a step came before the step was drawn: it is gone to again. */
+function openStep(): void {
+  const { hash } = location;
+  if (/^#(?:steps|step-\d{1,2}|proof)$/.test(hash)) location.replace(hash);
+}
