@@ -1,6 +1,6 @@
 // Steps that can be followed one at a time: each has an address of its own, and the address alone decides whether all of them are to
 // be seen or one (styles/steps.css), so that it needs no script and a link to a step works.
-import { firstSentence } from '../words/index.ts';
+import { firstSentence, Measured } from '../words/index.ts';
 import type { StepsProps } from './Steps.tsx';
 import { Steps } from './Steps.tsx';
 
@@ -32,7 +32,12 @@ export function StepByStep({ back, ...steps }: Props) {
           </p>
           <p class="small">
             {say('step-number', { number, total: last })}
-            {number < last && `. ${say('step-then')} ${firstSentence(fix.steps[number]?.do ?? '', language)[0]}`}
+            {number < last && (
+              <>
+                . {say('step-then')}{' '}
+                <Measured text={firstSentence(fix.steps[number]?.do ?? '', language)[0]} language={language} />
+              </>
+            )}
           </p>
         </div>
       )}

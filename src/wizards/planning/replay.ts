@@ -66,7 +66,10 @@ export const ENDS = {
 export const nothingToMove = ({ event }: { readonly event: Pick<UserAnswer, 'answers'> }): boolean =>
   trainsIn(event.answers) === 0;
 
-/** Guard of the state `surer`: this is the question that is wanted. */
+/**
+ * Guard of the state `surer`: this is the question that is wanted.
+ * @keptFor E the quick answer
+ */
 export const wants = (
   { event }: { readonly event: UserAnswer | UserAsk },
   params: { readonly id: QuestionId },
@@ -75,6 +78,7 @@ export const wants = (
 /**
  * The state `surer`, the quick answer: each of these questions may still be asked, in any order; the state of each leads back to `surer`.
  * Needs the guard `wants`.
+ * @keptFor E the quick answer
  */
 export const surerBy = (...questions: readonly QuestionId[]) => ({
   on: {

@@ -35,8 +35,12 @@ export function WhichSupplyAnswer(props: Props) {
           </>
         ) : undefined
       }
-      figure={<Places {...props} placement={placement} />}
-      numbers={<Crossing {...props} placement={placement} />}
+      figure={
+        <div>
+          <Places {...props} placement={placement} />
+          <Crossing {...props} placement={placement} />
+        </div>
+      }
     />
   );
 }
