@@ -9,11 +9,14 @@ interface Answer {
   /** One line each. */
   readonly facts: readonly string[];
   readonly say: Say;
+  /** The address of the answer: those of jobs are read from it. */
+  readonly here: string;
 }
 
-export function plainText({ headline, lead, fix, cautions, facts, say }: Answer): string {
-  const steps = fix.steps.flatMap(({ do: what, more, cautions: ids }, index) => [
+export function plainText({ headline, lead, fix, cautions, facts, say, here }: Answer): string {
+  const steps = fix.steps.flatMap(({ do: what, more, job, cautions: ids }, index) => [
     `${index + 1}. ${[what, more].filter((text) => text !== undefined).join(' ')}`,
+    ...(job === undefined ? [] : [`   ${job.title}: ${new URL(job.href, here).href}`]),
     ...ids.flatMap((id) => {
       const words = cautions[id];
       return words === undefined ? [] : [`   ${say(`rank-${words.rank}`)} ${words.harm} ${words.do}`];
@@ -23,7 +26,7 @@ export function plainText({ headline, lead, fix, cautions, facts, say }: Answer)
     [headline, lead],
     facts,
     [`${fix.title} (${fix.effort})`],
-    fix.before.length === 0 ? [] : [say('before-title'), ...fix.before.map(({ do: act }) => `- ${act}`)],
+    fix.before.length === 0 ? [] : [say('before-title'), ...fix.before.map((act) => `- ${act}`)],
     steps,
     [`${say('verify-title')}: ${fix.verify}`, `${say('not-helped-title')}: ${fix.next}`],
   ];

@@ -51,7 +51,8 @@ export function AnswerPage(props: AnswerPageProps) {
   const fix = fixes[outcome];
   useEffect(openStep, []);
   if (fix === undefined) return null;
-  const text = (): string => plainText({ headline, lead, fix, cautions, facts: props.facts ?? [], say });
+  const text = (): string =>
+    plainText({ headline, lead, fix, cautions, facts: props.facts ?? [], say, here: location.href });
   return (
     <>
       <section class="part answer" id="answer" aria-busy={settled === undefined}>
