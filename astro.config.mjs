@@ -1,4 +1,3 @@
-import { readFileSync } from 'node:fs';
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
@@ -10,7 +9,7 @@ import { searchIndex } from './scripts/build/search-index.mjs';
 import { folderOf } from './scripts/serve.mjs';
 
 /** The scripts that stand in the page; the layout prints them, and the policy knows them by their hashes. */
-const resume = readFileSync(new URL('src/components/page-scripts/resume.inline.js', import.meta.url), 'utf8');
+const resume = await inlineScript(new URL('src/components/page-scripts/resume.ts', import.meta.url));
 const units = await inlineScript(new URL('src/components/page-scripts/units-switch.ts', import.meta.url));
 
 /** Astro's own marks in MDX modules are not understood by the bundler and need not be. */
@@ -35,7 +34,7 @@ export default defineConfig({
   vite: {
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live] } } } } } },
-    define: { UNITS_SWITCH: JSON.stringify(units) },
+    define: { UNITS_SWITCH: JSON.stringify(units), RESUME: JSON.stringify(resume) },
   },
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
@@ -44,7 +43,7 @@ export default defineConfig({
     csp: {
       directives: [
         "default-src 'self'",
-        "img-src 'self' data:",
+        "img-src 'self'",
         "font-src 'self'",
         "connect-src 'self'",
         "worker-src 'self'",

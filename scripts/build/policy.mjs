@@ -1,18 +1,27 @@
 // A page's policy knows the styles and scripts of that page, and no others: shorter over the wire, and nothing allowed that is not there.
+// It stands before all that it is about.
 import { globSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { hashOf } from './inline-script.mjs';
 
 const INLINE = /<(script|style)\b(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/\1>/g;
-const POLICY = /(<meta http-equiv="content-security-policy" content=")([^"]*)(")/;
+const POLICY = /<meta http-equiv="content-security-policy" content="([^"]*)"[^>]*>/;
+const CHARSET = /<meta charset="[^"]*"[^>]*>/;
+/** Only the search runs a compiled module. */
+const COMPILED = " 'wasm-unsafe-eval'";
 
-/** @param {string} page @returns {string} the page with a policy that names only hashes of what stands in it. */
-export function withOwnPolicy(page) {
+/**
+ * @param {string} page
+ * @param {{ compiled?: boolean }} [needs] whether it runs compiled modules
+ * @returns {string} the page with a policy that allows only what stands in it, at the head of all else.
+ */
+export function withOwnPolicy(page, { compiled = false } = {}) {
+  const [tag, policy = ''] = POLICY.exec(page) ?? [];
+  if (tag === undefined) return page;
   const hashes = new Set([...page.matchAll(INLINE)].map(([, , text = '']) => hashOf(text)));
-  return page.replace(POLICY, (_, before, policy, after) => {
-    const own = policy.replace(/ '(sha256-[^']*)'/g, (given, hash) => (hashes.has(hash) ? given : ''));
-    return `${before}${own}${after}`;
-  });
+  const named = policy.replace(/ '(sha256-[^']*)'/g, (given, hash) => (hashes.has(hash) ? given : ''));
+  const own = tag.replace(policy, () => (compiled ? named : named.replace(COMPILED, '')));
+  return page.replace(tag, '').replace(CHARSET, (charset) => `${charset}${own}`);
 }
 
 /** @returns {import('astro').AstroIntegration} */
@@ -23,7 +32,8 @@ export const ownPolicies = () => ({
       const pages = globSync('**/*.html', { cwd: fileURLToPath(dir) });
       for (const name of pages) {
         const file = new URL(encodeURI(name), dir);
-        writeFileSync(file, withOwnPolicy(readFileSync(file, 'utf8')));
+        const compiled = /(?:^|[\\/])search[\\/]/.test(name);
+        writeFileSync(file, withOwnPolicy(readFileSync(file, 'utf8'), { compiled }));
       }
       logger.info(`${pages.length} pages`);
     },

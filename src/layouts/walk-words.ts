@@ -28,8 +28,10 @@ async function wordsOfChecks(language: Language, wanted: (id: string) => boolean
 }
 
 const FIRST = new Set(FAULT_MODEL.checks.filter(({ first }) => first === true).map(({ id }) => id));
-/** Fix classes that a danger answer leads to, of whatever check. */
-const DANGERS = new Set(FAULT_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})));
+/** Fix classes that a danger answer leads to, of whatever check: their pages begin with the first act. */
+export const DANGERS: ReadonlySet<string> = new Set(
+  FAULT_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})),
+);
 
 /** The language a walk speaks: its page's, or English where that lacks a part of what every walk may say. */
 export async function walkWrittenIn(language: Language): Promise<Language> {
@@ -56,8 +58,8 @@ export async function firstWords(language: Language): Promise<FirstWords> {
   const fixes = (await fixesFor(language)).filter(({ id }) => DANGERS.has(nameOf(id)));
   const dangers: Record<string, DangerWords> = {};
   for (const entry of fixes) {
-    const { title, lead, because, steps } = await wordsOfFix(language, entry);
-    dangers[nameOf(entry.id)] = { title, lead, because, steps };
+    const { title, steps } = await wordsOfFix(language, entry);
+    dangers[nameOf(entry.id)] = { title, steps };
   }
   for (const id of DANGERS) if (dangers[id] === undefined) throw new Error(`No words for the fix "${id}"`);
   const named = [

@@ -22,4 +22,15 @@ describe('The policy of a page', () => {
       expect(named.toSorted(), page).toEqual([...new Set(inline)].toSorted());
     }
   });
+
+  test('stands before everything that it is about, and allows nothing that is not there', () => {
+    for (const page of PAGES) {
+      const text = readFileSync(join(SITE, page), 'utf8');
+      const at = text.indexOf('http-equiv="content-security-policy"');
+      if (at < 0) continue;
+      expect(text.slice(0, at), page).not.toMatch(/<(?:script|style|link)\b/);
+      expect(text.includes("'wasm-unsafe-eval'"), page).toBe(/(?:^|[\\/])search[\\/]/.test(page));
+      expect(text.slice(at, text.indexOf('>', at)), page).not.toMatch(/\bdata:|'unsafe-(?:inline|eval)'/);
+    }
+  });
 });

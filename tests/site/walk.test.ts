@@ -138,8 +138,8 @@ describe('a link into a walk', () => {
   test('made with an older catalogue: what no longer exists is named and dropped, the rest is kept', async () => {
     const { page, problems, close } = await open(`${LINK}&is-it-plugged=yes&two-lamps=purple`);
     const alert = page.getByRole('alert');
-    expect(await alert.innerText()).toContain('is-it-plugged');
-    expect(await alert.innerText()).toContain('purple');
+    expect(await alert.innerText()).toContain('2 parts of this link');
+    expect(await alert.innerText()).not.toMatch(/plugged|purple/);
     expect(await page.getByRole('button', { name: /Which places/ }).isVisible()).toBe(true);
     expect(await problems()).toEqual([]);
     await close();
@@ -149,7 +149,6 @@ describe('a link into a walk', () => {
     const { page, close } = await open('en/put-it-right/slow-far-away/?danger-now=smoke-heat-or-damage&tools=none');
     await page.locator('.steps > li').first().waitFor();
     expect(await page.locator('.steps > li').count()).toBeGreaterThan(1);
-    expect(await page.getByText('Before anything else', { exact: true }).isVisible()).toBe(true);
     await close();
   });
 });

@@ -1,4 +1,5 @@
 // One check: what to do, what must hold first, what can hurt, and an answer with one tap.
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
@@ -14,7 +15,7 @@ interface Props extends PartProps {
   readonly onCannot: () => void;
 }
 
-export function Asked({ id, words, context, say, language, cautions, Picture, onAnswer, onCannot }: Props) {
+export function Asked({ id, words, context, say, language, home, cautions, Picture, onAnswer, onCannot }: Props) {
   const row = rowOfCheck(id);
   if (row === undefined) return null;
   const first = row.first === true;
@@ -41,12 +42,13 @@ export function Asked({ id, words, context, say, language, cautions, Picture, on
       <ul class="answers">
         {row.options.map((option) => {
           const { label, hint } = words.options[option] ?? { label: option };
+          const danger = row.danger?.[option];
           return (
             <li key={option}>
-              <button type="button" onClick={() => onAnswer(option)}>
+              <Answer to={danger && `${home}fixes/${danger}/`} onAnswer={() => onAnswer(option)}>
                 <b>{label}</b>
                 {hint !== undefined && <small>{hint}</small>}
-              </button>
+              </Answer>
             </li>
           );
         })}
@@ -62,6 +64,32 @@ export function Asked({ id, words, context, say, language, cautions, Picture, on
         <b>{say('why-we-ask')}</b> {words.why} <span class="small">{say('walk-takes', { minutes: row.minutes })}</span>
       </p>
     </section>
+  );
+}
+
+interface AnswerProps {
+  /** The page that a danger answer leads to as long as this one is not alive: nobody in danger waits for a script. */
+  readonly to: string | undefined;
+  readonly onAnswer: () => void;
+  readonly children: ComponentChildren;
+}
+
+function Answer({ to, onAnswer, children }: AnswerProps) {
+  if (to === undefined) {
+    return (
+      <button type="button" onClick={onAnswer}>
+        {children}
+      </button>
+    );
+  }
+  const here = (event: Event): void => {
+    event.preventDefault();
+    onAnswer();
+  };
+  return (
+    <form action={to} onSubmit={here}>
+      <button type="submit">{children}</button>
+    </form>
   );
 }
 

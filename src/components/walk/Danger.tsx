@@ -1,4 +1,4 @@
-// What a danger answer leads to. Drawn with words that came with the page: it needs no line.
+// What a danger answer leads to: the first act at once, nothing before it but its name. Drawn with words that came with the page: it needs no line.
 import { Steps } from '../fix/index.ts';
 import type { PartProps } from './part-props.ts';
 import type { DangerWords } from './words.ts';
@@ -11,12 +11,9 @@ interface Props extends Pick<PartProps, 'say' | 'language' | 'cautions'> {
 export function Danger({ words, say, language, cautions, onCold }: Props) {
   return (
     <section class="part">
-      <p class="small">{say('walk-danger')}</p>
       <h1 class="verdict" tabIndex={-1}>
         {words.title}
       </h1>
-      <p class="lead">{words.lead}</p>
-      <p>{words.because}</p>
       <Steps fix={words} cautions={cautions} say={say} language={language} />
       <div class="acts">
         <button class="button" type="button" onClick={onCold}>

@@ -84,14 +84,14 @@ export default function Walk({
   const parts = { say, numbers, language, home, cautions: all.cautions, Picture: rest?.CheckPicture };
   return (
     <div class="wizard stage walk" ref={box}>
-      <About complaint={complaint} begun={begun} say={say} />
+      {danger !== undefined && (
+        <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
+      )}
+      {danger === undefined && <About complaint={complaint} begun={begun} say={say} />}
       {begun && <Acts say={say} back={before(told, walk)} go={go} />}
       <Troubles leftOut={leftOut} say={say} />
       {rest !== undefined && made !== undefined && (
         <rest.MadeThen {...made} titleOf={(id) => titleOf(id, all.words)} say={say} />
-      )}
-      {danger !== undefined && (
-        <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
       )}
       {danger === undefined && (
         <Now {...parts} rest={rest} walk={walk} told={told} checks={all.checks} made={made} go={go} />
@@ -252,15 +252,9 @@ function without(told: Told, check: string): Told {
 function Troubles({ leftOut, say }: { readonly leftOut: readonly LeftOut[]; readonly say: Say }) {
   if (leftOut.length === 0) return null;
   return (
-    <div class="problem" role="alert">
-      <h2>{say('walk-left-out-title')}</h2>
-      <ul>
-        {leftOut.map((one) => (
-          <li key={`${one.name}=${one.given}`}>{say(`walk-left-out-${one.because}`, { ...one })}</li>
-        ))}
-      </ul>
-      <p>{say('walk-left-out-kept')}</p>
-    </div>
+    <p class="problem" role="alert">
+      {say('walk-left-out', { n: leftOut.length })}
+    </p>
   );
 }
 

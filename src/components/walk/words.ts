@@ -25,7 +25,7 @@ export interface FirstWords {
   readonly dangers: Readonly<Record<string, DangerWords>>;
 }
 
-export type DangerWords = Pick<FixWords, 'title' | 'lead' | 'because' | 'steps'>;
+export type DangerWords = Pick<FixWords, 'title' | 'steps'>;
 
 export interface FetchedFix {
   /** The language of its words, where that is not the page's. */

@@ -3,7 +3,7 @@ import type { SnapshotFrom } from 'xstate';
 import { initialTransition, transition } from 'xstate';
 import type { Seen, Tool } from '../../engine/index.ts';
 import { TOOLS } from '../../engine/index.ts';
-import { HANDED_ON, MADE } from '../links/index.ts';
+import { HANDED_ON, isMark, MADE } from '../links/index.ts';
 import type { ComplaintId } from './faults/index.ts';
 import { FAULT_MODEL } from './faults/index.ts';
 import type { Isolation, Phase, WalkEvent, WalkStateId } from './states.ts';
@@ -33,16 +33,14 @@ export const NOTHING_TOLD: Told = {
 
 export const CANNOT = 'cannot';
 
-/** Part of an address that was left out: its name is not known any more, or what it says is not. */
+/** Part of an address that was left out: its name is not known any more, or what it says is not. A page counts them: it repeats nobody's text. */
 export interface LeftOut {
   readonly name: string;
-  readonly given: string;
   readonly because: 'unknown-name' | 'unknown-answer' | 'unknown-fix' | 'unknown-tool';
 }
 
 const CHECKS = new Map(FAULT_MODEL.checks.map((check) => [check.id, check]));
 const CLASSES = new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass));
-const LONGEST = 40;
 
 /** Reads an address. Never throws; the first of several values of one name counts. */
 export function parseWalk(search: string): { told: Told; leftOut: LeftOut[] } {
@@ -79,28 +77,29 @@ class AddressReader {
     for (const [name, value] of this.#texts) {
       if (RESERVED.has(name)) continue;
       const check = CHECKS.get(name);
-      if (check === undefined) this.#leave(name, value, 'unknown-name');
-      else if (value === CANNOT || check.options.includes(value)) seen[name] = value;
-      else this.#leave(name, value, 'unknown-answer');
+      if (check === undefined) {
+        if (!isMark(name)) this.#leave(name, 'unknown-name');
+      } else if (value === CANNOT || check.options.includes(value)) seen[name] = value;
+      else this.#leave(name, 'unknown-answer');
     }
     return seen;
   }
 
   list(name: string, known: (one: string) => boolean, because: LeftOut['because']): string[] {
     const parts = [...new Set((this.#texts.get(name) ?? '').split('.').filter((one) => one !== ''))];
-    for (const one of parts) if (!known(one)) this.#leave(name, one, because);
+    for (const one of parts) if (!known(one)) this.#leave(name, because);
     return parts.filter(known);
   }
 
   option<Option extends string>(name: string, options: readonly Option[]): Option | undefined {
     const given = this.#texts.get(name);
     const found = options.find((one) => one === given);
-    if (given !== undefined && found === undefined) this.#leave(name, given, 'unknown-answer');
+    if (given !== undefined && found === undefined) this.#leave(name, 'unknown-answer');
     return found;
   }
 
-  #leave(name: string, given: string, because: LeftOut['because']): void {
-    this.leftOut.push({ name: name.slice(0, LONGEST), given: given.slice(0, LONGEST), because });
+  #leave(name: string, because: LeftOut['because']): void {
+    this.leftOut.push({ name, because });
   }
 }
 

@@ -17,14 +17,14 @@ import {
   without,
 } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
-import { NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
+import { Missing, NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import { AnswerPage } from './AnswerPage.tsx';
 import type { AnswerProps } from './answer-props.ts';
 import { KnownAnswers } from './KnownAnswers.tsx';
 import { Progress } from './Progress.tsx';
-import { QuestionForm, sentence } from './Question.tsx';
+import { QuestionForm } from './Question.tsx';
 import type { LoadDrawing } from './use-answer.ts';
 import { useAnswer } from './use-answer.ts';
 
@@ -137,9 +137,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
           </a>
         )}
       </div>
-      {elsewhere.length > 0 && (
-        <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} numbers={numbers} />
-      )}
+      {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} />}
       {state.question !== undefined && questions[state.question.id] !== undefined && (
         <QuestionForm
           key={state.question.id}
@@ -178,6 +176,8 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
         />
       )}
       {crash === undefined && done && fetched === undefined && <NotYet say={say} failed={failed} again={again} />}
+      {!done && failed && <Missing say={say} again={again} />}
+      {failed && <p>{say('nothing-plugged-till-then')}</p>}
       <KnownAnswers
         trail={state.trail}
         answers={answers}
@@ -239,13 +239,11 @@ function LinkProblems({
   questions,
   all,
   say,
-  numbers,
 }: {
   problems: readonly Problem[];
   questions: WizardProps['questions'];
   all: readonly Question[];
   say: Say;
-  numbers: Numbers;
 }) {
   const wordsOf = (problem: Problem): QuestionWords | undefined => {
     const question = all.find((one) => one.fields.some((field) => field.id === problem.field));
@@ -256,7 +254,7 @@ function LinkProblems({
       <h2>{say('problem-link-title')}</h2>
       <ul>
         {problems.map((problem) => (
-          <li key={problem.field}>{sentence(problem, wordsOf(problem), say, numbers)}</li>
+          <li key={problem.field}>{wordsOf(problem)?.fields[problem.field]?.known}</li>
         ))}
       </ul>
       <p>{say('problem-kept')}</p>

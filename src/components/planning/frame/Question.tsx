@@ -218,7 +218,7 @@ function focusOn(event: Event, id: string): void {
 }
 
 /** The sentence for a problem: which field, what was given, what would do. */
-export function sentence(problem: Problem, words: QuestionWords | undefined, say: Say, numbers: Numbers): string {
+function sentence(problem: Problem, words: QuestionWords | undefined, say: Say, numbers: Numbers): string {
   const { because, given, field } = problem;
   const { least, most } = rangeOf(problem, numbers);
   return say(`problem-${because}`, { field: words?.fields[field]?.known ?? field, given, least, most });

@@ -1,1 +1,0 @@
-if(location.search)document.documentElement.dataset.resume=""

@@ -1,0 +1,26 @@
+// While a page that asks questions is not alive yet: the first question waits where the address holds answers, a tap is kept until it
+// can be heard, and where nothing comes alive the page says so.
+
+const LATE_MS = 6000;
+
+const marks = document.documentElement.dataset;
+if (location.search !== '') marks.resume = '';
+setTimeout(() => {
+  marks.late = '';
+}, LATE_MS);
+
+let tapped: HTMLButtonElement | undefined | null;
+addEventListener('click', ({ target }) => {
+  tapped = target instanceof Element ? target.closest<HTMLButtonElement>('astro-island[ssr] button') : undefined;
+});
+addEventListener(
+  'astro:hydrate',
+  () =>
+    setTimeout(() => {
+      tapped?.click();
+      tapped = undefined;
+    }),
+  true,
+);
+
+export {};

@@ -1,0 +1,107 @@
+// Before a page is alive, and where it never comes alive: nobody in danger taps in vain, and nobody takes the first question for
+// the answer of a link.
+import { describe, expect, test } from 'vitest';
+import { open, site } from './browser.ts';
+import { answer, DANGERS, FIRST_DANGERS, fixOf, HOLES, main, type Page, question, showsDanger } from './danger.ts';
+import { overflow } from './measure.ts';
+
+/** A poor line: 400 kbit/s, an answer after 0.3 s. */
+const SLOW = { offline: false, latency: 300, downloadThroughput: 50_000, uploadThroughput: 50_000 };
+
+const NOT_ALIVE = 'A part of this page has not come';
+
+/** Opens a page and does not wait for it: `done` ends it. */
+async function enter(path: string, line?: typeof SLOW): Promise<{ page: Page; done: () => Promise<void> }> {
+  const { address, browser } = await site();
+  const context = await browser.newContext({ viewport: { width: 360, height: 740 }, serviceWorkers: 'block' });
+  const page = await context.newPage();
+  if (line !== undefined) {
+    const session = await context.newCDPSession(page);
+    await session.send('Network.enable');
+    await session.send('Network.emulateNetworkConditions', line);
+  }
+  await page.goto(`${address}${path}`, { waitUntil: 'commit' });
+  return { page, done: () => context.close() };
+}
+
+/** The page of a fix, read without any script: its name, and its first act straight below. */
+async function showsFirstAct(page: Page, fixClass: string): Promise<void> {
+  const { title, steps } = fixOf(fixClass);
+  await page.waitForURL(new RegExp(`/fixes/${fixClass}/`), { timeout: 15_000 });
+  expect(await page.locator('h1').innerText()).toBe(title);
+  const inMain = await main(page);
+  expect(inMain.startsWith(`${title} ${steps[0]?.do}`)).toBe(true);
+}
+
+describe('on a line of 400 kbit/s', () => {
+  test.each(FIRST_DANGERS)(
+    '$option can be told as soon as it is to be read, and leads to its first act',
+    async (danger) => {
+      const { page, done } = await enter(question('trips-at-gap'), SLOW);
+      await answer(page, danger);
+      const { title } = fixOf(danger.fixClass);
+      await page.getByRole('heading', { level: 1, name: title }).waitFor({ timeout: 15_000 });
+      expect(await main(page)).toContain(fixOf(danger.fixClass).steps[0]?.do);
+      await done();
+    },
+  );
+
+  test.each(DANGERS)('a link that tells of $option shows its steps, and no name in place of a word', async (danger) => {
+    const before = danger.first ? '' : 'danger-now=none&tools=none&';
+    const { page, done } = await enter(`${question('slow-far-away')}?${before}${danger.check}=${danger.option}`, SLOW);
+    await showsDanger(page, danger);
+    expect(await page.getByText(NOT_ALIVE).isVisible()).toBe(false);
+    await done();
+  });
+});
+
+/** Every script and list of words that a page asks for until it is still. */
+async function filesOf(path: string): Promise<string[]> {
+  const { page, close } = await open(path);
+  const files = await page.evaluate(() => performance.getEntriesByType('resource').map(({ name }) => name));
+  await close();
+  return files.filter((name) => /\.(js|json)$/.test(name));
+}
+
+describe('with any one of its files taken away', () => {
+  test('the first question of a walk still leads every danger answer to its first act', async () => {
+    const files = await filesOf(question('trips-at-gap'));
+    expect(files.length).toBeGreaterThan(2);
+    for (const file of files) {
+      for (const danger of FIRST_DANGERS) {
+        const { page, context, close } = await open('en/');
+        await context.route(file, (route) => route.fulfill({ status: 404, body: '' }));
+        await page.goto(new URL('put-it-right/trips-at-gap/', page.url()).href, { waitUntil: 'networkidle' });
+        await answer(page, danger);
+        await page.getByRole('heading', { level: 1, name: fixOf(danger.fixClass).title }).waitFor();
+        expect(await main(page)).not.toMatch(HOLES);
+        await close();
+      }
+    }
+  });
+
+  test('a question that does not come alive says so after a while, and offers the page again with the answers of its link', async () => {
+    const { page, context, close } = await open('en/', { width: 360 });
+    const told = 'en/work-it-out/wire-it/?bus-length=12&scale=h0&system=two-rail';
+    await context.route(/\.js$/, (route) => route.abort());
+    await page.goto(new URL(`/${told}`, page.url()).href);
+    await page.getByRole('alert').getByText(NOT_ALIVE).waitFor({ timeout: 10_000 });
+    expect(await overflow(page)).toEqual([]);
+    await context.unrouteAll();
+    await page.getByRole('link', { name: 'Load the page again' }).click();
+    await page.locator('astro-island:not([ssr])').waitFor({ state: 'attached' });
+    expect(page.url().endsWith(told)).toBe(true);
+    expect(await page.getByText(NOT_ALIVE).isVisible()).toBe(false);
+    await close();
+  });
+
+  test('a walk that does not come alive names the way to switch off', async () => {
+    const { page, context, close } = await open('en/', { width: 360 });
+    await context.route(/\.js$/, (route) => route.abort());
+    await page.goto(new URL('put-it-right/slow-far-away/?danger-now=smoke-heat-or-damage', page.url()).href);
+    await page.getByRole('alert').getByText(NOT_ALIVE).waitFor({ timeout: 10_000 });
+    await page.getByRole('link', { name: /Switch off now/ }).click();
+    await showsFirstAct(page, 'switch-off-now');
+    await close();
+  });
+});
