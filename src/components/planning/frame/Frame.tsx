@@ -17,7 +17,7 @@ import {
   without,
 } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
-import { Missing, NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
+import { type Loaded, Missing, NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import { AnswerPage } from './AnswerPage.tsx';
@@ -101,11 +101,8 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const elsewhere = linkProblems.filter(
     (problem) => !state.question?.fields.some((field) => field.id === problem.field),
   );
-  const {
-    value: fetched,
-    failed,
-    again,
-  } = useAnswer(`${home}work-it-out/${wizard}.json`, load, state.trail.length > 0);
+  const loaded = useAnswer(`${home}work-it-out/${wizard}.json`, load, state.trail.length > 0);
+  const fetched = loaded.value;
 
   return (
     <div class="wizard stage stepped" ref={heading}>
@@ -175,9 +172,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
           onTell={answer}
         />
       )}
-      {crash === undefined && done && fetched === undefined && <NotYet say={say} failed={failed} again={again} />}
-      {!done && failed && <Missing say={say} again={again} />}
-      {failed && <p>{say('nothing-plugged-till-then')}</p>}
+      <Awaited loaded={loaded} wanted={crash === undefined && done} say={say} />
       <KnownAnswers
         trail={state.trail}
         answers={answers}
@@ -187,6 +182,25 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
         onChange={askAgain}
       />
     </div>
+  );
+}
+
+interface AwaitedProps {
+  readonly loaded: Loaded<unknown>;
+  /** Whether the answer itself is waited for. */
+  readonly wanted: boolean;
+  readonly say: Say;
+}
+
+/** An answer that could not be loaded is missed while questions are asked: it may be the one that forbids a plug. */
+function Awaited({ loaded: { value, failed, again }, wanted, say }: AwaitedProps) {
+  if (value !== undefined) return null;
+  if (!failed) return wanted ? <NotYet say={say} failed={false} again={again} /> : null;
+  return (
+    <>
+      <Missing say={say} again={again} />
+      <p>{say('nothing-plugged-till-then')}</p>
+    </>
   );
 }
 
