@@ -188,7 +188,14 @@ export {
 } from './power/index.ts';
 
 // quantity-text: numbers with units as people write them.
-export { parseQuantity, writeBare, writeQuantity } from './quantity-text.ts';
+export {
+  kindPrinted,
+  labelLine,
+  parseQuantity,
+  readsAsCrossSection,
+  writeBare,
+  writeQuantity,
+} from './quantity-text.ts';
 
 // signal: the track signal.
 export type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from './signal/index.ts';

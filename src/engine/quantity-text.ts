@@ -15,7 +15,10 @@ const each = (names: readonly string[], factor: number): Record<string, number> 
 const FACTORS: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
   current: { '': 1, a: 1, amp: 1, amps: 1, ampere: 1, amperes: 1, ma: 1e-3, milliamp: 1e-3, milliamps: 1e-3 },
   voltage: { '': 1, v: 1, volt: 1, volts: 1, vdc: 1, vac: 1, 'v~': 1, mv: 1e-3 },
-  hours: { '': 1, h: 1, hour: 1, hours: 1, std: 1, min: 1 / 60, minutes: 1 / 60 },
+  hours: {
+    ...each(['', 'h', 'hr', 'hrs', 'hour', 'hours', 'std', 'stunde', 'stunden', 'heure', 'heures', 'uur', 'uren'], 1),
+    ...each(['min', 'mins', 'minute', 'minutes', 'minuten', 'minuut'], 1 / 60),
+  },
   count: { '': 1 },
   length: {
     ...each(['', 'm', 'metre', 'metres', 'meter', 'meters'], 1),
@@ -25,7 +28,8 @@ const FACTORS: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
     ...each(['in', 'inch', 'inches', '"'], INCH),
     ...each(['yd', 'yard', 'yards'], 3 * FOOT),
   },
-  area: each(['', 'mm²'], SQUARE_MILLIMETRE),
+  // Cable in plain millimetres is sold by its cross-section.
+  area: each(['', 'mm²', 'mm'], SQUARE_MILLIMETRE),
   resistance: {
     ...each(['', 'ohm', 'ohms', 'ω'], 1),
     ...each(['mohm', 'mohms', 'milliohm', 'milliohms', 'mω'], 0.001),
@@ -60,7 +64,19 @@ const UNIT_IN_FEET = /^(?:ft|foot|feet|'|in|inch|inches|"|yd|yards?)$|\/(?:k?ft|
 
 /** Smallest and largest American gauge number that is read. */
 const GAUGES = { least: 0, most: 40 } as const;
-const GAUGE = /^(?:(?:awg|#|gauge)\s*(\d{1,2})|(\d{1,2})\s*(?:awg|ga|gauge))$/;
+const GAUGE =
+  /^(?:(?:awg|#|gauge)\s*(\d{1,2})|(\d{1,2})[\s-]*(?:awg|ga\.?|gauge))(?: (?:stranded|solid|copper|wire))*$/;
+/** Strands by their number and width: 16/0.2 has 16 of 0.2 mm. */
+const STRANDS = /^([1-9]\d{0,2})\s*[/x×*]\s*(0?[.,]\d{1,3}|1(?:[.,]\d{1,3})?)\s*(?:mm)?$/;
+/** The width of a solid wire in millimetres. */
+const ACROSS = /^(?:ø\s*(\d?[.,]?\d{1,3})\s*(?:mm)?|(\d?[.,]?\d{1,3})\s*mm\s*(?:ø|dia\.?|diameter|across))$/;
+/** What says on a label which kind of current it is. */
+const DIRECT = /(?<![a-z.])(?:dc|d\.c\.)(?![a-z])|(?<=\d\s?v)dc(?![a-z])|[⎓=]/;
+const ALTERNATING = /(?<![a-z.])(?:ac|a\.c\.)(?![a-z])|(?<=\d\s?v)ac(?![a-z])|[~∼]/;
+const PRINTED_BESIDE = /^(?:output|out|sec)\b[.:]?|(?<![a-z.])(?:dc|ac)(?![a-z])|[da]\.c\.|[⎓=~∼]/g;
+/** Volts, then amperes, on one line of a label. */
+const LINE =
+  /^\D{0,12}(?<volts>\d{1,3}(?:[.,]\d{1,3})?\s?v)(?:dc|ac)?[\s/,;⎓=~∼-]*(?:dc|ac)?\s*(?<amps>\d{1,2}(?:,\d{3}|\d{0,3}(?:[.,]\d{1,3})?)\s?m?a)(?![a-z])\D{0,12}$/i;
 const FEET_AND_INCHES = /^(\d{1,6})\s*(?:ft|feet|foot|')\s*(\d{1,3}(?:[.,]\d{0,6})?)\s*(?:in|inch|inches|")$/;
 const POWER = new Set(['va', 'w', 'watt', 'watts']);
 
@@ -78,7 +94,7 @@ const TWO = new RegExp(`^${NUMBER}\\s*${UNIT}\\s*(?:-|to|bis|\\.\\.)\\s*${NUMBER
  * current is asked for, or `bad` with the reason. Never throws. The range is the caller's business.
  */
 export function parseQuantity(text: string, quantity: Quantity, bare: MeasureSystem = 'metric'): Parsed {
-  const plain = withUnit(tidied(text), quantity, bare);
+  const plain = withUnit(asPrinted(tidied(text), quantity), quantity, bare);
   if (plain === '') return { kind: 'bad', because: 'empty' };
   const special = readSpecial(plain, quantity);
   if (special !== undefined) return special;
@@ -106,6 +122,32 @@ function typedIn(unit: string, value: number, quantity: Quantity): { readonly ty
   if (BARE_IN_FEET[quantity] === undefined || unit === '') return {};
   const inFeet = quantity === 'area' ? gaugeOf(value) !== undefined : UNIT_IN_FEET.test(unit);
   return { typed: inFeet ? 'feet-and-gauge' : 'metric' };
+}
+
+/** The kind of current that a text from a label names; undefined where it names none, or both. */
+export function kindPrinted(text: string): 'dc' | 'ac' | undefined {
+  const plain = text.toLowerCase();
+  const [dc, ac] = [DIRECT.test(plain), ALTERNATING.test(plain)];
+  if (dc === ac) return undefined;
+  return dc ? 'dc' : 'ac';
+}
+
+/** Volts and amperes of a whole line of a label, as they stand there; undefined for anything else. */
+export function labelLine(text: string): { readonly volts: string; readonly amps: string } | undefined {
+  const { volts, amps } = LINE.exec(text.trim())?.groups ?? {};
+  return volts === undefined || amps === undefined ? undefined : { volts, amps };
+}
+
+/** Whether a wire was typed in plain millimetres, which are taken as mm². */
+export const readsAsCrossSection = (text: string): boolean => /^[\d.,]+ ?mm$/.test(tidied(text));
+
+/** Without what a label prints beside a number, and with "1,500 mA" as fifteen hundred. */
+function asPrinted(plain: string, quantity: Quantity): string {
+  if (quantity !== 'voltage' && quantity !== 'current') return plain;
+  const line = labelLine(plain);
+  const part = line === undefined ? plain : line[quantity === 'voltage' ? 'volts' : 'amps'];
+  const bare = quantity === 'voltage' ? part.replace(PRINTED_BESIDE, ' ').replace(/\s+/g, ' ').trim() : part;
+  return bare.replace(/^(\d{1,3}),(\d{3})(?= ?m[av]\b)/, '$1$2');
 }
 
 function withUnit(plain: string, quantity: Quantity, bare: MeasureSystem): string {
@@ -173,12 +215,25 @@ function readSpecial(plain: string, quantity: Quantity): Parsed | undefined {
 }
 
 function readGauge(plain: string): Parsed | undefined {
+  const [, strands, width = ''] = STRANDS.exec(plain) ?? [];
+  if (strands !== undefined) return round(Number(strands), toNumber(width));
+  const [, before, after] = ACROSS.exec(plain) ?? [];
+  const across = before ?? after;
+  if (across !== undefined) return round(1, toNumber(across));
   const found = GAUGE.exec(plain);
   if (found === null) return undefined;
   const gauge = Number(found[1] ?? found[2]);
   return gauge >= GAUGES.least && gauge <= GAUGES.most
     ? single(gaugeArea(gauge))
     : { kind: 'bad', because: 'unknown-unit' };
+}
+
+/** Wires of a width in millimetres side by side. */
+function round(count: number, millimetres: number): Parsed {
+  const value = rounded(count * (Math.PI / 4) * millimetres ** 2 * SQUARE_MILLIMETRE);
+  return value > 0
+    ? { kind: 'span', span: { from: value, to: value }, typed: 'metric' }
+    : { kind: 'bad', because: 'not-a-number' };
 }
 
 /** Gauges, and feet with inches. */

@@ -202,7 +202,7 @@ describe('what cannot be read says why', () => {
     ['10-20 VA', 'current', 'unknown-unit'],
     ['3 A', 'length', 'unknown-unit'],
     ['3 m', 'area', 'unknown-unit'],
-    ['3 mm', 'area', 'unknown-unit'],
+    ['3 cm', 'area', 'unknown-unit'],
     ['3 ohm', 'resistance-per-metre', 'unknown-unit'],
     ['3 per cent', 'resistance', 'unknown-unit'],
     ['mm2', 'area', 'not-a-number'],

@@ -118,6 +118,11 @@ describe('what is typed into a field', () => {
 
   test.each<[string, string, Because]>([
     ['supply-amps', '', 'empty'],
+    ['supply-kind', '', 'not-chosen'],
+    ['supply-volts', '120 V', 'mains-side'],
+    ['unit-input-volts', '230 V~', 'mains-side'],
+    ['supply-volts', '100-240 V', 'mains-side'],
+    ['supply-volts', '70 V', 'too-large'],
     ['supply-amps', 'much', 'not-a-number'],
     ['supply-amps', '3 V', 'unknown-unit'],
     ['supply-amps', '36 VA', 'needs-volts'],
@@ -277,6 +282,7 @@ describe('an address', () => {
 
 const BECAUSE: readonly Because[] = [
   'empty',
+  'not-chosen',
   'not-an-option',
   'not-a-number',
   'unknown-unit',
@@ -284,6 +290,7 @@ const BECAUSE: readonly Because[] = [
   'one-number',
   'too-small',
   'too-large',
+  'mains-side',
   'bare-gauge',
   'needs-volts',
   'more-than-trains',

@@ -50,6 +50,7 @@ export type Answer =
 /** Why something could not be taken; each has its sentence `problem-<because>`. */
 export type Because =
   | 'empty'
+  | 'not-chosen'
   | 'not-an-option'
   | 'not-a-number'
   | 'unknown-unit'
@@ -57,6 +58,7 @@ export type Because =
   | 'one-number'
   | 'too-small'
   | 'too-large'
+  | 'mains-side'
   | 'bare-gauge'
   | 'needs-volts'
   | 'more-than-trains';
@@ -74,6 +76,8 @@ export interface Problem {
 export const UNKNOWN: Answer = { kind: 'unknown' };
 export const UNKNOWN_TEXT = 'unknown';
 const MOST_TEXT = 60;
+/** From here on a label speaks of the wall socket: 100 V is the least that any has. */
+const MAINS_VOLTS = 100;
 
 export type Read =
   | { readonly kind: 'answer'; readonly answer: Answer }
@@ -99,13 +103,16 @@ type Refusal = Pick<Problem, 'because' | 'least' | 'most'>;
 
 function readField(field: Field, text: string, beside: Beside): Answer | Refusal {
   const plain = text.trim();
-  if (plain === '') return { because: 'empty' };
+  if (plain === '') return { because: emptyIn(field) };
   if (plain === UNKNOWN_TEXT) return UNKNOWN;
   if (field.kind === 'choice') {
     return field.options.includes(plain) ? { kind: 'choice', option: plain } : { because: 'not-an-option' };
   }
   return plain.length > MOST_TEXT ? { because: 'not-a-number' } : readNumber(field, plain, beside);
 }
+
+/** Why a field with nothing in it cannot be taken. */
+export const emptyIn = (field: Field): Because => (field.kind === 'choice' ? 'not-chosen' : 'empty');
 
 function readNumber(field: NumberField, text: string, { volts, bare }: Beside): Answer | Refusal {
   const parsed = parseQuantity(text, field.quantity, bare);
@@ -132,6 +139,7 @@ function inRange(
 ): Answer | Refusal {
   const written = (value: number): number => Number.parseFloat(writeQuantity(value, field.quantity));
   const range = { least: written(field.least), most: written(field.most) };
+  if (field.quantity === 'voltage' && span.to >= MAINS_VOLTS) return { because: 'mains-side', ...range };
   if (span.from < field.least) return { because: 'too-small', ...range };
   if (span.to > field.most) return { because: 'too-large', ...range };
   if (field.range !== true && span.from !== span.to) return { because: 'one-number' };

@@ -13,7 +13,7 @@ export {
   wantedIn,
 } from './answers.ts';
 export type { Answer, Field, NumberField, Problem } from './field.ts';
-export { number, parseField } from './field.ts';
+export { emptyIn, number, parseField, UNKNOWN } from './field.ts';
 export { OUT_OF_SCOPE } from './outcomes.ts';
 export type { Question, QuestionId } from './questions.ts';
 export { QUESTIONS } from './questions.ts';

@@ -7,6 +7,8 @@ import { number } from './field.ts';
 export interface Question {
   readonly id: string;
   readonly fields: readonly Field[];
+  /** What stands on a label, and which: asked in little room, with a picture and one tap for all that cannot be read. */
+  readonly label?: 'supply' | 'unit';
 }
 
 const choice = (
@@ -26,6 +28,7 @@ const MOST_TRAINS = 100;
 /** What is printed on a supply. Current up to NEM 609's 10 A; more is typed by mistake or is no supply for models. */
 const supplyLabel = (id: string, prefix: string): Question => ({
   id,
+  label: 'supply',
   fields: [
     choice(`${prefix}-kind`, ['dc', 'ac']),
     number(`${prefix}-volts`, 'voltage', 3, 60),
@@ -85,7 +88,7 @@ export const QUESTIONS = {
   },
   accessories: { id: 'accessories', fields: [number('accessories', 'count', 0, 500, { assume: 0 })] },
   'supply-label': supplyLabel('supply-label', 'supply'),
-  'unit-label': { id: 'unit-label', fields: stageFields('unit') },
+  'unit-label': { id: 'unit-label', label: 'unit', fields: stageFields('unit') },
   rails: { id: 'rails', fields: railFields('unit') },
   'own-use': {
     id: 'own-use',
@@ -94,8 +97,16 @@ export const QUESTIONS = {
       number('idle', 'current', 0, 5, { assume: 0.2, when: { field: 'own-use', is: ['measured'] } }),
     ],
   },
-  'station-label': { id: 'station-label', fields: [...stageFields('station'), ...railFields('station')] },
-  'booster-label': { id: 'booster-label', fields: [...stageFields('booster'), ...railFields('booster')] },
+  'station-label': {
+    id: 'station-label',
+    label: 'unit',
+    fields: [...stageFields('station'), ...railFields('station')],
+  },
+  'booster-label': {
+    id: 'booster-label',
+    label: 'unit',
+    fields: [...stageFields('booster'), ...railFields('booster')],
+  },
   'supply-one': supplyLabel('supply-one', 'one'),
   'supply-two': supplyLabel('supply-two', 'two'),
   'wire-need': {

@@ -1,9 +1,19 @@
 // One question on a screen: its fields, why it is asked, "I don't know" at each field, and clear sentences for what cannot be read.
 import { useEffect, useRef, useState } from 'preact/hooks';
+import { kindPrinted, labelLine, readsAsCrossSection } from '../../../engine/index.ts';
 import type { Answer, Answers, Field, Problem, Question } from '../../../wizards/planning/index.ts';
-import { answerText, fieldOf, isAsked, misfits, parseQuestion, takenAs } from '../../../wizards/planning/index.ts';
+import {
+  answerText,
+  emptyIn,
+  fieldOf,
+  isAsked,
+  misfits,
+  parseQuestion,
+  takenAs,
+  UNKNOWN,
+} from '../../../wizards/planning/index.ts';
 import type { FieldWords, Numbers, QuestionWords, Say } from '../../words/index.ts';
-import { LabelSign } from './LabelSign.tsx';
+import { LabelPicture, LabelSign } from './LabelSign.tsx';
 
 interface Props {
   readonly question: Question;
@@ -28,7 +38,7 @@ export function QuestionForm(props: Props) {
     if (tries > 0) summary.current?.focus();
   }, [tries]);
 
-  const set = (id: string, text: string): void => setTexts((old) => ({ ...old, [id]: text }));
+  const set = (id: string, text: string): void => setTexts((old) => withLine(question, id, text, old));
   const read = parseQuestion(question, new Map(Object.entries(texts)), numbers.system);
   const asked = question.fields.filter((field) => isAsked(field, read.answers));
 
@@ -38,7 +48,7 @@ export function QuestionForm(props: Props) {
     const answers = Object.fromEntries(Object.entries(read.answers).filter(([id]) => askedIds.has(id)));
     const missing = asked
       .filter((field) => !(field.id in answers || read.problems.some((problem) => problem.field === field.id)))
-      .map((field): Problem => ({ field: field.id, because: 'empty', given: '' }));
+      .map((field): Problem => ({ field: field.id, because: emptyIn(field), given: '' }));
     const found = [
       ...read.problems.filter((problem) => askedIds.has(problem.field)),
       ...missing,
@@ -49,9 +59,13 @@ export function QuestionForm(props: Props) {
     else setTries(tries + 1);
   };
 
+  const knowsNothing = (): void =>
+    onAnswer(Object.fromEntries(question.fields.filter(({ when }) => !when).map(({ id }) => [id, UNKNOWN])));
+
   const only = question.fields.length === 1;
+  const { label } = question;
   return (
-    <form onSubmit={submit} noValidate>
+    <form class={label === undefined ? undefined : 'label'} onSubmit={submit} noValidate>
       {problems.length > 0 && (
         <div class="problem" ref={summary} tabIndex={-1} role="alert">
           <h2>{say('problem-title')}</h2>
@@ -67,12 +81,14 @@ export function QuestionForm(props: Props) {
         </div>
       )}
       {!only && <h1 tabIndex={-1}>{words.title}</h1>}
+      {label === 'supply' && <LabelPicture say={say} />}
       {asked.map((field) => (
         <FieldInput
           key={field.id}
           field={field}
           words={words.fields[field.id]}
           heading={only ? words.title : undefined}
+          fold={label === undefined ? undefined : say('where-it-stands')}
           text={texts[field.id] ?? ''}
           problem={problems.find((problem) => problem.field === field.id)}
           sentence={(problem) => sentence(problem, words, say, numbers)}
@@ -87,6 +103,11 @@ export function QuestionForm(props: Props) {
         <button class="button" type="submit">
           {say('continue')}
         </button>
+        {!only && (
+          <button class="button quiet" type="button" onClick={knowsNothing}>
+            {say(label === undefined ? 'unknown-all' : 'unknown-label')}
+          </button>
+        )}
       </div>
     </form>
   );
@@ -97,6 +118,8 @@ interface FieldProps {
   readonly words: FieldWords | undefined;
   /** The question itself, where this is its only field. */
   readonly heading: string | undefined;
+  /** What opens the hints, where they are folded to save room. */
+  readonly fold: string | undefined;
   readonly text: string;
   readonly problem: Problem | undefined;
   readonly sentence: (problem: Problem) => string;
@@ -120,6 +143,7 @@ function Choice({
   text,
   problem,
   sentence: tell,
+  fold,
   onText,
   options,
 }: FieldProps & { readonly options: readonly string[] }) {
@@ -136,15 +160,26 @@ function Choice({
       <span>
         {label} <LabelSign option={value} />
       </span>
-      {hint !== undefined && <small>{hint}</small>}
+      {hint !== undefined && fold === undefined && <small>{hint}</small>}
     </label>
   );
   return (
     <fieldset class="choice" aria-describedby={problem === undefined ? undefined : `${field.id}-problem`}>
       <legend>
         {heading === undefined ? <b class="ask">{words?.label}</b> : <h1 tabIndex={-1}>{heading}</h1>}
-        {words?.hint !== undefined && <small class="hint">{words.hint}</small>}
+        {words?.hint !== undefined && fold === undefined && <small class="hint">{words.hint}</small>}
       </legend>
+      {fold !== undefined && (
+        <details class="where">
+          <summary>{fold}</summary>
+          <p>{words?.hint}</p>
+          {Object.entries(words?.options ?? {}).map(([value, { label, hint }]) => (
+            <p key={value}>
+              <b>{label}</b> <LabelSign option={value} /> {hint}
+            </p>
+          ))}
+        </details>
+      )}
       {problem !== undefined && (
         <p class="error" id={`${field.id}-problem`}>
           {tell(problem)}
@@ -158,7 +193,7 @@ function Choice({
   );
 }
 
-function NumberInput({ field, words, heading, text, problem, sentence: tell, taken, onText }: FieldProps) {
+function NumberInput({ field, words, heading, fold, text, problem, sentence: tell, taken, onText }: FieldProps) {
   const unknown = text === 'unknown';
   const described = [
     words?.hint === undefined ? '' : `${field.id}-hint`,
@@ -178,7 +213,13 @@ function NumberInput({ field, words, heading, text, problem, sentence: tell, tak
           {label}
         </>
       )}
-      {words?.hint !== undefined && <small id={`${field.id}-hint`}>{words.hint}</small>}
+      {words?.hint !== undefined && fold === undefined && <small id={`${field.id}-hint`}>{words.hint}</small>}
+      {words?.hint !== undefined && fold !== undefined && (
+        <details class="where">
+          <summary>{fold}</summary>
+          <p id={`${field.id}-hint`}>{words.hint}</p>
+        </details>
+      )}
       {problem !== undefined && (
         <p class="error" id={`${field.id}-problem`}>
           {tell(problem)}
@@ -240,7 +281,10 @@ interface Reading {
 
 /** What is said beside a bare number, once it stands there; undefined where nothing ever is. */
 function takenFor(field: Field, text: string, { answers, say, numbers }: Reading): string | undefined {
+  if (field.kind === 'number' && field.quantity === 'voltage') return lineSays(text) ? say('taken-from-line') : '';
   if (takenAs(field, numbers.system) === undefined) return undefined;
+  if (field.kind === 'number' && field.quantity === 'area' && readsAsCrossSection(text))
+    return say('taken-as-cross-section');
   const answer = answers[field.id];
   const isBare = /^[\d.,\s–-]+$/.test(text) && answer?.kind === 'number';
   const taken = isBare ? takenAs(field, answer.typed ?? 'metric') : undefined;
@@ -259,3 +303,20 @@ function textsOf(question: Question, former: Answers): Record<string, string> {
 /** A bare number of an address is metric: it comes back with its unit, whatever units the page speaks in. */
 const inItsUnit = (answer: Answer): Answer =>
   answer.kind === 'number' ? { ...answer, typed: answer.typed ?? 'metric' } : answer;
+
+const lineSays = (text: string): boolean => kindPrinted(text) !== undefined || labelLine(text) !== undefined;
+
+/** What stands beside the volts on the same line of a label is taken with them, where nothing was said of it yet. */
+function withLine({ fields, label }: Question, id: string, text: string, old: Readonly<Record<string, string>>) {
+  const typed = { ...old, [id]: text };
+  const at = fields.find((field) => field.id === id);
+  if (label === undefined || at?.kind !== 'number' || at.quantity !== 'voltage') return typed;
+  const kind = kindPrinted(text);
+  const kinds = fields.find((field) => field.kind === 'choice' && field.options.includes('dc'));
+  if (kind !== undefined && kinds !== undefined && typed[kinds.id] === undefined) typed[kinds.id] = kind;
+  // The amperes beside the volts of a unit's input are not what it passes to the track.
+  const amps = label === 'supply' ? labelLine(text)?.amps : undefined;
+  const current = fields.find((field) => field.kind === 'number' && field.quantity === 'current');
+  if (amps !== undefined && current !== undefined && (typed[current.id] ?? '') === '') typed[current.id] = amps;
+  return typed;
+}
