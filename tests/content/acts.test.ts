@@ -5,6 +5,7 @@ import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { cautionsTold } from '../../scripts/check/cautions.mjs';
 import { Steps } from '../../src/components/fix/Steps.tsx';
+import { plainText } from '../../src/components/link/plain-text.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { Act } from '../../src/wizards/safety/acts.ts';
 import { ACTS } from '../../src/wizards/safety/acts.ts';
@@ -181,6 +182,49 @@ describe('Drawn', () => {
         }
     },
   );
+
+  test.each(FIXES.map((page) => [page.id, page] as const))(
+    '%s copied as text tells danger to life and injury in full at each step, and damage at least in a line',
+    (_, page) => {
+      const steps = stepsOf(page).map(({ text, cautions }) => ({ do: text, cautions }));
+      const fix = { title: 'T', effort: 'E', before: [], steps, verify: 'V', next: 'N' };
+      const text = plainText({
+        headline: 'H',
+        lead: 'L',
+        fix,
+        cautions: CAUTIONS,
+        facts: [],
+        say,
+        here: 'https://a.example/',
+      });
+      const told = text.split(/^\d+\. /m).slice(1);
+      expect(told).toHaveLength(steps.length);
+      for (const [i, { cautions }] of steps.entries())
+        for (const id of cautions) {
+          const words = CAUTIONS[id];
+          const whole = told[i]?.includes(`${words?.harm} ${words?.do}`) === true;
+          expect(whole || (words?.rank === 'damage' && told[i]?.includes(words.line ?? '?')), `${id} at ${i + 1}`).toBe(
+            true,
+          );
+        }
+    },
+  );
+
+  test('a step that sends to a job names it in the text, with its address', () => {
+    const job = { title: 'Gap both rails', href: '/en/fixes/gap-both-rails/' };
+    const fix = {
+      title: 'T',
+      effort: 'E',
+      before: [],
+      steps: [{ do: 'Gap.', cautions: [], job }],
+      verify: 'V',
+      next: 'N',
+    };
+    const here = 'https://a.example/en/work-it-out/';
+    expect(plainText({ headline: 'H', lead: 'L', fix, cautions: {}, facts: [], say, here })).toContain(
+      'Gap both rails: https://a.example/en/fixes/gap-both-rails/',
+    );
+  });
 
   test('each rank has a word, a sign and a class of its own', () => {
     const draws = RANKS.map((rank) => {

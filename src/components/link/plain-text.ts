@@ -1,4 +1,5 @@
 // An answer as plain text, to be pasted into a mail: what it says, every step with every caution of it, how to prove it, its numbers.
+import { formsOf } from '../fix/index.ts';
 import type { CautionWords, FixWords, Say } from '../words/index.ts';
 
 interface Answer {
@@ -14,12 +15,15 @@ interface Answer {
 }
 
 export function plainText({ headline, lead, fix, cautions, facts, say, here }: Answer): string {
+  const forms = formsOf(fix.steps, cautions);
   const steps = fix.steps.flatMap(({ do: what, more, job, cautions: ids }, index) => [
     `${index + 1}. ${[what, more].filter((text) => text !== undefined).join(' ')}`,
     ...(job === undefined ? [] : [`   ${job.title}: ${new URL(job.href, here).href}`]),
     ...ids.flatMap((id) => {
       const words = cautions[id];
-      return words === undefined ? [] : [`   ${say(`rank-${words.rank}`)} ${words.harm} ${words.do}`];
+      if (words === undefined) return [];
+      const line = forms[index]?.[id] === 'line' ? words.line : undefined;
+      return [`   ${line ?? `${say(`rank-${words.rank}`)} ${words.harm} ${words.do}`}`];
     }),
   ]);
   const parts = [
