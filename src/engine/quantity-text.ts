@@ -76,7 +76,7 @@ const ALTERNATING = /(?<![a-z.])(?:ac|a\.c\.)(?![a-z])|(?<=\d\s?v)ac(?![a-z])|[~
 const PRINTED_BESIDE = /^(?:output|out|sec)\b[.:]?|(?<![a-z.])(?:dc|ac)(?![a-z])|[da]\.c\.|[⎓=~∼]/g;
 /** Volts, then amperes, on one line of a label. */
 const LINE =
-  /^\D{0,12}(?<volts>\d{1,3}(?:[.,]\d{1,3})?\s?v)(?:dc|ac)?[\s/,;⎓=~∼-]*(?:dc|ac)?\s*(?<amps>\d{1,2}(?:,\d{3}|\d{0,3}(?:[.,]\d{1,3})?)\s?m?a)(?![a-z])\D{0,12}$/i;
+  /^\D{0,12}(?<volts>\d{1,3}(?:[.,]\d{1,3})?\s?v)(?:[\s/,;⎓=~∼-]|dc|ac)*(?<amps>\d{1,2}(?:,\d{3}|\d{0,3}(?:[.,]\d{1,3})?)\s?m?a)(?![a-z])\D{0,12}$/i;
 const FEET_AND_INCHES = /^(\d{1,6})\s*(?:ft|feet|foot|')\s*(\d{1,3}(?:[.,]\d{0,6})?)\s*(?:in|inch|inches|")$/;
 const POWER = new Set(['va', 'w', 'watt', 'watts']);
 

@@ -49,6 +49,7 @@ describe('a whole line of a label', () => {
     ['18V 3A', '18V', '3A'],
     ['DC 15V ⎓ 4.0A', '15V', '4.0A'],
     ['15V, 1,500 mA', '15V', '1,500 mA'],
+    ['18V DC / 1,500 mA', '18V', '1,500 mA'],
   ])('%j holds volts and amperes', (text, volts, amps) => expect(labelLine(text)).toEqual({ volts, amps }));
 
   test('is read for its volts where volts are asked for, for its amperes where amperes are', () => {

@@ -369,3 +369,61 @@ describe('two supplies with unlike volts', () => {
     await close();
   });
 });
+
+describe('a label', () => {
+  const AT_SUPPLY =
+    '?system=two-rail&aim=enough&scale=h0&draw=count&modern=4&older=2&sound=0&stored=0&moving=3&evening=2&coaches=0&accessories=0';
+
+  test('that cannot be read takes one tap', async () => {
+    const { page, close } = await open(`${WIZARD}${AT_SUPPLY}`, { width: 360 });
+    await page.getByRole('button', { name: 'I can’t read it now' }).click();
+    await page.waitForURL(/supply-volts=unknown/);
+    expect(page.url()).toMatch(/supply-amps=unknown.*supply-kind=unknown.*supply-plug=unknown/);
+    await close();
+  });
+
+  test('is asked within one and a half screens of a phone, with a picture of where to look', async () => {
+    const { page, close } = await open(`${WIZARD}${AT_SUPPLY}`, { width: 360 });
+    expect(await page.locator('.label-picture').isVisible()).toBe(true);
+    const form = await page.locator('form.label').boundingBox();
+    expect((form?.y ?? 0) + (form?.height ?? 9999)).toBeLessThan(1.5 * 800);
+    expect(await overflow(page)).toEqual([]);
+    await close();
+  });
+
+  test('is read line by line: the volts bring their kind and their amperes along', async () => {
+    const { page, close } = await open(`${WIZARD}${AT_SUPPLY}`, { width: 360 });
+    await page.locator('#supply-volts').fill('18V DC / 1,500 mA');
+    expect(await page.locator('input[name="supply-kind"][value="dc"]').isChecked()).toBe(true);
+    expect(await page.locator('#supply-amps').inputValue()).toBe('1,500 mA');
+    await answer(page, { 'supply-plug': 'unknown' });
+    expect(page.url()).toMatch(/supply-amps=1\.5&supply-kind=dc&supply-plug=unknown&supply-volts=18/);
+    await close();
+  });
+
+  test('with the line of the wall socket typed in is told which line to look for; nothing chosen is told to choose', async () => {
+    const { page, close } = await open(`${WIZARD}${AT_SUPPLY}`, { width: 360 });
+    await page.locator('#supply-volts').fill('230 V');
+    await page.getByRole('button', { name: 'Continue' }).click();
+    const said = await page.locator('form .problem').innerText();
+    expect(said).toMatch(/“230 V” .*wall socket.*OUTPUT/);
+    expect(said).toMatch(/Supply, kind: choose one/);
+    await close();
+  });
+});
+
+describe('the count of questions', () => {
+  test('stands there in words and never grows', async () => {
+    const { page, close } = await open(WIZARD, { width: 360 });
+    const counts: number[] = [];
+    for (const values of WALK) {
+      const [, at, of] = /(\d+) of (\d+)/.exec(await page.locator('.step-of').innerText()) ?? [];
+      expect(Number(at)).toBe(counts.length + 1);
+      counts.push(Number(of));
+      await answer(page, values);
+    }
+    expect(counts).toEqual([...counts].sort((a, b) => b - a));
+    expect(counts.at(-1)).toBe(WALK.length);
+    await close();
+  });
+});

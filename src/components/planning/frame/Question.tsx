@@ -82,13 +82,14 @@ export function QuestionForm(props: Props) {
       )}
       {!only && <h1 tabIndex={-1}>{words.title}</h1>}
       {label === 'supply' && <LabelPicture say={say} />}
+      {label !== undefined && <WhereItStands fields={asked} words={words} say={say} />}
       {asked.map((field) => (
         <FieldInput
           key={field.id}
           field={field}
           words={words.fields[field.id]}
           heading={only ? words.title : undefined}
-          fold={label === undefined ? undefined : say('where-it-stands')}
+          brief={label === undefined ? undefined : say('unreadable')}
           text={texts[field.id] ?? ''}
           problem={problems.find((problem) => problem.field === field.id)}
           sentence={(problem) => sentence(problem, words, say, numbers)}
@@ -96,9 +97,11 @@ export function QuestionForm(props: Props) {
           onText={(text) => set(field.id, text)}
         />
       ))}
-      <p class="why">
-        <b>{say('why-we-ask')}</b> {words.why}
-      </p>
+      {label === undefined && (
+        <p class="why">
+          <b>{say('why-we-ask')}</b> {words.why}
+        </p>
+      )}
       <div class="acts">
         <button class="button" type="submit">
           {say('continue')}
@@ -113,13 +116,37 @@ export function QuestionForm(props: Props) {
   );
 }
 
+/** The hints of all fields of a label, folded into one line. */
+function WhereItStands({ fields, words, say }: Pick<Props, 'words' | 'say'> & { readonly fields: readonly Field[] }) {
+  return (
+    <details class="where">
+      <summary>{say('where-it-stands')}</summary>
+      {fields.map(({ id }) => (
+        <div key={id}>
+          <p id={`${id}-hint`}>
+            <b>{words.fields[id]?.label}</b> {words.fields[id]?.hint}
+          </p>
+          {Object.entries(words.fields[id]?.options ?? {}).map(([option, { label, hint }]) => (
+            <p key={option}>
+              {label} <LabelSign option={option} />: {hint}
+            </p>
+          ))}
+        </div>
+      ))}
+      <p>
+        <b>{say('why-we-ask')}</b> {words.why}
+      </p>
+    </details>
+  );
+}
+
 interface FieldProps {
   readonly field: Field;
   readonly words: FieldWords | undefined;
   /** The question itself, where this is its only field. */
   readonly heading: string | undefined;
-  /** What opens the hints, where they are folded to save room. */
-  readonly fold: string | undefined;
+  /** "I don't know" in few words, where room is saved and the hints stand folded above all fields. */
+  readonly brief: string | undefined;
   readonly text: string;
   readonly problem: Problem | undefined;
   readonly sentence: (problem: Problem) => string;
@@ -143,7 +170,7 @@ function Choice({
   text,
   problem,
   sentence: tell,
-  fold,
+  brief,
   onText,
   options,
 }: FieldProps & { readonly options: readonly string[] }) {
@@ -160,26 +187,15 @@ function Choice({
       <span>
         {label} <LabelSign option={value} />
       </span>
-      {hint !== undefined && fold === undefined && <small>{hint}</small>}
+      {hint !== undefined && brief === undefined && <small>{hint}</small>}
     </label>
   );
   return (
     <fieldset class="choice" aria-describedby={problem === undefined ? undefined : `${field.id}-problem`}>
       <legend>
         {heading === undefined ? <b class="ask">{words?.label}</b> : <h1 tabIndex={-1}>{heading}</h1>}
-        {words?.hint !== undefined && fold === undefined && <small class="hint">{words.hint}</small>}
+        {words?.hint !== undefined && brief === undefined && <small class="hint">{words.hint}</small>}
       </legend>
-      {fold !== undefined && (
-        <details class="where">
-          <summary>{fold}</summary>
-          <p>{words?.hint}</p>
-          {Object.entries(words?.options ?? {}).map(([value, { label, hint }]) => (
-            <p key={value}>
-              <b>{label}</b> <LabelSign option={value} /> {hint}
-            </p>
-          ))}
-        </details>
-      )}
       {problem !== undefined && (
         <p class="error" id={`${field.id}-problem`}>
           {tell(problem)}
@@ -188,12 +204,12 @@ function Choice({
       {options.map((value, index) =>
         option(value, words?.options?.[value]?.label ?? value, words?.options?.[value]?.hint, index === 0),
       )}
-      {option('unknown', words?.unknown ?? '', undefined, false)}
+      {option('unknown', brief ?? words?.unknown ?? '', undefined, false)}
     </fieldset>
   );
 }
 
-function NumberInput({ field, words, heading, fold, text, problem, sentence: tell, taken, onText }: FieldProps) {
+function NumberInput({ field, words, heading, brief, text, problem, sentence: tell, taken, onText }: FieldProps) {
   const unknown = text === 'unknown';
   const described = [
     words?.hint === undefined ? '' : `${field.id}-hint`,
@@ -213,13 +229,7 @@ function NumberInput({ field, words, heading, fold, text, problem, sentence: tel
           {label}
         </>
       )}
-      {words?.hint !== undefined && fold === undefined && <small id={`${field.id}-hint`}>{words.hint}</small>}
-      {words?.hint !== undefined && fold !== undefined && (
-        <details class="where">
-          <summary>{fold}</summary>
-          <p id={`${field.id}-hint`}>{words.hint}</p>
-        </details>
-      )}
+      {words?.hint !== undefined && brief === undefined && <small id={`${field.id}-hint`}>{words.hint}</small>}
       {problem !== undefined && (
         <p class="error" id={`${field.id}-problem`}>
           {tell(problem)}
@@ -247,7 +257,7 @@ function NumberInput({ field, words, heading, fold, text, problem, sentence: tel
           checked={unknown}
           onChange={(event) => onText(event.currentTarget.checked ? 'unknown' : '')}
         />
-        <span>{words?.unknown}</span>
+        <span>{brief ?? words?.unknown}</span>
       </label>
     </div>
   );
