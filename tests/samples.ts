@@ -6,6 +6,7 @@ import { constant, even } from '../src/engine/power/demand.ts';
 import type { Fleet } from '../src/engine/power/fleet.ts';
 import { countedTrains, districtLoad } from '../src/engine/power/fleet.ts';
 import type { Draw } from '../src/engine/power/kernels.ts';
+import type { RemedyInput } from '../src/engine/power/remedies.ts';
 import type { Judgement, Verdict } from '../src/engine/power/rules.ts';
 import { judge } from '../src/engine/power/rules.ts';
 import type { Span } from '../src/engine/units.ts';
@@ -31,6 +32,15 @@ export const unit = (limit: number, more: Partial<Stage> = {}): Stage => ({
   rails: { kind: 'follows' },
   ownUse: 0,
   ...more,
+});
+
+/** What to do about a fleet in H0 on d.c., all labels read. */
+export const wish = (fleet: Fleet, amps: number, limit: number): RemedyInput => ({
+  fleet,
+  scale: 'h0',
+  supply: { ...dc(amps, 16), plug: undefined },
+  stage: unit(limit),
+  input: { kind: 'dc', volts: 19, plug: undefined },
 });
 
 export function judged(fleet: Fleet, able: Pick<Capacity, 'hard' | 'usable'>): Judgement {

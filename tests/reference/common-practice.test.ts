@@ -10,7 +10,7 @@ import { atLeast } from '../../src/engine/power/rules.ts';
 import type { LoadedStage, NamedSupply } from '../../src/engine/power/supplies.ts';
 import { arrange } from '../../src/engine/power/supplies.ts';
 import { near } from '../near.ts';
-import { dc, h0, unit, verdictOn } from '../samples.ts';
+import { dc, h0, unit, verdictOn, wish } from '../samples.ts';
 
 describe('common practice, no source: what locomotives draw', () => {
   test('a modern H0 locomotive runs on 0.2 to 0.5 A, an older motor on up to 1 A', () => {
@@ -50,7 +50,7 @@ describe('common practice, no source: a larger supply helps up to the unit and n
 
 describe('common practice, no source: 3 A and 3 A make 3 A here and 3 A there', () => {
   const usableOf = (id: string, amps: number): readonly number[] =>
-    remedies({ fleet: h0(8, 0, 8), supply: dc(amps), stage: unit(3) }).find((one) => one.id === id)?.usable ?? [];
+    remedies(wish(h0(8, 0, 8), amps, 3)).find((one) => one.id === id)?.usable ?? [];
 
   test('two units of 3 A on 3 A each have 2.7 A to plan with here and 2.7 A there', () => {
     const usable = usableOf('booster-with-own-supply', 3);
@@ -58,16 +58,20 @@ describe('common practice, no source: 3 A and 3 A make 3 A here and 3 A there', 
     for (const amps of usable) near(amps, 2.7, 1e-9);
   });
 
-  test('3 A and 2 A make 3 A here and 2 A there', () => {
-    const usable = usableOf('booster-with-freed-supply', 2);
+  test('3 A and 2.5 A make 3 A here and 2.5 A there', () => {
+    const usable = usableOf('booster-with-freed-supply', 2.5);
     expect(usable).toHaveLength(2);
     near(usable[0] ?? Number.NaN, 2.7, 1e-9);
-    near(usable[1] ?? Number.NaN, 1.8, 1e-9);
+    near(usable[1] ?? Number.NaN, 2.25, 1e-9);
+  });
+
+  test('2 A behind a booster for 3 A would never let it trip', () => {
+    expect(usableOf('booster-with-freed-supply', 2)).toEqual([]);
   });
 
   test('no district of any remedy has more than one unit passes', () => {
     for (const amps of COMMON_RATINGS) {
-      const found = remedies({ fleet: h0(8, 0, 8), supply: dc(amps), stage: unit(3) });
+      const found = remedies(wish(h0(8, 0, 8), amps, 3));
       for (const usable of found.flatMap((one) => one.usable)) expect(usable).toBeLessThanOrEqual(2.7 + 1e-9);
     }
   });

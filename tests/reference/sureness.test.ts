@@ -112,7 +112,8 @@ describe('the verdict of someone who knows', () => {
 
   test('trains that were measured leave only how they run together to doubt', () => {
     const fleet = { ...h0(0, 0, 4), trains: [measuredTrains(6, { from: 0.2, to: 0.4 }, 0.05)] };
-    const { unknowns } = sureness(of(fleet));
+    const { kind, unknowns } = sureness(of(fleet, 1.7));
+    expect(kind).toBe('depends');
     expect(unknowns.map(({ unknown }) => unknown).sort()).toEqual(['how-many-move', 'trains-together']);
   });
 

@@ -1,7 +1,8 @@
 // The outcome of a set of answers, the way a page finds it: out of the state the machine ends in.
 
 import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
-import { conclude, reckon } from '../../src/wizards/enough-current/result.ts';
+import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
+import { conclude } from '../../src/wizards/enough-current/result.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { replay } from '../../src/wizards/planning/replay.ts';
 import { whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';

@@ -34,37 +34,37 @@ const POWER = {
   'own-use': 'bare',
 };
 
-const SMALL = { ...POWER, 'supply-amps': '2 A' };
+const SMALL = { ...POWER, 'unit-limit': '2 A' };
+const FOLLOWS = { 'supply-kind': 'ac', 'supply-volts': '18 V', 'unit-rails': 'follows' };
 
 /** "Is my power enough?" */
 export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
   'power-is-enough': { ...LAYOUT, ...POWER },
   'breakers-and-sub-districts': { ...LAYOUT, ...POWER, aim: 'shorts' },
-  'calm-the-consumption': { ...LAYOUT, ...SMALL, coaches: '10', lamps: 'filament' },
-  'larger-supply': { ...LAYOUT, ...SMALL, modern: '6', moving: '5' },
-  'leds-and-larger-supply': { ...LAYOUT, ...SMALL, modern: '6', moving: '5', coaches: '6', lamps: 'filament' },
-  'booster-with-freed-supply': {
+  'calm-the-consumption': { ...LAYOUT, ...SMALL, coaches: '5', lamps: 'filament', moving: '4' },
+  'larger-supply': { ...LAYOUT, ...POWER, 'supply-amps': '2.5 A', modern: '6', moving: '6' },
+  'leds-and-larger-supply': {
     ...LAYOUT,
     ...POWER,
-    'supply-amps': '4 A',
-    'unit-limit': '5 A',
-    modern: '12',
-    moving: '11',
+    'supply-amps': '2.5 A',
+    modern: '6',
+    moving: '6',
+    coaches: '7',
+    lamps: 'filament',
   },
+  'booster-with-freed-supply': { ...LAYOUT, ...POWER, 'own-use': 'many', modern: '8', moving: '7' },
   'booster-with-own-supply': { ...LAYOUT, ...POWER, modern: '8', moving: '7' },
   'more-districts': { ...LAYOUT, ...POWER, modern: '16', moving: '14' },
   'fewer-moving': { ...LAYOUT, ...POWER, modern: '60', moving: '50' },
+  'mute-and-park': { ...LAYOUT, ...POWER, modern: '14', sound: '14', moving: '2' },
   'put-on-in-two-groups': { ...LAYOUT, ...POWER, modern: '12', stored: '12' },
+  'supply-cannot-trip': { ...LAYOUT, ...POWER, 'supply-amps': '2 A' },
   'read-both-labels': { ...LAYOUT, ...POWER, 'supply-amps': 'unknown' },
+  'lower-trip-level': { ...LAYOUT, ...POWER, 'unit-limit': '8 A' },
   'wrong-supply': { ...LAYOUT, ...POWER, 'supply-kind': 'ac' },
-  'rail-voltage-too-high': {
-    ...LAYOUT,
-    ...POWER,
-    'supply-kind': 'ac',
-    'supply-volts': '18 V',
-    'unit-input': 'ac',
-    'unit-rails': 'follows',
-  },
+  'volts-too-low': { ...LAYOUT, ...POWER, 'supply-volts': '9 V' },
+  'rail-voltage-too-high': { ...LAYOUT, ...POWER, ...FOLLOWS, 'unit-input': 'ac' },
+  'regulated-supply': { ...LAYOUT, ...POWER, ...FOLLOWS, 'unit-input': 'either' },
   'out-of-scope-three-rail': { system: 'three-rail' },
   'out-of-scope-battery': { system: 'battery' },
   'out-of-scope-analogue': { system: 'analogue' },

@@ -49,13 +49,21 @@ const USUAL_LIMIT = 3;
 /** What the unit of an example passes, amperes, on a supply of so many (> 0): never less than the supply's label, so that the supply decides. */
 export const limitFor = (amps: number): number => Math.max(USUAL_LIMIT, amps);
 
-export interface Capacity {
+/** Most that may flow, and the same less the reserve, amperes. */
+export interface Limits {
+  readonly hard: number;
+  readonly usable: number;
+}
+
+export interface Capacity extends Limits {
   /** Most that can reach the track at any moment, amperes. */
   readonly hard: number;
   /** Hard limit less the reserve: what to plan with, amperes. */
   readonly usable: number;
-  /** For an a.c. supply, the usable current at the best factor; else the same as usable. */
-  readonly usableAtBest: number;
+  /** The same two with the best rectifier, where an a.c. supply sets the limit. */
+  readonly atBest?: Limits;
+  /** The same two for a moment: a transformer's rating is one of heat, and it gives more for a while; an electronic supply does not. */
+  readonly moment?: Limits;
   readonly limitedBy: 'supply' | 'stage';
   readonly working: Working;
 }
@@ -63,22 +71,25 @@ export interface Capacity {
 /** Usable track current of a supply on a stage. All currents >= 0, volts > 0. Formulas: common-practice; factors as marked above. */
 export function capacity(supply: Supply, stage: Stage, reserve = RESERVE): Capacity {
   const fromSupply = trackCurrent(supply, stage, AC_FACTOR.usual);
-  const best = trackCurrent(supply, stage, AC_FACTOR.best);
-  const hard = Math.min(stage.limit, fromSupply);
-  const usable = hard * (1 - reserve);
   const limitedBy = fromSupply < stage.limit ? 'supply' : 'stage';
+  const within = (amps: number): Limits => {
+    const hard = Math.min(stage.limit, amps);
+    return { hard, usable: hard * (1 - reserve) };
+  };
+  const { hard, usable } = within(fromSupply);
   return {
     hard,
     usable,
-    usableAtBest: Math.min(stage.limit, best) * (1 - reserve),
+    ...(supply.kind === 'ac' && limitedBy === 'supply' ? transformer(supply, stage, within) : {}),
     limitedBy,
     working: capacityWorking(supply, stage, reserve, usable),
   };
 }
 
-/** The usable current at the best factor, amperes, where it differs enough from the usual one to be told. */
-export const betterAtBest = ({ usable, usableAtBest }: Capacity): number | undefined =>
-  usableAtBest > usable + 0.005 ? usableAtBest : undefined;
+const transformer = (supply: Supply, stage: Stage, within: (amps: number) => Limits) => ({
+  atBest: within(trackCurrent(supply, stage, AC_FACTOR.best)),
+  moment: within(trackCurrent({ ...supply, amps: supply.amps * SHORT_TIME_FACTOR }, stage)),
+});
 
 /** What one more ampere on the supply's label adds to the usable current, amperes >= 0. */
 export function worthOfOneAmpere(supply: Supply, stage: Stage): number {
@@ -89,10 +100,14 @@ export function worthOfOneAmpere(supply: Supply, stage: Stage): number {
 /** Current that a supply can put on the track through a stage that would pass any amount, amperes, never below 0. */
 export function trackCurrent(supply: Supply, stage: Stage, acFactor: number = AC_FACTOR.usual): number {
   if (supply.kind === 'ac') return Math.max(0, supply.amps / acFactor - stage.ownUse);
-  const left = Math.max(0, supply.amps - stage.ownUse);
-  return stage.rails.kind === 'converter' ? (CONVERTER_EFFICIENCY * supply.volts * left) / stage.rails.volts : left;
+  return trackPerSupply(supply, stage) * Math.max(0, supply.amps - stage.ownUse);
 }
 
+/** Amperes on the track for one taken from the supply: more than 1 behind a step-down converter. */
+export const trackPerSupply = (supply: Supply, { rails }: Pick<Stage, 'rails'>): number =>
+  supply.kind === 'dc' && rails.kind === 'converter' ? (CONVERTER_EFFICIENCY * supply.volts) / rails.volts : 1;
+
+/** Whether NEM 609 allows such a supply for models. */
 export function withinModelLimit(supply: Supply): boolean {
   return supply.amps <= MODEL_SUPPLY_LIMIT.amps && supply.amps * supply.volts <= MODEL_SUPPLY_LIMIT.voltAmps;
 }

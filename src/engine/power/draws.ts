@@ -109,6 +109,9 @@ export const ACCESSORY_DRAW: Span = span(0.01, 0.03);
 /** Charging current of one vehicle with stored energy after power-up, amperes (middle of 0.05-0.5 A). from-memory. */
 export const STORED_ENERGY_INRUSH = 0.275;
 
+/** A cold filament lamp draws so many times its current, for some hundredths of a second. Source: from-memory. */
+export const COLD_FILAMENT_TIMES: Span = span(8, 10);
+
 /** Own use of a command station by what hangs on it, amperes. from-memory; the bare one is left to the reserve. */
 export const OWN_USE = { bare: 0, handhelds: 0.2, many: 0.5 } as const;
 

@@ -4,16 +4,17 @@ import type { Span } from '../units.ts';
 import { middle } from '../units.ts';
 import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
-import type { Capacity } from './capacity.ts';
+import type { Stage, Supply } from './capacity.ts';
+import { trackPerSupply } from './capacity.ts';
 import type { Distribution, FixedGroup, TrainGroup } from './demand.ts';
 import { constant, even, fittingDemand, meanOf } from './demand.ts';
 import type { Scale, Sureness } from './draws.ts';
-import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
+import { ACCESSORY_DRAW, COACH_DRAWS, COLD_FILAMENT_TIMES, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
 import type { JointLaw } from './joint.ts';
 import { jointLaw } from './joint.ts';
 import type { Draw } from './kernels.ts';
-import type { DistrictLoad, Verdict } from './rules.ts';
-import { atLeast, judge } from './rules.ts';
+import type { Able, DistrictLoad, Verdict } from './rules.ts';
+import { atLeast, judgeInGroups } from './rules.ts';
 
 /** Trains of one kind. Currents in amperes. */
 export interface Trains {
@@ -65,6 +66,25 @@ function kindOf(scale: Scale, age: 'modern' | 'older', count: number, sound: boo
 /** Trains a person has measured. Without a stall figure of their own, twice the running maximum. Source: from-memory. */
 export function measuredTrains(count: number, running: Span, standing: number): Trains {
   return { kind: 'measured', count, running, standing: Math.min(standing, running.from), stall: 2 * running.to };
+}
+
+/**
+ * Draws that were measured in the lead of the supply, as amperes on the track, and how many times as many these are. Behind a step-down
+ * converter the power is the same and not the current. Undefined where nothing was measured, or without such a converter.
+ */
+export function trackAsMeasured(
+  fleet: Fleet,
+  supply: Supply,
+  stage: Pick<Stage, 'rails'>,
+): { readonly times: number; readonly fleet: Fleet } | undefined {
+  const times = trackPerSupply(supply, stage);
+  if (times === 1 || !fleet.trains.some(({ kind }) => kind === 'measured')) return undefined;
+  const trains = fleet.trains.map((group) => {
+    if (group.kind !== 'measured') return group;
+    const { from, to } = group.running;
+    return measuredTrains(group.count, { from: times * from, to: times * to }, times * group.standing);
+  });
+  return { times, fleet: { ...fleet, trains } };
 }
 
 export function trainCount(fleet: Pick<Fleet, 'trains'>): number {
@@ -121,11 +141,59 @@ export function demandWorking(fleet: Fleet, scale: Scale, value: number): Workin
   return working('demand', value, 'A', inputs, [...new Set(['hong-2013', 'own-derivation', ...sources])]);
 }
 
-/** Plain sum of the middle running draw of every train, for comparison, amperes. */
+/** Plain sum of the middle running draw of every train, and of all that is always on, for comparison, amperes. */
 export function plainSum(fleet: Fleet): Working {
-  const sum = fleet.trains.reduce((total, group) => total + group.count * middle(group.running), 0);
-  return working('plain-sum', sum, 'A', [['trains', trainCount(fleet), 'trains']], ['common-practice']);
+  const running = fleet.trains.reduce((total, group) => total + group.count * middle(group.running), 0);
+  const inputs = [
+    ['trains', trainCount(fleet), 'trains'],
+    ['coaches', fleet.coaches, 'pieces'],
+    ['accessories', fleet.accessories, 'pieces'],
+  ] as const;
+  return working('plain-sum', running + alwaysOn(fleet), 'A', inputs, ['common-practice']);
 }
+
+/** Coach lamps and accessories, amperes. */
+const alwaysOn = (fleet: Fleet): number =>
+  demandParts(fleet).fixed.reduce((sum, group) => sum + group.count * meanOf(group.draw), 0);
+
+/** What cold filament lamps draw for the first twentieth of a second, amperes; nothing where there are none. */
+export function coldFilaments({ coaches, lamps }: Pick<Fleet, 'coaches' | 'lamps'>): Span {
+  const warm = lamps === 'filament' ? coaches * middle(COACH_DRAWS.filament) : 0;
+  return { from: COLD_FILAMENT_TIMES.from * warm, to: COLD_FILAMENT_TIMES.to * warm };
+}
+
+const standingTrains = (fleet: Pick<Fleet, 'trains' | 'moving'>): number => trainCount(fleet) - fleet.moving;
+
+/** Trains with sound, whether it plays while they stand or not. */
+export const withSound = ({ trains }: Pick<Fleet, 'trains'>): number =>
+  trains.reduce((sum, { kind, count }) => sum + (kind.endsWith('-sound') ? count : 0), 0);
+
+/** The fleet with sound in every train that was counted. */
+export const withAllSound = (fleet: Fleet, scale: Scale): Fleet => ({
+  ...fleet,
+  trains: fleet.trains.map((group) => {
+    if (group.kind !== 'modern' && group.kind !== 'older') return group;
+    return kindOf(scale, group.kind, group.count, true);
+  }),
+});
+
+/** The fleet with the sound of all that stands turned off; own measurements hold their sound as they are. */
+export function muted(fleet: Fleet, scale: Scale): Fleet {
+  const sound = middle(DRAWS[scale].sound);
+  const trains = fleet.trains.map((group) =>
+    group.kind.endsWith('-sound') ? { ...group, standing: group.standing - sound } : group,
+  );
+  return { ...fleet, trains };
+}
+
+/** The fleet with so many of the standing trains on track that is switched off: they draw nothing, whichever they are. */
+export function parked(fleet: Fleet, count: number): Fleet {
+  const left = 1 - count / Math.max(1, standingTrains(fleet));
+  return { ...fleet, trains: fleet.trains.map((group) => ({ ...group, standing: group.standing * left })) };
+}
+
+/** How many trains may be parked at most. */
+export const mostParked = standingTrains;
 
 function demandParts(fleet: Fleet): { trains: TrainGroup[]; fixed: FixedGroup[] } {
   const lamps = COACH_DRAWS[fleet.lamps];
@@ -143,7 +211,7 @@ function toGroup(trains: Trains): TrainGroup {
 
 function loadWith(fleet: Fleet, distribution: Distribution, share: number): DistrictLoad {
   const standing = fleet.trains.reduce((sum, group) => sum + group.count * group.standing, 0);
-  const fixed = demandParts(fleet).fixed.reduce((sum, group) => sum + group.count * meanOf(group.draw), 0);
+  const fixed = alwaysOn(fleet);
   // At the 95 % point the hungriest train already runs at the top of its range: only the rest is extra.
   const stallExtra =
     fleet.moving === 0 ? 0 : Math.max(0, ...fleet.trains.map((group) => group.stall - group.running.to));
@@ -151,12 +219,12 @@ function loadWith(fleet: Fleet, distribution: Distribution, share: number): Dist
 }
 
 /**
- * Most trains of this fleet that may move at once with at least the wanted verdict; -1 where not even standing does. One more train
+ * Most trains of this fleet that may move at once with at least the wanted verdict, put on in groups if need be; -1 where not even standing does. One more train
  * that moves never makes a verdict better, so the last that passes is found by halving.
  */
-export function largestMoving(fleet: Fleet, capacity: Pick<Capacity, 'hard' | 'usable'>, wanted: Verdict): number {
+export function largestMoving(fleet: Fleet, capacity: Able, wanted: Verdict): number {
   const passes = (moving: number): boolean =>
-    atLeast(judge(districtLoad({ ...fleet, moving }), capacity).verdict, wanted);
+    atLeast(judgeInGroups(districtLoad({ ...fleet, moving }), capacity).verdict, wanted);
   let [most, failing] = [-1, trainCount(fleet) + 1];
   while (failing - most > 1) {
     const moving = Math.floor((most + failing) / 2);
@@ -167,16 +235,13 @@ export function largestMoving(fleet: Fleet, capacity: Pick<Capacity, 'hard' | 'u
 }
 
 /** How many more trains of the kind `group` could be added and moved, the others as now, with at least the wanted verdict; at most `most`. */
-export function moreTrains(
-  fleet: Fleet,
-  group: Trains,
-  capacity: Pick<Capacity, 'hard' | 'usable'>,
-  wanted: Verdict,
-  most = 30,
-): number {
+export function moreTrains(fleet: Fleet, group: Trains, capacity: Able, wanted: Verdict, most = 30): number {
   const passes = (more: number): boolean => {
     const trains = [...fleet.trains, { ...group, count: more }];
-    return atLeast(judge(districtLoad({ ...fleet, trains, moving: fleet.moving + more }), capacity).verdict, wanted);
+    return atLeast(
+      judgeInGroups(districtLoad({ ...fleet, trains, moving: fleet.moving + more }), capacity).verdict,
+      wanted,
+    );
   };
   if (!passes(0)) return 0;
   let more = 0;

@@ -1,6 +1,6 @@
 // What trains, coaches and accessories of a district draw, how likely they overload it, what supplies give, and what would mend a shortage.
 export type { Capacity, RailSetting, Stage, Supply } from './capacity.ts';
-export { betterAtBest, capacity, limitFor, MODEL_SUPPLY_LIMIT, RESERVE, worthOfOneAmpere } from './capacity.ts';
+export { capacity, limitFor, MODEL_SUPPLY_LIMIT, RESERVE, withinModelLimit, worthOfOneAmpere } from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';
 export { chanceAbove, gather, histogram, isAbove, summarise } from './demand.ts';
 export { evenness } from './districts.ts';
@@ -8,6 +8,7 @@ export type { Scale, Sureness } from './draws.ts';
 export { BOOSTER_OWN_USE, DRAWS, OWN_USE, OWN_USE_DOUBT } from './draws.ts';
 export type { Fleet } from './fleet.ts';
 export {
+  coldFilaments,
   countedTrains,
   demandWorking,
   districtLoad,
@@ -17,7 +18,9 @@ export {
   measuredTrains,
   moreTrains,
   plainSum,
+  trackAsMeasured,
   trainCount,
+  withAllSound,
 } from './fleet.ts';
 export type { District, JointLaw } from './joint.ts';
 export { besideBusy, bothBusy, chanceBoth, chanceEither } from './joint.ts';
@@ -29,28 +32,29 @@ export {
   judgeRails,
   loadedLink,
   neighbourVolts,
+  railFromConverter,
+  railsTooHigh,
+  railsTooLow,
   railVoltage,
   SCALE_RANGE,
   sags,
   stageOhms,
   TRACK_LIMITS,
 } from './rail-voltage.ts';
-export type { Remedy } from './remedies.ts';
-export { firstThatReaches, remedies } from './remedies.ts';
-export type { DistrictLoad, Judgement, OverloadOften, RuleResult, Verdict } from './rules.ts';
+export type { Cost, Remedy, RemedyInput } from './remedies.ts';
+export { chosenOf, remedies, supplyFor } from './remedies.ts';
+export type { Able, DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {
   atLeast,
-  eveningsBetween,
   judge,
-  overloadOften,
-  spellDigits,
-  spellsCount,
-  spellsPerEvening,
+  judgeInGroups,
+  overloadSeen,
+  overloadsIn,
   worstVerdict,
 } from './rules.ts';
 export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
 export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';
-export type { SurenessFinding, SurenessInput, Unknown, UnknownEffect } from './sureness.ts';
+export type { SurenessFinding, SurenessInput, Unknown, UnknownEffect, Untold } from './sureness.ts';
 export { sureness } from './sureness.ts';
 export type { RatingAdvice, RatingWish, SupplyTrip, TripReach } from './trip-reach.ts';
 export { recommendedRating, supplyTrip, tripReach } from './trip-reach.ts';

@@ -1,6 +1,5 @@
 // May this supply be plugged into this unit? Only what is printed decides.
 import type { Supply } from './capacity.ts';
-import { withinModelLimit } from './capacity.ts';
 
 export type Plug = 'centre-plus' | 'centre-minus' | 'terminals';
 
@@ -27,7 +26,7 @@ export type LabelFinding =
   | { readonly kind: 'unknown' }
   | {
       readonly kind: 'not-permitted';
-      readonly because: 'wrong-kind' | 'too-many-volts' | 'too-few-volts' | 'plug-reversed' | 'beyond-nem-609';
+      readonly because: 'wrong-kind' | 'too-many-volts' | 'too-few-volts' | 'plug-reversed';
     };
 
 /** A known misfit counts before anything unknown. Plugs are compared where both are known; else it must still be looked at. */
@@ -42,13 +41,10 @@ export function checkLabels(supply: SupplyLabel, input: InputLabel): LabelFindin
     return wrong('too-many-volts');
   if (supply.volts !== undefined && supply.volts < (input.leastVolts ?? 0) - 1e-9) return wrong('too-few-volts');
   if (supply.kind !== 'ac' && opposed(supply.plug, input.plug)) return wrong('plug-reversed');
-  const { kind, volts, amps } = supply;
-  if (kind !== undefined && volts !== undefined && amps !== undefined && !withinModelLimit({ kind, volts, amps }))
-    return wrong('beyond-nem-609');
   if (
-    kind === undefined ||
-    volts === undefined ||
-    amps === undefined ||
+    supply.kind === undefined ||
+    supply.volts === undefined ||
+    supply.amps === undefined ||
     input.kind === undefined ||
     input.volts === undefined
   )

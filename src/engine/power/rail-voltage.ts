@@ -1,8 +1,9 @@
 // Volts on the rails: from a fixed setting or from the supply, as intervals, and against the scale.
 
 import type { Span } from '../units.ts';
+import { middle } from '../units.ts';
 import type { RailSetting, StageBuild, Supply } from './capacity.ts';
-import { AC_FACTOR } from './capacity.ts';
+import { AC_FACTOR, CONVERTER_EFFICIENCY } from './capacity.ts';
 import type { Scale } from './draws.ts';
 
 export interface RailVoltage {
@@ -221,6 +222,37 @@ export function judgeRails(voltage: RailVoltage, scale: Scale): RailFinding {
   if (low < limits.least) return 'too-low';
   if (high > range.to) return 'above-range';
   return low < range.from ? 'slow' : 'in-range';
+}
+
+/** Whether rails surely stand too high (above 22 V, or above what decoders must survive), perhaps, or not. */
+export function railsTooHigh(voltage: RailVoltage, scale: Scale): 'surely' | 'perhaps' | 'no' {
+  const { most, decoder } = TRACK_LIMITS[scale];
+  const limit = Math.min(most, decoder.to);
+  if (voltage.idle.from > limit) return 'surely';
+  return voltage.idle.to > limit ? 'perhaps' : 'no';
+}
+
+/** Whether rails stand too low to be of use: below what a power station must give, and even at best below the scale's range. */
+export const railsTooLow = (voltage: RailVoltage, scale: Scale): boolean =>
+  voltage.loaded.from < TRACK_LIMITS[scale].least && voltage.idle.to < SCALE_RANGE[scale].from;
+
+/**
+ * The step-down converter that a unit may have of which nobody has said where its rail volts come from: down to the low end of the scale's
+ * range; undefined where the supply stands no higher, or gives a.c.
+ */
+export function railFromConverter({ kind, volts }: Supply, scale: Scale): RailSetting | undefined {
+  const low = SCALE_RANGE[scale].from;
+  return kind === 'dc' && CONVERTER_EFFICIENCY * volts > low ? { kind: 'converter', volts: low } : undefined;
+}
+
+/** Volts that regulated d.c. supplies are commonly sold with. Source: common-practice. */
+const COMMON_DC_VOLTS = [9, 12, 15, 16, 18, 19, 20] as const;
+
+/** The d.c. supply that puts the scale's own volts on rails that follow it, within what the unit takes (volts); undefined where none does. */
+export function dcVoltsFor(scale: Scale, most: number): number | undefined {
+  const wanted = middle(SCALE_RANGE[scale]);
+  const fitting = COMMON_DC_VOLTS.filter((volts) => volts <= most && volts >= SCALE_RANGE[scale].from);
+  return [...fitting].sort((a, b) => Math.abs(a - wanted) - Math.abs(b - wanted) || b - a)[0];
 }
 
 /** The volts that a finding speaks of: the low end under load for what is too low, else the high end without load. */

@@ -1,14 +1,21 @@
-// What would mend a shortage, cheapest first, each computed for this fleet with what it would bring.
+// What would mend a shortage, each computed for this fleet with what it would bring and what it takes: what is free first, then by money,
+// then by time.
+import type { Span } from '../units.ts';
 import type { Capacity, Stage, Supply } from './capacity.ts';
 import { capacity, trackCurrent } from './capacity.ts';
+import type { Scale } from './draws.ts';
 import { BOOSTER_OWN_USE } from './draws.ts';
 import type { Fleet } from './fleet.ts';
-import { districtLoad, largestMoving } from './fleet.ts';
-import type { Judgement, Verdict } from './rules.ts';
-import { atLeast, judge, worstVerdict } from './rules.ts';
-import { ratingThatFills } from './trip-reach.ts';
+import { districtLoad, largestMoving, mostParked, muted, parked, trainCount, withSound } from './fleet.ts';
+import type { InputLabel } from './labels.ts';
+import { dcVoltsFor, railsTooHigh, railVoltage } from './rail-voltage.ts';
+import type { Verdict } from './rules.ts';
+import { atLeast, judge, judgeInGroups, worstVerdict } from './rules.ts';
+import type { NamedSupply } from './supplies.ts';
+import { recommendedRating, supplyTrip } from './trip-reach.ts';
 
 export type RemedyId =
+  | 'mute-and-park'
   | 'calm-the-consumption'
   | 'larger-supply'
   | 'leds-and-larger-supply'
@@ -20,6 +27,26 @@ export type RemedyId =
 
 export const MOST_DISTRICTS = 6;
 
+/** What a remedy takes: money in euros, which dollars and pounds are near enough to, and hours of work. */
+export interface Cost {
+  readonly money: Span;
+  readonly hours: Span;
+}
+
+/** How many of each a remedy is about. */
+export interface Counts {
+  /** Trains that may move at once. */
+  readonly moving?: number;
+  /** Trains whose sound is off while they stand, and trains on track that is switched off. */
+  readonly muted?: number;
+  readonly parked?: number;
+  /** Coaches that get LEDs. */
+  readonly coaches?: number;
+  /** To be got. */
+  readonly boosters?: number;
+  readonly supplies?: number;
+}
+
 export interface Remedy {
   readonly id: RemedyId;
   /** Usable current of each district, amperes; never added up. */
@@ -28,136 +55,291 @@ export interface Remedy {
   /** Largest chance of any district to pass its hard limit, and its usable current. */
   readonly aboveHard: number;
   readonly aboveUsable: number;
-  /** Rating of the supplies to get, amperes. */
+  /** Trains have to be put on in groups after it, since all that charges at once is too much. */
+  readonly inGroups: boolean;
+  /** Supplies to get: kind, volts, and the rating of each, amperes. */
   readonly ratings: readonly number[];
-  /** Trains that may move, where the remedy is about that. */
-  readonly moving?: number;
+  readonly supply: Pick<Supply, 'kind' | 'volts'>;
+  readonly cost: Cost;
+  readonly counts: Counts;
 }
 
 export interface RemedyInput {
   readonly fleet: Fleet;
-  readonly supply: Supply;
+  readonly scale: Scale;
+  readonly supply: NamedSupply;
   readonly stage: Stage;
+  /** What is printed at the unit's input; a booster is taken to have the same. */
+  readonly input: InputLabel;
+  /** Boosters that are there already and need not be bought. */
+  readonly boosters?: number;
+}
+
+/** What one piece takes. Source: from-memory. */
+const COSTS = {
+  'quiet-train': { money: { from: 0, to: 0 }, hours: { from: 0.02, to: 0.1 } },
+  'coach-leds': { money: { from: 3, to: 15 }, hours: { from: 0.5, to: 1.5 } },
+  supply: { money: { from: 30, to: 90 }, hours: { from: 0.3, to: 1 } },
+  booster: { money: { from: 80, to: 250 }, hours: { from: 0, to: 0 } },
+  /** Gaps, feeders, leads and tests of one more part of the track. */
+  district: { money: { from: 10, to: 30 }, hours: { from: 6, to: 14 } },
+  breaker: { money: { from: 25, to: 70 }, hours: { from: 2, to: 5 } },
+} as const satisfies Readonly<Record<string, Cost>>;
+
+type Piece = keyof typeof COSTS;
+
+function costOf(pieces: readonly (readonly [count: number, piece: Piece])[]): Cost {
+  const sum = (of: (cost: Cost) => number): number =>
+    pieces.reduce((total, [count, piece]) => total + count * of(COSTS[piece]), 0);
+  return {
+    money: { from: sum(({ money }) => money.from), to: sum(({ money }) => money.to) },
+    hours: { from: sum(({ hours }) => hours.from), to: sum(({ hours }) => hours.to) },
+  };
 }
 
 /**
- * Every remedy that applies, cheapest first. A booster is taken to pass as much as the command station, with rails set
+ * Every remedy that applies: by money, then by time; breakers last, since they give no power. A booster is taken to pass as much as the command station, with rails set
  * alike; each district holds any one consumer with equal chance. Those with verdict enough or ample reach the goal.
  */
 export function remedies(input: RemedyInput): Remedy[] {
   const found = [
+    fewer(input),
+    quiet(input),
     calm(input),
     larger(input),
     calmAndLarger(input),
     freed(input),
     own(input),
     moreDistricts(input),
-    fewer(input),
-    breakers(input),
   ];
-  return found.filter((remedy) => remedy !== undefined);
+  const sorted = found
+    .filter((remedy) => remedy !== undefined)
+    .sort((a, b) => a.cost.money.to - b.cost.money.to || a.cost.hours.to - b.cost.hours.to);
+  return [...sorted, breakers(input)];
 }
 
-/** The first that reaches the wanted verdict. */
-export function firstThatReaches(candidates: readonly Remedy[], wanted: Verdict): Remedy | undefined {
-  return candidates.find((remedy) => remedy.id !== 'breakers-and-sub-districts' && atLeast(remedy.verdict, wanted));
+/** More than this times as dear, a remedy with room to spare gives way to one that is tight. Source: common-practice. */
+const DEARER = 1.5;
+
+/**
+ * The one to take: the cheapest that is enough and lets run what is wished; a much cheaper one that is tight comes before it. Fewer moving
+ * only where nothing else helps. Undefined where nothing does. Breakers give no power.
+ */
+export function chosenOf(found: readonly Remedy[]): Remedy | undefined {
+  const keep = found.filter(({ id }) => id !== 'breakers-and-sub-districts' && id !== 'fewer-moving');
+  const reaches = (wanted: Verdict) => keep.find(({ verdict }) => atLeast(verdict, wanted));
+  const [ample, tight] = [reaches('enough'), reaches('tight')];
+  if (tight === undefined) return found.find(({ id }) => id === 'fewer-moving');
+  if (ample === undefined || ample.cost.money.to > DEARER * tight.cost.money.to) return tight;
+  return ample;
+}
+
+interface With {
+  readonly counts?: Counts;
+  readonly ratings?: readonly number[];
+  readonly supply?: Pick<Supply, 'kind' | 'volts'>;
+  readonly cost?: Cost;
 }
 
 function remedy(
   id: RemedyId,
-  fleet: Fleet,
+  input: RemedyInput,
   capacities: readonly Capacity[],
-  ratings: readonly number[],
-  more: Pick<Remedy, 'moving'> = {},
+  { counts = {}, ratings = [], supply = input.supply, cost = costOf([]) }: With = {},
 ): Remedy {
-  const load = districtLoad(fleet, 1 / capacities.length);
-  const judgements: Judgement[] = capacities.map((one) => judge(load, one));
+  const load = districtLoad(input.fleet, 1 / capacities.length);
+  const judgements = capacities.map((one) => judgeInGroups(load, one));
+  const { kind, volts } = supply;
   return {
     id,
     usable: capacities.map((one) => one.usable),
     verdict: worstVerdict(judgements.map((one) => one.verdict)),
     aboveHard: Math.max(...judgements.map((one) => one.aboveHard)),
     aboveUsable: Math.max(...judgements.map((one) => one.aboveUsable)),
+    inGroups: capacities.some((one) => !judge(load, one).powerUp.passes),
     ratings,
-    ...more,
+    supply: { kind, volts },
+    cost,
+    counts,
   };
 }
 
+const asItIs = ({ supply, stage }: RemedyInput): Capacity => capacity(supply, stage);
+
 const hasFilamentLamps = (fleet: Fleet): boolean => fleet.coaches > 0 && fleet.lamps === 'filament';
 
-function calm({ fleet, supply, stage }: RemedyInput): Remedy | undefined {
-  if (!hasFilamentLamps(fleet)) return undefined;
-  return remedy('calm-the-consumption', { ...fleet, lamps: 'led' }, [capacity(supply, stage)], []);
+/** Sound off in what stands, and as few as will do of what stands on track that is switched off. */
+function quiet(input: RemedyInput): Remedy | undefined {
+  const { fleet, scale } = input;
+  const able = asItIs(input);
+  const [most, mutes] = [mostParked(fleet), withSound(fleet)];
+  if (most === 0) return undefined;
+  const hushed = mutes === 0 ? fleet : muted(fleet, scale);
+  const verdict = (count: number) => judgeInGroups(districtLoad(parked(hushed, count)), able).verdict;
+  const now = judgeInGroups(districtLoad(fleet), able).verdict;
+  const goal: Verdict = atLeast(verdict(most), 'enough') ? 'enough' : 'tight';
+  if (atLeast(now, verdict(most))) return undefined;
+  const count = leastThat((parkedTrains) => atLeast(verdict(parkedTrains), goal), most);
+  return remedy('mute-and-park', { ...input, fleet: parked(hushed, count) }, [able], {
+    counts: { ...(mutes > 0 ? { muted: mutes } : {}), ...(count > 0 ? { parked: count } : {}) },
+    cost: costOf([[mutes + count, 'quiet-train']]),
+  });
 }
 
-function larger({ fleet, supply, stage }: RemedyInput): Remedy | undefined {
-  const amps = largerRating(supply, stage);
-  if (amps === undefined) return undefined;
-  return remedy('larger-supply', fleet, [capacity({ ...supply, amps }, stage)], [amps]);
+/** The least number from 0 to `most` that passes, where every larger one does too; `most` where none does. */
+function leastThat(passes: (count: number) => boolean, most: number): number {
+  let [failing, passing] = [-1, most];
+  while (passing - failing > 1) {
+    const between = Math.floor((failing + passing) / 2);
+    if (passes(between)) passing = between;
+    else failing = between;
+  }
+  return passing;
+}
+
+const withLeds = (input: RemedyInput): RemedyInput => ({ ...input, fleet: { ...input.fleet, lamps: 'led' } });
+
+function calm(input: RemedyInput): Remedy | undefined {
+  const { coaches } = input.fleet;
+  if (!hasFilamentLamps(input.fleet)) return undefined;
+  return remedy('calm-the-consumption', withLeds(input), [asItIs(input)], {
+    counts: { coaches },
+    cost: costOf([[coaches, 'coach-leds']]),
+  });
+}
+
+function larger(input: RemedyInput): Remedy | undefined {
+  const wanted = largerSupply(input);
+  if (wanted === undefined) return undefined;
+  return remedy('larger-supply', input, [capacity(wanted, input.stage)], {
+    supply: wanted,
+    ratings: [wanted.amps],
+    counts: { supplies: 1 },
+    cost: costOf([[1, 'supply']]),
+  });
 }
 
 // Both cheap steps together may spare a booster.
-function calmAndLarger({ fleet, supply, stage }: RemedyInput): Remedy | undefined {
-  const amps = largerRating(supply, stage);
-  if (amps === undefined || !hasFilamentLamps(fleet)) return undefined;
-  return remedy('leds-and-larger-supply', { ...fleet, lamps: 'led' }, [capacity({ ...supply, amps }, stage)], [amps]);
+function calmAndLarger(input: RemedyInput): Remedy | undefined {
+  const wanted = largerSupply(input);
+  const { coaches } = input.fleet;
+  if (wanted === undefined || !hasFilamentLamps(input.fleet)) return undefined;
+  return remedy('leds-and-larger-supply', withLeds(input), [capacity(wanted, input.stage)], {
+    supply: wanted,
+    ratings: [wanted.amps],
+    counts: { coaches, supplies: 1 },
+    cost: costOf([
+      [coaches, 'coach-leds'],
+      [1, 'supply'],
+    ]),
+  });
 }
 
-/** Rating that fills the stage, or undefined where the supply fills it already or none within NEM 609 would. */
-function largerRating(supply: Supply, stage: Stage): number | undefined {
+/** The supply to get for a stage: surely trips it, within its label, the scale and NEM 609; undefined where none does. */
+export function supplyFor({ supply, input, scale }: RemedyInput, stage: Stage): Supply | undefined {
+  const like = likeSupply(supply, { input, scale, stage });
+  if (like === undefined) return undefined;
+  const plug = like.kind === supply.kind ? supply.plug : undefined;
+  const advice = recommendedRating({ ...like, plug, stage, input, scale });
+  return advice.kind === 'rating' ? { ...like, amps: advice.amps } : undefined;
+}
+
+/** Kind and volts to get: as now, but regulated d.c. where a.c. may lift the rails too high; undefined where the unit takes no d.c. */
+function likeSupply(
+  supply: Supply,
+  { input, scale, stage }: Pick<RemedyInput, 'input' | 'scale' | 'stage'>,
+): Pick<Supply, 'kind' | 'volts'> | undefined {
+  const { kind, volts } = supply;
+  if (kind === 'dc' || railsTooHigh(railVoltage(supply, stage.rails), scale) === 'no') return { kind, volts };
+  if (input.kind !== 'dc' && input.kind !== 'either') return undefined;
+  const direct = dcVoltsFor(scale, input.volts ?? 0);
+  return direct === undefined ? undefined : { kind: 'dc', volts: direct };
+}
+
+/** A supply that fills the stage, or undefined where it is filled already or none would. */
+function largerSupply(input: RemedyInput): Supply | undefined {
+  const { supply, stage } = input;
   if (trackCurrent(supply, stage) >= stage.limit - 1e-9) return undefined;
-  return ratingThatFills(supply.kind, supply.volts, stage);
+  return supplyFor(input, stage);
 }
 
-function boosterOf(stage: Stage): Stage {
-  return { ...stage, ownUse: Math.min(stage.ownUse, BOOSTER_OWN_USE) };
+const boosterOf = (stage: Stage): Stage => ({ ...stage, ownUse: Math.min(stage.ownUse, BOOSTER_OWN_USE) });
+
+/** Boosters that have to be bought for so many districts. */
+const toBuy = ({ boosters = 0 }: RemedyInput, districts: number): number => Math.max(0, districts - 1 - boosters);
+
+const divided = (input: RemedyInput, districts: number, supplies: number): With => ({
+  counts: { boosters: toBuy(input, districts), supplies },
+  cost: costOf([
+    [toBuy(input, districts), 'booster'],
+    [supplies, 'supply'],
+    [districts - 1, 'district'],
+  ]),
+});
+
+// The supply that becomes free must not keep the booster from tripping.
+function freed(input: RemedyInput): Remedy | undefined {
+  const { supply, stage } = input;
+  const wanted = largerSupply(input);
+  const booster = boosterOf(stage);
+  if (wanted === undefined || wanted.kind !== supply.kind) return undefined;
+  if (supplyTrip(supply, booster).kind === 'surely-not') return undefined;
+  return remedy('booster-with-freed-supply', input, [capacity(wanted, stage), capacity(supply, booster)], {
+    ...divided(input, 2, 1),
+    ratings: [wanted.amps],
+  });
 }
 
-function freed({ fleet, supply, stage }: RemedyInput): Remedy | undefined {
-  const amps = largerRating(supply, stage);
-  if (amps === undefined) return undefined;
-  const capacities = [capacity({ ...supply, amps }, stage), capacity(supply, boosterOf(stage))];
-  return remedy('booster-with-freed-supply', fleet, capacities, [amps]);
-}
-
-function full(
-  { supply, stage }: RemedyInput,
-  districts: number,
-): { capacities: Capacity[]; ratings: number[] } | undefined {
-  const filling = largerRating(supply, stage);
-  const station = { ...supply, amps: Math.max(supply.amps, filling ?? 0) };
-  const booster = ratingThatFills(supply.kind, supply.volts, boosterOf(stage));
+function full(input: RemedyInput, districts: number): { capacities: Capacity[]; more: With } | undefined {
+  const { supply, stage } = input;
+  const filling = largerSupply(input);
+  const booster = supplyFor(input, boosterOf(stage));
   if (booster === undefined) return undefined;
   const boosters = Array.from({ length: districts - 1 }, () => booster);
+  const ratings = [...(filling === undefined ? [] : [filling]), ...boosters].map(({ amps }) => amps);
   return {
-    capacities: [capacity(station, stage), ...boosters.map((amps) => capacity({ ...supply, amps }, boosterOf(stage)))],
-    ratings: filling === undefined ? boosters : [filling, ...boosters],
+    capacities: [capacity(filling ?? supply, stage), ...boosters.map((one) => capacity(one, boosterOf(stage)))],
+    more: { ...divided(input, districts, ratings.length), ratings, supply: booster },
   };
 }
 
 function own(input: RemedyInput): Remedy | undefined {
   const both = full(input, 2);
-  return both === undefined ? undefined : remedy('booster-with-own-supply', input.fleet, both.capacities, both.ratings);
+  return both === undefined ? undefined : remedy('booster-with-own-supply', input, both.capacities, both.more);
 }
 
+/** As few districts as are enough; else as few as are tight; else as many as are reckoned with. */
 function moreDistricts(input: RemedyInput): Remedy | undefined {
-  let last: Remedy | undefined;
+  const found: Remedy[] = [];
   for (let districts = 3; districts <= MOST_DISTRICTS; districts++) {
     const all = full(input, districts);
     if (all === undefined) return undefined;
-    last = remedy('more-districts', input.fleet, all.capacities, all.ratings);
-    if (atLeast(last.verdict, 'enough')) return last;
+    const one = remedy('more-districts', input, all.capacities, all.more);
+    found.push(one);
+    if (atLeast(one.verdict, 'enough')) break;
   }
-  return last;
+  return chosenOf(found) ?? found.at(-1);
 }
 
-function fewer({ fleet, supply, stage }: RemedyInput): Remedy | undefined {
-  const now = capacity(supply, stage);
-  const moving = largestMoving(fleet, now, 'enough');
-  if (moving < 1 || moving >= fleet.moving) return undefined;
-  return remedy('fewer-moving', { ...fleet, moving }, [now], [], { moving });
+/** So many that it is enough; where not even one is, so many that it is tight; where not even that, with all others parked. */
+function fewer(input: RemedyInput): Remedy | undefined {
+  const { fleet } = input;
+  const now = asItIs(input);
+  const most = (of: Fleet): number | undefined =>
+    [largestMoving(of, now, 'enough'), largestMoving(of, now, 'tight')].find((count) => count >= 1);
+  const alone = { ...parked({ ...fleet, moving: 0 }, trainCount(fleet)), moving: fleet.moving };
+  const asIs = most(fleet);
+  const moving = asIs ?? most(alone);
+  if (moving === undefined || moving >= fleet.moving) return undefined;
+  if (asIs !== undefined)
+    return remedy('fewer-moving', { ...input, fleet: { ...fleet, moving } }, [now], { counts: { moving } });
+  const waiting = trainCount(fleet) - moving;
+  return remedy('fewer-moving', { ...input, fleet: { ...alone, moving } }, [now], {
+    counts: { moving, parked: waiting },
+    cost: costOf([[waiting, 'quiet-train']]),
+  });
 }
 
-function breakers({ fleet, supply, stage }: RemedyInput): Remedy {
-  return remedy('breakers-and-sub-districts', fleet, [capacity(supply, stage)], []);
+function breakers(input: RemedyInput): Remedy {
+  return remedy('breakers-and-sub-districts', input, [asItIs(input)], { cost: costOf([[2, 'breaker']]) });
 }

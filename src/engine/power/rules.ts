@@ -1,5 +1,6 @@
 // The four rules of one power district, and the verdict.
 
+import type { Span } from '../units.ts';
 import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
 import type { Capacity } from './capacity.ts';
@@ -14,12 +15,11 @@ export const GOALS = {
   reserveWorked: 0.1,
   /** Share of moments above the hard limit. */
   limitPassed: 0.001,
+  /** The same while the verdict is still "tight": about once in a dozen busy spells of ten minutes. */
+  limitTouched: 0.003,
   /** "Ample" holds even with this many times the draw. */
   spare: 1.25,
 } as const;
-
-/** A stretch of overload lasts about this long, seconds. Source: from-memory (5 to 20 s). */
-export const SPELL_SECONDS = 10;
 
 export type Verdict = 'ample' | 'enough' | 'tight' | 'short';
 export const VERDICTS: readonly Verdict[] = ['short', 'tight', 'enough', 'ample'];
@@ -50,8 +50,11 @@ export interface Judgement {
   readonly heat: RuleResult;
 }
 
-/** Judges one district against its capacity. */
-export function judge(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>): Judgement {
+/** What a district is judged against. */
+export type Able = Pick<Capacity, 'hard' | 'usable' | 'moment'>;
+
+/** Judges one district against its capacity: moment by moment, and a transformer by its heat over minutes besides. */
+export function judge(load: DistrictLoad, capacity: Able): Judgement {
   const now = rulesAt(load, capacity, 1);
   const { aboveUsable, aboveHard, everyday, stall, powerUp, heat } = now;
   return { verdict: verdictOf(load, capacity, now), aboveUsable, aboveHard, everyday, stall, powerUp, heat };
@@ -59,17 +62,21 @@ export function judge(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usa
 
 type Rules = ReturnType<typeof rulesAt>;
 
-function verdictOf(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>, now: Rules): Verdict {
+function verdictOf(load: DistrictLoad, capacity: Able, now: Rules): Verdict {
   if (now.passesAll) return rulesAt(load, capacity, GOALS.spare).passesAll ? 'ample' : 'enough';
-  const held = now.aboveHard <= GOALS.limitPassed && now.aboveUsable <= GOALS.reserveWorked;
-  return held ? 'tight' : 'short';
+  const held = now.aboveHard <= GOALS.limitTouched && now.aboveUsable <= GOALS.reserveWorked;
+  return held && now.heat.value <= capacity.hard + SAME ? 'tight' : 'short';
 }
 
+/** Currents nearer than this are one, amperes. */
+const SAME = 1e-9;
+
 // The rules with every draw `factor` times as large, which is the same as every limit that many times smaller.
-function rulesAt(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>, factor: number) {
-  const hard = capacity.hard / factor;
-  const usable = capacity.usable / factor;
-  const { mean, p95 } = summarise(load.distribution);
+function rulesAt(load: DistrictLoad, capacity: Able, factor: number) {
+  const { moment = capacity } = capacity;
+  const hard = moment.hard / factor;
+  const usable = moment.usable / factor;
+  const { mean, deviation, p95 } = summarise(load.distribution);
   const aboveUsable = chanceAbove(load.distribution, usable);
   const aboveHard = chanceAbove(load.distribution, hard);
   const everyday: RuleResult = {
@@ -90,7 +97,7 @@ function rulesAt(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>
   };
   const stallCurrent = p95 + load.stallExtra;
   const stall: RuleResult = {
-    passes: stallCurrent <= hard + 1e-9,
+    passes: stallCurrent <= hard + SAME,
     value: stallCurrent,
     limit: hard,
     working: working(
@@ -106,17 +113,15 @@ function rulesAt(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>
     ),
   };
   const powerUp: RuleResult = {
-    passes: load.powerUp <= hard + 1e-9,
+    passes: load.powerUp <= hard + SAME,
     value: load.powerUp,
     limit: hard,
     working: working('power-up', load.powerUp, 'A', [['hard', hard, 'A']], ['from-memory']),
   };
-  const heat: RuleResult = {
-    passes: mean <= hard + 1e-9,
-    value: mean,
-    limit: hard,
-    working: working('heat', mean, 'A', [['hard', hard, 'A']], ['common-practice']),
-  };
+  const heat =
+    capacity.moment === undefined
+      ? warms('heat', mean, hard)
+      : warms('heat-ac', Math.sqrt(mean ** 2 + deviation ** 2), capacity.usable / factor);
   return {
     aboveUsable,
     aboveHard,
@@ -128,33 +133,41 @@ function rulesAt(load: DistrictLoad, capacity: Pick<Capacity, 'hard' | 'usable'>
   };
 }
 
-/** Stretches of overload to expect in an evening: chance x evening / 10 s. Evening in hours >= 0. */
-export function spellsPerEvening(chance: number, eveningHours: number, spellSeconds = SPELL_SECONDS): number {
-  return (chance * eveningHours * 3600) / spellSeconds;
+/** The rule of heat: an average against what may flow for good; behind a transformer the r.m.s. one, with the reserve. Amperes. */
+const warms = (formula: 'heat' | 'heat-ac', value: number, limit: number): RuleResult => ({
+  passes: value <= limit + SAME,
+  value,
+  limit,
+  working: working(formula, value, 'A', [['hard', limit, 'A']], ['common-practice']),
+});
+
+/** The same judgement where trains are put on in groups, so that not all of them charge at once. */
+export const judgeInGroups = (load: DistrictLoad, capacity: Able): Judgement =>
+  judge({ ...load, powerUp: 0 }, capacity);
+
+/** How long a train draws about the same before it changes, seconds: stations close together, or a long climb. Source: from-memory. */
+export const STEADY_SECONDS: Span = { from: 3, to: 120 };
+/** What is taken for it where one figure is wanted. Source: from-memory. */
+const STEADY_USUALLY = 20;
+/** Overloads to expect in so many seconds (>= 0) of a busy spell, from the share of its moments: a band, as long as trains draw steadily or change at once. */
+export const overloadsIn = (chance: number, seconds: number): Span => ({
+  from: (chance * seconds) / STEADY_SECONDS.to,
+  to: (chance * seconds) / STEADY_SECONDS.from,
+});
+
+/** What one will see of an overload. `strained`: hardly ever that, but too little is left. */
+export type OverloadSeen = 'at-once' | 'within-minutes' | 'now-and-then' | 'strained';
+
+/** Up to how many seconds of a busy spell each of them is waited for. Source: own-derivation. */
+const WAIT = { 'at-once': 100, 'within-minutes': 900, 'now-and-then': 4 * 3600 } as const;
+
+/** What one will see, from the share of moments above the limit (0 to 1). */
+export function overloadSeen(chance: number): OverloadSeen {
+  const wait = STEADY_USUALLY / Math.max(chance, 1e-12);
+  if (wait <= WAIT['at-once']) return 'at-once';
+  if (wait <= WAIT['within-minutes']) return 'within-minutes';
+  return wait <= WAIT['now-and-then'] ? 'now-and-then' : 'strained';
 }
-
-/** How often an overload comes, as a person would say it. `strained`: it hardly ever does, but too little is left. */
-export type OverloadOften = 'always' | 'often' | 'once' | 'rare' | 'strained';
-
-/** Where the words for it change: share of moments, and spells an evening. Source: own-derivation. */
-const OFTEN = { always: 0.25, often: 1.5, once: 0.67, rare: 0.05 } as const;
-
-/** How often, from the chance of an overload at any moment (0 to 1) and the spells in an evening (>= 0). */
-export function overloadOften(chance: number, spells: number): OverloadOften {
-  if (chance > OFTEN.always) return 'always';
-  if (spells >= OFTEN.often) return 'often';
-  if (spells > OFTEN.once) return 'once';
-  return spells > OFTEN.rare ? 'rare' : 'strained';
-}
-
-/** Whether so many spells an evening (>= 0) are worth a word. */
-export const spellsCount = (spells: number): boolean => spells >= OFTEN.rare;
-
-/** Digits after the point that so many spells an evening (>= 0) are told with: one below ten. Source: common-practice. */
-export const spellDigits = (spells: number): 0 | 1 => (spells < 10 ? 1 : 0);
-
-/** Evenings from one spell to the next, where an evening has so many (>= 0); a thousand million where it has none. */
-export const eveningsBetween = (spells: number): number => 1 / Math.max(spells, 1e-9);
 
 export function worstVerdict(verdicts: readonly Verdict[]): Verdict {
   return VERDICTS.find((verdict) => verdicts.includes(verdict)) ?? 'ample';

@@ -2,14 +2,13 @@
 // trains climb together: each of them is taken at its low, usual and high end, and a verdict is sure only where it is the same under all.
 import type { Span } from '../units.ts';
 import { middle } from '../units.ts';
-import type { Capacity } from './capacity.ts';
 import type { DemandInput, Distribution } from './demand.ts';
 import { constant, even, fittingDemand, mixFitting, quantile } from './demand.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
 import type { Fleet, Trains } from './fleet.ts';
 import { trainCount } from './fleet.ts';
-import type { Verdict } from './rules.ts';
-import { atLeast, judge, VERDICTS } from './rules.ts';
+import type { Able, Verdict } from './rules.ts';
+import { atLeast, judgeInGroups, VERDICTS, worstVerdict } from './rules.ts';
 
 /** Correlation between the draws of two moving trains that climb or start together. Source: from-memory. */
 export const TOGETHER = 0.3;
@@ -17,23 +16,38 @@ export const TOGETHER = 0.3;
 export const TRAIN_DOUBT = 0.25;
 
 /**
- * `coach-lamps`: what a lit coach draws, and by which lamps; `trains-together`: correlation; `how-many-move`: exactly so many, or on average.
- * @keptFor E how sure a verdict is
+ * `coach-lamps`: what a lit coach draws, and by which lamps; `trains-together`: correlation; `how-many-move`: exactly so many, or on average;
+ * `own-use`: what the unit takes for itself; `what-it-gives`: what reaches the track, a rectifier or a converter between.
  */
-export type Unknown = 'coach-lamps' | 'accessories' | 'train-draws' | 'trains-together' | 'how-many-move';
+export type Unknown =
+  | 'coach-lamps'
+  | 'accessories'
+  | 'train-draws'
+  | 'trains-together'
+  | 'how-many-move'
+  | 'own-use'
+  | 'what-it-gives';
+
+/** What nobody has told yet and what may be so much that nothing is enough for it: lit coaches, accessories, own use. */
+export type Untold = 'coaches' | 'accessories' | 'own-use';
 
 /** Where each unknown may lie. */
 export type Level = 'low' | 'usual' | 'high';
 
-/** @keptFor E how sure a verdict is */
 export interface SurenessInput {
   readonly fleet: Fleet;
-  readonly capacity: Pick<Capacity, 'hard' | 'usable'>;
+  readonly capacity: Able;
+  /** With all that the unit may take for itself, where that is not measured. */
+  readonly atWorst?: Able | undefined;
+  /** With the best rectifier, or a step-down converter that nobody has spoken of. */
+  readonly atBest?: Able | undefined;
   /** Whether the kind of the coaches' lamps is known. */
   readonly lampsKnown: boolean;
+  /** The fleet with sound in all trains, where nobody has told of sound. */
+  readonly loudest?: Fleet | undefined;
+  readonly untold?: readonly Untold[];
 }
 
-/** @keptFor E how sure a verdict is */
 export interface UnknownEffect {
   readonly unknown: Unknown;
   /** Verdict with this one at either end and all else as usual. */
@@ -43,7 +57,6 @@ export interface UnknownEffect {
   readonly swing: number;
 }
 
-/** @keptFor E how sure a verdict is */
 export interface SurenessFinding {
   readonly kind: 'surely' | 'depends' | 'surely-not';
   /** Worst and best verdict under everything that may be. */
@@ -51,26 +64,30 @@ export interface SurenessFinding {
   readonly best: Verdict;
   /** That one which moves the verdict most, where it depends. */
   readonly deciding?: Unknown;
-  /** All that is not known and matters, the one that moves the verdict most first. */
+  /** Where it depends, all that is not known and matters, the one that moves the verdict most first. */
   readonly unknowns: readonly UnknownEffect[];
 }
 
 type Levels = Readonly<Partial<Record<Unknown, Level>>>;
 
-/**
- * Whether the power is enough whatever is not known; a tight verdict counts as enough.
- * @keptFor E how sure a verdict is
- */
+/** Whether the power is enough whatever is not known; a tight verdict counts as enough. */
 export function sureness(input: SurenessInput): SurenessFinding {
-  const verdicts = everyEnd(input).map((levels) => verdictAt(input, levels));
-  const order = [...verdicts].sort((a, b) => VERDICTS.indexOf(a) - VERDICTS.indexOf(b));
-  const [worst = 'short', best = 'short'] = [order[0], order.at(-1)];
+  const { atBest = input.capacity, atWorst = input.capacity, loudest, untold = [] } = input;
+  const at = (of: SurenessInput): Verdict[] => everyEnd(of).map((levels) => verdictAt(of, levels));
+  const least = at({ ...input, capacity: atWorst });
+  const most = atBest === atWorst ? [] : at({ ...input, capacity: atBest });
+  const loud = untold.length > 0 || loudest === undefined ? [] : at({ ...input, fleet: loudest, capacity: atWorst });
+  const worst = untold.length > 0 ? 'short' : worstVerdict([...least, ...loud]);
+  const best = bestVerdict([...least, ...most]);
+  if (enough(worst)) return { kind: 'surely', worst, best, unknowns: [] };
+  if (!enough(best)) return { kind: 'surely-not', worst, best, unknowns: [] };
   const unknowns = effectsOf(input);
-  if (enough(worst)) return { kind: 'surely', worst, best, unknowns };
-  if (!enough(best)) return { kind: 'surely-not', worst, best, unknowns };
   const [first] = unknowns;
   return { kind: 'depends', worst, best, unknowns, ...(first === undefined ? {} : { deciding: first.unknown }) };
 }
+
+const bestVerdict = (verdicts: readonly Verdict[]): Verdict =>
+  VERDICTS.findLast((verdict) => verdicts.includes(verdict)) ?? 'short';
 
 const enough = (verdict: Verdict): boolean => atLeast(verdict, 'tight');
 
@@ -100,6 +117,9 @@ function matters(unknown: Unknown, { fleet }: SurenessInput): boolean {
       return fleet.moving > 1;
     case 'how-many-move':
       return fleet.moving > 0 && fleet.moving < trainCount(fleet);
+    case 'own-use':
+    case 'what-it-gives':
+      return false;
   }
 }
 
@@ -116,8 +136,24 @@ function effectsOf(input: SurenessInput): UnknownEffect[] {
         swing: Math.abs(seldom(high ?? {}) - seldom(low ?? {})),
       };
     });
+  found.push(...givenEffects(input));
   const flips = ({ low, high }: UnknownEffect): boolean => enough(low) !== enough(high);
   return found.sort((a, b) => Number(flips(b)) - Number(flips(a)) || b.swing - a.swing);
+}
+
+/** What the unit takes and what it is given move the limit and not the draw: by as much as they move it, they count. */
+function givenEffects(input: SurenessInput): UnknownEffect[] {
+  const effect = (unknown: Unknown, low: Able, high: Able): UnknownEffect => ({
+    unknown,
+    low: verdictAt({ ...input, capacity: low }, {}),
+    high: verdictAt({ ...input, capacity: high }, {}),
+    swing: Math.abs(high.hard - low.hard),
+  });
+  const { capacity, atWorst, atBest } = input;
+  return [
+    ...(atWorst === undefined ? [] : [effect('own-use', capacity, atWorst)]),
+    ...(atBest === undefined ? [] : [effect('what-it-gives', atBest, capacity)]),
+  ];
 }
 
 function verdictAt(input: SurenessInput, levels: Levels): Verdict {
@@ -130,7 +166,7 @@ function verdictAt(input: SurenessInput, levels: Levels): Verdict {
     stallExtra: fleet.moving === 0 ? 0 : Math.max(0, ...trains.map(({ stall, running }) => stall - running.to)),
     powerUp: standing + lit + fleet.stored * STORED_ENERGY_INRUSH,
   };
-  return judge(load, capacity).verdict;
+  return judgeInGroups(load, capacity).verdict;
 }
 
 /** The law of the draw with each unknown where it is said to be. Lamps and accessories draw steadily: only nobody knows how much. */

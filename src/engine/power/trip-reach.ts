@@ -11,7 +11,6 @@ export type TripReach = 'reached' | 'perhaps' | 'not-reached';
 
 /**
  * What a supply can drive into a short, against what its unit trips at.
- * @keptFor E whether a supply trips its unit, and the rating to buy
  */
 export type SupplyTrip = {
   /** Track current at which the unit trips, amperes. */
@@ -33,7 +32,6 @@ export type SupplyTrip = {
  * Whether the supply can drive the stage to its trip current (amperes, > 0). Surely not: the supply gives way first, and a short circuit
  * shows as a supply that restarts, not as a short. Supplies give 1.0 to 1.3 times their rating for a moment (from-memory); behind a
  * rectifier the factor is 1.6 to 1.8 (rectifier-table).
- * @keptFor E whether a supply trips its unit, and the rating to buy
  */
 export function supplyTrip(supply: Supply, stage: Stage, trip: number = stage.limit): SupplyTrip {
   const briefly = { ...supply, amps: supply.amps * SHORT_TIME_FACTOR };
@@ -76,7 +74,6 @@ function ratingFor(supply: Pick<Supply, 'kind' | 'volts'>, stage: Stage, trip: n
 
 /**
  * What a supply is wanted for.
- * @keptFor E whether a supply trips its unit, and the rating to buy
  */
 export interface RatingWish {
   readonly kind: Supply['kind'];
@@ -93,7 +90,6 @@ export interface RatingWish {
 /** What helps instead of a purchase. */
 export type InsteadOfRating = 'read-the-label' | 'lower-the-trip' | 'breaker' | 'other-supply';
 
-/** @keptFor E whether a supply trips its unit, and the rating to buy */
 export type RatingAdvice =
   /** The smallest common rating that surely trips the unit, amperes. */
   | { readonly kind: 'rating'; readonly amps: number; readonly finding: SupplyTrip }
@@ -102,7 +98,8 @@ export type RatingAdvice =
       readonly because:
         | Extract<LabelFinding, { kind: 'not-permitted' }>['because']
         | 'label-not-read'
-        | 'above-the-scale';
+        | 'above-the-scale'
+        | 'beyond-nem-609';
       /** Nothing is to be bought; these help, the cheapest first. */
       readonly instead: readonly InsteadOfRating[];
       /** The trip level has to be below this for some supply to be right, amperes; where lowering it helps. */
@@ -112,7 +109,6 @@ export type RatingAdvice =
 /**
  * The next common rating above trip current plus own use: within NEM 609, the unit's input and what the scale bears. Where there is none,
  * a lower trip level or a breaker and no purchase.
- * @keptFor E whether a supply trips its unit, and the rating to buy
  */
 export function recommendedRating({
   kind,

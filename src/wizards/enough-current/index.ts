@@ -1,5 +1,7 @@
 // What this room lets out.
 export { enoughCurrent } from './flow.ts';
 export { ENOUGH_CURRENT_OUTCOMES } from './outcomes.ts';
-export type { Conclusion, Power, Reckoning } from './result.ts';
-export { conclude, reckon } from './result.ts';
+export type { Power, Reckoning } from './reckoning.ts';
+export { reckon } from './reckoning.ts';
+export type { Conclusion } from './result.ts';
+export { conclude } from './result.ts';

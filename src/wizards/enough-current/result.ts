@@ -1,236 +1,170 @@
-// What "Is my power enough?" works out of its answers. The quick part follows a slider; the remedies may come a moment later.
+// What "Is my power enough?" concludes from what was reckoned: what to do. It may come a moment later.
 import type {
-  Bar,
-  Capacity,
-  DistrictLoad,
-  Fleet,
   Judgement,
-  LabelFinding,
-  OverloadOften,
-  RailFinding,
-  RailVoltage,
   Remedy,
-  Scale,
-  Stage,
-  Summary,
+  RemedyInput,
   Supply,
-  Sureness,
-  TripReach,
-  Verdict,
-  Working,
 } from '../../engine/index.ts';
 import {
   atLeast,
-  betterAtBest,
-  capacity,
-  checkLabels,
-  districtLoad,
-  drawsSure,
-  eveningsBetween,
-  firstThatReaches,
-  histogram,
-  judge,
-  judgedVolts,
-  judgeRails,
+  chosenOf,
+  DRAWS,
   largestMoving,
   moreTrains,
-  OWN_USE_DOUBT,
-  overloadOften,
-  plainSum,
-  railVoltage,
   remedies,
-  spellDigits,
-  spellsCount,
-  spellsPerEvening,
-  summarise,
-  trainCount,
-  tripReach,
+  supplyFor,
 } from '../../engine/index.ts';
-import type { Answers, Assumption } from '../planning/index.ts';
-import { knownSupply, Reader } from '../planning/index.ts';
+import type { Answers } from '../planning/index.ts';
+import { Reader } from '../planning/index.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
-
-export interface Reckoning {
-  readonly scale: Scale;
-  readonly fleet: Fleet;
-  readonly trains: number;
-  readonly load: DistrictLoad;
-  readonly summary: Summary;
-  readonly bars: readonly Bar[];
-  readonly eveningHours: number;
-  readonly labels: LabelFinding;
-  readonly stage: Stage;
-  readonly assumptions: readonly Assumption[];
-  readonly plainSum: Working;
-  /** What the usual draws rest on, the least sure of them; undefined where all trains were measured. */
-  readonly drawsSure: Sureness | undefined;
-  /** Present once the supply's label is known. */
-  readonly power: Power | undefined;
-  /** The verdict with the own use that a silent unit may have, amperes, where that would change it. */
-  readonly ownUseDoubt: { readonly amps: number; readonly verdict: Verdict } | undefined;
-}
-
-export interface Power {
-  readonly supply: Supply;
-  readonly capacity: Capacity;
-  /** Usable current with the best factor of an a.c. supply, amperes, where it is worth a word. */
-  readonly usableAtBest: number | undefined;
-  readonly judgement: Judgement;
-  /** Share of moments within the usable current. */
-  readonly inside: number;
-  /** Stretches of overload in an evening, evenings from one to the next, and how often that is in words. */
-  readonly spells: number;
-  readonly evenings: number;
-  readonly often: OverloadOften;
-  readonly spellsCount: boolean;
-  /** Digits after the point that they are told with. */
-  readonly spellDigits: number;
-  readonly trip: TripReach;
-  /** Undefined while it is not known how the rail voltage comes about. */
-  readonly rails:
-    | {
-        readonly voltage: RailVoltage;
-        readonly finding: RailFinding;
-        readonly certain: RailFinding;
-        /** The volts that the finding speaks of. */
-        readonly volts: number;
-      }
-    | undefined;
-}
-
-/** The part that follows a slider. */
-export function reckon(answers: Answers): Reckoning {
-  const reader = new Reader(answers);
-  const scale = reader.scale();
-  const fleet = reader.fleet(scale);
-  const stage = reader.stage('unit', scale, reader.ownUse());
-  const label = reader.supplyLabel('supply');
-  const supply = knownSupply(label);
-  const load = districtLoad(fleet);
-  const summary = summarise(load.distribution);
-  const eveningHours = reader.evening();
-  const known =
-    supply === undefined
-      ? undefined
-      : power(supply, stage, load, scale, eveningHours, reader.rails('unit') !== undefined);
-  return {
-    scale,
-    fleet,
-    trains: trainCount(fleet),
-    load,
-    summary,
-    bars: histogram(load.distribution, barWidth(summary.most - summary.least)),
-    eveningHours,
-    labels: checkLabels(label, reader.inputLabel('unit')),
-    stage,
-    assumptions: reader.assumptions,
-    plainSum: plainSum(fleet),
-    drawsSure: drawsSure(fleet, scale),
-    power: known,
-    ownUseDoubt: known === undefined ? undefined : ownUseDoubt(load, stage, known),
-  };
-}
-
-function ownUseDoubt(load: DistrictLoad, stage: Stage, { supply, judgement }: Power): Reckoning['ownUseDoubt'] {
-  if (stage.ownUse !== 0) return undefined;
-  const { verdict } = judge(load, capacity(supply, { ...stage, ownUse: OWN_USE_DOUBT }));
-  return verdict === judgement.verdict ? undefined : { amps: OWN_USE_DOUBT, verdict };
-}
-
-function power(
-  supply: Supply,
-  stage: Stage,
-  load: DistrictLoad,
-  scale: Scale,
-  eveningHours: number,
-  railsKnown: boolean,
-): Power {
-  const able = capacity(supply, stage);
-  const judgement = judge(load, able);
-  const voltage = railVoltage(supply, stage.rails, { build: stage.build, loaded: able.hard });
-  const lowest: RailVoltage = { idle: { from: voltage.idle.from, to: voltage.idle.from }, loaded: voltage.loaded };
-  const spells = spellsPerEvening(judgement.aboveHard, eveningHours);
-  const finding = judgeRails(voltage, scale);
-  return {
-    supply,
-    capacity: able,
-    usableAtBest: betterAtBest(able),
-    judgement,
-    inside: 1 - judgement.aboveUsable,
-    spells,
-    evenings: eveningsBetween(spells),
-    often: overloadOften(judgement.aboveHard, spells),
-    spellsCount: spellsCount(spells),
-    spellDigits: spellDigits(spells),
-    trip: tripReach(supply, stage),
-    rails: railsKnown
-      ? { voltage, finding, certain: judgeRails(lowest, scale), volts: judgedVolts(finding, voltage) }
-      : undefined,
-  };
-}
-
-// Between about 18 and 60 bars of a round width.
-function barWidth(range: number): number {
-  const widths = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20];
-  return widths.find((width) => range / width <= 60) ?? 50;
-}
+import type { Power, Reckoning } from './reckoning.ts';
+import type { Deciding, VerdictKind } from './sure.ts';
+import { howSure } from './sure.ts';
 
 export interface Conclusion {
   readonly outcome: EnoughCurrentOutcome;
+  /** How sure: a tight verdict counts as enough. */
+  readonly kind: VerdictKind;
+  /** The one unknown that decides, where it depends, and the answers that settle it. */
+  readonly deciding: Deciding | undefined;
+  /** What would help besides, by money, then time; on a supply that trips its unit. None on a stop, and none while a label is not read. */
   readonly remedies: readonly Remedy[];
-  /** Something must be bought or plugged round, and the labels are not known yet. */
-  readonly labelsWanted: boolean;
   readonly chosen: Remedy | undefined;
+  /** The supply to get where this one cannot trip its unit or may lift the rails too high. */
+  readonly toBuy: Supply | undefined;
+  /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. */
+  readonly tripBelow: number | undefined;
   /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. */
   readonly mayMove: { readonly enough: number; readonly tight: number } | undefined;
   /** How many more of the first kind could be added and moved with the everyday rule kept. */
   readonly more: { readonly kind: string; readonly count: number } | undefined;
 }
 
-/** The part that may come a moment later: what to do. */
+const NOTHING_MORE = {
+  deciding: undefined,
+  remedies: [],
+  chosen: undefined,
+  toBuy: undefined,
+  tripBelow: undefined,
+  mayMove: undefined,
+  more: undefined,
+} as const;
+
+/** The part that may come a moment later: what to do. The gates in the order in which they count. */
 export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
-  const { power: now, fleet, stage } = reckoning;
-  if (now === undefined) {
-    const outcome = reckoning.labels.kind === 'not-permitted' ? 'wrong-supply' : 'read-both-labels';
-    return { outcome, remedies: [], labelsWanted: false, chosen: undefined, mayMove: undefined, more: undefined };
-  }
-  const found = remedies({ fleet, supply: now.supply, stage });
-  const kind = fleet.trains[0];
-  const wantsShorts = new Reader(answers).option('aim') === 'shorts';
-  const chosen = firstThatReaches(found, 'enough') ?? firstThatReaches(found, 'tight');
+  const { power: now, unread } = reckoning;
+  const stopped = stopFor(reckoning);
+  if (stopped !== undefined) return { ...NOTHING_MORE, outcome: stopped, kind: 'stop' };
+  const input = new Reader(answers).inputLabel('unit');
+  const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
+  const beside: Beside = { input, fits };
+  const gated = tooHigh(reckoning, beside) ?? aboveTheScale(reckoning, beside);
+  if (gated !== undefined) return gated;
+  if (now === undefined || unread.length > 0)
+    return { ...NOTHING_MORE, outcome: 'read-both-labels', kind: 'labels-first' };
+  return concludeTrains(answers, reckoning, now, beside);
+}
+
+/** What must not be run at all: labels that do not go together, and too few volts. */
+function stopFor({ labels, power: now }: Reckoning): EnoughCurrentOutcome | undefined {
+  if (labels.kind === 'not-permitted') return labels.because === 'too-few-volts' ? 'volts-too-low' : 'wrong-supply';
+  return now?.rails.tooLow === true ? 'volts-too-low' : undefined;
+}
+
+/** Rails that stand too high, or may: no train on them; a regulated d.c. supply where the unit takes one. */
+function tooHigh(reckoning: Reckoning, { input, fits }: Beside): Conclusion | undefined {
+  const { power: now, unread, stage } = reckoning;
+  if (now === undefined || now.rails.tooHigh === 'no') return undefined;
+  const wanted = supplyFor({ ...reckoning, supply: now.supply, input }, stage);
+  const toBuy = now.supply.kind === 'ac' && wanted?.kind === 'dc' && unread.length === 0 ? wanted : undefined;
+  const outcome = toBuy === undefined ? 'rail-voltage-too-high' : 'regulated-supply';
+  if (now.rails.tooHigh === 'surely') return { ...NOTHING_MORE, outcome, kind: 'stop', toBuy };
   return {
-    outcome: outcomeOf(reckoning, now, wantsShorts, chosen),
-    remedies: found,
-    labelsWanted: reckoning.labels.kind === 'unknown' && found.some(buys),
-    chosen,
-    mayMove: {
-      enough: Math.max(0, largestMoving(fleet, now.capacity, 'enough')),
-      tight: Math.max(0, largestMoving(fleet, now.capacity, 'tight')),
-    },
-    more: kind === undefined ? undefined : { kind: kind.kind, count: moreTrains(fleet, kind, now.capacity, 'tight') },
+    ...NOTHING_MORE,
+    ...fits,
+    outcome,
+    kind: unread.length > 0 ? 'labels-first' : 'depends',
+    deciding: now.rails.known ? undefined : RAILS_DECIDE,
+    toBuy,
   };
 }
 
-function outcomeOf(
-  reckoning: Reckoning,
-  now: Power,
-  wantsShorts: boolean,
-  chosen: Remedy | undefined,
-): EnoughCurrentOutcome {
-  const { labels } = reckoning;
-  const { judgement } = now;
-  if (labels.kind === 'not-permitted') return 'wrong-supply';
-  if (now.rails?.certain === 'over-stop' || now.rails?.certain === 'over-decoder') return 'rail-voltage-too-high';
-  if (atLeast(judgement.verdict, 'enough')) return wantsShorts ? 'breakers-and-sub-districts' : 'power-is-enough';
-  if (onlyPowerUpFails(judgement)) return 'put-on-in-two-groups';
-  if (chosen === undefined) return 'fewer-moving';
-  if (buys(chosen) && labels.kind === 'unknown') return 'read-both-labels';
-  return chosen.id;
+const RAILS_DECIDE: Deciding = { unknown: 'rails', choices: [], holdsTo: undefined };
+
+/** A unit that trips above what wheels and wires of the scale bear. */
+function aboveTheScale(reckoning: Reckoning, { fits }: Beside): Conclusion | undefined {
+  const { unit, stage, unread } = reckoning;
+  if (unread.includes('unit-limit') || unit.limit <= stage.limit + 1e-9) return undefined;
+  return {
+    ...NOTHING_MORE,
+    ...fits,
+    outcome: 'lower-trip-level',
+    kind: 'surely-not',
+    tripBelow: tripBelow(reckoning),
+  };
 }
 
-/** Whether a remedy means getting or re-plugging a supply or a unit, so that both labels must be known. */
-export function buys(remedy: Remedy): boolean {
-  return remedy.id !== 'calm-the-consumption' && remedy.id !== 'fewer-moving';
+/** The unit has to trip at no more than the scale bears, and below what the supply gives for good; amperes. */
+function tripBelow({ power: now, scale }: Reckoning): number {
+  const { tripCeiling } = DRAWS[scale];
+  return now === undefined ? tripCeiling : Math.min(tripCeiling, now.trip?.gives.from ?? tripCeiling);
+}
+
+function fitting({ fleet }: Reckoning, { capacity: able }: Power): Pick<Conclusion, 'mayMove' | 'more'> {
+  const [kind] = fleet.trains;
+  return {
+    mayMove: {
+      enough: Math.max(0, largestMoving(fleet, able, 'enough')),
+      tight: Math.max(0, largestMoving(fleet, able, 'tight')),
+    },
+    more: kind === undefined ? undefined : { kind: kind.kind, count: moreTrains(fleet, kind, able, 'tight') },
+  };
+}
+
+interface Beside {
+  readonly input: RemedyInput['input'];
+  readonly fits: Partial<Conclusion>;
+}
+
+/** All labels are read and go together, and the volts are right: whether a short trips the unit, and then the trains. */
+function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power, { input, fits }: Beside): Conclusion {
+  const { fleet, stage, scale } = reckoning;
+  const boosters = new Reader(answers).number('boosters') ?? 0;
+  const asked: RemedyInput = { fleet, scale, supply: now.supply, stage, input, boosters };
+  const sure = howSure(answers, reckoning, now);
+  if (now.trip?.kind === 'surely-not') {
+    const wanted = supplyFor(asked, stage);
+    const repaired = wanted === undefined ? undefined : { ...asked, supply: { ...now.supply, ...wanted } };
+    return {
+      ...NOTHING_MORE,
+      ...fits,
+      outcome: 'supply-cannot-trip',
+      kind: sure.tripDepends ? 'depends' : 'surely-not',
+      deciding: sure.tripDepends ? RAILS_DECIDE : undefined,
+      remedies: repaired === undefined ? [] : remedies(repaired),
+      toBuy: wanted,
+      tripBelow: tripBelow(reckoning),
+    };
+  }
+  const found = remedies(asked);
+  const wantsShorts = new Reader(answers).option('aim') === 'shorts';
+  const { outcome, chosen } = answerFor(now.judgement, found, wantsShorts);
+  return { ...NOTHING_MORE, ...fits, outcome, chosen, remedies: found, kind: sure.kind, deciding: sure.deciding };
+}
+
+type Answered = Pick<Conclusion, 'outcome' | 'chosen'>;
+
+/** Enough: nothing, or breakers. Tight: what is free, and nothing is to be bought. Too much: the remedy to take. */
+function answerFor(judgement: Judgement, found: readonly Remedy[], wantsShorts: boolean): Answered {
+  const enough: Answered = { outcome: 'power-is-enough', chosen: undefined };
+  if (atLeast(judgement.verdict, 'enough'))
+    return wantsShorts ? { outcome: 'breakers-and-sub-districts', chosen: undefined } : enough;
+  if (onlyPowerUpFails(judgement)) return { outcome: 'put-on-in-two-groups', chosen: undefined };
+  const free = found.filter(({ cost, verdict }) => cost.money.to === 0 && atLeast(verdict, 'enough'));
+  const tight = judgement.verdict === 'tight';
+  const chosen = tight ? (free.find(({ id }) => id === 'mute-and-park') ?? free[0]) : chosenOf(found);
+  if (chosen !== undefined) return { outcome: chosen.id, chosen };
+  return tight ? enough : { outcome: 'fewer-moving', chosen: undefined };
 }
 
 function onlyPowerUpFails(judgement: Judgement): boolean {

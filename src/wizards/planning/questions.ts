@@ -41,7 +41,7 @@ const supplyLabel = (id: string, prefix: string): Question => ({
 const stageFields = (prefix: string): readonly Field[] => [
   number(`${prefix}-limit`, 'current', 0.3, 30),
   choice(`${prefix}-input`, ['dc', 'ac', 'either']),
-  number(`${prefix}-input-volts`, 'voltage', 3, 60),
+  number(`${prefix}-input-volts`, 'voltage', 3, 60, { range: true }),
   choice(`${prefix}-plug`, ['centre-plus', 'centre-minus', 'terminals']),
 ];
 

@@ -116,9 +116,12 @@ export class Reader {
 
   inputLabel(prefix: string): InputLabel {
     const kind = this.option(`${prefix}-input`);
+    const volts = this.span(`${prefix}-input-volts`);
     return {
       kind: kind === 'dc' || kind === 'ac' || kind === 'either' ? kind : undefined,
-      volts: this.number(`${prefix}-input-volts`),
+      volts: volts?.to,
+      // One figure alone is the most.
+      leastVolts: volts === undefined || volts.from === volts.to ? undefined : volts.from,
       plug: this.plug(prefix),
     };
   }

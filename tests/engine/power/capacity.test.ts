@@ -2,7 +2,6 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Supply } from '../../../src/engine/power/capacity.ts';
 import {
-  betterAtBest,
   capacity,
   limitFor,
   MODEL_SUPPLY_LIMIT,
@@ -72,7 +71,8 @@ describe('more supply', () => {
         expect(after.usable).toBeGreaterThanOrEqual(before.usable);
         expect(after.hard).toBeLessThanOrEqual(stage.limit);
         expect(before.hard).toBeGreaterThanOrEqual(before.usable);
-        expect(before.usableAtBest).toBeGreaterThanOrEqual(before.usable);
+        expect(before.atBest?.usable ?? before.usable).toBeGreaterThanOrEqual(before.usable);
+        expect(before.moment?.hard ?? before.hard).toBeGreaterThanOrEqual(before.hard);
       }),
     );
   });
@@ -137,9 +137,18 @@ describe('what is worth telling of a capacity', () => {
     expect(worthOfOneAmpere(dc(4), unit(3))).toBe(0);
   });
 
-  test('only an a.c. supply can do better than planned, and only while the stage lets it', () => {
-    expect(betterAtBest(capacity(dc(2), unit(5)))).toBeUndefined();
-    near(betterAtBest(capacity(ac(3), unit(5))) ?? Number.NaN, (0.9 * 3) / 1.6, 1e-9);
-    expect(betterAtBest(capacity(ac(9), unit(3)))).toBeUndefined();
+  test('only an a.c. supply can do better than planned, and only while the stage lets it; limit and reserve go together', () => {
+    expect(capacity(dc(2), unit(5)).atBest).toBeUndefined();
+    const best = capacity(ac(3), unit(5)).atBest;
+    near(best?.hard ?? Number.NaN, 3 / 1.6, 1e-9);
+    near(best?.usable ?? Number.NaN, (0.9 * 3) / 1.6, 1e-9);
+    expect(capacity(ac(9), unit(3)).atBest).toBeUndefined();
+  });
+
+  // From memory: a transformer bears a third more for a moment, up to what the unit passes.
+  test('a transformer gives a third more for a moment, an electronic supply does not', () => {
+    near(capacity(ac(3), unit(5)).moment?.hard ?? Number.NaN, (1.3 * 3) / 1.8, 1e-9);
+    near(capacity(ac(3), unit(2)).moment?.hard ?? Number.NaN, 2, 1e-9);
+    expect(capacity(dc(2), unit(5)).moment).toBeUndefined();
   });
 });

@@ -4,17 +4,7 @@ import type { Capacity } from '../../../src/engine/power/capacity.ts';
 import { capacity } from '../../../src/engine/power/capacity.ts';
 import { demand } from '../../../src/engine/power/demand.ts';
 import type { DistrictLoad, Verdict } from '../../../src/engine/power/rules.ts';
-import {
-  atLeast,
-  eveningsBetween,
-  judge,
-  overloadOften,
-  spellDigits,
-  spellsCount,
-  spellsPerEvening,
-  VERDICTS,
-  worstVerdict,
-} from '../../../src/engine/power/rules.ts';
+import { atLeast, judge, overloadSeen, overloadsIn, VERDICTS, worstVerdict } from '../../../src/engine/power/rules.ts';
 import { near } from '../../near.ts';
 import { dc, h0, independent, judged, movers, unit, verdictOn } from '../../samples.ts';
 
@@ -77,11 +67,13 @@ describe('the verdict', () => {
   });
   test('tight: the limit holds and the reserve is touched in up to a tenth of moments', () => {
     expect(on(limits(2, 1.5), load(0.1, 0))).toBe('tight');
+    // About once in a dozen busy spells: no experienced person buys anything for that.
+    expect(on(limits(2, 1.5), load(0, 0.003))).toBe('tight');
     expect(on(limits(2), load(0, 0, { stallExtra: 3 }))).toBe('tight');
     expect(on(limits(2), load(0, 0, { powerUp: 3 }))).toBe('tight');
   });
   test('short: the limit is passed, or the reserve is all but used up', () => {
-    expect(on(limits(2, 1.5), load(0, 0.002))).toBe('short');
+    expect(on(limits(2, 1.5), load(0, 0.0031))).toBe('short');
     expect(on(limits(2, 1.5), load(0.11, 0))).toBe('short');
   });
   test('a unit that gives nothing is short for anything, and ample for nothing', () => {
@@ -124,13 +116,14 @@ describe('the order of verdicts', () => {
   });
 });
 
-describe('spells of overload in an evening', () => {
-  test('one per mille of two hours is three quarters of a ten-second spell', () => {
-    near(spellsPerEvening(0.001, 2), 0.72, 1e-12);
+describe('overloads in a busy spell', () => {
+  test('two in a hundred moments of ten minutes are one where a train draws steadily for 12 s, and between a tenth and four in all', () => {
+    near(overloadsIn(0.02, 600).from, 0.1, 1e-12);
+    near(overloadsIn(0.02, 600).to, 4, 1e-12);
   });
-  test('no overload, no spells; an evening of no hours has none either', () => {
-    expect(spellsPerEvening(0, 2)).toBe(0);
-    expect(spellsPerEvening(0.5, 0)).toBe(0);
+  test('no overload, none; a spell of no time has none either', () => {
+    expect(overloadsIn(0, 600)).toEqual({ from: 0, to: 0 });
+    expect(overloadsIn(0.5, 0)).toEqual({ from: 0, to: 0 });
   });
 });
 
@@ -155,30 +148,40 @@ describe('the workings of the rules', () => {
   });
 });
 
-describe('how often an overload comes', () => {
+describe('what one will see of an overload', () => {
   test.each([
-    [0.3, 300, 'always'],
-    [0.25, 300, 'often'],
-    [0.002, 1.5, 'often'],
-    [0.001, 1.49, 'once'],
-    [0.001, 0.67, 'rare'],
-    [0.0001, 0.051, 'rare'],
-    [0.0001, 0.05, 'strained'],
-    [0, 0, 'strained'],
-  ] as const)('a chance of %d and %d spells an evening: %s', (chance, spells, often) => {
-    expect(overloadOften(chance, spells)).toBe(often);
+    [0.5, 'at-once'],
+    [0.2, 'at-once'],
+    [0.19, 'within-minutes'],
+    [0.0223, 'within-minutes'],
+    [0.0221, 'now-and-then'],
+    [0.0014, 'now-and-then'],
+    [0.00138, 'strained'],
+    [0, 'strained'],
+  ] as const)('a share of %d: %s', (chance, seen) => {
+    expect(overloadSeen(chance)).toBe(seen);
+  });
+});
+
+describe('a transformer', () => {
+  const able = { hard: 2, usable: 1.8, moment: { hard: 2.6, usable: 2.34 } };
+  const steady = (amps: number): DistrictLoad => ({
+    distribution: { step: amps, mass: Float64Array.of(0, 1) },
+    stallExtra: 0,
+    powerUp: 0,
   });
 
-  test('two spells in five evenings are one in two and a half; none is never', () => {
-    near(eveningsBetween(0.4), 2.5, 1e-12);
-    near(eveningsBetween(0), 1e9, 1);
+  test('is judged by its heat over minutes: 86 % loaded is enough, and above its rating it is too much', () => {
+    expect(judge(steady(1.72), able).verdict).toBe('enough');
+    expect(judge(steady(1.9), able).verdict).toBe('tight');
+    expect(judge(steady(2.05), able).verdict).toBe('short');
   });
-
-  test('fewer than ten spells an evening are told with a digit after the point', () => {
-    expect([0.3, 9.9, 10, 42].map(spellDigits)).toEqual([1, 1, 0, 0]);
+  test('bears a moment above its rating, which an electronic supply does not', () => {
+    const now = load(0.02, 0);
+    expect(judge(now, able).verdict).toBe('enough');
+    expect(judge(now, { hard: 1.9, usable: 1.71 }).verdict).toBe('short');
   });
-
-  test('one spell in twenty evenings is worth a word', () => {
-    expect([0.05, 0.049].map(spellsCount)).toEqual([true, false]);
+  test('the current that warms it is the root of the mean square', () => {
+    near(judge(load(0.5, 0), able).heat.value, Math.sqrt(2.5), 1e-9);
   });
 });

@@ -1,0 +1,165 @@
+// The numbers of the answer to "Is my power enough?", each down to its workings, and what was assumed.
+import type { RuleResult, Working } from '../../../engine/index.ts';
+import { demandWorking } from '../../../engine/index.ts';
+import type { Conclusion, Reckoning } from '../../../wizards/enough-current/index.ts';
+import type { Answers } from '../../../wizards/planning/index.ts';
+import type { WorkedOutProps } from '../frame/index.ts';
+import { Assumed, Workings } from '../frame/index.ts';
+
+interface Found extends WorkedOutProps {
+  readonly reckoning: Reckoning;
+  readonly conclusion: Conclusion;
+}
+
+/** Name, value as shown, how it came about. */
+type Row = readonly [name: string, value: string, working: Working];
+
+export function Details(props: Found) {
+  const { conclusion, reckoning, say, numbers, home } = props;
+  const { summary, power, plainSum } = reckoning;
+  const { fleet, scale } = reckoning;
+  const amps = numbers.ampsExactly.bind(numbers);
+  const drawn = (key: string, value: number): Row => [say(key), amps(value), demandWorking(fleet, scale, value)];
+  const rows: Row[] = [
+    drawn('number-mean', summary.mean),
+    drawn('number-p95', summary.p95),
+    drawn('number-most', summary.most),
+    [say('number-sum'), amps(plainSum.value), plainSum],
+  ];
+  const { mayMove, more } = conclusion;
+  if (power !== undefined) {
+    const { usable, hard, working } = power.capacity;
+    const { atBest } = power.capacity;
+    const { everyday } = power.judgement;
+    rows.push([say('number-usable'), amps(usable), working], [say('number-hard'), amps(hard), working]);
+    if (atBest !== undefined) {
+      rows.push([say('number-usable-best'), amps(atBest.usable), working]);
+      rows.push([say('number-hard-best'), amps(atBest.hard), working]);
+    }
+    if (mayMove !== undefined && reckoning.trains > 0) {
+      rows.push([say('number-may-move'), String(mayMove.enough), everyday.working]);
+      rows.push([say('number-may-move-tight'), String(mayMove.tight), everyday.working]);
+    }
+    if (more !== undefined) {
+      rows.push([say('number-more', { kind: say(`kind-${more.kind}`) }), String(more.count), everyday.working]);
+    }
+  }
+  return (
+    <section class="part">
+      <Assumptions {...props} />
+      <p class="small">{say('numbers-hint')}</p>
+      <ul class="numbers">
+        {rows.map(([name, value, working]) => (
+          <li key={name}>
+            <details>
+              <summary>
+                <span>{name}</span> <b class="num">{value}</b>
+              </summary>
+              <Workings working={working} say={say} numbers={numbers} home={home} />
+            </details>
+          </li>
+        ))}
+      </ul>
+      {power !== undefined && (
+        <Rules {...{ say, numbers, home }} judgement={power.judgement} capacity={power.capacity} />
+      )}
+      {conclusion.remedies.length > 0 && <HowRemedies {...props} />}
+    </section>
+  );
+}
+
+function HowRemedies({ say, home }: Found) {
+  return (
+    <details>
+      <summary>{say('remedies-how-title')}</summary>
+      <p>{say('remedies-how')}</p>
+      <p class="small">
+        {say('working-sources')}: <a href={`${home}sources/#own-derivation`}>{say('source-own-derivation')}</a>
+      </p>
+    </details>
+  );
+}
+
+type RulesProps = Pick<Found, 'say' | 'numbers' | 'home'> &
+  Pick<NonNullable<Reckoning['power']>, 'judgement' | 'capacity'>;
+
+function Rules({ judgement, capacity, say, numbers, home }: RulesProps) {
+  const amps = numbers.ampsExactly.bind(numbers);
+  const compare = (rule: RuleResult) => ({ value: amps(rule.value), limit: amps(rule.limit) });
+  const rules: [string, RuleResult, Record<string, string>][] = [
+    [
+      'everyday',
+      judgement.everyday,
+      {
+        usable: amps(capacity.usable),
+        above: numbers.share(judgement.aboveUsable),
+        hard: amps(capacity.hard),
+        'hard-share': numbers.share(judgement.aboveHard),
+      },
+    ],
+    ['stall', judgement.stall, compare(judgement.stall)],
+    ['power-up', judgement.powerUp, compare(judgement.powerUp)],
+    ['heat', judgement.heat, compare(judgement.heat)],
+  ];
+  return (
+    <ul class="rules">
+      {rules.map(([id, rule, values]) => (
+        <li key={id}>
+          <details>
+            <summary>
+              <span class={`tag ${rule.passes ? 'enough' : 'short'}`}>
+                {say(rule.passes ? 'rule-kept' : 'rule-broken')}
+              </span>{' '}
+              <b>{say(`rule-${id}`)}</b>: {say(`rule-${id}-text`, values)}
+            </summary>
+            <Workings working={rule.working satisfies Working} say={say} numbers={numbers} home={home} />
+          </details>
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+function scaleName(answers: Answers, questions: Found['questions']): string {
+  const answer = answers['scale'];
+  const option = answer?.kind === 'choice' ? answer.option : 'h0';
+  return questions['scale']?.fields['scale']?.options?.[option]?.label ?? option;
+}
+
+function Assumptions(props: Found) {
+  const { reckoning, say, numbers } = props;
+  const { power, fleet, trains, assumptions } = reckoning;
+  const line = say('assumed-line', {
+    scale: scaleName(props.answers, props.questions),
+    trains,
+    moving: fleet.moving,
+    supply:
+      power === undefined
+        ? say('assumed-unknown-supply')
+        : `${numbers.amps(power.supply.amps)} ${say(`kind-${power.supply.kind}`)}`,
+    limit: numbers.amps(reckoning.stage.limit),
+  });
+  const { drawsSure } = reckoning;
+  return (
+    <details class="assumed">
+      <summary>
+        {line} {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
+      </summary>
+      <ul>
+        <Assumed assumptions={assumptions} questions={props.questions} say={say} numbers={numbers} />
+        {drawsSure !== undefined && <li>{say('assumed-draws', { sure: say(`draws-sure-${drawsSure}`) })}</li>}
+        {fleet.trains.map((group) => (
+          <li key={group.kind}>
+            {group.count} {say(`kind-${group.kind}`)}:{' '}
+            <span class="num">
+              {say('table-range', {
+                from: numbers.ampsExactly(group.running.from),
+                to: numbers.ampsExactly(group.running.to),
+              })}
+            </span>
+          </li>
+        ))}
+      </ul>
+    </details>
+  );
+}

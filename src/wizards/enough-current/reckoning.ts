@@ -1,0 +1,193 @@
+// What is worked out first of the answers to "Is my power enough?": the draw, the labels, what the supply gives. It follows a slider.
+import type {
+  Bar,
+  Capacity,
+  DistrictLoad,
+  Fleet,
+  Judgement,
+  LabelFinding,
+  NamedSupply,
+  OverloadSeen,
+  RailFinding,
+  RailVoltage,
+  Scale,
+  Span,
+  Stage,
+  Summary,
+  SupplyTrip,
+  Sureness,
+  Working,
+} from '../../engine/index.ts';
+import {
+  capacity,
+  checkLabels,
+  coldFilaments,
+  DRAWS,
+  districtLoad,
+  drawsSure,
+  histogram,
+  judge,
+  judgedVolts,
+  judgeRails,
+  overloadSeen,
+  overloadsIn,
+  plainSum,
+  railsTooHigh,
+  railsTooLow,
+  railVoltage,
+  summarise,
+  supplyTrip,
+  trackAsMeasured,
+  trainCount,
+  withinModelLimit,
+} from '../../engine/index.ts';
+import type { Answers, Assumption } from '../planning/index.ts';
+import { knownSupply, Reader } from '../planning/index.ts';
+
+export interface Reckoning {
+  readonly scale: Scale;
+  readonly fleet: Fleet;
+  readonly trains: number;
+  readonly load: DistrictLoad;
+  readonly summary: Summary;
+  readonly bars: readonly Bar[];
+  readonly labels: LabelFinding;
+  /** Fields of the two labels that nobody has read. */
+  readonly unread: readonly string[];
+  /** As the unit is, and as it is reckoned with: tripping no higher than the scale bears. */
+  readonly unit: Stage;
+  readonly stage: Stage;
+  readonly assumptions: readonly Assumption[];
+  /** Own measurements at the lead of a unit with a step-down converter, as track amperes: so many times the measured ones. */
+  readonly measuredTimes: number | undefined;
+  readonly plainSum: Working;
+  /** What the usual draws rest on, the least sure of them; undefined where all trains were measured. */
+  readonly drawsSure: Sureness | undefined;
+  /** Present once the supply's label is known. */
+  readonly power: Power | undefined;
+}
+
+export interface Power {
+  readonly supply: NamedSupply;
+  /** More than NEM 609 allows for models. */
+  readonly beyondNorm: boolean;
+  readonly capacity: Capacity;
+  readonly judgement: Judgement;
+  /** Share of moments within the usable current. */
+  readonly inside: number;
+  /** What one will see of an overload, and how many of them in ten busy minutes: a band. */
+  readonly seen: OverloadSeen;
+  readonly overloads: Span;
+  /** Undefined while the unit's limit is not known. */
+  readonly trip: SupplyTrip | undefined;
+  readonly rails: Rails;
+  /** What cold lamps draw for a twentieth of a second, amperes, where a fast unit may take it for a short. */
+  readonly coldLamps: Span | undefined;
+}
+
+export interface Rails {
+  /** Whether it is known how they come about; else they are taken to follow the supply. */
+  readonly known: boolean;
+  readonly voltage: RailVoltage;
+  readonly finding: RailFinding;
+  readonly tooHigh: ReturnType<typeof railsTooHigh>;
+  readonly tooLow: boolean;
+  /** The volts that the finding speaks of. */
+  readonly volts: number;
+}
+
+/** The busy spell that overloads are counted in, seconds: the busiest ten minutes that the question asks for. */
+export const BUSY_SECONDS = 600;
+
+/** Fields of the two labels, all of which must be read before anything is called good. */
+const LABEL_FIELDS = [
+  'supply-kind',
+  'supply-volts',
+  'supply-amps',
+  'unit-limit',
+  'unit-input',
+  'unit-input-volts',
+] as const;
+
+/** The part that follows a slider. */
+export function reckon(answers: Answers): Reckoning {
+  const reader = new Reader(answers);
+  const scale = reader.scale();
+  const unit = reader.stage('unit', scale, reader.ownUse());
+  const stage = { ...unit, limit: Math.min(unit.limit, DRAWS[scale].tripCeiling) };
+  const label = reader.supplyLabel('supply');
+  const supply = knownSupply(label);
+  const told = reader.fleet(scale);
+  const measuredTimes = supply === undefined ? undefined : trackAsMeasured(told, supply, stage);
+  const fleet = measuredTimes === undefined ? told : measuredTimes.fleet;
+  const load = districtLoad(fleet);
+  const summary = summarise(load.distribution);
+  const unread = LABEL_FIELDS.filter((id) => answers[id]?.kind !== 'number' && answers[id]?.kind !== 'choice');
+  const railsKnown = reader.rails('unit') !== undefined;
+  return {
+    scale,
+    fleet,
+    trains: trainCount(fleet),
+    load,
+    summary,
+    bars: histogram(load.distribution, barWidth(summary.most - summary.least)),
+    labels: checkLabels(label, reader.inputLabel('unit')),
+    unread,
+    unit,
+    stage,
+    assumptions: reader.assumptions,
+    measuredTimes: measuredTimes?.times,
+    plainSum: plainSum(fleet),
+    drawsSure: drawsSure(fleet, scale),
+    power:
+      supply === undefined
+        ? undefined
+        : power({ supply, stage, unit, load, fleet, scale, railsKnown, limitKnown: !unread.includes('unit-limit') }),
+  };
+}
+
+interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale'> {
+  readonly supply: NamedSupply;
+  readonly railsKnown: boolean;
+  readonly limitKnown: boolean;
+}
+
+function power({ supply, stage, unit, load, fleet, scale, railsKnown, limitKnown }: Given): Power {
+  const able = capacity(supply, stage);
+  const judgement = judge(load, able);
+  const cold = coldFilaments(fleet);
+  return {
+    supply,
+    beyondNorm: !withinModelLimit(supply),
+    capacity: able,
+    judgement,
+    inside: 1 - judgement.aboveUsable,
+    seen: overloadSeen(judgement.aboveHard),
+    overloads: overloadsIn(judgement.aboveHard, BUSY_SECONDS),
+    trip: limitKnown ? supplyTrip(supply, unit) : undefined,
+    rails: railsOf(supply, stage, scale, railsKnown),
+    coldLamps: cold.to > able.hard ? cold : undefined,
+  };
+}
+
+function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean): Rails {
+  const voltage = railVoltage(supply, stage.rails, { build: stage.build, loaded: capacity(supply, stage).hard });
+  const finding = judgeRails(voltage, scale);
+  const high = railsTooHigh(voltage, scale);
+  return {
+    known,
+    voltage,
+    finding,
+    // A unit that sets its rails may hold them lower than its supply: that they are surely too high is known only where they follow.
+    tooHigh: high === 'surely' && !known ? 'perhaps' : high,
+    tooLow: railsTooLow(voltage, scale),
+    volts: judgedVolts(finding, voltage),
+  };
+}
+
+// Between about 18 and 60 bars of a round width.
+function barWidth(range: number): number {
+  const widths = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20];
+  return widths.find((width) => range / width <= 60) ?? 50;
+}
+

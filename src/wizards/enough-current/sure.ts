@@ -1,0 +1,144 @@
+// How sure the verdict of "Is my power enough?" is, and the one unknown that decides: what nobody has told or measured, apart from what varies.
+import type { Fleet, Stage, Supply, Unknown, Untold, Verdict } from '../../engine/index.ts';
+import {
+  atLeast,
+  capacity,
+  districtLoad,
+  judgeInGroups,
+  OWN_USE_DOUBT,
+  railFromConverter,
+  supplyTrip,
+  sureness,
+  withAllSound,
+} from '../../engine/index.ts';
+import type { Answers } from '../planning/index.ts';
+import type { Power, Reckoning } from './reckoning.ts';
+
+/** `stop`: not with this supply; `labels-first`: nothing is said before the labels are read; the others: of the trains, tight counting as enough. */
+export type VerdictKind = 'stop' | 'labels-first' | 'surely' | 'depends' | 'surely-not';
+
+/** What can decide: what the engine weighs, what nobody has told, and where the rail volts come from. */
+export type DecidingId = Unknown | Untold | 'rails' | 'sound';
+
+export interface Choice {
+  readonly id: string;
+  /** Answers that settle it with one tap, to be laid over what was said. */
+  readonly answers: Answers;
+  readonly verdict: Verdict;
+}
+
+export interface Deciding {
+  readonly unknown: DecidingId;
+  readonly choices: readonly Choice[];
+  /** Up to so many lit coaches with filament lamps the power stays enough. */
+  readonly holdsTo: number | undefined;
+}
+
+export interface HowSure {
+  readonly kind: Exclude<VerdictKind, 'stop' | 'labels-first'>;
+  readonly deciding: Deciding | undefined;
+  /** A step-down converter that nobody has spoken of would let this supply trip the unit. */
+  readonly tripDepends: boolean;
+}
+
+/** Whether a field was answered with something known. */
+const isTold = (answers: Answers, id: string): boolean => answers[id] !== undefined && answers[id]?.kind !== 'unknown';
+
+/** Most coaches that are looked for. */
+const MOST_COACHES = 500;
+
+export function howSure(answers: Answers, reckoning: Reckoning, now: Power): HowSure {
+  const { fleet, stage, scale, unit } = reckoning;
+  const { supply } = now;
+  const untold = (['coaches', 'accessories', 'own-use'] as const).filter((id) => !isTold(answers, id));
+  const conversion = isTold(answers, 'unit-rails') ? undefined : railFromConverter(supply, scale);
+  const best = bestStage(supply, stage, conversion);
+  const bare = answers['own-use']?.kind === 'choice' && answers['own-use'].option === 'bare';
+  const finding = sureness({
+    fleet,
+    capacity: now.capacity,
+    atWorst: bare ? capacity(supply, { ...stage, ownUse: stage.ownUse + OWN_USE_DOUBT }) : undefined,
+    atBest: best,
+    lampsKnown: fleet.coaches === 0 || isTold(answers, 'lamps'),
+    loudest: isTold(answers, 'sound') || isMeasured(fleet) ? undefined : withAllSound(fleet, scale),
+    untold,
+  });
+  const tripDepends =
+    conversion !== undefined && supplyTrip(supply, { ...unit, rails: conversion }).kind !== 'surely-not';
+  if (finding.kind !== 'depends') return { kind: finding.kind, deciding: undefined, tripDepends };
+  const verdict = judgeInGroups(reckoning.load, now.capacity).verdict;
+  const enoughNow = atLeast(verdict, 'tight');
+  const open: DecidingId | undefined = enoughNow
+    ? (untold[0] ?? (isTold(answers, 'sound') || isMeasured(fleet) ? undefined : 'sound'))
+    : undefined;
+  const flipping = finding.unknowns.find(({ low, high }) => atLeast(low, 'tight') !== atLeast(high, 'tight'));
+  const unknown = flipping?.unknown ?? open ?? finding.deciding ?? 'train-draws';
+  return { kind: 'depends', deciding: decidingOf(unknown, answers, reckoning, now), tripDepends };
+}
+
+const isMeasured = ({ trains }: Fleet): boolean => trains.every(({ kind }) => kind === 'measured');
+
+/** With the best rectifier, or a converter that nobody has spoken of; undefined where neither can be. */
+function bestStage(supply: Supply, stage: Stage, conversion: Stage['rails'] | undefined) {
+  if (conversion !== undefined) return capacity(supply, { ...stage, rails: conversion });
+  const { atBest, moment } = capacity(supply, stage);
+  return atBest === undefined ? undefined : { ...atBest, ...(moment === undefined ? {} : { moment }) };
+}
+
+/** The answers that settle it, and what each comes to. */
+function decidingOf(unknown: DecidingId, answers: Answers, reckoning: Reckoning, now: Power): Deciding {
+  const { fleet } = reckoning;
+  const verdictOf = (other: Fleet): Verdict => judgeInGroups(districtLoad(other), now.capacity).verdict;
+  const choice = (id: string, told: Answers, other: Fleet): Choice => ({
+    id,
+    answers: told,
+    verdict: verdictOf(other),
+  });
+  switch (unknown) {
+    case 'coach-lamps':
+      if (isTold(answers, 'lamps')) return { unknown, choices: [], holdsTo: undefined };
+      return {
+        unknown,
+        choices: (['led', 'filament'] as const).map((lamps) =>
+          choice(lamps, { lamps: { kind: 'choice', option: lamps } }, { ...fleet, lamps }),
+        ),
+        holdsTo: undefined,
+      };
+    case 'coaches':
+      return {
+        unknown,
+        choices: [choice('none', { coaches: NONE }, { ...fleet, coaches: 0 })],
+        holdsTo: mostCoaches(fleet, verdictOf),
+      };
+    case 'accessories':
+      return {
+        unknown,
+        choices: [choice('none', { accessories: NONE }, { ...fleet, accessories: 0 })],
+        holdsTo: undefined,
+      };
+    case 'sound':
+      return { unknown, choices: [choice('none', { sound: NONE, stored: NONE }, fleet)], holdsTo: undefined };
+    case 'own-use':
+      if (isTold(answers, 'own-use')) return { unknown, choices: [], holdsTo: undefined };
+      return {
+        unknown,
+        choices: [choice('bare', { 'own-use': { kind: 'choice', option: 'bare' } }, fleet)],
+        holdsTo: undefined,
+      };
+    default:
+      return { unknown, choices: [], holdsTo: undefined };
+  }
+}
+
+const NONE = { kind: 'number', span: { from: 0, to: 0 } } as const;
+
+/** The most lit coaches with filament lamps with which it is still enough. */
+function mostCoaches(fleet: Fleet, verdictOf: (fleet: Fleet) => Verdict): number {
+  let [passing, failing] = [0, MOST_COACHES + 1];
+  while (failing - passing > 1) {
+    const between = Math.floor((passing + failing) / 2);
+    if (atLeast(verdictOf({ ...fleet, coaches: between, lamps: 'filament' }), 'tight')) passing = between;
+    else failing = between;
+  }
+  return passing;
+}

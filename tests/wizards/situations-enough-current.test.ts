@@ -1,0 +1,336 @@
+// Situations as people have them, with what an experienced person says to each. Common practice, no source, where nothing else is named.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { atLeast } from '../../src/engine/power/rules.ts';
+import type { Reckoning } from '../../src/wizards/enough-current/reckoning.ts';
+import type { Conclusion } from '../../src/wizards/enough-current/result.ts';
+import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
+import { conclude } from '../../src/wizards/enough-current/result.ts';
+import { near } from '../near.ts';
+import { told } from './told.ts';
+
+type Texts = Readonly<Record<string, string>>;
+
+/** Four modern H0 locomotives, three of them moving, 16 V d.c. with 4 A, a unit for 3 A; all told, nothing else on the track. */
+const USUAL: Texts = {
+  system: 'two-rail',
+  aim: 'enough',
+  scale: 'h0',
+  draw: 'count',
+  modern: '4',
+  older: '0',
+  sound: '0',
+  stored: '0',
+  moving: '3',
+  coaches: '0',
+  accessories: '0',
+  'supply-kind': 'dc',
+  'supply-volts': '16 V',
+  'supply-amps': '4 A',
+  'supply-plug': 'centre-plus',
+  'unit-limit': '3 A',
+  'unit-input': 'dc',
+  'unit-input-volts': '19 V',
+  'unit-plug': 'centre-plus',
+  'unit-rails': 'set',
+  'unit-rail-volts': '15 V',
+  'own-use': 'handhelds',
+};
+
+interface Said extends Conclusion {
+  readonly reckoning: Reckoning;
+}
+
+function say(more: Texts = {}, without: readonly string[] = []): Said {
+  const answers = told(
+    Object.fromEntries(Object.entries({ ...USUAL, ...more }).filter(([id]) => !without.includes(id))),
+  );
+  const reckoning = reckon(answers);
+  return { ...conclude(answers, reckoning), reckoning };
+}
+
+const verdict = (said: Said) => said.reckoning.power?.judgement.verdict;
+const ids = (said: Said): string[] => said.remedies.map(({ id }) => id);
+const buysNothing = (said: Said): void => {
+  expect(said.toBuy).toBeUndefined();
+  expect(said.chosen?.ratings ?? []).toEqual([]);
+};
+
+describe('a home layout with four locomotives', () => {
+  test('three moving on 4 A behind a unit for 3 A: surely enough, nothing to buy', () => {
+    const said = say();
+    expect(said).toMatchObject({ outcome: 'power-is-enough', kind: 'surely' });
+    buysNothing(said);
+  });
+
+  test('ratings equal, 3 A on 3 A: the trains’ verdict stands, and the trip is perhaps', () => {
+    const said = say({ 'supply-amps': '3 A' });
+    expect(said.outcome).toBe('power-is-enough');
+    expect(said.reckoning.power?.trip?.kind).toBe('perhaps');
+  });
+
+  test('2 A on a unit for 3 A: a short never trips it, so that comes before “enough”', () => {
+    const said = say({ 'supply-amps': '2 A', 'own-use': 'bare' });
+    expect(said).toMatchObject({ outcome: 'supply-cannot-trip', kind: 'surely-not' });
+    expect(said.toBuy).toEqual({ kind: 'dc', volts: 16, amps: 4 });
+    near(said.tripBelow ?? 0, 2, 1e-9);
+  });
+
+  test('nor do breakers help behind it, where one short should not stop everyone', () => {
+    expect(say({ 'supply-amps': '2 A', aim: 'shorts' }).outcome).toBe('supply-cannot-trip');
+    expect(say({ aim: 'shorts' }).outcome).toBe('breakers-and-sub-districts');
+  });
+
+  test('the rating to buy is above trip current and own use together', () => {
+    const said = say({ 'supply-amps': '2 A', 'own-use': 'measured', idle: '1.2 A' });
+    expect(said.toBuy).toMatchObject({ amps: 5 });
+  });
+});
+
+describe('labels that do not go together', () => {
+  test.each<[string, Texts, string]>([
+    ['24 V on a unit for 19 V', { 'supply-volts': '24 V' }, 'wrong-supply'],
+    ['a.c. on a unit for d.c.', { 'supply-kind': 'ac' }, 'wrong-supply'],
+    ['plus where the socket has minus', { 'unit-plug': 'centre-minus' }, 'wrong-supply'],
+    ['9 V where the input says 12 to 19 V', { 'supply-volts': '9 V', 'unit-input-volts': '12-19 V' }, 'volts-too-low'],
+    ['9 V in H0, with no least volts printed', { 'supply-volts': '9 V', 'unit-rails': 'follows' }, 'volts-too-low'],
+  ])('%s: stop, and nothing else is shown', (_, more, outcome) => {
+    for (const fleet of [{}, { modern: '40', moving: '30' }]) {
+      const said = say({ ...more, ...fleet }, more['unit-rails'] === 'follows' ? ['unit-rail-volts'] : []);
+      expect(said).toMatchObject({ outcome, kind: 'stop', remedies: [] });
+      expect([said.chosen, said.mayMove, said.more, said.toBuy, said.deciding]).toEqual(Array(5).fill(undefined));
+    }
+  });
+
+  test('9 V are right for Z', () => {
+    const z = {
+      scale: 'z',
+      'supply-volts': '9 V',
+      'supply-amps': '3 A',
+      'unit-limit': '1.5 A',
+      'unit-rails': 'follows',
+    };
+    expect(say(z, ['unit-rail-volts']).outcome).toBe('power-is-enough');
+  });
+
+  test('24 V where the unit permits it, and the rails follow: above what the standard allows, stop', () => {
+    const follows = { 'supply-volts': '24 V', 'unit-input-volts': '25 V', 'unit-rails': 'follows' };
+    expect(say(follows, ['unit-rail-volts'])).toMatchObject({ outcome: 'rail-voltage-too-high', kind: 'stop' });
+    expect(say({ ...follows, 'unit-rails': 'set' }).outcome).toBe('power-is-enough');
+  });
+
+  test('22 V and 10 A at scale 1: they go together; a norm for hobby supplies is passed, and that is said', () => {
+    const said = say({
+      scale: '1',
+      modern: '2',
+      moving: '2',
+      'supply-volts': '22 V',
+      'supply-amps': '10 A',
+      'unit-limit': '8 A',
+      'unit-input-volts': '24 V',
+      'unit-rail-volts': '18 V',
+    });
+    expect(said).toMatchObject({ outcome: 'power-is-enough' });
+    expect(said.reckoning.power?.beyondNorm).toBe(true);
+    expect(say().reckoning.power?.beyondNorm).toBe(false);
+  });
+});
+
+describe('a transformer', () => {
+  const AC = { 'supply-kind': 'ac', 'supply-plug': 'unknown', 'unit-rails': 'follows' };
+
+  test('16 V a.c. on a unit that takes both and follows it: a regulated d.c. supply, not a larger transformer', () => {
+    for (const trains of [{}, { modern: '6', moving: '5' }]) {
+      const said = say({ ...AC, ...trains, 'unit-input': 'either' }, ['unit-rail-volts']);
+      expect(said.outcome).toBe('regulated-supply');
+      expect(said.toBuy).toMatchObject({ kind: 'dc', volts: 16, amps: 4 });
+    }
+  });
+
+  test('where the rails are set they stay there, and the transformer does', () => {
+    expect(say({ ...AC, 'supply-amps': '6 A', 'unit-input': 'either', 'unit-rails': 'set' }).outcome).toBe(
+      'power-is-enough',
+    );
+  });
+
+  test('on a unit for a.c. alone the rails are measured before anything, and nothing is bought', () => {
+    const said = say({ ...AC, 'unit-input': 'ac', modern: '6', moving: '5' }, ['unit-rail-volts']);
+    expect(said.outcome).toBe('rail-voltage-too-high');
+    expect(said.kind).toBe('depends');
+    buysNothing(said);
+  });
+
+  test('whose rating is lent on for a moment only is not overloaded: it warms over minutes', () => {
+    // 3 A a.c. are 1.67 A on the track: three of four moving draw 1.1 A on average and at times more than 1.5 A.
+    const set = { ...AC, 'unit-input': 'ac', 'unit-rails': 'set', 'supply-amps': '3 A', 'unit-limit': '1.5 A' };
+    const steady = say({ ...set, 'supply-amps': '2.5 A', modern: '3', moving: '3', 'own-use': 'bare' });
+    expect(atLeast(verdict(steady) ?? 'short', 'tight')).toBe(true);
+    expect(verdict(say({ ...set, 'supply-amps': '1.2 A', modern: '3', moving: '3', 'own-use': 'bare' }))).toBe('short');
+  });
+});
+
+describe('a current above what the scale bears', () => {
+  test('N on a unit for 5 A: lower the trip current, nothing to buy', () => {
+    for (const moving of ['3', '12']) {
+      const said = say({
+        scale: 'n',
+        modern: '12',
+        moving,
+        'supply-amps': '5 A',
+        'unit-limit': '5 A',
+        'unit-rail-volts': '14 V',
+      });
+      expect(said).toMatchObject({ outcome: 'lower-trip-level', remedies: [] });
+      near(said.tripBelow ?? 0, 3, 1e-9);
+      buysNothing(said);
+    }
+  });
+
+  test('what then fits is told for the lowered current', () => {
+    const said = say({
+      scale: 'n',
+      modern: '12',
+      moving: '3',
+      'supply-amps': '8 A',
+      'unit-limit': '5 A',
+      'unit-rail-volts': '14 V',
+    });
+    near(said.reckoning.power?.capacity.hard ?? 0, 3, 1e-9);
+  });
+});
+
+describe('labels that nobody has read', () => {
+  test.each(['supply-kind', 'supply-volts', 'supply-amps', 'unit-limit', 'unit-input', 'unit-input-volts'])(
+    'without %s nothing is called good, and nothing is bought',
+    (id) => {
+      for (const more of [{}, { modern: '12', moving: '11' }, { aim: 'shorts' }]) {
+        const said = say({ ...more, [id]: 'unknown' });
+        expect(said).toMatchObject({ outcome: 'read-both-labels', kind: 'labels-first', remedies: [] });
+        buysNothing(said);
+      }
+    },
+  );
+
+  test('a misfit that is known comes first all the same', () => {
+    expect(say({ 'supply-volts': '24 V', 'unit-limit': 'unknown' }).kind).toBe('stop');
+  });
+});
+
+describe('what to do about too much', () => {
+  test('three older locomotives moving on 3 A: tight, and one fewer costs nothing', () => {
+    const said = say({ modern: '0', older: '3', moving: '3', 'supply-amps': '4 A' });
+    expect(verdict(said)).toBe('tight');
+    expect(said.outcome).toBe('fewer-moving');
+    expect(said.chosen).toMatchObject({ counts: { moving: 2 }, cost: { money: { to: 0 } } });
+  });
+
+  test('fourteen sound locomotives, two moving: muting what stands, free, and not three districts', () => {
+    const said = say({ modern: '14', sound: '14', moving: '2', 'supply-amps': '4 A' });
+    expect(said.outcome).toBe('mute-and-park');
+    expect(said.chosen?.counts.muted).toBe(14);
+    expect(said.chosen?.cost.money).toEqual({ from: 0, to: 0 });
+    const stored = say({ modern: '14', sound: '14', stored: '14', moving: '2', 'supply-amps': '4 A' });
+    expect(stored.chosen).toMatchObject({ id: 'mute-and-park', inGroups: true });
+  });
+
+  test('thirty lit coaches: LEDs are counted coach by coach, and stand behind what costs less', () => {
+    const said = say({ coaches: '30', lamps: 'filament', 'supply-amps': '4 A' });
+    const leds = said.remedies.find(({ id }) => id === 'calm-the-consumption');
+    expect(leds?.counts.coaches).toBe(30);
+    expect(leds?.cost.hours.from).toBeGreaterThanOrEqual(15);
+    expect(ids(said).indexOf('calm-the-consumption')).toBeGreaterThan(ids(said).indexOf('booster-with-own-supply'));
+  });
+
+  test('what is free stands first, then money decides, then time', () => {
+    const said = say({ modern: '10', moving: '9', coaches: '4', lamps: 'filament' });
+    const money = said.remedies
+      .filter(({ id }) => id !== 'breakers-and-sub-districts')
+      .map(({ cost }) => cost.money.to);
+    expect(money).toEqual([...money].sort((a, b) => a - b));
+    expect(money[0]).toBe(0);
+  });
+
+  test('one booster that is tight comes before three districts', () => {
+    const said = say({ modern: '9', moving: '8', 'supply-amps': '4 A' });
+    const own = said.remedies.find(({ id }) => id === 'booster-with-own-supply');
+    expect(own?.verdict).toBe('tight');
+    expect(said.outcome).toBe('booster-with-own-supply');
+  });
+
+  test('never “0 trains”', () => {
+    const club = say({ modern: '40', sound: '40', moving: '12', 'supply-amps': '4 A' });
+    for (const { counts } of club.remedies) expect(counts.moving ?? 1).toBeGreaterThan(0);
+    expect(club.outcome).not.toBe('power-is-enough');
+    fc.assert(
+      fc.property(fc.nat(60), fc.nat(60), fc.nat(40), (modern, moving, coaches) => {
+        const said = say({
+          modern: String(modern),
+          moving: String(Math.min(modern, moving)),
+          coaches: String(coaches),
+          lamps: 'led',
+        });
+        for (const { counts } of said.remedies)
+          for (const count of [counts.moving ?? 1, counts.parked ?? 1]) expect(count).toBeGreaterThan(0);
+      }),
+      { numRuns: 25 },
+    );
+  });
+
+  test('the limit that is passed is named: the unit’s, where the supply could give more', () => {
+    expect(say({ modern: '8', moving: '7', 'supply-amps': '8 A' }).reckoning.power?.capacity.limitedBy).toBe('stage');
+    expect(say({ modern: '8', moving: '7', 'supply-amps': '3 A' }).reckoning.power?.capacity.limitedBy).toBe('supply');
+  });
+});
+
+describe('own measurements at the lead of a supply', () => {
+  const MEASURED = {
+    draw: 'measured',
+    trains: '3',
+    running: '1 A',
+    standing: '0 A',
+    moving: '2',
+    'supply-volts': '24 V',
+    'supply-amps': '5 A',
+    'unit-input-volts': '25 V',
+  };
+
+  test('behind a step-down unit, 24 V in and 15 V out, one ampere there is 1.36 A on the track', () => {
+    const converted = say({ ...MEASURED, 'unit-rails': 'converter' }).reckoning;
+    near(converted.summary.mean, 2 * 1.36, 0.01);
+    near(converted.measuredTimes ?? 0, 1.36, 0.001);
+    const set = say(MEASURED).reckoning;
+    near(set.summary.mean, 2, 1e-9);
+    expect(set.measuredTimes).toBeUndefined();
+  });
+});
+
+describe('how sure', () => {
+  const LIT = { coaches: '8', moving: '4', 'supply-amps': '4 A', 'unit-limit': '3 A' };
+
+  test('lamps that nobody has looked at decide, and one tap settles it', () => {
+    const said = say({ ...LIT, lamps: 'unknown' });
+    expect(said.kind).toBe('depends');
+    expect(said.deciding?.unknown).toBe('coach-lamps');
+    const verdicts = Object.fromEntries(said.deciding?.choices.map(({ id, verdict: so }) => [id, so]) ?? []);
+    expect(atLeast(verdicts['led'] ?? 'short', 'enough')).toBe(true);
+    for (const { answers, verdict: so } of said.deciding?.choices ?? []) {
+      const after = told({ ...USUAL, ...LIT });
+      expect(reckon({ ...after, ...answers }).power?.judgement.verdict).toBe(so);
+    }
+  });
+
+  test('LEDs in them: surely enough', () => expect(say({ ...LIT, lamps: 'led' }).kind).toBe('surely'));
+
+  test('a fleet far beyond the unit: surely not', () => {
+    expect(say({ modern: '20', moving: '15', 'supply-amps': '4 A' }).kind).toBe('surely-not');
+  });
+
+  test('while nobody has told of coaches it depends on them, and up to how many it holds is said', () => {
+    const said = say({}, ['coaches']);
+    expect(said).toMatchObject({ kind: 'depends', outcome: 'power-is-enough', deciding: { unknown: 'coaches' } });
+    const most = said.deciding?.holdsTo ?? 0;
+    expect(most).toBeGreaterThan(3);
+    const with_ = (coaches: number) => verdict(say({ coaches: String(coaches), lamps: 'filament' })) ?? 'short';
+    expect([atLeast(with_(most), 'tight'), atLeast(with_(most + 1), 'tight')]).toEqual([true, false]);
+  });
+});
