@@ -22,7 +22,7 @@ const DRAWING: Readonly<Record<string, readonly string[]>> = {
     '100 * amps',
     '100 * push.limit',
   ],
-  'src/components/planning/enough-current/EnoughAnswer.tsx': ['Math.max(10, power?.supply.amps ?? 0)'],
+  'src/components/planning/enough-current/WhatIf.tsx': ['Math.max(10, power?.supply.amps ?? 0)'],
   'src/components/walk/CheckPicture.tsx': ['(to - from - step) / step', '(count - 1) * step', 'step * place'],
   'src/components/walk/Possible.tsx': ['100 * chance'],
 };

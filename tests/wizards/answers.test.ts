@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import type { MeasureSystem } from '../../src/engine/index.ts';
 import { writeQuantity } from '../../src/engine/quantity-text.ts';
 import { gaugeArea } from '../../src/engine/units.ts';
-import { conclude, reckon } from '../../src/wizards/enough-current/result.ts';
+import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
+import { conclude } from '../../src/wizards/enough-current/result.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import {
   answerText,

@@ -41,9 +41,9 @@ export {
   stageOhms,
   TRACK_LIMITS,
 } from './rail-voltage.ts';
-export type { Cost, Remedy, RemedyInput } from './remedies.ts';
+export type { Remedy, RemedyInput } from './remedies.ts';
 export { chosenOf, remedies, supplyFor } from './remedies.ts';
-export type { Able, DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
+export type { DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {
   atLeast,
   judge,
@@ -54,7 +54,7 @@ export {
 } from './rules.ts';
 export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
 export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';
-export type { SurenessFinding, SurenessInput, Unknown, UnknownEffect, Untold } from './sureness.ts';
+export type { Unknown, Untold } from './sureness.ts';
 export { sureness } from './sureness.ts';
-export type { RatingAdvice, RatingWish, SupplyTrip, TripReach } from './trip-reach.ts';
-export { recommendedRating, supplyTrip, tripReach } from './trip-reach.ts';
+export type { SupplyTrip } from './trip-reach.ts';
+export { supplyTrip } from './trip-reach.ts';

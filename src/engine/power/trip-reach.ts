@@ -142,10 +142,3 @@ export function recommendedRating({
   const instead = tripBelow > 0 ? (['lower-the-trip', 'breaker'] as const) : (['other-supply'] as const);
   return { kind: 'no-rating', because: 'beyond-nem-609', instead, ...(tripBelow > 0 ? { tripBelow } : {}) };
 }
-
-/** The same without looking at labels and scale, which the caller has judged; undefined where no rating within NEM 609 surely trips the stage. */
-export function ratingThatFills(kind: Supply['kind'], volts: number, stage: Stage): number | undefined {
-  return COMMON_RATINGS.find(
-    (amps) => withinModelLimit({ kind, volts, amps }) && supplyTrip({ kind, volts, amps }, stage).kind === 'surely',
-  );
-}

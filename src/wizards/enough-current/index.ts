@@ -5,3 +5,4 @@ export type { Power, Reckoning } from './reckoning.ts';
 export { reckon } from './reckoning.ts';
 export type { Conclusion } from './result.ts';
 export { conclude } from './result.ts';
+export type { Deciding } from './sure.ts';

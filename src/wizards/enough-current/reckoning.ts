@@ -190,4 +190,3 @@ function barWidth(range: number): number {
   const widths = [0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 20];
   return widths.find((width) => range / width <= 60) ?? 50;
 }
-

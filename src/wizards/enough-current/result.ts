@@ -1,19 +1,6 @@
 // What "Is my power enough?" concludes from what was reckoned: what to do. It may come a moment later.
-import type {
-  Judgement,
-  Remedy,
-  RemedyInput,
-  Supply,
-} from '../../engine/index.ts';
-import {
-  atLeast,
-  chosenOf,
-  DRAWS,
-  largestMoving,
-  moreTrains,
-  remedies,
-  supplyFor,
-} from '../../engine/index.ts';
+import type { Judgement, Remedy, RemedyInput, Supply } from '../../engine/index.ts';
+import { atLeast, chosenOf, DRAWS, largestMoving, moreTrains, remedies, supplyFor } from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
 import { Reader } from '../planning/index.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import type { Supply } from '../../../src/engine/power/capacity.ts';
+import type { Stage, Supply } from '../../../src/engine/power/capacity.ts';
 import { COMMON_RATINGS, capacity, trackCurrent, withinModelLimit } from '../../../src/engine/power/capacity.ts';
 import type { InputLabel } from '../../../src/engine/power/labels.ts';
 import type { RatingWish } from '../../../src/engine/power/trip-reach.ts';
-import { ratingThatFills, recommendedRating, supplyTrip, tripReach } from '../../../src/engine/power/trip-reach.ts';
+import { recommendedRating, supplyTrip, tripReach } from '../../../src/engine/power/trip-reach.ts';
 import { near } from '../../near.ts';
 import { ac, dc, unit } from '../../samples.ts';
 
@@ -162,6 +162,13 @@ describe('the rating to get', () => {
   });
 });
 
+/** The rating to buy where neither label nor scale stands in the way. */
+function ratingFor(kind: Supply['kind'], volts: number, stage: Stage): number | undefined {
+  const input = { kind: 'either', volts: 60, plug: undefined } as const;
+  const advice = recommendedRating({ kind, volts, stage, input, scale: '1' });
+  return advice.kind === 'rating' ? advice.amps : undefined;
+}
+
 describe('every recommendation trips its own unit', () => {
   const cases = [1, 1.5, 2, 2.5, 3, 4, 5, 8].flatMap((limit) =>
     [0, 0.09, 0.2, 0.5].flatMap((ownUse) => [
@@ -175,7 +182,7 @@ describe('every recommendation trips its own unit', () => {
   test('in 128 of 128 cases it surely trips, or there is none within NEM 609', () => {
     expect(cases).toHaveLength(128);
     const found = cases.map(({ kind, volts, stage }) => {
-      const amps = ratingThatFills(kind, volts, stage);
+      const amps = ratingFor(kind, volts, stage);
       if (amps !== undefined) return tripReach({ kind, volts, amps }, stage);
       const most = COMMON_RATINGS.filter((one) => withinModelLimit({ kind, volts, amps: one })).at(-1) ?? 0;
       return trackCurrent({ kind, volts, amps: most }, stage) > stage.limit ? 'missed' : 'none';
@@ -204,7 +211,7 @@ describe('every recommendation trips its own unit', () => {
     });
     fc.assert(
       fc.property(supplies, units, (supply, stage) => {
-        const rating = ratingThatFills(supply.kind, supply.volts, stage);
+        const rating = ratingFor(supply.kind, supply.volts, stage);
         if (rating === undefined) return;
         near(capacity({ ...supply, amps: rating }, stage).hard, stage.limit, 1e-6);
         expect(withinModelLimit({ ...supply, amps: rating })).toBe(true);
@@ -216,7 +223,7 @@ describe('every recommendation trips its own unit', () => {
   });
 
   test('there is none within NEM 609 where 10 A or 200 VA do not suffice', () => {
-    expect(ratingThatFills('dc', 15, unit(12))).toBeUndefined();
-    expect(ratingThatFills('dc', 30, unit(8))).toBeUndefined();
+    expect(ratingFor('dc', 15, unit(12))).toBeUndefined();
+    expect(ratingFor('dc', 30, unit(8))).toBeUndefined();
   });
 });

@@ -1,6 +1,5 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
 import { useMemo } from 'preact/hooks';
-import { demandWorking } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { conclude, reckon } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
@@ -60,7 +59,8 @@ export function EnoughAnswer(props: Props) {
 function Fits({ reckoning, conclusion, say }: Found) {
   const { mayMove, more } = conclusion;
   if (mayMove === undefined || reckoning.trains === 0) return null;
-  const most = mayMove.tight < 1 ? 'fits-none' : mayMove.enough < 1 ? 'fits-tight' : 'fits';
+  if (mayMove.tight < 1) return <p>{say('fits-none')}</p>;
+  const most = mayMove.enough < 1 ? 'fits-tight' : 'fits';
   return (
     <p>
       {say(most, { enough: mayMove.enough, tight: mayMove.tight })}{' '}
@@ -149,7 +149,8 @@ function Others({ conclusion, home, ...found }: Found) {
     <ul class="others">
       {others.map((remedy) => (
         <li key={remedy.id}>
-          <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, found)}</a> <span class="price">{costWords(remedy, say, numbers)}</span>{' '}
+          <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, found)}</a>{' '}
+          <span class="price">{costWords(remedy, say, numbers)}</span>{' '}
           <span class={`tag ${remedy.verdict}`}>{say(`verdict-${remedy.verdict}`)}</span>
         </li>
       ))}
@@ -159,9 +160,9 @@ function Others({ conclusion, home, ...found }: Found) {
 
 /** Numbers that go with the answer when it is copied as text. */
 function factsOf({ reckoning, say, numbers }: Found): string[] {
-  const { power, summary, fleet, scale } = reckoning;
+  const { power, summary } = reckoning;
   const line = (key: string, amps: number): string => `${say(key)}: ${numbers.ampsExactly(amps)}`;
-  const drawn = demandWorking(fleet, scale, summary.mean).value;
-  const given = power === undefined ? [] : [line('number-usable', power.capacity.usable), line('number-hard', power.capacity.hard)];
-  return [line('number-mean', drawn), line('number-p95', summary.p95), ...given];
+  const given =
+    power === undefined ? [] : [line('number-usable', power.capacity.usable), line('number-hard', power.capacity.hard)];
+  return [line('number-mean', summary.mean), line('number-p95', summary.p95), ...given];
 }

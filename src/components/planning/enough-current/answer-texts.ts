@@ -57,7 +57,9 @@ export function leadOf(found: Found): string {
   const [here = 0, there = 0] = chosen?.usable ?? [];
   const muted = chosen?.counts.muted ?? 0;
   const parked = chosen?.counts.parked ?? 0;
-  const lead = say(`lead-${outcome}${variant(conclusion)}`, {
+  const way = variant(conclusion);
+  const which = way === '' ? outcome : `${outcome}-${way}`;
+  const lead = say(`lead-${which}`, {
     limit: numbers.amps(unit.limit),
     below: numbers.amps(tripBelow ?? unit.limit),
     usable: numbers.ampsExactly(power?.capacity.usable ?? 0),
@@ -81,12 +83,12 @@ export function leadOf(found: Found): string {
 
 /** Which of the sentences of an outcome fits. */
 function variant({ outcome, toBuy, chosen }: Conclusion): string {
-  if (outcome === 'supply-cannot-trip') return toBuy === undefined ? '-lower' : '';
-  if (outcome === 'fewer-moving' && chosen === undefined) return '-none';
-  if (outcome === 'fewer-moving' && chosen?.counts.parked !== undefined) return '-parked';
+  if (outcome === 'supply-cannot-trip') return toBuy === undefined ? 'lower' : '';
+  if (outcome === 'fewer-moving' && chosen === undefined) return 'none';
+  if (outcome === 'fewer-moving' && chosen?.counts.parked !== undefined) return 'parked';
   if (outcome !== 'mute-and-park') return '';
-  if (chosen?.counts.muted === undefined) return '-park';
-  return chosen.counts.parked === undefined ? '-mute' : '';
+  if (chosen?.counts.muted === undefined) return 'park';
+  return chosen.counts.parked === undefined ? 'mute' : '';
 }
 
 /** What can be run with what is there. With a label unread only what has run before. */
