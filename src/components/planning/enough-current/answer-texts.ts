@@ -55,8 +55,7 @@ export function leadOf(found: Found): string {
   const { chosen, mayMove, outcome, toBuy, tripBelow } = conclusion;
   const because = labels.kind === 'not-permitted' ? ` ${say(`because-not-permitted-${labels.because}`)}` : '';
   const [here = 0, there = 0] = chosen?.usable ?? [];
-  const muted = chosen?.counts.muted ?? 0;
-  const parked = chosen?.counts.parked ?? 0;
+  const { muted = 0, parked = 0, moving = mayMove?.tight ?? 0 } = chosen?.counts ?? {};
   const way = variant(conclusion);
   const which = way === '' ? outcome : `${outcome}-${way}`;
   const lead = say(`lead-${which}`, {
@@ -74,7 +73,7 @@ export function leadOf(found: Found): string {
     there: numbers.amps(there),
     each: numbers.amps(here),
     districts: chosen?.usable.length ?? 1,
-    moving: chosen?.counts.moving ?? mayMove?.tight ?? 0,
+    moving,
     muted,
     parked,
   });
