@@ -1,7 +1,6 @@
 // What this room lets out.
-export type { Act, HandAct, PowerAct } from './acts.ts';
-export { ACTS, HAND_ACTS, POWER_ACTS } from './acts.ts';
-export type { DangerId, Rank } from './dangers.ts';
-export { DANGERS_OF, dangersOf, RANK_OF, RANKS, rankOf } from './dangers.ts';
-export type { Job } from './jobs.ts';
+export type { PowerAct } from './acts.ts';
+export { ACTS, HAND_ACTS } from './acts.ts';
+export type { Rank } from './dangers.ts';
+export { dangersOf, RANKS, rankOf } from './dangers.ts';
 export { JOBS } from './jobs.ts';

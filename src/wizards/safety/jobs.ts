@@ -9,4 +9,3 @@ export const JOBS = [
   'measure-the-amperes',
   'load-test-and-coin',
 ] as const;
-export type Job = (typeof JOBS)[number];
