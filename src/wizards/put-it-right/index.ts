@@ -1,9 +1,8 @@
 // What this room lets out.
 export type { LeftOut, Told, Walk } from './address.ts';
 export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf, walkAddress } from './address.ts';
-export { powerActsOf } from './faults/acts.ts';
 export type { ComplaintId, FixClass } from './faults/index.ts';
-export { COMPLAINT_IDS, FAULT_MODEL } from './faults/index.ts';
+export { COMPLAINT_IDS, FAULT_MODEL, powerActsOf } from './faults/index.ts';
 export { causesOf, checksThatTell, handedOn, possibleNow } from './possible.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';

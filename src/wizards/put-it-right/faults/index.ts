@@ -6,6 +6,7 @@ import { CHECKS } from './fitting.ts';
 import { HARMS } from './harms.ts';
 import type { ComplaintId } from './rows.ts';
 
+export { powerActsOf } from './acts.ts';
 export type { FixClass } from './faults.ts';
 export { checksAsked, checksOn } from './fitting.ts';
 export type { ComplaintId } from './rows.ts';
