@@ -132,7 +132,7 @@ const WIZARDS = {
     '&scale=h0&sound=0&station-input=dc&station-input-volts=19&station-limit=3&station-plug=centre-plus&station-rails=follows&stored=0' +
     '&system=two-rail&two-amps=5&two-kind=dc&two-plug=centre-plus&two-volts=18',
   'wire-it':
-    '?bus-length=12&bus-wire=0.75+mm2&feed-by=bus&scale=h0&system=two-rail&track-length=12&wire-amps=1.5&wire-trip=3' +
+    '?bus-length=12&bus-wire=0.75+mm2&feed-by=bus&scale=h0&supply-amps=5&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&track-length=12&wire-amps=1.5&wire-trip=3' +
     '&wire-volts=15&wire-way=quick',
 };
 

@@ -71,7 +71,7 @@ export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
 } satisfies Record<EnoughCurrentOutcome, Texts>;
 
 const unit = (prefix: string, rails: Texts): Texts => ({
-  [`${prefix}-limit`]: '5 A',
+  [`${prefix}-limit`]: '3 A',
   [`${prefix}-input`]: 'dc',
   [`${prefix}-input-volts`]: '19 V',
   [`${prefix}-plug`]: 'centre-plus',
@@ -96,7 +96,7 @@ const PAIR = {
   scale: 'h0',
   ...unit('station', set('station')),
   ...unit('booster', set('booster')),
-  ...supply('one', '18 V', '2 A'),
+  ...supply('one', '18 V', '2.5 A'),
   ...supply('two', '18 V', '5 A'),
   modern: '10',
   older: '0',
@@ -120,6 +120,8 @@ export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
   'measure-rail-volts-first': { ...PAIR, 'booster-rail-volts': 'unknown' },
   'read-both-labels': { ...PAIR, 'two-volts': 'unknown' },
   'wrong-supply': { ...PAIR, 'station-input': 'ac' },
+  'larger-supply': { ...PAIR, 'one-amps': '2 A' },
+  'lower-trip-level': { ...PAIR, scale: 'n', 'station-limit': '5 A' },
   'rail-voltage-too-high': {
     ...FOLLOWING,
     'station-input': 'either',

@@ -47,6 +47,8 @@ export interface Arrangement {
   /** For each stage in order. */
   readonly stages: readonly Placed[];
   readonly permitted: boolean;
+  /** Every stage can switch off on a short: its supply gives more than its trip current, or perhaps. */
+  readonly trips: boolean;
   /** Rails of the highest booster less those of the command station, volts, over idle and loaded; positive: a booster stands higher. */
   readonly step: Span;
   /** True where a bridging train could make one stage carry both districts beyond its limit, and the other then too: `cascadeChance` above `CASCADE_GOAL`. */
@@ -65,7 +67,7 @@ export const CASCADE_GOAL = 0.05;
 export type Together = (one: number, other: number) => Distribution;
 
 /**
- * All arrangements, best first: permitted by labels, step within the limit, else the higher rails at the command
+ * All arrangements, best first: permitted by labels, each stage able to trip, step within the limit, else the higher rails at the command
  * station, no cascade, least strain. Up to six supplies every arrangement is compared; above that only the one with the
  * least strain among the permitted (assignment). Stages <= supplies; throws RangeError otherwise. `together`: what two districts draw at
  * the same moment, which is less than both at their busiest where the same trains move in either; districts that have nothing to do with
@@ -116,6 +118,7 @@ function arrangementOf(placed: readonly Placed[], pairAbove: PairAbove): Arrange
   return {
     stages: placed,
     permitted: placed.every((one) => one.label.kind !== 'not-permitted'),
+    trips: placed.every((one) => one.trip !== 'not-reached'),
     step: stepOf(placed),
     cascade: cascadeChance > CASCADE_GOAL,
     cascadeChance,
@@ -173,6 +176,7 @@ function compare(a: Arrangement, b: Arrangement, stepLimit: number): number {
   const within = (one: Arrangement): boolean => isLevel(one.step, stepLimit);
   return (
     Number(b.permitted) - Number(a.permitted) ||
+    Number(b.trips) - Number(a.trips) ||
     Number(within(b)) - Number(within(a)) ||
     (within(a) ? 0 : middleOf(a.step) - middleOf(b.step)) ||
     Number(a.cascade) - Number(b.cascade) ||

@@ -12,6 +12,8 @@ export const WHICH_SUPPLY_OUTCOMES = [
   'read-both-labels',
   'wrong-supply',
   'rail-voltage-too-high',
+  'larger-supply',
+  'lower-trip-level',
   ...OUT_OF_SCOPE,
 ] as const;
 export type WhichSupplyOutcome = (typeof WHICH_SUPPLY_OUTCOMES)[number];

@@ -5,10 +5,12 @@ import type {
   CrossingMoment,
   CrossingMoments,
   CrossingSide,
+  Fleet,
   GapExpected,
   InPhaseCrossing,
   LoadedStage,
   NamedSupply,
+  Placed,
   PlacedSide,
   Reckoned,
   Scale,
@@ -22,10 +24,12 @@ import {
   bothBusy,
   CROSSING_ADVICE,
   CROSSING_MOMENTS,
+  chanceEither,
   checkLabels,
   crossingOf,
   districtLoad,
   gapExpected,
+  jointLoad,
   judgeRails,
   largestPush,
   middle,
@@ -34,14 +38,52 @@ import {
   stepFinding,
   stepSize,
   summarise,
+  supplyTrip,
+  tripLevel,
   worstVerdict,
 } from '../../engine/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader } from '../planning/index.ts';
 import type { WhichSupplyOutcome } from './outcomes.ts';
 
+/** Why it comes to an outcome, where that has more than one reason. */
+export type PlacementBecause =
+  /** Both supplies are the same. */
+  | 'identical'
+  /** Either way is enough, or the amperes are the same. */
+  | 'enough'
+  | 'same-amperes'
+  /** The labels permit, or the trip currents want, only this way round. */
+  | 'labels'
+  | 'trip'
+  /** The part with more traffic, as was said; or the part that else has too little. */
+  | 'traffic'
+  | 'amperes'
+  /** Both outputs can be set, or one of them follows its supply. */
+  | 'both-set'
+  | 'one-follows'
+  /** The rails follow an a.c. supply. */
+  | 'alternating';
+
+/** A unit whose supply cannot drive it to its trip current, or that is set above what the scale bears. */
+export interface UnitFound {
+  readonly unit: 'station' | 'booster';
+  readonly limit: number;
+  /** The scale's, amperes. */
+  readonly ceiling: number;
+  /** What the supply printed on it has to give more than, amperes. */
+  readonly ratingAbove: number;
+}
+
 export interface Placement {
   readonly outcome: WhichSupplyOutcome;
+  readonly because: PlacementBecause | undefined;
+  /** Nothing but the outcome is to be shown: a stop, labels first, or nothing that matters. */
+  readonly only: boolean;
+  /** The unit that an outcome speaks of. */
+  readonly unit: UnitFound | undefined;
+  /** Rails that stand too high, volts. */
+  readonly railVolts: Span | undefined;
   readonly scale: Scale;
   readonly supplies: readonly NamedSupply[];
   /** Best first; empty while a label is not known. */
@@ -55,6 +97,10 @@ export interface Placement {
   readonly railsKnown: boolean;
   /** Even in the best arrangement a district has too little. */
   readonly stillShort: boolean;
+  /** Share of moments at which at least one of the two parts has too little in the best arrangement, by their joint law. */
+  readonly eitherShort: number;
+  /** Nobody has told which trains run. */
+  readonly trainsUntold: boolean;
   readonly assumptions: readonly Assumption[];
 }
 
@@ -87,7 +133,11 @@ export function placeSupplies(answers: Answers): Placement {
   const whole = districtLoad(fleet).distribution;
   const arrangements = supplies.length < stages.length ? [] : arrange(supplies, stages, undefined, () => whole);
   const together = bothBusy(whole, stationShare);
-  const outcome = outcomeOf(arrangements, stages, railsKnown, scale);
+  const told = {
+    busier,
+    limits: ['station', 'booster'].map((unit) => reader.answers[`${unit}-limit`]?.kind === 'number'),
+  };
+  const found = outcomeOf({ arrangements, stages, supplies, railsKnown, scale, told });
   const standing = { ...fleet, moving: 0 };
   const idle = [stationShare, 1 - stationShare].map(
     (share) => summarise(districtLoad(standing, share).distribution).p95,
@@ -96,7 +146,7 @@ export function placeSupplies(answers: Answers): Placement {
     ? arrangements.map((one) => crossingAt(one, stages, supplies, { idle, together: [together.near, together.far] }))
     : [];
   return {
-    outcome,
+    ...found,
     scale,
     supplies,
     arrangements,
@@ -105,6 +155,8 @@ export function placeSupplies(answers: Answers): Placement {
     stationShare,
     railsKnown,
     stillShort: isShort(arrangements[0]),
+    eitherShort: eitherShort(arrangements[0], fleet, stationShare),
+    trainsUntold: reader.answers['moving'] === undefined || reader.answers['modern']?.kind !== 'number',
     assumptions: reader.assumptions,
   };
 }
@@ -180,7 +232,10 @@ export function crossingRows({ moments }: CrossingMoments): CrossingRow[] {
 const flowing = ({ span }: Reckoned): Span => ({ from: Math.max(0, span.from), to: span.to });
 
 /** What to do about a crossing at any of its moments, in the order in which to try it; and what is kept back, with its reason. */
-export function crossingAdvice({ moments }: CrossingMoments): {
+export function crossingAdvice(
+  { moments }: CrossingMoments,
+  supplies: readonly NamedSupply[],
+): {
   readonly advice: readonly CrossingAdviceId[];
   readonly withheld: readonly WithheldAdvice[];
 } {
@@ -188,54 +243,133 @@ export function crossingAdvice({ moments }: CrossingMoments): {
     const result = moments[moment];
     return result.kind === 'crossing' ? [result] : [];
   });
-  const advice = CROSSING_ADVICE.filter((id) => found.some((one) => one.advice.some((row) => row.id === id)));
+  const [one, two] = supplies;
+  // Nobody who has two supplies alike is told to get them.
+  const alike = one !== undefined && one.kind === two?.kind && one.volts === two.volts;
+  const advice = CROSSING_ADVICE.filter(
+    (id) => !(alike && id === 'two-supplies-alike') && found.some((moment) => moment.advice.some((row) => row.id === id)),
+  );
   const kept = found.flatMap((one) => one.withheld).filter(({ id }) => !advice.includes(id));
   return { advice, withheld: kept.filter((row, i) => kept.findIndex(({ id }) => id === row.id) === i) };
 }
 
-function outcomeOf(
-  arrangements: readonly Arrangement[],
-  stages: readonly LoadedStage[],
-  railsKnown: boolean,
-  scale: Scale,
-): WhichSupplyOutcome {
-  const best = arrangements[0];
-  if (best === undefined) return 'read-both-labels';
-  if (!best.permitted) return 'wrong-supply';
-  if (best.stages.some((one) => one.label.kind === 'unknown')) return 'read-both-labels';
-  if (!railsKnown) return 'measure-rail-volts-first';
-  if (
-    best.stages.some((one) =>
-      isTooHigh(
-        judgeRails({ idle: { from: one.rails.idle.from, to: one.rails.idle.from }, loaded: one.rails.loaded }, scale),
-      ),
-    )
-  ) {
-    return 'rail-voltage-too-high';
-  }
-  if (stepFinding(best.step) !== 'level') return steppedOutcome(best, stages);
-  return levelOutcome(arrangements, best);
+function eitherShort(best: Arrangement | undefined, fleet: Fleet, share: number): number {
+  const [near, far] = best?.stages.map(({ capacity }) => capacity.usable) ?? [];
+  return near === undefined || far === undefined ? 0 : chanceEither(jointLoad(fleet, share), { near, far });
 }
 
-const isTooHigh = (finding: string): boolean => finding === 'over-stop' || finding === 'over-decoder';
+interface Placing {
+  readonly arrangements: readonly Arrangement[];
+  readonly stages: readonly LoadedStage[];
+  readonly supplies: readonly NamedSupply[];
+  readonly railsKnown: boolean;
+  readonly scale: Scale;
+  readonly told: { readonly busier: string | undefined; readonly limits: readonly boolean[] };
+}
+
+type Outcome = Pick<Placement, 'outcome' | 'because' | 'only' | 'unit' | 'railVolts'>;
+
+const comesTo = (outcome: WhichSupplyOutcome, more: Partial<Outcome> = {}): Outcome => ({
+  outcome,
+  because: undefined,
+  only: false,
+  unit: undefined,
+  railVolts: undefined,
+  ...more,
+});
+
+// What must not be plugged, or is not known, ends it; then what no placing mends; then the placing itself.
+function outcomeOf(placing: Placing): Outcome {
+  const { arrangements, stages, railsKnown, scale } = placing;
+  const best = arrangements[0];
+  if (best === undefined) return comesTo('read-both-labels', { only: true });
+  if (!best.permitted) return comesTo('wrong-supply', { only: true });
+  if (best.stages.some((one) => one.label.kind === 'unknown')) return comesTo('read-both-labels', { only: true });
+  const tooHigh = railsKnown ? best.stages.find((one) => isTooHigh(one, scale)) : undefined;
+  if (tooHigh !== undefined) {
+    const railVolts = { from: tooHigh.rails.loaded.from, to: tooHigh.rails.idle.to };
+    const because = followsAlternating(tooHigh) ? 'alternating' : undefined;
+    return comesTo('rail-voltage-too-high', { only: true, railVolts, because });
+  }
+  const high = aboveCeiling(placing);
+  if (high !== undefined) return comesTo('lower-trip-level', { only: true, unit: high });
+  if (!best.trips) return comesTo('larger-supply', { only: true, unit: cannotTrip(best, placing) });
+  if (!railsKnown) return comesTo('measure-rail-volts-first');
+  if (sameForBoth(placing)) return comesTo('supplies-either-way', { only: true, because: 'identical' });
+  if (stepFinding(best.step) !== 'level') return steppedOutcome(best, stages);
+  return levelOutcome(best, placing);
+}
+
+/** Only what was told counts: where the limit is not known, the scale's own is taken. */
+function aboveCeiling({ stages, scale, told, arrangements }: Placing): UnitFound | undefined {
+  const found = stages.findIndex(
+    ({ limit }, i) => told.limits[i] === true && tripLevel(scale, limit).finding === 'above-ceiling',
+  );
+  return found < 0 ? undefined : unitAt(found, arrangements[0], stages, scale);
+}
+
+function cannotTrip(best: Arrangement, { stages, scale }: Placing): UnitFound | undefined {
+  const found = best.stages.findIndex(({ trip }) => trip === 'not-reached');
+  return found < 0 ? undefined : unitAt(found, best, stages, scale);
+}
+
+function unitAt(
+  index: number,
+  best: Arrangement | undefined,
+  stages: readonly LoadedStage[],
+  scale: Scale,
+): UnitFound | undefined {
+  const [stage, placed] = [stages[index], best?.stages[index]];
+  if (stage === undefined || placed === undefined) return undefined;
+  return {
+    unit: index === 0 ? 'station' : 'booster',
+    limit: stage.limit,
+    ceiling: tripLevel(scale, stage.limit).ceiling,
+    ratingAbove: supplyTrip(placed.fed.supply, stage).ratingAbove,
+  };
+}
+
+const followsAlternating = ({ fed: { supply, rails } }: Placed): boolean =>
+  supply.kind === 'ac' && rails.kind === 'follows';
+
+// Above the range of the scale a d.c. supply or a setting is a matter of taste; an a.c. supply rises by itself, so it is not the one to take.
+function isTooHigh(placed: Placed, scale: Scale): boolean {
+  const finding = judgeRails(placed.rails, scale);
+  if (finding === 'over-stop' || finding === 'over-decoder') return true;
+  return finding === 'above-range' && followsAlternating(placed);
+}
+
+/** The same printed on both, on units that make their rails alike: nothing depends on which is where. */
+function sameForBoth({ supplies: [one, two], stages: [station, booster] }: Placing): boolean {
+  if (one === undefined || two === undefined || station === undefined || booster === undefined) return false;
+  const same = one.kind === two.kind && one.volts === two.volts && one.amps === two.amps;
+  return same && station.rails.kind === booster.rails.kind && voltsOf(station) === voltsOf(booster);
+}
+
+const voltsOf = ({ rails }: LoadedStage): number => (rails.kind === 'follows' ? 0 : rails.volts);
 
 // The rails differ: set them equal where a setting exists, else the higher to the command station, else other supplies.
-function steppedOutcome(best: Arrangement, stages: readonly LoadedStage[]): WhichSupplyOutcome {
-  if (stages.some((stage) => stage.rails.kind !== 'follows')) return 'set-both-outputs-equal';
-  if (stepSize(best.step) >= STEP_TOO_LARGE) return 'two-supplies-alike';
-  return 'higher-rails-to-command-station';
+function steppedOutcome(best: Arrangement, stages: readonly LoadedStage[]): Outcome {
+  const follow = stages.filter((stage) => stage.rails.kind === 'follows').length;
+  if (follow < stages.length)
+    return comesTo('set-both-outputs-equal', { because: follow === 0 ? 'both-set' : 'one-follows' });
+  return comesTo(stepSize(best.step) >= STEP_TOO_LARGE ? 'two-supplies-alike' : 'higher-rails-to-command-station');
 }
 
 // The rails are level, so only amperes against demand count; where both arrangements do as well, it does not matter.
-function levelOutcome(arrangements: readonly Arrangement[], best: Arrangement): WhichSupplyOutcome {
-  const other = arrangements.find((one) => one !== best && one.permitted);
+function levelOutcome(best: Arrangement, { arrangements, told }: Placing): Outcome {
+  const other = arrangements.find((one) => one !== best);
   const [station, booster] = best.stages;
-  if (station === undefined || booster === undefined) return 'supplies-either-way';
-  if (other === undefined)
-    return station.capacity.hard >= booster.capacity.hard ? 'larger-to-command-station' : 'larger-to-booster';
-  const alike = verdictOf(best) === verdictOf(other) && atLeast(verdictOf(best), 'enough');
-  if (alike || Math.abs(station.capacity.hard - booster.capacity.hard) < 0.05) return 'supplies-either-way';
-  return station.capacity.hard >= booster.capacity.hard ? 'larger-to-command-station' : 'larger-to-booster';
+  if (station === undefined || booster === undefined) return comesTo('supplies-either-way', { because: 'enough' });
+  const larger = station.capacity.hard >= booster.capacity.hard ? 'larger-to-command-station' : 'larger-to-booster';
+  if (other === undefined || !other.permitted) return comesTo(larger, { because: 'labels' });
+  if (!other.trips) return comesTo(larger, { because: 'trip' });
+  if (atLeast(verdictOf(best), 'enough') && atLeast(verdictOf(other), 'enough'))
+    return comesTo('supplies-either-way', { because: 'enough' });
+  if (Math.abs(station.capacity.hard - booster.capacity.hard) < 0.05)
+    return comesTo('supplies-either-way', { because: 'same-amperes' });
+  const wanted = larger === 'larger-to-booster' ? 'booster' : 'station';
+  return comesTo(larger, { because: told.busier === wanted ? 'traffic' : 'amperes' });
 }
 
 function verdictOf(arrangement: Arrangement) {

@@ -49,6 +49,13 @@ describe('two supplies on a command station and a booster', () => {
     expect(placedAs(arrange(supplies, [stage(1, set(15)), stage(1, set(15))])[0])).toEqual([1, 0]);
   });
 
+  test('a unit of 5 A gets the supply that can make it trip, whatever else speaks for the other way', () => {
+    const supplies = [supply(19, 6), supply(19, 3)];
+    const [best, other] = arrange(supplies, [stage(6, { ...set(15), ...unit(2, set(15)) }), stage(1, set(15))]);
+    expect(placedAs(best)).toEqual([1, 0]);
+    expect([best?.trips, other?.trips]).toEqual([true, false]);
+  });
+
   test('what the labels forbid comes last, whatever else speaks for it', () => {
     const gentle = stage(2, { input: { kind: 'dc', volts: 15, plug: 'terminals' } });
     const [best, other] = arrange([supply(15, 2), supply(18, 5)], [gentle, stage(2)]);

@@ -95,7 +95,7 @@ function Crossing({
     );
   }
   const worst = crossing.moments[crossing.worst];
-  const { advice, withheld } = crossingAdvice(crossing);
+  const { advice, withheld } = crossingAdvice(crossing, placement.supplies);
   return (
     <section class="part">
       <h2>{say('crossing-title')}</h2>

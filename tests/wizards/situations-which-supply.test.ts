@@ -1,0 +1,168 @@
+// Situations that people come with, and what somebody with experience answers. Where nothing else is said: common practice, no source.
+import { describe, expect, test } from 'vitest';
+import type { Placement } from '../../src/wizards/which-supply-where/result.ts';
+import { crossingAdvice, placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
+import { told } from './told.ts';
+
+type Texts = Readonly<Record<string, string>>;
+
+const unit = (prefix: string, more: Texts = {}): Texts => ({
+  [`${prefix}-limit`]: '3 A',
+  [`${prefix}-input`]: 'dc',
+  [`${prefix}-input-volts`]: '19 V',
+  [`${prefix}-plug`]: 'terminals',
+  [`${prefix}-rails`]: 'follows',
+  ...more,
+});
+
+const supply = (prefix: string, volts: string, amps: string, kind = 'dc'): Texts => ({
+  [`${prefix}-kind`]: kind,
+  [`${prefix}-volts`]: volts,
+  [`${prefix}-amps`]: amps,
+  [`${prefix}-plug`]: 'terminals',
+});
+
+const set = (prefix: string, volts: string): Texts => ({ [`${prefix}-rails`]: 'set', [`${prefix}-rail-volts`]: volts });
+
+/** H0, two units of 3 A whose rails follow two supplies of 16 V and 4 A; ten trains, four moving, alike on both sides. */
+const HOME: Texts = {
+  system: 'two-rail',
+  scale: 'h0',
+  ...unit('station'),
+  ...unit('booster'),
+  ...supply('one', '16 V', '4 A'),
+  ...supply('two', '16 V', '4 A'),
+  modern: '10',
+  older: '0',
+  sound: '0',
+  stored: '0',
+  moving: '4',
+  evening: '2 h',
+  busier: 'same',
+};
+
+const placed = (more: Texts = {}): Placement => placeSupplies(told({ ...HOME, ...more }));
+const outcome = (more: Texts = {}): string => placed(more).outcome;
+
+describe('two supplies that are the same', () => {
+  test('it does not matter, and nothing else is said', () => {
+    const one = placed();
+    expect([one.outcome, one.because, one.only]).toEqual(['supplies-either-way', 'identical', true]);
+  });
+
+  test.each(['station', 'booster', 'same', 'unknown'])('also where the busier part is: %s', (busier) => {
+    for (const moving of ['0', '4', '10']) expect(outcome({ busier, moving })).toBe('supplies-either-way');
+  });
+
+  test('on units that are set to unlike volts: the setting is put right, not the supplies', () => {
+    const one = placed({ ...set('station', '15 V'), ...set('booster', '12 V') });
+    expect([one.outcome, one.because]).toEqual(['set-both-outputs-equal', 'both-set']);
+  });
+
+  test('nothing about the gap is advised that has to do with the supplies', () => {
+    const { crossings, supplies } = placed();
+    const [crossing] = crossings;
+    if (crossing === undefined) throw new Error('no crossing');
+    expect(crossingAdvice(crossing, supplies).advice).not.toContain('two-supplies-alike');
+  });
+});
+
+describe('labels first', () => {
+  test.each(['one-volts', 'two-amps', 'one-kind', 'station-input', 'booster-input-volts'])(
+    'with %s not read nothing is placed',
+    (field) => {
+      const one = placed({ [field]: 'unknown' });
+      expect([one.outcome, one.only]).toEqual(['read-both-labels', true]);
+    },
+  );
+
+  test('a supply that its label forbids on either unit is a stop: nothing else is shown', () => {
+    const one = placed({ 'one-volts': '24 V' });
+    expect([one.outcome, one.only]).toEqual(['wrong-supply', true]);
+  });
+
+  test('a known misfit counts before a label that is not read', () => {
+    expect(outcome({ 'one-volts': '24 V', 'two-amps': 'unknown' })).not.toBe('supplies-either-way');
+  });
+});
+
+describe('whether a short switches the unit off', () => {
+  test('2 A behind a unit of 3 A does not, wherever it is put', () => {
+    const one = placed({ 'one-amps': '2 A' });
+    expect([one.outcome, one.unit?.limit]).toEqual(['larger-supply', 3]);
+    expect(one.unit?.ratingAbove).toBeGreaterThanOrEqual(3);
+  });
+
+  test('3 A and 6 A on units of 2 A and 5 A: the large one goes where alone it can trip, whoever has more trains', () => {
+    const two = { 'station-limit': '2 A', 'booster-limit': '5 A', 'one-amps': '3 A', 'two-amps': '6 A' };
+    for (const busier of ['station', 'same', 'booster']) {
+      const one = placed({ ...two, busier });
+      expect([one.outcome, one.because]).toEqual(['larger-to-booster', 'trip']);
+    }
+  });
+
+  test('N on a 5 A unit: set lower first', () => {
+    const one = placed({
+      scale: 'n',
+      'station-limit': '5 A',
+      ...supply('one', '14 V', '6 A'),
+      ...supply('two', '14 V', '6 A'),
+    });
+    expect([one.outcome, one.only, one.unit?.ceiling]).toEqual(['lower-trip-level', true, 3]);
+  });
+});
+
+describe('volts on the rails', () => {
+  const either = { 'station-input': 'either', 'booster-input': 'either' };
+
+  test('16 V a.c. on a unit that takes both lifts the rails beyond the scale: a regulated d.c. supply first', () => {
+    const one = placed({ ...either, ...supply('one', '16 V', '6 A', 'ac'), ...supply('two', '16 V', '6 A', 'ac') });
+    expect([one.outcome, one.because, one.only]).toEqual(['rail-voltage-too-high', 'alternating', true]);
+    expect(one.railVolts?.to).toBeGreaterThan(22);
+  });
+
+  test('12 V a.c. on H0 too, since it rises by itself above the range of the scale', () => {
+    expect(outcome({ ...either, ...supply('one', '14 V', '6 A', 'ac'), ...supply('two', '14 V', '6 A', 'ac') })).toBe(
+      'rail-voltage-too-high',
+    );
+  });
+
+  test('19 V d.c. on H0 is a matter of taste, and no stop', () => {
+    expect(outcome({ ...supply('one', '19 V', '4 A'), ...supply('two', '19 V', '4 A') })).toBe('supplies-either-way');
+  });
+});
+
+describe('what is said is so', () => {
+  test('one output can be set and the other follows its supply: the one that can is set', () => {
+    const one = placed({ ...set('booster', '12 V') });
+    expect([one.outcome, one.because]).toEqual(['set-both-outputs-equal', 'one-follows']);
+  });
+
+  test('"more traffic" only where that was said', () => {
+    const unlike = { ...supply('one', '16 V', '2.5 A'), ...supply('two', '16 V', '5 A'), ...set('station', '15 V') };
+    const level = { ...unlike, ...set('booster', '15 V'), moving: '8' };
+    const same = placed({ ...level, busier: 'same' });
+    expect(same.because).not.toBe('traffic');
+    const booster = placed({ ...level, busier: 'booster' });
+    expect([booster.outcome, booster.because]).toEqual(['larger-to-booster', 'traffic']);
+  });
+
+  test('both parts far over what their supplies give: either way, and that it is too little is said', () => {
+    const much = { ...set('station', '15 V'), ...set('booster', '15 V'), modern: '30', moving: '25', older: '0' };
+    const one = placed({ ...much, 'one-amps': '3.2 A', 'two-amps': '3.3 A' });
+    expect([one.outcome, one.because, one.stillShort]).toEqual(['supplies-either-way', 'same-amperes', true]);
+    expect(one.eitherShort).toBeGreaterThan(0.6);
+  });
+
+  test('1 V apart without a setting: the higher to the command station; 3 V apart: two alike', () => {
+    expect(outcome({ 'two-volts': '17 V' })).toBe('higher-rails-to-command-station');
+    expect(outcome({ 'two-volts': '19 V' })).toBe('two-supplies-alike');
+  });
+
+  test('the chance that one of both has too little is that of the same trains, not the sum of both', () => {
+    const one = placed({ ...set('station', '15 V'), ...set('booster', '15 V'), moving: '8', 'one-amps': '3.5 A' });
+    const parts = one.arrangements[0]?.stages.map(({ judgement }) => judgement.aboveUsable) ?? [];
+    expect(one.eitherShort).toBeLessThanOrEqual(parts.reduce((sum, chance) => sum + chance, 0) + 2e-3);
+    expect(one.eitherShort).toBeGreaterThanOrEqual(Math.max(...parts) - 2e-3);
+  });
+});
