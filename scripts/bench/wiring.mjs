@@ -7,7 +7,7 @@ import { calibrate, medianTime, ms } from './clock.mjs';
 
 /** A thin bus under a long track, so that nearly every remedy is tried. */
 const ADDRESS =
-  '?bus-length=12&bus-wire=0.5+mm2&feed-by=bus&wire-way=quick&scale=h0&supply-amps=6&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&track-length=12&wire-amps=3&wire-trip=5&wire-volts=16';
+  '?bus-length=12&bus-wire=0.5+mm2&feed-by=bus&scale=h0&supply-amps=6&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&track-length=12&wire-amps=3&wire-trip=5&wire-volts=16';
 const ANSWER_MS = 20;
 const LEAST_RATIO = 1.5;
 

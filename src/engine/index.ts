@@ -105,6 +105,7 @@ export type {
   LoadedStage,
   NamedSupply,
   OverloadSeen,
+  Placed,
   Plug,
   RailFinding,
   RailSetting,

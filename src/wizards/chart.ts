@@ -47,7 +47,8 @@ function inOrder(first: string, waysOf: (state: string) => readonly Way[]): stri
   const visit = (state: string): void => {
     if (met.has(state)) return;
     met.add(state);
-    for (const { to } of waysOf(state)) visit(to);
+    // The last way first, so that of several ways the first comes first when all is turned round.
+    for (const { to } of [...waysOf(state)].reverse()) visit(to);
     done.push(state);
   };
   visit(first);

@@ -181,7 +181,7 @@ const TOLD = {
     '&moving=5&older=0&one-amps=3&one-kind=dc&one-plug=centre-plus&one-volts=16&scale=h0&sound=0&station-input=dc&station-input-volts=19' +
     '&station-limit=3&station-plug=centre-plus&station-rails=follows&stored=0&system=two-rail&two-amps=5&two-kind=dc&two-plug=centre-plus&two-volts=18',
   'wire-it':
-    'bus-length=12&bus-wire=0.75+mm2&feed-by=bus&scale=h0&system=two-rail&track-length=12&wire-amps=1.5&wire-trip=3&wire-volts=15&wire-way=quick',
+    'bus-length=12&bus-wire=0.75+mm2&feed-by=bus&scale=h0&system=two-rail&track-length=12&wire-amps=1.5&wire-trip=3&wire-volts=15',
 } as const;
 
 /** Answers what the question on the screen asks, as far as something is told, and goes on. */

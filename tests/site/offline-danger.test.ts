@@ -133,7 +133,7 @@ const WIZARDS = {
     '&system=two-rail&two-amps=5&two-kind=dc&two-plug=centre-plus&two-volts=18',
   'wire-it':
     '?bus-length=12&bus-wire=0.75+mm2&feed-by=bus&scale=h0&supply-amps=5&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&track-length=12&wire-amps=1.5&wire-trip=3' +
-    '&wire-volts=15&wire-way=quick',
+    '&wire-volts=15',
 };
 
 describe('each file that comes after the first question is missed in a sentence and can be tried again', () => {

@@ -297,7 +297,7 @@ function mangled(count: number): string[] {
 
 describe('how thick the wire must be', () => {
   const WIRE =
-    'en/work-it-out/wire-it/?bus-length=12&bus-wire=0.75+mm2&scale=h0&supply-amps=5&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&wire-amps=1.5&wire-trip=3&wire-volts=15&wire-way=quick';
+    'en/work-it-out/wire-it/?bus-length=12&bus-wire=0.75+mm2&scale=h0&supply-amps=5&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&wire-amps=1.5&wire-trip=3&wire-volts=15';
   const TRACK = '&feed-by=bus&track-length=12';
 
   test('ends in a wire, both curves and a test with the person’s own readings', async () => {
@@ -331,7 +331,7 @@ describe('how thick the wire must be', () => {
   test.each([360, 1280])('says "not known yet", without chart, table or praise, at %i px', async (width) => {
     const unknown =
       'en/work-it-out/wire-it/?bus-length=unknown&bus-wire=unknown&feed-by=unknown&scale=h0&system=two-rail&track-length=unknown' +
-      '&supply-amps=unknown&supply-kind=unknown&supply-plug=unknown&supply-volts=unknown&wire-amps=unknown&wire-trip=unknown&wire-volts=unknown&wire-way=quick';
+      '&supply-amps=unknown&supply-kind=unknown&supply-plug=unknown&supply-volts=unknown&wire-amps=unknown&wire-trip=unknown&wire-volts=unknown';
     const { page, problems, close } = await open(unknown, { width });
     expect(await heading(page)).toMatch(/^Not known yet/);
     const said = await page.locator('.wizard').innerText();

@@ -4,7 +4,7 @@ import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
 import { conclude } from '../../src/wizards/enough-current/result.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
-import { replay } from '../../src/wizards/planning/replay.ts';
+import { isWorkedOut, replay } from '../../src/wizards/planning/replay.ts';
 import { whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';
 import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { wireIt } from '../../src/wizards/wire-it/flow.ts';
@@ -13,7 +13,7 @@ import { wire } from '../../src/wizards/wire-it/result.ts';
 function endOf(machine: Parameters<typeof replay>[0], answers: Answers, workOut: (used: Answers) => string): string {
   const { snapshot, used, question } = replay(machine, answers);
   if (question !== undefined) throw new Error(`not at an end, but at ${question.id}`);
-  return snapshot.value === 'worked-out' ? workOut(used) : String(snapshot.value);
+  return isWorkedOut(String(snapshot.value)) ? workOut(used) : String(snapshot.value);
 }
 
 export const enoughCurrentEnd = (answers: Answers): string =>

@@ -11,8 +11,8 @@ import { fixesOf, WIZARD_IDS } from '../../src/wizards/index.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { isAsked } from '../../src/wizards/planning/answers.ts';
 import type { Question } from '../../src/wizards/planning/questions.ts';
-import type { UserAnswer } from '../../src/wizards/planning/replay.ts';
-import { replay } from '../../src/wizards/planning/replay.ts';
+import type { UserAnswer, UserAsk } from '../../src/wizards/planning/replay.ts';
+import { replay, surerIn } from '../../src/wizards/planning/replay.ts';
 import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
 import { JOBS } from '../../src/wizards/safety/jobs.ts';
 import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
@@ -52,6 +52,14 @@ function declared(machine: AnyStateMachine): string[] {
 const name = (from: string, to: string | undefined, guard: unknown): string =>
   `${from} -> ${to ?? 'nowhere'}${guard === undefined ? '' : ` (${JSON.stringify(guard)})`}`;
 
+/** What a person can do at a state: answer its question, or ask one more at a quick answer. */
+function eventsAt(machine: AnyStateMachine, at: string, questions: readonly Question[]): (UserAnswer | UserAsk)[] {
+  if (at === 'surer') return surerIn(machine).map((question) => ({ type: 'user.ask', question, answers: {} }));
+  const question = questions.find(({ id }) => id === at);
+  if (question === undefined) throw new Error(`the state ${at} is no question and no end`);
+  return events(question);
+}
+
 interface Walk {
   readonly taken: ReadonlySet<string>;
   readonly next: ReadonlyMap<string, ReadonlySet<string>>;
@@ -69,10 +77,8 @@ function walk(machine: AnyStateMachine, questions: readonly Question[]): Walk {
     if (snapshot.status === 'done' || next.has(at)) continue;
     const following = new Set<string>();
     next.set(at, following);
-    const question = questions.find(({ id }) => id === at);
-    if (question === undefined) throw new Error(`the state ${at} is no question and no end`);
-    for (const event of events(question)) {
-      expect(snapshot.can(event), `${at} refuses ${JSON.stringify(event.answers)}`).toBe(true);
+    for (const event of eventsAt(machine, at, questions)) {
+      expect(snapshot.can(event), `${at} refuses ${JSON.stringify(event)}`).toBe(true);
       for (const one of machine.getTransitionData(snapshot, event))
         taken.add(name(at, one.target?.[0]?.key, one.guard));
       const [after] = transition(machine, snapshot, event);
@@ -83,10 +89,10 @@ function walk(machine: AnyStateMachine, questions: readonly Question[]): Walk {
   return { taken, next, ends };
 }
 
-/** Every way through, as lists of states. */
+/** Every way through to an end or to the quick answer, as lists of states. */
 function paths(next: Walk['next'], at: string, before: readonly string[] = []): string[][] {
   if (before.includes(at)) throw new Error(`a circle: ${[...before, at].join(' -> ')}`);
-  const following = next.get(at);
+  const following = at === 'surer' ? undefined : next.get(at);
   if (following === undefined) return [[...before, at]];
   return [...following].flatMap((state) => paths(next, state, [...before, at]));
 }
@@ -102,15 +108,27 @@ describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
     expect([...walked.next.keys(), ...walked.ends].sort()).toEqual(Object.keys(machine.states).sort());
   });
 
-  test('goes round no circle, and every path ends in a final state', () => {
+  const beyond = surerIn(machine);
+
+  test('goes round no circle, and every path ends in a final state or in the quick answer', () => {
     const all = paths(walked.next, questions[0]?.id ?? '');
     expect(all.length).toBeGreaterThan(3);
-    for (const path of all) expect(walked.ends, path.join(' -> ')).toContain(path.at(-1));
+    for (const path of all) expect([...walked.ends, 'surer'], path.join(' -> ')).toContain(path.at(-1));
+  });
+
+  test('leads back to the quick answer from each question beyond it', () => {
+    for (const id of beyond) for (const path of paths(walked.next, id)) expect(path.at(-1)).toBe('surer');
+  });
+
+  test('has its quick answer after six questions at the most', () => {
+    if (beyond.length === 0) return;
+    const quick = paths(walked.next, questions[0]?.id ?? '').filter((path) => path.at(-1) === 'surer');
+    expect(Math.max(...quick.map((path) => path.length - 1))).toBeLessThanOrEqual(6);
   });
 
   test('asks exactly the questions that it lists, in the listed order on every path', () => {
     const order = questions.map(({ id }) => id);
-    expect([...walked.next.keys()].sort()).toEqual([...order].sort());
+    expect([...walked.next.keys()].filter((id) => id !== 'surer').sort()).toEqual([...order].sort());
     for (const path of paths(walked.next, order[0] ?? '')) {
       const asked = path.slice(0, -1);
       expect(asked).toEqual(order.filter((id) => asked.includes(id)));

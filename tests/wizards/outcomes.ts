@@ -148,7 +148,6 @@ const WIRE = {
   'bus-wire': '1.5 mm2',
   'track-length': '5 m',
   'feed-by': 'bus',
-  'wire-way': 'detailed',
   'bus-shape': 'end',
   'feeder-count': '5',
   'feeder-length': '0.3 m',

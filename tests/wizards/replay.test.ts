@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import { toAddress } from '../../src/wizards/planning/answers.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
-import { answersTo, replay, trainsIn, without } from '../../src/wizards/planning/replay.ts';
+import { answersTo, isWorkedOut, replay, surerIn, trainsIn, without } from '../../src/wizards/planning/replay.ts';
 import { answers as anyAnswers, fullAnswers } from './arbitrary.ts';
 import { read, told, WIZARDS } from './told.ts';
 
@@ -30,6 +30,8 @@ describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
     fc.assert(
       fc.property(anyAnswers, (given) => {
         const first = replay(machine, given);
+        // Beyond the quick answer what cannot be is left out, and the quick answer stands.
+        if (first.problems.length > 0 && surerIn(machine).some((id) => id === first.question?.id)) return;
         const again = replay(machine, read(toAddress(first.used)).answers);
         expect(again.snapshot.value).toEqual(first.snapshot.value);
         expect(again.used).toEqual(first.used);
@@ -50,7 +52,7 @@ describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
     fc.assert(
       fc.property(fullAnswers, (given) => {
         const { snapshot, question, problems } = replay(machine, given);
-        expect(snapshot.status === 'done').toBe(question === undefined);
+        expect(snapshot.status === 'done' || isWorkedOut(String(snapshot.value))).toBe(question === undefined);
         if (question !== undefined) expect(problems.length).toBeGreaterThan(0);
       }),
     );
@@ -62,6 +64,10 @@ describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
         const { trail } = replay(machine, given);
         const question = trail[at % Math.max(1, trail.length)];
         if (question === undefined) return;
+        if (surerIn(machine).some((id) => id === question.id)) {
+          expect(replay(machine, given, question.id).question?.id).toBe(question.id);
+          return;
+        }
         const back = replay(machine, without(given, question));
         expect(back.question?.id).toBe(question.id);
         expect(back.trail).toEqual(trail.slice(0, trail.indexOf(question)));
@@ -73,7 +79,7 @@ describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
     const unknown = Object.fromEntries(questions.flatMap(({ fields }) => fields.map(({ id }) => [id, 'unknown'])));
     const { snapshot, problems } = replay(machine, told(unknown));
     expect(problems).toEqual([]);
-    expect(snapshot.value).toBe('worked-out');
+    expect(isWorkedOut(String(snapshot.value))).toBe(true);
   });
 });
 

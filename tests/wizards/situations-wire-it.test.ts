@@ -21,7 +21,6 @@ const HOME: Texts = {
   'bus-wire': '1.5 mm2',
   'track-length': '6 m',
   'feed-by': 'bus',
-  'wire-way': 'detailed',
   'bus-shape': 'end',
   'feeder-count': '6',
   'feeder-length': '0.3 m',

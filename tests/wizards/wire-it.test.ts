@@ -198,11 +198,11 @@ describe('wiring that nobody has described', () => {
     const { 'track-length': _, 'feed-by': __, ...before } = LAYOUT;
     expect(replay(wireIt, told(before)).question?.id).toBe('track');
     const after = replay(wireIt, told({ ...before, 'track-length': '5 m', 'feed-by': 'bus' }));
-    expect([after.question, after.snapshot.value]).toEqual([undefined, 'worked-out']);
+    expect([after.question, after.snapshot.value]).toEqual([undefined, 'surer']);
   });
 
   test('is not good on feeders that nobody has counted, unless one is enough', () => {
-    const uncounted = { 'wire-way': 'quick', 'feeder-count': 'unknown', 'rail-kind': 'unknown', joints: 'unknown' };
+    const uncounted = { 'feeder-count': 'unknown', 'rail-kind': 'unknown', joints: 'unknown' };
     expect(wired({ 'feeder-count': '3', 'rail-kind': 'unknown' }).outcome).toBe('wiring-good');
     expect(notKnown(uncounted).missing).toEqual(['feeders']);
     expect(wired({ ...uncounted, 'bus-length': '1 m', 'track-length': '1 m' }).outcome).toBe('wiring-good');
@@ -211,7 +211,7 @@ describe('wiring that nobody has described', () => {
   test('bad wiring is bad with every number of feeders that one may have', () => {
     const thin = { 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '0.5 mm2', 'wire-amps': '1.5 A' };
     for (const count of ['unknown', '1', '3', '30'])
-      expect(wired({ ...thin, 'wire-way': 'quick', 'feeder-count': count }).now?.verdict).not.toBe('good');
+      expect(wired({ ...thin, 'feeder-count': count }).now?.verdict).not.toBe('good');
   });
 
   test('of any answers, none is good without a wire, a way and a track', () => {
@@ -309,7 +309,7 @@ describe('one pair of wires to the track, without a bus', () => {
   const PAIR = { 'feed-by': 'pair', 'bus-length': '1 m', 'rail-kind': 'measured', 'rail-ohms': '100', joints: 'fed' };
 
   test('is asked for no shape of a bus and no number of feeders', () => {
-    const { 'wire-way': _, 'bus-shape': __, 'feeder-count': ___, ...rest } = LAYOUT;
+    const { 'bus-shape': __, 'feeder-count': ___, ...rest } = LAYOUT;
     const asked = replay(wireIt, told({ ...rest, 'feed-by': 'pair', 'track-shape': 'ends' })).trail.map(({ id }) => id);
     expect(asked).toEqual(['system', 'scale', 'wire-need', 'supply-label', 'bus', 'track', 'rail-kind']);
   });

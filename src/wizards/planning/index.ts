@@ -30,6 +30,7 @@ export {
   nothingToMove,
   questionsIn,
   replay,
+  SCOPE_ENDS,
   SCOPE_GUARDS,
   surerBy,
   surerIn,

@@ -129,7 +129,6 @@ export const QUESTIONS = {
       choice('track-shape', ['ends', 'oval'], { assume: 'ends', when: { field: 'feed-by', is: ['pair'] } }),
     ],
   },
-  'wire-way': { id: 'wire-way', fields: [choice('wire-way', ['quick', 'detailed'], { assume: 'quick' })] },
   'bus-shape': { id: 'bus-shape', fields: [choice('bus-shape', ['end', 'middle', 'ring'], { assume: 'end' })] },
   feeders: {
     id: 'feeders',

@@ -54,22 +54,21 @@ export const askSystem = (next: QuestionId) =>
     },
   }) as const;
 
-/** The ends that every planning machine has. */
-export const ENDS = {
-  'worked-out': { type: 'final' },
+/** The ends that every planning machine has: layouts that are out of scope. */
+export const SCOPE_ENDS = {
   'out-of-scope-three-rail': { type: 'final' },
   'out-of-scope-battery': { type: 'final' },
   'out-of-scope-analogue': { type: 'final' },
 } as const;
 
+/** The ends of a machine that asks all it has to ask. */
+export const ENDS = { 'worked-out': { type: 'final' }, ...SCOPE_ENDS } as const;
+
 /** Guard: the fleet just counted is empty. */
 export const nothingToMove = ({ event }: { readonly event: Pick<UserAnswer, 'answers'> }): boolean =>
   trainsIn(event.answers) === 0;
 
-/**
- * Guard of the state `surer`: this is the question that is wanted.
- * @keptFor E the quick answer
- */
+/** Guard of the state `surer`: this is the question that is wanted. */
 export const wants = (
   { event }: { readonly event: UserAnswer | UserAsk },
   params: { readonly id: QuestionId },
@@ -78,7 +77,6 @@ export const wants = (
 /**
  * The state `surer`, the quick answer: each of these questions may still be asked, in any order; the state of each leads back to `surer`.
  * Needs the guard `wants`.
- * @keptFor E the quick answer
  */
 export const surerBy = (...questions: readonly QuestionId[]) => ({
   on: {

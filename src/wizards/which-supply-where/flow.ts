@@ -1,12 +1,13 @@
 // "Which supply goes on which unit?": two units, two supplies. Results are derived in result.ts.
 import { setup } from 'xstate';
-import { askSystem, ENDS, nothingToMove, SCOPE_GUARDS, TYPES } from '../planning/index.ts';
+import { askSystem, nothingToMove, SCOPE_ENDS, SCOPE_GUARDS, surerBy, TYPES, wants } from '../planning/index.ts';
 
 export const whichSupplyWhere = setup({
   types: TYPES,
   guards: {
     ...SCOPE_GUARDS,
     nothingToMove,
+    wants,
   },
 }).createMachine({
   id: 'which-supply-where',
@@ -17,14 +18,15 @@ export const whichSupplyWhere = setup({
     'station-label': { on: { 'user.answer': 'booster-label' } },
     'booster-label': { on: { 'user.answer': 'supply-one' } },
     'supply-one': { on: { 'user.answer': 'supply-two' } },
-    'supply-two': { on: { 'user.answer': 'fleet' } },
+    'supply-two': { on: { 'user.answer': 'surer' } },
+    surer: surerBy('fleet', 'busier'),
     fleet: {
       on: {
-        'user.answer': [{ guard: 'nothingToMove', target: 'busier' }, { target: 'moving' }],
+        'user.answer': [{ guard: 'nothingToMove', target: 'surer' }, { target: 'moving' }],
       },
     },
-    moving: { on: { 'user.answer': 'busier' } },
-    busier: { on: { 'user.answer': 'worked-out' } },
-    ...ENDS,
+    moving: { on: { 'user.answer': 'surer' } },
+    busier: { on: { 'user.answer': 'surer' } },
+    ...SCOPE_ENDS,
   },
 });

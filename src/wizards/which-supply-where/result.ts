@@ -247,7 +247,8 @@ export function crossingAdvice(
   // Nobody who has two supplies alike is told to get them.
   const alike = one !== undefined && one.kind === two?.kind && one.volts === two.volts;
   const advice = CROSSING_ADVICE.filter(
-    (id) => !(alike && id === 'two-supplies-alike') && found.some((moment) => moment.advice.some((row) => row.id === id)),
+    (id) =>
+      !(alike && id === 'two-supplies-alike') && found.some((moment) => moment.advice.some((row) => row.id === id)),
   );
   const kept = found.flatMap((one) => one.withheld).filter(({ id }) => !advice.includes(id));
   return { advice, withheld: kept.filter((row, i) => kept.findIndex(({ id }) => id === row.id) === i) };

@@ -1,14 +1,10 @@
 // "How thick must the wire be? How many feeds?" Results are derived in result.ts.
 import { setup } from 'xstate';
-import { askSystem, chose, ENDS, SCOPE_GUARDS, TYPES } from '../planning/index.ts';
+import { askSystem, SCOPE_ENDS, SCOPE_GUARDS, surerBy, TYPES, wants } from '../planning/index.ts';
 
 export const wireIt = setup({
   types: TYPES,
-  guards: {
-    ...SCOPE_GUARDS,
-    fedByOnePair: chose('feed-by', 'pair'),
-    knowsFeedersAndRail: chose('wire-way', 'detailed'),
-  },
+  guards: { ...SCOPE_GUARDS, wants },
 }).createMachine({
   id: 'wire-it',
   initial: 'system',
@@ -18,20 +14,12 @@ export const wireIt = setup({
     'wire-need': { on: { 'user.answer': 'supply-label' } },
     'supply-label': { on: { 'user.answer': 'bus' } },
     bus: { on: { 'user.answer': 'track' } },
-    // One pair of wires has neither a shape nor feeders to count.
-    track: {
-      on: {
-        'user.answer': [{ guard: 'fedByOnePair', target: 'rail-kind' }, { target: 'wire-way' }],
-      },
-    },
-    'wire-way': {
-      on: {
-        'user.answer': [{ guard: 'knowsFeedersAndRail', target: 'bus-shape' }, { target: 'worked-out' }],
-      },
-    },
-    'bus-shape': { on: { 'user.answer': 'feeders' } },
-    feeders: { on: { 'user.answer': 'rail-kind' } },
-    'rail-kind': { on: { 'user.answer': 'worked-out' } },
-    ...ENDS,
+    track: { on: { 'user.answer': 'surer' } },
+    // What decides most stands first; one pair of wires has neither feeders to count nor a shape, and its answer does not offer them.
+    surer: surerBy('feeders', 'rail-kind', 'bus-shape'),
+    feeders: { on: { 'user.answer': 'surer' } },
+    'rail-kind': { on: { 'user.answer': 'surer' } },
+    'bus-shape': { on: { 'user.answer': 'surer' } },
+    ...SCOPE_ENDS,
   },
 });
