@@ -253,6 +253,7 @@ export type {
   WiringChange,
 } from './wiring/index.ts';
 export {
+  DROP_LIMIT,
   dropFinding,
   evenFeeders,
   FEEDER_WIRE,

@@ -96,10 +96,7 @@ export function districtLoad(fleet: Fleet, share = 1): DistrictLoad {
   return loadWith(fleet, lawOf(fleet, share), share);
 }
 
-/**
- * What a district that holds any one consumer with the chance `share` draws together with the rest of the fleet; 0 < share < 1.
- * @keptFor E two districts with the same trains
- */
+/** What a district that holds any one consumer with the chance `share` draws together with the rest of the fleet; 0 < share < 1. */
 export const jointLoad = (fleet: Fleet, share: number): JointLaw =>
   jointLaw({ ...demandParts(fleet), moving: fleet.moving }, share);
 

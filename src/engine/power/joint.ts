@@ -248,10 +248,7 @@ const above = (current: number, limit: number, step: number): number =>
 export const chanceBoth = (law: JointLaw, limits: Readonly<Record<District, number>>): number =>
   over(law, (near, far) => above(near, limits.near, law.step) * above(far, limits.far, law.step));
 
-/**
- * Share of moments at which at least one of them does.
- * @keptFor E two districts with the same trains
- */
+/** Share of moments at which at least one of them does. */
 export const chanceEither = (law: JointLaw, limits: Readonly<Record<District, number>>): number =>
   over(law, (near, far) => 1 - (1 - above(near, limits.near, law.step)) * (1 - above(far, limits.far, law.step)));
 

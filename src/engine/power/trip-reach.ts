@@ -9,9 +9,7 @@ import { checkLabels } from './labels.ts';
 
 export type TripReach = 'reached' | 'perhaps' | 'not-reached';
 
-/**
- * What a supply can drive into a short, against what its unit trips at.
- */
+/** What a supply can drive into a short, against what its unit trips at. */
 export type SupplyTrip = {
   /** Track current at which the unit trips, amperes. */
   readonly trip: number;

@@ -6,7 +6,7 @@ export { evenFeeders, sourceOhms } from './plan.ts';
 export type { PlanCircuit, TrainAlong } from './plan-circuit.ts';
 export { solvePlan, voltsAt } from './plan-circuit.ts';
 export type { Rewired, WiringCandidate, WiringChange } from './remedies.ts';
-export { leastWiring, presentWiring, suggestWiring } from './remedies.ts';
+export { DROP_LIMIT, leastWiring, presentWiring, suggestWiring } from './remedies.ts';
 export type { ShortAlong } from './short-circuit.ts';
 export { shortAmpsAt } from './short-circuit.ts';
 export type { ShortTest } from './short-test.ts';

@@ -17,6 +17,7 @@ import type {
   Working,
 } from '../../engine/index.ts';
 import {
+  DROP_LIMIT,
   faultHeatAlong,
   judgeRails,
   leastWiring,
@@ -123,6 +124,8 @@ export interface Wiring {
   readonly sure: Sure;
   /** Undefined where the present wiring leaves a train no voltage at all; then `train` is too. */
   readonly now: WiringCandidate | undefined;
+  /** What trains far away may draw as it is, amperes, so that no more is lost than may be; undefined where they may draw what was told. */
+  readonly tonight: number | undefined;
   readonly chosen: WiringCandidate | undefined;
   /** What else would do, cheapest first. */
   readonly others: readonly WiringCandidate[];
@@ -249,6 +252,7 @@ function judged(
     supply,
     sure: sureOf(answers, willDo),
     now,
+    tonight: tonightAmps(now, trainAmps),
     chosen,
     others: othersThan(chosen, candidates, run.pair),
     candidates,
@@ -260,6 +264,17 @@ function judged(
     assumptions: reader.assumptions,
   };
 }
+
+/** What is lost grows with the amperes. */
+function tonightAmps(now: WiringCandidate | undefined, trainAmps: number): number | undefined {
+  return now === undefined || now.drop <= DROP_LIMIT ? undefined : (trainAmps * DROP_LIMIT) / now.drop;
+}
+
+/** Metres of track from which on all that could be laid anew takes longer to work out than a tap should. */
+const LONG_TRACK = 20;
+
+/** Whether it takes long to work out. */
+export const takesLong = (answers: Answers): boolean => (new Reader(answers).number('track-length') ?? 0) > LONG_TRACK;
 
 /** A short draws no more than the supply gives for a moment. */
 function shortBehind(plan: FeedingPlan, supply: SupplyTrip | undefined): ShortAlong | FeedingProblem {

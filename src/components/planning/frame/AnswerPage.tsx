@@ -24,8 +24,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   /** What can be run with what is there. */
   readonly tonight?: ComponentChildren;
   /** The one thing to do, in a few words, and its price in time and money; else the title and the effort of the fix. */
-  readonly toDo?: string;
-  readonly price?: string;
+  readonly toDo?: string | undefined;
+  readonly price?: string | undefined;
   /** How many trains fit. */
   readonly fits?: ComponentChildren;
   /** The assumption that decides, to be settled with one tap. */

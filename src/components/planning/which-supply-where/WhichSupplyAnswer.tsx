@@ -1,43 +1,56 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
 import type { Arrangement, NamedSupply, Span } from '../../../engine/index.ts';
 import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
-import type { Answers } from '../../../wizards/planning/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
 import { crossingAdvice, crossingRows, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
+import type { Numbers, Say } from '../../words/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
-import type { AnswerProps, Tone } from '../frame/index.ts';
-import { AnswerPage, useReckoned, Workings } from '../frame/index.ts';
+import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import { AnswerPage, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { GapMeasured } from './GapMeasured.tsx';
 
-interface Props extends AnswerProps {
-  readonly answers: Answers;
-}
+type Props = WorkedOutProps;
 
 export function WhichSupplyAnswer(props: Props) {
-  const { answers, say, fixes, home } = props;
+  const { answers, say, numbers, fixes, home } = props;
   const found = useReckoned('place', answers, placeSupplies);
   if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
   const { result: placement } = found;
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
+  const [best] = placement.arrangements;
   return (
     <AnswerPage
       {...props}
       outcome={placement.outcome}
       settled={found.answers === answers ? placement.outcome : undefined}
+      only={placement.only}
       verdict={verdictOf(placement, say)}
-      headline={say(`place-headline-${placement.outcome}`)}
-      lead={fix.lead}
+      headline={headlineOf(placement, say)}
+      lead={leadOf(placement, say, numbers) ?? fix.lead}
       because={
-        placement.stillShort ? (
+        placement.stillShort && !placement.only ? (
           <>
-            {say('place-still-short')} <a href={`${home}work-it-out/enough-current/`}>{say('place-enough')}</a>
+            {say('place-still-short', { share: numbers.share(placement.eitherShort) })}{' '}
+            <a href={`${home}work-it-out/enough-current/`}>{say('place-enough')}</a>
           </>
         ) : undefined
       }
-      figure={
-        <div>
-          <Places {...props} placement={placement} />
+      decides={dependsOnTrains(placement) ? <p>{say('place-depends-trains')}</p> : undefined}
+      figure={best === undefined ? undefined : <Card {...props} placement={placement} arrangement={best} best={true} />}
+      others={hasAdvice(placement) ? <Advice {...props} placement={placement} /> : undefined}
+      surer={
+        <Surer
+          {...props}
+          items={props.left.map((question) => ({
+            question,
+            could: say(dependsOnTrains(placement) ? 'place-could-turn' : 'place-could-sharpen'),
+          }))}
+        />
+      }
+      numbers={
+        <div class="part">
+          <OtherWay {...props} placement={placement} />
           <Crossing {...props} placement={placement} />
         </div>
       }
@@ -45,46 +58,92 @@ export function WhichSupplyAnswer(props: Props) {
   );
 }
 
-function verdictOf({ outcome, stillShort, arrangements }: Placement, say: Props['say']): { tone: Tone; word: string } {
-  if (outcome === 'wrong-supply' || outcome === 'rail-voltage-too-high')
-    return { tone: 'stop', word: say('verdict-stop') };
-  if (arrangements.length === 0) return { tone: 'open', word: say('verdict-unknown') };
-  return stillShort ? { tone: 'short', word: say('verdict-short') } : { tone: 'enough', word: say('verdict-enough') };
+const STOPS: readonly string[] = ['wrong-supply', 'rail-voltage-too-high', 'larger-supply', 'lower-trip-level'];
+
+function verdictOf({ outcome, stillShort }: Placement, say: Say): { tone: Tone; word: string } {
+  if (STOPS.includes(outcome)) return { tone: 'stop', word: say('place-chip-stop') };
+  if (outcome === 'read-both-labels') return { tone: 'open', word: say('place-chip-labels') };
+  if (outcome === 'measure-rail-volts-first') return { tone: 'open', word: say('place-chip-measure') };
+  if (stillShort) return { tone: 'short', word: say('place-chip-too-little') };
+  if (outcome === 'supplies-either-way') return { tone: 'enough', word: say('place-chip-either') };
+  return { tone: 'tight', word: say('place-chip-matters') };
 }
 
-function Places(props: Props & { readonly placement: Placement }) {
+function headlineOf({ outcome, because, unit }: Placement, say: Say): string {
+  if (because === 'one-follows') return say('place-headline-one-follows');
+  return say(`place-headline-${outcome}`, { unit: unit === undefined ? '' : say(`place-${unit.unit}`) });
+}
+
+/** Why it comes to this, where the fix alone would say more than is so. */
+function leadOf({ outcome, because, unit, railVolts }: Placement, say: Say, numbers: Numbers): string | undefined {
+  if (unit !== undefined) {
+    return say(`place-lead-${outcome}`, {
+      unit: say(`place-${unit.unit}`),
+      limit: numbers.amps(unit.limit),
+      ceiling: numbers.amps(unit.ceiling),
+      above: numbers.amps(unit.ratingAbove),
+    });
+  }
+  if (railVolts !== undefined) {
+    const volts = { from: numbers.volts(railVolts.from), to: numbers.volts(railVolts.to) };
+    return say(because === 'alternating' ? 'place-lead-alternating' : 'place-lead-too-high', volts);
+  }
+  if (because === undefined || because === 'both-set') return undefined;
+  return say(`place-lead-${because}`);
+}
+
+/** Only where the rails are level do the amperes, and so the trains, decide. */
+const dependsOnTrains = ({ trainsUntold, only, because }: Placement): boolean =>
+  trainsUntold && !only && (because === 'enough' || because === 'amperes' || because === 'traffic');
+
+const hasAdvice = ({ crossings: [crossing], supplies }: Placement): boolean =>
+  crossing !== undefined && crossingAdvice(crossing, supplies).advice.length > 0;
+
+interface WithPlacement extends Props {
+  readonly placement: Placement;
+}
+
+function Card(props: WithPlacement & { readonly arrangement: Arrangement; readonly best: boolean }) {
   const { placement, say, numbers } = props;
-  if (placement.arrangements.length === 0) return null;
   return (
-    <section class="part">
-      <h2>{say('place-title')}</h2>
+    <div class="part">
+      <ArrangementCard {...props} supplies={placement.supplies} railsKnown={placement.railsKnown} />
       <p class="small">{say('place-share', { share: numbers.share(placement.stationShare) })}</p>
-      <div class="two even">
-        {placement.arrangements.map((arrangement, index) => (
-          <ArrangementCard
-            key={arrangement.stages.map((one) => one.supply).join()}
-            {...props}
-            arrangement={arrangement}
-            supplies={placement.supplies}
-            railsKnown={placement.railsKnown}
-            best={index === 0}
-          />
-        ))}
-      </div>
-    </section>
+    </div>
   );
 }
 
-/** What happens while a train spans the gap, in the best arrangement, and what to do about it in order. */
-function Crossing({
-  placement,
-  say,
-  numbers,
-  home,
-  fixes,
-  cautions,
-  language,
-}: Props & { readonly placement: Placement }) {
+function OtherWay(props: WithPlacement) {
+  const [, other] = props.placement.arrangements;
+  return other === undefined ? null : <Card {...props} arrangement={other} best={false} />;
+}
+
+/** What to do about a train across the gap, in the order in which to try it. */
+function Advice({ placement, say, home, fixes }: WithPlacement) {
+  const [crossing] = placement.crossings;
+  if (crossing === undefined) return null;
+  const { advice, withheld } = crossingAdvice(crossing, placement.supplies);
+  return (
+    <>
+      <p>{say('crossing-advice')}</p>
+      <ol>
+        {advice.map((id) => (
+          <li key={id}>
+            <a href={`${home}fixes/${id}/`}>{fixes[id]?.short ?? id}</a>
+          </li>
+        ))}
+      </ol>
+      {withheld.map(({ id, because }) => (
+        <p key={id} class="small">
+          {fixes[id]?.short}: {say(`crossing-withheld-${because}`)}
+        </p>
+      ))}
+    </>
+  );
+}
+
+/** What happens while a train spans the gap, in the best arrangement. */
+function Crossing({ placement, say, numbers, home, cautions, language }: WithPlacement) {
   const [crossing] = placement.crossings;
   if (crossing === undefined) {
     return placement.arrangements.length === 0 ? null : (
@@ -95,7 +154,6 @@ function Crossing({
     );
   }
   const worst = crossing.moments[crossing.worst];
-  const { advice, withheld } = crossingAdvice(crossing, placement.supplies);
   return (
     <section class="part">
       <h2>{say('crossing-title')}</h2>
@@ -118,23 +176,6 @@ function Crossing({
       </table>
       <p class="small">{say('crossing-ohms')}</p>
       {crossing.signFlips && <p>{say('crossing-flips')}</p>}
-      {advice.length > 0 && (
-        <>
-          <h3>{say('crossing-advice')}</h3>
-          <ol>
-            {advice.map((id) => (
-              <li key={id}>
-                <a href={`${home}fixes/${id}/`}>{fixes[id]?.short ?? id}</a>
-              </li>
-            ))}
-          </ol>
-          {withheld.map(({ id, because }) => (
-            <p key={id} class="small">
-              {fixes[id]?.short}: {say(`crossing-withheld-${because}`)}
-            </p>
-          ))}
-        </>
-      )}
       {placement.expected !== undefined && (
         <GapMeasured expected={placement.expected} {...{ say, numbers, home, cautions, language }} />
       )}

@@ -1,51 +1,201 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
-import { useMemo } from 'preact/hooks';
 import type { WiringCandidate } from '../../../engine/index.ts';
-import type { NotKnown, Stopped, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
-import { wire } from '../../../wizards/wire-it/index.ts';
-import { partsOf, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
-import { Steps, Verify } from '../../fix/index.ts';
-import { MadeThen, Share } from '../../link/index.ts';
+import type { QuestionId } from '../../../wizards/planning/index.ts';
+import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
+import { partsOf, takesLong, wire } from '../../../wizards/wire-it/index.ts';
+import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
-import type { WorkedOutProps } from '../frame/index.ts';
-import { Assumed, Workings } from '../frame/index.ts';
+import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import { AnswerPage, Assumed, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 import { changeWords } from './change-words.ts';
 import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
-  const { answers, say, numbers, fixes, cautions, home, language, release } = props;
-  const found = useMemo(() => wire(answers, numbers.system), [answers, numbers]);
-  const fix = fixes[found.outcome];
-  if (fix === undefined) return null;
-  const headline = say(headlineOf(found));
-  const lead = leadFor(found, say, numbers);
+  const { answers, say, numbers } = props;
+  const found = useReckoned('wire', answers, (of) => wire(of, numbers.system), {
+    large: takesLong(answers),
+    system: numbers.system,
+  });
+  if (found === undefined) return <p role="status">{say('wire-reckoning')}</p>;
+  return <Found {...props} found={found.result} settled={found.answers === answers} />;
+}
+
+function Found({
+  found,
+  settled,
+  ...props
+}: WorkedOutProps & { readonly found: WireFound; readonly settled: boolean }) {
+  const { say, numbers } = props;
+  const page = {
+    ...props,
+    outcome: found.outcome,
+    settled: settled ? found.outcome : undefined,
+    verdict: chipOf(found, say),
+    headline: headlineOf(found, say, numbers),
+    lead: leadFor(found, say, numbers),
+  };
+  if (found.kind === 'stopped') return <AnswerPage {...page} only={true} />;
+  if (found.kind === 'not-known') return <AnswerPage {...page} figure={<WhatIsMissing {...props} found={found} />} />;
+  if (found.kind === 'no-solution') return <AnswerPage {...page} />;
+  const wiring = found;
+  return (
+    <AnswerPage
+      {...page}
+      because={<MoreParts {...props} wiring={wiring} />}
+      tonight={tonightOf(wiring, say, numbers)}
+      toDo={toDoOf(wiring, say, numbers)}
+      price={priceOf(wiring.chosen, say)}
+      decides={<Decides {...props} wiring={wiring} />}
+      figure={<Pictures wiring={wiring} say={say} numbers={numbers} />}
+      others={wiring.others.length === 0 ? undefined : <Others wiring={wiring} say={say} numbers={numbers} />}
+      surer={<MakeSurer {...props} wiring={wiring} />}
+      proof={<Test {...props} wiring={wiring} />}
+      numbers={<Figures {...props} wiring={wiring} />}
+      facts={[givenWords(wiring, say, numbers)]}
+    />
+  );
+}
+
+function chipOf(found: WireFound, say: Say): { readonly tone: Tone; readonly word: string } {
+  const chip = (tone: Tone, word: string) => ({ tone, word: say(`wire-chip-${word}`) });
+  if (found.kind === 'stopped') return chip('stop', 'stop');
+  if (found.kind === 'not-known') return chip('open', 'open');
+  if (found.kind !== 'wiring' || found.now === undefined || found.now.verdict === 'fails')
+    return chip('short', 'fails');
+  if (found.outcome === 'lower-trip-level') return chip('short', 'fails');
+  if (found.supply === undefined || found.sure.kind === 'depends') return chip('open', 'depends');
+  return found.now.verdict === 'good' ? chip('enough', 'good') : chip('tight', 'bearable');
+}
+
+function headlineOf(found: WireFound, say: Say, numbers: Numbers): string {
+  if (found.kind === 'not-known') return say('wire-headline-wiring-not-known');
+  if (found.kind === 'stopped') return say(`wire-headline-${found.outcome}`);
+  if (found.kind !== 'wiring') return say('wire-headline-nothing-left');
+  const { outcome, supply, sure, now, chosen, pair } = found;
+  if (outcome === 'wiring-good') {
+    if (supply === undefined) return say('wire-headline-supply-unread');
+    if (sure.kind === 'depends') return say('wire-headline-depends');
+    return say(now?.verdict === 'bearable' ? 'wire-headline-bearable' : 'wire-headline-wiring-good');
+  }
+  const several = chosen?.change.kind === 'rewired' && partsOf(chosen.change, pair).length > 1;
+  return several
+    ? say('wire-headline-several', { what: changeWords(chosen.change, pair, say, numbers) })
+    : say(`wire-headline-${outcome}`);
+}
+
+function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
+  if (found.kind === 'wiring') return leadOf(found, say, numbers);
+  if (found.kind === 'not-known') return say('wire-lead-not-known');
+  if (found.kind === 'stopped') return stoppedLead(found, say, numbers);
+  return say(`along-problem-${found.because}`, { part: blamed(found.parts, say) });
+}
+
+/** A change of several parts has the steps of the first here, and those of the others on their own pages. */
+function MoreParts({ wiring, say, home, fixes }: WithWiring & Pick<WorkedOutProps, 'home' | 'fixes'>) {
+  const { chosen, pair, supply } = wiring;
+  const [, ...more] = chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [];
   return (
     <>
-      <section class="part">
-        <h1 class="verdict" tabIndex={-1}>
-          {headline}
-        </h1>
-        <MadeThen release={release} verdict={found.outcome} titleOf={(id) => fixes[id]?.title} say={say} />
-        <p class="lead">{lead}</p>
-        {found.kind === 'wiring' && <Given {...props} wiring={found} />}
-      </section>
-      {found.kind === 'not-known' && <WhatIsMissing {...props} found={found} />}
-      {found.kind === 'wiring' && <Pictures wiring={found} say={say} numbers={numbers} />}
-      {found.kind === 'wiring' && <Candidates {...props} wiring={found} />}
-      <section class="part">
-        <h2>{say('steps-title')}</h2>
-        <Steps fix={fix} cautions={cautions} say={say} language={language} />
-        <p>
-          <a href={`${home}fixes/${found.outcome}/`}>
-            {say('full-page')}: {fix.title}
-          </a>
-        </p>
-      </section>
-      {found.kind === 'wiring' && <Test {...props} wiring={found} />}
-      <Verify fix={fix} say={say} language={language} />
-      <Share text={() => `${headline} ${lead}`} say={say} made={{ release, verdict: found.outcome }} />
+      {supply?.kind === 'perhaps' && say('wire-supply-perhaps')}
+      {supply === undefined && say('wire-supply-unread')}
+      {more.length > 0 && (
+        <>
+          {' '}
+          {say('wire-then-also')}{' '}
+          {more.map((part) => (
+            <a key={part} href={`${home}fixes/${part}/`}>
+              {fixes[part]?.short}
+            </a>
+          ))}
+        </>
+      )}
     </>
+  );
+}
+
+function tonightOf({ now, tonight }: Wiring, say: Say, numbers: Numbers): string | undefined {
+  if (now === undefined) return say('wire-tonight-nothing');
+  const weak =
+    now.fails.includes('short-circuit') || now.fails.includes('feeder-heat') || now.fails.includes('bus-heat');
+  const told = [
+    ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight) })]),
+    ...(weak ? [say('wire-tonight-watch')] : []),
+  ];
+  return told.length === 0 ? undefined : told.join(' ');
+}
+
+function toDoOf({ chosen, pair, outcome }: Wiring, say: Say, numbers: Numbers): string | undefined {
+  if (outcome === 'wiring-good' || chosen === undefined) return undefined;
+  return say('wire-to-do', { what: changeWords(chosen.change, pair, say, numbers) });
+}
+
+/** Work, in words: up to so many hours. */
+const WORK = [
+  ['half-hour', 0.5],
+  ['hours', 2.5],
+  ['evening', 5],
+  ['weekend', 12],
+] as const;
+
+function priceOf(one: WiringCandidate | undefined, say: Say): string | undefined {
+  if (one === undefined || one.hours === 0) return undefined;
+  const [work = 'weekends'] = WORK.find(([, most]) => one.hours <= most) ?? [];
+  return say('wire-price', { work: say(`wire-work-${work}`), money: say(`wire-money-${moneyOf(one)}`) });
+}
+
+function moneyOf({ change }: WiringCandidate): string {
+  if (change.kind !== 'rewired') return change.kind;
+  return change.bus === undefined ? 'some-wire' : 'new-bus';
+}
+
+/** Which question tells it, of those beyond the quick answer. */
+const TOLD_BY: Partial<Readonly<Record<Untold, QuestionId>>> = {
+  'bus-shape': 'bus-shape',
+  'feeder-count': 'feeders',
+  'feeder-wire': 'feeders',
+  'rail-kind': 'rail-kind',
+  joints: 'rail-kind',
+};
+
+function Decides({ wiring, say, onAsk }: WithWiring & Pick<WorkedOutProps, 'onAsk'>) {
+  const { kind, on } = wiring.sure;
+  const [first] = on;
+  if (kind !== 'depends' || first === undefined) return null;
+  const question = TOLD_BY[first];
+  return (
+    <p>
+      <b>{say('wire-decides')}</b> {say(`wire-untold-${first}`)}{' '}
+      {question !== undefined && (
+        <button class="button quiet" type="button" onClick={() => onAsk(question)}>
+          {say('wire-tell')}
+        </button>
+      )}
+    </p>
+  );
+}
+
+function MakeSurer({ wiring, ...props }: WorkedOutProps & { readonly wiring: Wiring }) {
+  const { left, say } = props;
+  const could = new Set(wiring.sure.on.flatMap((id) => TOLD_BY[id] ?? []));
+  const asked = left.filter((id) => !wiring.pair || id === 'rail-kind');
+  const items = [...asked.filter((id) => could.has(id)), ...asked.filter((id) => !could.has(id))].map((question) => ({
+    question,
+    could: say(could.has(question) ? 'wire-could-turn' : 'wire-could-sharpen'),
+  }));
+  return <Surer {...props} items={items} />;
+}
+
+function Others({ wiring, say, numbers }: WithWiring) {
+  return (
+    <ul class="plain-list">
+      {wiring.others.map((one) => (
+        <li key={JSON.stringify(one.change)}>
+          {changeWords(one.change, wiring.pair, say, numbers)} <span class="price small">{priceOf(one, say)}</span>{' '}
+          <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -53,21 +203,6 @@ interface WithWiring {
   readonly wiring: Wiring;
   readonly say: Say;
   readonly numbers: Numbers;
-}
-
-function headlineOf(found: WireFound): string {
-  if (found.kind === 'not-known') return 'wire-headline-wiring-not-known';
-  if (found.kind === 'stopped') return `wire-headline-${found.outcome}`;
-  if (found.kind !== 'wiring') return 'wire-headline-nothing-left';
-  const bearable = found.outcome === 'wiring-good' && found.now?.verdict === 'bearable';
-  return bearable ? 'wire-headline-bearable' : `wire-headline-${found.outcome}`;
-}
-
-function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
-  if (found.kind === 'wiring') return leadOf(found, say, numbers);
-  if (found.kind === 'not-known') return say('wire-lead-not-known');
-  if (found.kind === 'stopped') return stoppedLead(found, say, numbers);
-  return say(`along-problem-${found.because}`, { part: partsOf(found.parts, say) });
 }
 
 function stoppedLead({ outcome, volts, trip, supply }: Stopped, say: Say, numbers: Numbers): string {
@@ -153,20 +288,24 @@ function leadOf({ now, chosen, trip, outcome, pair }: Wiring, say: Say, numbers:
   return `${present} ${say(outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then', { ...facts(chosen), what })}`;
 }
 
+function givenWords({ plan, wire: bus, way, pair, trainAmps, trip }: Wiring, say: Say, numbers: Numbers): string {
+  return say(pair ? 'wire-given-pair' : 'wire-given', {
+    volts: numbers.volts(plan.source.volts),
+    wire: numbers.wire(bus.area),
+    length: numbers.metres(way),
+    track: numbers.metres(plan.rails.length),
+    feeders: plan.feeders.length,
+    amps: numbers.amps(trainAmps),
+    trip: numbers.amps(trip),
+  });
+}
+
 function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutProps, 'questions'>) {
-  const { plan, wire: bus, way, pair, trainAmps, trip, assumptions } = wiring;
+  const { plan, pair, assumptions } = wiring;
   return (
     <details class="assumed">
       <summary>
-        {say(pair ? 'wire-given-pair' : 'wire-given', {
-          volts: numbers.volts(plan.source.volts),
-          wire: numbers.wire(bus.area),
-          length: numbers.metres(way),
-          track: numbers.metres(plan.rails.length),
-          feeders: plan.feeders.length,
-          amps: numbers.amps(trainAmps),
-          trip: numbers.amps(trip),
-        })}{' '}
+        {givenWords(wiring, say, numbers)}{' '}
         {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
       </summary>
       <ul>
@@ -215,11 +354,13 @@ function Pictures({ wiring, say, numbers }: WithWiring) {
 
 const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
 
-function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutProps, 'home'>) {
+function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
+  const { wiring, say, numbers, home } = props;
   const { now, chosen, others, pair, loopLimit, faultHeat } = wiring;
   const candidates = [now, chosen, ...others].filter((one, i, all) => one !== undefined && all.indexOf(one) === i);
   return (
     <section class="part">
+      <Given {...props} />
       <h2>{say('wire-candidates-title')}</h2>
       <table class="cards">
         <thead>
@@ -261,12 +402,9 @@ function Candidates({ wiring, say, numbers, home }: WithWiring & Pick<WorkedOutP
             ))}
         </tbody>
       </table>
-      <details>
-        <summary>{say('working-title')}</summary>
-        <p>{say('wire-how')}</p>
-        <Workings working={loopLimit} say={say} numbers={numbers} home={home} />
-        <Workings working={faultHeat} say={say} numbers={numbers} home={home} />
-      </details>
+      <p>{say('wire-how')}</p>
+      <Workings working={loopLimit} say={say} numbers={numbers} home={home} />
+      <Workings working={faultHeat} say={say} numbers={numbers} home={home} />
     </section>
   );
 }
