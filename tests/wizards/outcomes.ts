@@ -120,9 +120,17 @@ export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
   'measure-rail-volts-first': { ...PAIR, 'booster-rail-volts': 'unknown' },
   'read-both-labels': { ...PAIR, 'two-volts': 'unknown' },
   'wrong-supply': { ...PAIR, 'station-input': 'ac' },
-  'larger-supply': { ...PAIR, 'one-amps': '2 A' },
+  'supply-cannot-trip': { ...PAIR, 'one-amps': '2 A' },
+  'volts-too-low': { ...FOLLOWING, 'one-volts': '9 V', 'two-volts': '9 V', 'one-amps': '5 A' },
   'lower-trip-level': { ...PAIR, scale: 'n', 'station-limit': '5 A' },
   'rail-voltage-too-high': {
+    ...FOLLOWING,
+    'station-input': 'ac',
+    'booster-input': 'ac',
+    'one-kind': 'ac',
+    'two-kind': 'ac',
+  },
+  'regulated-supply': {
     ...FOLLOWING,
     'station-input': 'either',
     'booster-input': 'either',
@@ -161,7 +169,8 @@ const WIRE = {
 export const TO_WIRE_IT: Readonly<Record<WireItOutcome, Texts>> = {
   'wiring-not-known': { ...WIRE, 'bus-wire': 'unknown' },
   'rail-voltage-too-high': { ...WIRE, 'wire-volts': '24 V' },
-  'larger-supply': { ...WIRE, 'supply-amps': '2 A' },
+  'supply-cannot-trip': { ...WIRE, 'supply-amps': '2 A' },
+  'volts-too-low': { ...WIRE, 'wire-volts': '7 V' },
   'wiring-good': WIRE,
   'more-feeders': { ...WIRE, 'feeder-count': '1', 'rail-kind': 'code-70', joints: 'plain' },
   'thicker-feeders': { ...WIRE, 'wire-trip': '4 A', 'feeder-wire': '0.14 mm2' },

@@ -89,7 +89,7 @@ describe('labels first', () => {
 describe('whether a short switches the unit off', () => {
   test('2 A behind a unit of 3 A does not, wherever it is put', () => {
     const one = placed({ 'one-amps': '2 A' });
-    expect([one.outcome, one.unit?.limit]).toEqual(['larger-supply', 3]);
+    expect([one.outcome, one.unit?.limit]).toEqual(['supply-cannot-trip', 3]);
     expect(one.unit?.ratingAbove).toBeGreaterThanOrEqual(3);
   });
 
@@ -117,14 +117,25 @@ describe('volts on the rails', () => {
 
   test('16 V a.c. on a unit that takes both lifts the rails beyond the scale: a regulated d.c. supply first', () => {
     const one = placed({ ...either, ...supply('one', '16 V', '6 A', 'ac'), ...supply('two', '16 V', '6 A', 'ac') });
-    expect([one.outcome, one.because, one.only]).toEqual(['rail-voltage-too-high', 'alternating', true]);
+    expect([one.outcome, one.because, one.only]).toEqual(['regulated-supply', 'alternating', true]);
     expect(one.railVolts?.to).toBeGreaterThan(22);
   });
 
-  test('12 V a.c. on H0 too, since it rises by itself above the range of the scale', () => {
+  test('14 V a.c. on H0 too, since it rises by itself above the range of the scale', () => {
     expect(outcome({ ...either, ...supply('one', '14 V', '6 A', 'ac'), ...supply('two', '14 V', '6 A', 'ac') })).toBe(
-      'rail-voltage-too-high',
+      'regulated-supply',
     );
+  });
+
+  test('on units that take a.c. only, no d.c. supply is advised', () => {
+    const only = { 'station-input': 'ac', 'booster-input': 'ac' };
+    const one = placed({ ...only, ...supply('one', '16 V', '6 A', 'ac'), ...supply('two', '16 V', '6 A', 'ac') });
+    expect(one.outcome).toBe('rail-voltage-too-high');
+  });
+
+  test('9 V behind units that follow their supply leave the rails too low for decoders, however many amperes there are', () => {
+    const one = placed({ ...supply('one', '9 V', '6 A'), ...supply('two', '9 V', '6 A') });
+    expect([one.outcome, one.only]).toEqual(['volts-too-low', true]);
   });
 
   test('19 V d.c. on H0 is a matter of taste, and no stop', () => {

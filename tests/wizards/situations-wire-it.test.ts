@@ -100,7 +100,7 @@ describe('what is not known is never called good', () => {
 describe('the supply', () => {
   test('2 A behind a unit that trips at 3 A: no short switches it off, and no wire mends that', () => {
     const one = stopped({ 'supply-amps': '2 A' });
-    expect(one.outcome).toBe('larger-supply');
+    expect(one.outcome).toBe('supply-cannot-trip');
     expect(one.supply?.ratingAbove).toBeCloseTo(3, 9);
   });
 
@@ -124,7 +124,7 @@ describe('the supply', () => {
   });
 
   test('16 V a.c. of 3 A behind a 3 A unit: the rectifier leaves too little', () => {
-    expect(stopped({ 'supply-kind': 'ac', 'supply-amps': '3 A' }).outcome).toBe('larger-supply');
+    expect(stopped({ 'supply-kind': 'ac', 'supply-amps': '3 A' }).outcome).toBe('supply-cannot-trip');
   });
 });
 

@@ -12,7 +12,9 @@ export const WHICH_SUPPLY_OUTCOMES = [
   'read-both-labels',
   'wrong-supply',
   'rail-voltage-too-high',
-  'larger-supply',
+  'regulated-supply',
+  'volts-too-low',
+  'supply-cannot-trip',
   'lower-trip-level',
   ...OUT_OF_SCOPE,
 ] as const;

@@ -62,8 +62,9 @@ export type PlacementBecause =
   /** Both outputs can be set, or one of them follows its supply. */
   | 'both-set'
   | 'one-follows'
-  /** The rails follow an a.c. supply. */
-  | 'alternating';
+  /** The rails follow an a.c. supply, or get less than decoders need. */
+  | 'alternating'
+  | 'too-low';
 
 /** A unit whose supply cannot drive it to its trip current, or that is set above what the scale bears. */
 export interface UnitFound {
@@ -286,15 +287,11 @@ function outcomeOf(placing: Placing): Outcome {
   if (best === undefined) return comesTo('read-both-labels', { only: true });
   if (!best.permitted) return comesTo('wrong-supply', { only: true });
   if (best.stages.some((one) => one.label.kind === 'unknown')) return comesTo('read-both-labels', { only: true });
-  const tooHigh = railsKnown ? best.stages.find((one) => isTooHigh(one, scale)) : undefined;
-  if (tooHigh !== undefined) {
-    const railVolts = { from: tooHigh.rails.loaded.from, to: tooHigh.rails.idle.to };
-    const because = followsAlternating(tooHigh) ? 'alternating' : undefined;
-    return comesTo('rail-voltage-too-high', { only: true, railVolts, because });
-  }
+  const volts = railsKnown ? voltsOutcome(best, stages, scale) : undefined;
+  if (volts !== undefined) return volts;
   const high = aboveCeiling(placing);
   if (high !== undefined) return comesTo('lower-trip-level', { only: true, unit: high });
-  if (!best.trips) return comesTo('larger-supply', { only: true, unit: cannotTrip(best, placing) });
+  if (!best.trips) return comesTo('supply-cannot-trip', { only: true, unit: cannotTrip(best, placing) });
   if (!railsKnown) return comesTo('measure-rail-volts-first');
   if (sameForBoth(placing)) return comesTo('supplies-either-way', { only: true, because: 'identical' });
   if (stepFinding(best.step) !== 'level') return steppedOutcome(best, stages);
@@ -328,6 +325,24 @@ function unitAt(
     ceiling: tripLevel(scale, stage.limit).ceiling,
     ratingAbove: supplyTrip(placed.fed.supply, stage).ratingAbove,
   };
+}
+
+/** Rails too high or too low with the best that there is: other supplies or a setting first. */
+function voltsOutcome(best: Arrangement, stages: readonly LoadedStage[], scale: Scale): Outcome | undefined {
+  const told = (placed: Placed, outcome: WhichSupplyOutcome, because?: PlacementBecause): Outcome =>
+    comesTo(outcome, {
+      only: true,
+      because,
+      railVolts: { from: placed.rails.loaded.from, to: placed.rails.idle.to },
+    });
+  const high = best.stages.findIndex((one) => isTooHigh(one, scale));
+  const [placed, stage] = [best.stages[high], stages[high]];
+  if (placed !== undefined && stage !== undefined) {
+    if (!followsAlternating(placed)) return told(placed, 'rail-voltage-too-high');
+    return told(placed, stage.input.kind === 'ac' ? 'rail-voltage-too-high' : 'regulated-supply', 'alternating');
+  }
+  const low = best.stages.find(({ rails }) => judgeRails(rails, scale) === 'too-low');
+  return low === undefined ? undefined : told(low, 'volts-too-low', 'too-low');
 }
 
 const followsAlternating = ({ fed: { supply, rails } }: Placed): boolean =>

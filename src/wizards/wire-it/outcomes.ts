@@ -4,7 +4,8 @@ import { OUT_OF_SCOPE } from '../planning/index.ts';
 export const WIRE_IT_OUTCOMES = [
   'wiring-not-known',
   'rail-voltage-too-high',
-  'larger-supply',
+  'volts-too-low',
+  'supply-cannot-trip',
   'wiring-good',
   'more-feeders',
   'thicker-feeders',

@@ -99,7 +99,7 @@ export interface Enough {
 /** Nothing of the wires is to be judged before this is put right. */
 export interface Stopped {
   readonly kind: 'stopped';
-  readonly outcome: 'rail-voltage-too-high' | 'larger-supply';
+  readonly outcome: 'rail-voltage-too-high' | 'volts-too-low' | 'supply-cannot-trip';
   readonly scale: Scale;
   readonly volts: number;
   readonly trip: number;
@@ -171,9 +171,10 @@ function stoppedAt(reader: Reader): Stopped | undefined {
   const at = { kind: 'stopped', scale, volts, trip, supply } as const;
   const rails = judgeRails({ idle: { from: volts, to: volts }, loaded: { from: volts, to: volts } }, scale);
   if (rails === 'over-stop' || rails === 'over-decoder') return { ...at, outcome: 'rail-voltage-too-high' };
+  if (rails === 'too-low') return { ...at, outcome: 'volts-too-low' };
   // A trip current above what the scale bears comes down first, and then this supply may do.
   if (tripLevel(scale, trip).finding === 'above-ceiling') return undefined;
-  return supply?.kind === 'surely-not' ? { ...at, outcome: 'larger-supply' } : undefined;
+  return supply?.kind === 'surely-not' ? { ...at, outcome: 'supply-cannot-trip' } : undefined;
 }
 
 /** Wiring of which enough is told to judge it. */

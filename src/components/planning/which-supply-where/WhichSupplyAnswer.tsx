@@ -58,7 +58,14 @@ export function WhichSupplyAnswer(props: Props) {
   );
 }
 
-const STOPS: readonly string[] = ['wrong-supply', 'rail-voltage-too-high', 'larger-supply', 'lower-trip-level'];
+const STOPS: readonly string[] = [
+  'wrong-supply',
+  'rail-voltage-too-high',
+  'regulated-supply',
+  'volts-too-low',
+  'supply-cannot-trip',
+  'lower-trip-level',
+];
 
 function verdictOf({ outcome, stillShort }: Placement, say: Say): { tone: Tone; word: string } {
   if (STOPS.includes(outcome)) return { tone: 'stop', word: say('place-chip-stop') };
@@ -86,7 +93,8 @@ function leadOf({ outcome, because, unit, railVolts }: Placement, say: Say, numb
   }
   if (railVolts !== undefined) {
     const volts = { from: numbers.volts(railVolts.from), to: numbers.volts(railVolts.to) };
-    return say(because === 'alternating' ? 'place-lead-alternating' : 'place-lead-too-high', volts);
+    if (because === 'alternating') return say('place-lead-alternating', volts);
+    return say(because === 'too-low' ? 'place-lead-volts-too-low' : 'place-lead-too-high', volts);
   }
   if (because === undefined || because === 'both-set') return undefined;
   return say(`place-lead-${because}`);
