@@ -57,6 +57,7 @@ const questions = defineCollection({
   schema: z.strictObject({
     title: text.describe('The question itself: the heading of its page'),
     why: text.describe('Why it is asked'),
+    terms: z.array(z.string()).default([]).describe('Ids of glossary entries whose words it uses'),
     fields: z.record(
       z.string(),
       z.strictObject({

@@ -5,7 +5,16 @@ import { FALLBACK } from '../components/words/index.ts';
 import type { WizardId } from '../wizards/index.ts';
 import { questionsOf, wizardsFor } from '../wizards/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
-import { allWrittenIn, cautionsFor, cautionWords, entryNamed, fixesFor, questionsFor, sourcesFor } from './entries.ts';
+import {
+  allWrittenIn,
+  cautionsFor,
+  cautionWords,
+  entryNamed,
+  fixesFor,
+  questionsFor,
+  sourcesFor,
+  termsFor,
+} from './entries.ts';
 import { href, type Language, nameOf, writtenIn } from './href.ts';
 import { ANSWER_ROOMS, QUESTION_ROOMS } from './rooms.ts';
 import { saysAll, wordsOf } from './words.ts';
@@ -21,8 +30,17 @@ export async function wizardWrittenIn(language: Language, wizard: WizardId): Pro
 
 /** Words of the questions, in the order in which they can be met. */
 export async function questionWords(language: Language, wizard: WizardId): Promise<Record<string, QuestionWords>> {
-  const entries = await questionsFor(language);
-  return Object.fromEntries(questionsOf(wizard).map((id) => [id, entryNamed(entries, id).data]));
+  const [entries, glossary] = await Promise.all([questionsFor(language), termsFor(language)]);
+  const termOf = (id: string) => {
+    const { term, means } = entryNamed(glossary, id).data;
+    return { term, means };
+  };
+  return Object.fromEntries(
+    questionsOf(wizard).map((id) => {
+      const { terms, ...words } = entryNamed(entries, id).data;
+      return [id, { ...words, terms: terms.map(termOf) }];
+    }),
+  );
 }
 
 export function wordsOnTheWay(language: Language): Promise<Record<string, string>> {

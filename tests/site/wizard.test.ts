@@ -204,7 +204,7 @@ describe('bad input', () => {
     await page.locator('#sound').fill('1');
     // Stored energy is left empty: the fourth sentence.
     await page.getByRole('button', { name: 'Continue' }).click();
-    await page.locator('.problem').waitFor();
+    await page.locator('form .problem').waitFor();
     expect(await page.evaluate(() => document.activeElement?.className)).toBe('problem');
     expect(await page.locator('.field .error').allInnerTexts()).toHaveLength(3 + 1);
     expect(await page.locator('#sound').inputValue()).toBe('1');

@@ -36,6 +36,8 @@ export interface FieldWords {
 export interface QuestionWords {
   readonly title: string;
   readonly why: string;
+  /** Words of the glossary that it uses, to be opened in place. */
+  readonly terms?: readonly { readonly term: string; readonly means: string }[];
   readonly fields: Readonly<Record<string, FieldWords>>;
 }
 

@@ -105,74 +105,76 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const fetched = loaded.value;
 
   return (
-    <div class="wizard stage stepped" ref={heading}>
-      {state.question !== undefined && <Progress count={state.count} say={say} />}
-      <div class="acts ways">
-        {isMore && (
-          <a href={withUnits(toAddress(answers)) || '?'} onClick={intercept(() => go(answers))}>
-            <span class="sign">←</span> {say('back-to-answer')}
-          </a>
-        )}
-        {last !== undefined && (
-          <a
-            href={withUnits(toAddress(without(answers, last))) || location.pathname}
-            onClick={intercept(() => askAgain(last))}
-          >
-            <span class="sign">←</span> {say('back')}
-          </a>
-        )}
-        {state.trail.length > 0 && (
-          <a
-            href={withUnits('') || '?'}
-            onClick={intercept(() => {
-              recover();
-              go({});
-              setFormer({});
-            })}
-          >
-            {say('restart')}
-          </a>
-        )}
-      </div>
-      {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} />}
-      {state.question !== undefined && questions[state.question.id] !== undefined && (
-        <QuestionForm
-          key={state.question.id}
-          question={state.question}
-          words={questions[state.question.id] ?? { title: '', why: '', fields: {} }}
-          before={state.used}
-          former={{ ...former, ...answers }}
-          problems={linkProblems.filter((problem) =>
-            state.question?.fields.some((field) => field.id === problem.field),
+    <div class="wizard stage" ref={heading}>
+      <div class="stepped">
+        {state.question !== undefined && <Progress count={state.count} say={say} />}
+        <div class="acts ways">
+          {isMore && (
+            <a href={withUnits(toAddress(answers)) || '?'} onClick={intercept(() => go(answers))}>
+              <span class="sign">←</span> {say('back-to-answer')}
+            </a>
           )}
-          say={say}
-          numbers={numbers}
-          onAnswer={answer}
-        />
-      )}
-      {crash !== undefined && (
-        <p class="problem" role="alert">
-          {say('problem-crash')}
-        </p>
-      )}
-      {crash === undefined && done && fetched !== undefined && (
-        <Outcome
-          answerWords={fetched.answerWords}
-          WorkedOut={fetched.WorkedOut}
-          outcome={outcome}
-          answers={state.used}
-          questions={questions}
-          words={words}
-          numbers={numbers}
-          language={language}
-          home={home}
-          release={release}
-          left={state.left}
-          onAsk={askMore}
-          onTell={answer}
-        />
-      )}
-      <Awaited loaded={loaded} wanted={crash === undefined && done} say={say} />
+          {last !== undefined && (
+            <a
+              href={withUnits(toAddress(without(answers, last))) || location.pathname}
+              onClick={intercept(() => askAgain(last))}
+            >
+              <span class="sign">←</span> {say('back')}
+            </a>
+          )}
+          {state.trail.length > 0 && (
+            <a
+              href={withUnits('') || '?'}
+              onClick={intercept(() => {
+                recover();
+                go({});
+                setFormer({});
+              })}
+            >
+              {say('restart')}
+            </a>
+          )}
+        </div>
+        {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} />}
+        {state.question !== undefined && questions[state.question.id] !== undefined && (
+          <QuestionForm
+            key={state.question.id}
+            question={state.question}
+            words={questions[state.question.id] ?? { title: '', why: '', fields: {} }}
+            before={state.used}
+            former={{ ...former, ...answers }}
+            problems={linkProblems.filter((problem) =>
+              state.question?.fields.some((field) => field.id === problem.field),
+            )}
+            say={say}
+            numbers={numbers}
+            onAnswer={answer}
+          />
+        )}
+        {crash !== undefined && (
+          <p class="problem" role="alert">
+            {say('problem-crash')}
+          </p>
+        )}
+        {crash === undefined && done && fetched !== undefined && (
+          <Outcome
+            answerWords={fetched.answerWords}
+            WorkedOut={fetched.WorkedOut}
+            outcome={outcome}
+            answers={state.used}
+            questions={questions}
+            words={words}
+            numbers={numbers}
+            language={language}
+            home={home}
+            release={release}
+            left={state.left}
+            onAsk={askMore}
+            onTell={answer}
+          />
+        )}
+        <Awaited loaded={loaded} wanted={crash === undefined && done} say={say} />
+      </div>
       <KnownAnswers
         trail={state.trail}
         answers={answers}

@@ -102,6 +102,7 @@ export function QuestionForm(props: Props) {
           <b>{say('why-we-ask')}</b> {words.why}
         </p>
       )}
+      {label === undefined && <Terms terms={words.terms ?? []} say={say} />}
       <div class="acts">
         <button class="button" type="submit">
           {say('continue')}
@@ -113,6 +114,22 @@ export function QuestionForm(props: Props) {
         )}
       </div>
     </form>
+  );
+}
+
+/** What a word means, opened where it is met. */
+function Terms({ terms, say }: Pick<Props, 'say'> & { readonly terms: NonNullable<QuestionWords['terms']> }) {
+  if (terms.length === 0) return null;
+  return (
+    <div class="terms">
+      <b>{say('terms-here')}</b>
+      {terms.map(({ term, means }) => (
+        <details key={term}>
+          <summary>{term}</summary>
+          <p>{means}</p>
+        </details>
+      ))}
+    </div>
   );
 }
 
@@ -136,6 +153,7 @@ function WhereItStands({ fields, words, say }: Pick<Props, 'words' | 'say'> & { 
       <p>
         <b>{say('why-we-ask')}</b> {words.why}
       </p>
+      <Terms terms={words.terms ?? []} say={say} />
     </details>
   );
 }
