@@ -119,6 +119,17 @@ describe('At each step', () => {
     expect(passed?.number).toBeLessThan(first?.number ?? 0);
   });
 
+  test.each(FIXES.map((page) => [page.id, String(page.data['verify']), stepsOf(page)] as const))(
+    '%s asks for no proof at the end whose dangers were told at no step',
+    (id, verify, steps) => {
+      const told = (job: string, act: Act) =>
+        id === job || steps.some((step) => step.job === job || step.acts.includes(act));
+      if (/\bcoin\b/i.test(verify)) expect(told('load-test-and-coin', 'puts-a-coin-on-the-rails')).toBe(true);
+      if (/\btwo (?:equal )?lamps\b|\bboth lamps\b|\bjumper test\b|\beither clip\b/i.test(verify))
+        expect(told('prove-the-gap', 'uses-a-lamp-as-load')).toBe(true);
+    },
+  );
+
   test('every job has a page, with steps of its own, and some step sends there', () => {
     for (const job of JOBS) {
       expect(
