@@ -236,7 +236,7 @@ function judged(
   const train = circuit.train(trainAmps);
   const short = shortBehind(plan, supply);
   if (short.kind === 'no-solution') return { ...short, outcome: 'booster-near-load' };
-  const { candidates } = advice;
+  const candidates = advice.candidates.map((one) => behind(supply, one));
   const now = candidates.find(({ change }) => change.kind === 'as-it-is');
   const chosen = choose(candidates, level);
   return {
@@ -276,6 +276,12 @@ const LONG_TRACK = 20;
 
 /** Whether it takes long to work out. */
 export const takesLong = (answers: Answers): boolean => (new Reader(answers).number('track-length') ?? 0) > LONG_TRACK;
+
+/** What a short draws then, as far as the supply gives it. */
+const behind = (supply: SupplyTrip | undefined, one: WiringCandidate): WiringCandidate => ({
+  ...one,
+  shortAmps: Math.min(one.shortAmps, supply?.gives.to ?? Number.POSITIVE_INFINITY),
+});
 
 /** A short draws no more than the supply gives for a moment. */
 function shortBehind(plan: FeedingPlan, supply: SupplyTrip | undefined): ShortAlong | FeedingProblem {
@@ -443,7 +449,10 @@ function othersThan(
 ): readonly WiringCandidate[] {
   const isNow = ({ change }: WiringCandidate): boolean => change.kind === 'as-it-is';
   const does = candidates.filter((one) => one !== chosen && !isNow(one) && passes(one));
-  const worth = does.filter((one) => chosen === undefined || isWorthTelling(one, chosen, pair));
+  const will = candidates.some((one) => isNow(one) && passes(one));
+  const worth = does.filter(
+    (one) => (isGood(one) || !will) && (chosen === undefined || isWorthTelling(one, chosen, pair)),
+  );
   const least = worth.filter((one) =>
     worth.every((other) => other === one || !holds(one, other, pair) || (isGood(one) && !isGood(other))),
   );

@@ -31,6 +31,8 @@ interface Props {
   readonly points: readonly Point[];
   readonly levels: readonly Level[];
   readonly range: { readonly from: number; readonly to: number };
+  /** Each doubling is as high as the next, where the values reach too far for an even scale; `from` is above 0 then. */
+  readonly doubling?: boolean;
   readonly feeds: readonly Feed[];
   /** Where a train or a short stands, and what is read there. */
   readonly spot: { readonly at: number; readonly value: number; readonly label: string } | undefined;
@@ -43,7 +45,7 @@ interface Props {
   readonly say: Say;
 }
 
-const TOP = 30;
+const TOP = 14;
 const HEIGHT = 190;
 const TRACK = TOP + HEIGHT + 26;
 const BOTTOM = TRACK + 62;
@@ -52,14 +54,28 @@ const TABLE_ROWS = 11;
 
 export function Along(props: Props) {
   const { id, title, caption, length, points, levels, range, feeds, spot, weak, metres, show, say } = props;
+  const { doubling = false } = props;
   const drawing = useRef<SVGSVGElement>(null);
   const x = (at: number): number => (100 * at) / length;
-  const y = (value: number): number => TOP + (HEIGHT * (range.to - value)) / (range.to - range.from);
-  // A mark stays inside the figure; the curve runs out of it where it is steep.
+  const scaled = (value: number): number => (doubling ? Math.log2(value) : value);
+  const y = (value: number): number =>
+    TOP + (HEIGHT * (scaled(range.to) - scaled(value))) / (scaled(range.to) - scaled(range.from));
   const inside = (value: number): number => y(Math.min(range.to, Math.max(range.from, value)));
   const line = points.map(({ at, value }, i) => `${i === 0 ? 'M' : 'L'}${(WIDE * at) / length} ${y(value)}`).join('');
   return (
     <figure class="sheet">
+      <ul class="along-key">
+        {levels.map((level) => (
+          <li key={level.label}>
+            <svg class="histogram along" width="34" height="10" aria-hidden="true">
+              <g class={level.strong ? 'mark strong' : 'mark'}>
+                <line x1="0" x2="34" y1="5" y2="5" stroke-dasharray="7 5" />
+              </g>
+            </svg>{' '}
+            {level.label}
+          </li>
+        ))}
+      </ul>
       <svg
         ref={drawing}
         class="histogram along"
@@ -92,9 +108,6 @@ export function Along(props: Props) {
         {levels.map((level) => (
           <g key={level.label} class={level.strong ? 'mark strong' : 'mark'}>
             <line x1="0" x2="100%" y1={y(level.value)} y2={y(level.value)} stroke-dasharray="7 5" />
-            <text x="0" y={y(level.value) + (level.strong ? 18 : -7)}>
-              {level.label}
-            </text>
           </g>
         ))}
         <Track />
@@ -104,9 +117,9 @@ export function Along(props: Props) {
             <circle cx={`${x(spot.at)}%`} cy={inside(spot.value)} r="6" />
             <text
               x={`${x(spot.at)}%`}
-              y={inside(spot.value) - 12}
-              dx={x(spot.at) > 55 ? -9 : 9}
-              text-anchor={x(spot.at) > 55 ? 'end' : 'start'}
+              y={inside(spot.value) + BELOW}
+              dx={isLeft(points, spot.at / length, length) ? -9 : 9}
+              text-anchor={isLeft(points, spot.at / length, length) ? 'end' : 'start'}
             >
               {spot.label}
             </text>
@@ -148,6 +161,20 @@ export function Along(props: Props) {
       </details>
     </figure>
   );
+}
+
+/** The label of the spot stands below its point, pixels. */
+const BELOW = 20;
+/** About as wide as it is, as a share of a narrow picture. */
+const LABEL = 0.2;
+
+/** Whether the label stands to the left of its spot: below the curve, so on the side where the curve is higher, and inside the picture. */
+function isLeft(points: readonly Point[], share: number, length: number): boolean {
+  if (share < LABEL) return false;
+  if (share > 1 - LABEL) return true;
+  const lowest = (from: number, to: number): number =>
+    Math.min(...points.flatMap(({ at, value }) => (at >= from * length && at <= to * length ? [value] : [])));
+  return lowest(share - LABEL, share) > lowest(share, share + LABEL);
 }
 
 function Track() {

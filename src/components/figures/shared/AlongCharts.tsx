@@ -15,8 +15,9 @@ interface Shared {
   readonly numbers: Numbers;
 }
 
-/** Air below the lowest line, and above the highest and the weakest, as a share of the picture; and how many trip currents it shows at most. */
-const AIR = { below: 0.03, above: 1.1, aboveWeakest: 1.25 } as const;
+/** Air below the lowest line, as a share of what stands above it, and above the highest; enough for a label. */
+const AIR = { below: 0.2, above: 1.1 } as const;
+/** Where a short draws more than so many trip currents an even scale would lay the trip current on the ground. */
 const MOST_TRIPS = 8;
 
 /** What reaches a train wherever it stands. `volts`: without load; `at`: where it stands now, metres, and what it has there. */
@@ -32,6 +33,7 @@ export function VoltsAlong({
 }) {
   const { say, numbers } = rest;
   const { wanted, least } = trainLevels(volts, along.stageDrop);
+  const lowest = Math.min(along.worst.volts, least);
   return (
     <Along
       {...common(rest)}
@@ -41,7 +43,7 @@ export function VoltsAlong({
         { value: wanted, label: say('along-level-wanted'), strong: false },
         { value: least, label: say('along-level-most'), strong: true },
       ]}
-      range={{ from: Math.min(along.worst.volts, least) - AIR.below * volts, to: volts }}
+      range={{ from: lowest - AIR.below * (volts - lowest), to: volts }}
       spot={{ at: spot.at, value: spot.volts, label: numbers.voltsExactly(spot.volts) }}
       weak={[]}
       show={(value) => numbers.voltsExactly(value)}
@@ -66,18 +68,19 @@ export function ShortsAlong({
   const { say } = rest;
   const sure = sureTrip(trip);
   const highest = Math.max(sure, ...along.points.map(({ amps }) => amps));
-  // The weakest spot is what one looks for, so it is inside whatever the trip current.
-  const most = Math.max(MOST_TRIPS * trip, along.weakest.amps * AIR.aboveWeakest);
+  const doubling = highest > MOST_TRIPS * trip;
   return (
     <Along
       {...common(rest)}
+      caption={doubling ? `${rest.caption} ${say('along-doubling')}` : rest.caption}
       title={say('along-short-title')}
       points={along.points.map(({ at, amps: value }) => ({ at, value }))}
       levels={[
         { value: trip, label: say('along-level-trip', { amps: show(trip) }), strong: true },
         { value: sure, label: say('along-level-margin', { amps: show(sure) }), strong: false },
       ]}
-      range={{ from: 0, to: Math.min(highest * AIR.above, most) }}
+      doubling={doubling}
+      range={{ from: doubling ? Math.min(trip, along.weakest.amps) / 2 : 0, to: highest * AIR.above }}
       spot={{ at: spot.at, value: spot.amps, label: show(spot.amps) }}
       weak={weakStretches(along, trip)}
       show={show}

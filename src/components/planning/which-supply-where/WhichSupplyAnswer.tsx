@@ -104,8 +104,14 @@ function leadOf({ outcome, because, unit, railVolts }: Placement, say: Say, numb
 const dependsOnTrains = ({ trainsUntold, only, because }: Placement): boolean =>
   trainsUntold && !only && (because === 'enough' || because === 'amperes' || because === 'traffic');
 
-const hasAdvice = ({ crossings: [crossing], supplies }: Placement): boolean =>
-  crossing !== undefined && crossingAdvice(crossing, supplies).advice.length > 0;
+const hasAdvice = (placement: Placement): boolean => adviceFor(placement).advice.length > 0;
+
+/** Beside what it comes to anyway. */
+function adviceFor({ crossings: [crossing], supplies, outcome }: Placement) {
+  if (crossing === undefined) return { advice: [], withheld: [] };
+  const { advice, withheld } = crossingAdvice(crossing, supplies);
+  return { advice: advice.filter((id) => id !== outcome), withheld };
+}
 
 interface WithPlacement extends Props {
   readonly placement: Placement;
@@ -116,7 +122,9 @@ function Card(props: WithPlacement & { readonly arrangement: Arrangement; readon
   return (
     <div class="part">
       <ArrangementCard {...props} supplies={placement.supplies} railsKnown={placement.railsKnown} />
-      <p class="small">{say('place-share', { share: numbers.share(placement.stationShare) })}</p>
+      {!placement.trainsUntold && (
+        <p class="small">{say('place-share', { share: numbers.share(placement.stationShare) })}</p>
+      )}
     </div>
   );
 }
@@ -128,9 +136,7 @@ function OtherWay(props: WithPlacement) {
 
 /** What to do about a train across the gap, in the order in which to try it. */
 function Advice({ placement, say, home, fixes }: WithPlacement) {
-  const [crossing] = placement.crossings;
-  if (crossing === undefined) return null;
-  const { advice, withheld } = crossingAdvice(crossing, placement.supplies);
+  const { advice, withheld } = adviceFor(placement);
   return (
     <>
       <p>{say('crossing-advice')}</p>
@@ -230,14 +236,14 @@ function MomentRow({ moment, verdict, reasons, push, say, numbers }: CrossingRow
   );
 }
 
-interface CardProps extends Props {
+interface CardProps extends WithPlacement {
   readonly arrangement: Arrangement;
   readonly supplies: readonly NamedSupply[];
   readonly railsKnown: boolean;
   readonly best: boolean;
 }
 
-function ArrangementCard({ arrangement, supplies, railsKnown, best, say, numbers, home }: CardProps) {
+function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, say, numbers, home }: CardProps) {
   return (
     <div class="sheet part">
       <h3>{say(best ? 'place-best' : 'place-other')}</h3>
@@ -266,9 +272,16 @@ function ArrangementCard({ arrangement, supplies, railsKnown, best, say, numbers
                 <p class="num">
                   {railsKnown &&
                     `${sags(placed.rails) ? say('place-rails', { loaded: numbers.volts(loaded.from), idle: numbers.volts(idle.to) }) : say('place-rails-one', { idle: numbers.volts(idle.to) })} · `}
-                  {say('place-usable', { amps: numbers.ampsExactly(placed.capacity.usable) })} ·{' '}
-                  {say('place-strain', { share: numbers.share(placed.judgement.aboveUsable) })}{' '}
-                  <span class={`tag ${placed.judgement.verdict}`}>{say(`verdict-${placed.judgement.verdict}`)}</span>
+                  {say('place-usable', { amps: numbers.ampsExactly(placed.capacity.usable) })}
+                  {!placement.trainsUntold && (
+                    <>
+                      {' '}
+                      · {say('place-strain', { share: numbers.share(placed.judgement.aboveUsable) })}{' '}
+                      <span class={`tag ${placed.judgement.verdict}`}>
+                        {say(`verdict-${placed.judgement.verdict}`)}
+                      </span>
+                    </>
+                  )}
                 </p>
               )}
               <details>

@@ -271,7 +271,7 @@ function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], 
   });
 }
 
-function leadOf({ now, chosen, trip, outcome, pair }: Wiring, say: Say, numbers: Numbers): string {
+function leadOf({ now, chosen, trip, outcome }: Wiring, say: Say, numbers: Numbers): string {
   const facts = (one: WiringCandidate) => ({
     volts: numbers.volts(one.volts),
     share: numbers.share(one.drop),
@@ -284,8 +284,7 @@ function leadOf({ now, chosen, trip, outcome, pair }: Wiring, say: Say, numbers:
   const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
   if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
   if (chosen === now) return `${present} ${say(chosen.verdict === 'good' ? 'wire-lead-good' : 'wire-lead-bearable')}`;
-  const what = changeWords(chosen.change, pair, say, numbers);
-  return `${present} ${say(outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then', { ...facts(chosen), what })}`;
+  return `${present} ${say(outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then', facts(chosen))}`;
 }
 
 function givenWords({ plan, wire: bus, way, pair, trainAmps, trip }: Wiring, say: Say, numbers: Numbers): string {
@@ -318,37 +317,55 @@ function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutP
   );
 }
 
+/** The picture of what fails: volts at a train, and what a short draws where that is too little. */
 function Pictures({ wiring, say, numbers }: WithWiring) {
-  const { plan, train, short, trip, trainAmps, wire: bus } = wiring;
-  const shared = {
-    length: plan.rails.length,
-    feeds: plan.feeders.map(({ at }, index) => ({ at, label: String(index + 1) })),
-    say,
-    numbers,
-  };
+  const weak = wiring.now?.fails.includes('short-circuit') === true;
+  const low = !weak || wiring.now?.fails.includes('drop') === true;
   return (
     <section class="part">
-      <h2>{say('wire-now-title')}</h2>
-      {train !== undefined && (
-        <VoltsAlong
-          {...shared}
-          id="wire-volts"
-          caption={say('wire-caption-volts', { amps: numbers.amps(trainAmps), wire: numbers.wire(bus.area) })}
-          along={train}
-          volts={plan.source.volts}
-          spot={train.worst}
-        />
-      )}
-      <ShortsAlong
-        {...shared}
-        id="wire-amps"
-        caption={say('wire-caption-short')}
-        along={short}
-        trip={trip}
-        spot={short.weakest}
-        show={(value) => numbers.amps(value)}
-      />
+      <h2 class="h3">{say('wire-now-title')}</h2>
+      {low && <Volts wiring={wiring} say={say} numbers={numbers} />}
+      {weak && <Shorts wiring={wiring} say={say} numbers={numbers} />}
     </section>
+  );
+}
+
+const onTrack = ({ plan }: Wiring) => ({
+  length: plan.rails.length,
+  feeds: plan.feeders.map(({ at }, index) => ({ at, label: String(index + 1) })),
+});
+
+function Volts({ wiring, say, numbers }: WithWiring) {
+  const { plan, train, trainAmps, wire: bus } = wiring;
+  if (train === undefined) return null;
+  return (
+    <VoltsAlong
+      {...onTrack(wiring)}
+      id="wire-volts"
+      caption={say('wire-caption-volts', { amps: numbers.amps(trainAmps), wire: numbers.wire(bus.area) })}
+      along={train}
+      volts={plan.source.volts}
+      spot={train.worst}
+      say={say}
+      numbers={numbers}
+    />
+  );
+}
+
+function Shorts({ wiring, say, numbers }: WithWiring) {
+  const { short, trip } = wiring;
+  return (
+    <ShortsAlong
+      {...onTrack(wiring)}
+      id="wire-amps"
+      caption={say('wire-caption-short')}
+      along={short}
+      trip={trip}
+      spot={short.weakest}
+      show={(value) => numbers.amps(value)}
+      say={say}
+      numbers={numbers}
+    />
   );
 }
 
@@ -361,6 +378,7 @@ function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
   return (
     <section class="part">
       <Given {...props} />
+      {now?.fails.includes('short-circuit') === true ? null : <Shorts {...props} />}
       <h2>{say('wire-candidates-title')}</h2>
       <table class="cards">
         <thead>
