@@ -116,3 +116,15 @@ describe('an answer', () => {
     await close();
   });
 });
+
+test('An answer on paper has its steps, what was said and its link, no empty trial and no folded workings', async () => {
+  const { page, close } = await open(PLACED);
+  await page.locator('h1.verdict').waitFor();
+  await page.emulateMedia({ media: 'print' });
+  expect(await shown(page)).toBeGreaterThan(2);
+  expect(await page.locator('.paper-link').innerText()).toContain('two-volts=15');
+  expect(await page.locator('.known').isVisible()).toBe(true);
+  for (const left of ['.trial', '.share', '.folded', '.ways'])
+    expect(await page.locator(`${left}:visible`).count()).toBe(0);
+  await close();
+});

@@ -77,6 +77,7 @@ export function AnswerPage(props: AnswerPageProps) {
                 {say('to-do-start')}
               </a>
               <a href="#steps">{say('step-all', { n: fix.steps.length })}</a>
+              <a href="#proof">{say('to-do-proof')}</a>
             </p>
           </div>
         )}
@@ -88,6 +89,7 @@ export function AnswerPage(props: AnswerPageProps) {
       </section>
       <Proof {...props} fix={fix} hidden={!only} />
       <Share text={text} say={say} made={{ release, verdict: outcome }} />
+      <p class="paper-link">{location.href}</p>
       {!only && props.numbers !== undefined && (
         <details class="part folded">
           <summary>{say('numbers-and-workings')}</summary>
