@@ -54,8 +54,8 @@ export async function fixEntriesOf(language: Language, wizard: WizardId): Promis
 /** Cautions of what an answer tells to measure, whatever its fixes name. */
 const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
   'enough-current': [],
-  'which-supply-where': ['meter-sockets', 'lamp-hot'],
-  'wire-it': [],
+  'which-supply-where': ['rings-off', 'lamp-hot', 'meter-sockets'],
+  'wire-it': ['resistor-hot', 'meter-sockets'],
 };
 
 /** What the answer says on top of the words of its questions. */

@@ -27,7 +27,7 @@ export function Verifying({ context, say, language, cautions, Picture, onIsolati
       </ol>
       {Picture !== undefined && <Picture id={part === 'isolation' ? 'jumper' : 'two-lamps'} say={say} />}
       <CheckCautions
-        ids={[part === 'isolation' ? 'still-fed' : 'lamp-hot']}
+        ids={part === 'isolation' ? ['still-fed'] : ['lamp-hot', 'rings-off']}
         cautions={cautions}
         say={say}
         language={language}

@@ -6,7 +6,7 @@ import { Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 
 /** What can hurt while one measures with a meter and with lamps. */
-const CAUTIONS = ['meter-sockets', 'lamp-hot'] as const;
+const CAUTIONS = ['rings-off', 'lamp-hot', 'meter-sockets'] as const;
 
 export function GapMeasured({
   expected,

@@ -4,6 +4,7 @@ import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { partsOf, takesLong, wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
+import { Caution } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, Surer, useReckoned, Workings } from '../frame/index.ts';
@@ -427,7 +428,16 @@ function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
   );
 }
 
-function Test({ wiring, say, numbers }: WithWiring) {
+/** What can hurt while the resistor is across the rails and a meter is clipped to them. */
+const TEST_CAUTIONS = ['resistor-hot', 'meter-sockets'] as const;
+
+function Test({
+  wiring,
+  say,
+  numbers,
+  cautions,
+  language,
+}: WithWiring & Pick<WorkedOutProps, 'cautions' | 'language'>) {
   const { test, short } = wiring;
   if (test === undefined) return null;
   return (
@@ -441,6 +451,12 @@ function Test({ wiring, say, numbers }: WithWiring) {
           seconds: test.test.seconds,
         })}
       </p>
+      <div>
+        {TEST_CAUTIONS.map((id) => {
+          const words = cautions[id];
+          return words !== undefined && <Caution key={id} words={words} form="line" say={say} language={language} />;
+        })}
+      </div>
       <ul class="notes">
         <li>{say('wire-test-open', { volts: numbers.volts(test.open) })}</li>
         <li>{say('wire-test-near', { volts: numbers.volts(test.near) })}</li>
