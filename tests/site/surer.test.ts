@@ -1,0 +1,46 @@
+// The quick answer, and one more question that makes it surer and leads back to it.
+import { describe, expect, test } from 'vitest';
+import { open } from './browser.ts';
+
+const QUICK =
+  'en/work-it-out/wire-it/?bus-length=12&bus-wire=0.75&feed-by=bus&scale=h0&supply-amps=4&supply-kind=dc&supply-plug=unknown' +
+  '&supply-volts=15&system=two-rail&track-length=12&wire-amps=1.5&wire-trip=3&wire-volts=15';
+
+describe('a quick answer', () => {
+  test('offers what would make it surer; one question opens, is outside the count, and leads back to the answer', async () => {
+    const { page, problems, close } = await open(QUICK, { width: 360 });
+    await page.locator('h1.verdict').waitFor();
+    const answer = page.url();
+    await page.locator('.surer summary').click();
+    const offered = await page.locator('.surer a').allInnerTexts();
+    expect(offered.length).toBeGreaterThan(1);
+    await page.locator('.surer a').first().click();
+    expect(await page.locator('main h1').innerText()).toBe(offered[0]);
+    expect(await page.locator('.step-of').innerText()).toMatch(/^One more question/);
+    expect(new URL(page.url()).searchParams.get('ask')).not.toBeNull();
+
+    await page.getByRole('link', { name: 'Back to your answer' }).click();
+    await page.locator('h1.verdict').waitFor();
+    expect(page.url()).toBe(answer);
+
+    await page.locator('.surer summary').click();
+    await page.locator('.surer a').first().click();
+    for (const radio of await page.locator('fieldset.choice').all()) await radio.locator('input').last().check();
+    for (const unknown of await page.locator('.unknown input').all()) await unknown.check();
+    await page.getByRole('button', { name: 'Continue' }).click();
+    await page.locator('h1.verdict').waitFor();
+    expect(page.url()).not.toContain('ask=');
+    expect(await page.locator('.surer a').allTextContents()).not.toContain(offered[0]);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('a link to one more question opens it, with or without an answer to it; a made-up one is passed over', async () => {
+    const { page, close } = await open(`${QUICK}&ask=rail-kind`, { width: 360 });
+    await page.locator('input[name="rail-kind"]').first().waitFor();
+    const other = await open(`${QUICK}&ask=zebra`, { width: 360 });
+    await other.page.locator('h1.verdict').waitFor();
+    await other.close();
+    await close();
+  });
+});
