@@ -35,6 +35,7 @@ function Found({
     verdict: chipOf(found, say),
     headline: headlineOf(found, say, numbers),
     lead: leadFor(found, say, numbers),
+    numbers: undefined,
   };
   if (found.kind === 'stopped') return <AnswerPage {...page} only={true} />;
   if (found.kind === 'not-known') return <AnswerPage {...page} figure={<WhatIsMissing {...props} found={found} />} />;
