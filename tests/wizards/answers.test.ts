@@ -152,7 +152,7 @@ describe('what is typed into a field', () => {
 
   test('a number out of range is told the range, and what was given is cut short', () => {
     expect(parseField(field('evening'), '48 h')).toMatchObject({
-      problem: { because: 'too-large', least: 0.25, most: 24 },
+      problem: { because: 'too-large', least: 0.05, most: 24 },
     });
     const long = parseField(field('scale'), 'x'.repeat(300));
     expect(long.kind === 'problem' && long.problem.given.length).toBe(40);

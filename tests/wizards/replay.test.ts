@@ -61,9 +61,11 @@ describe.each(WIZARDS)('the wizard $name', ({ machine, questions }) => {
   test('taking back an answer asks that question again and keeps what was before', () => {
     fc.assert(
       fc.property(fullAnswers, fc.nat(), (given, at) => {
-        const { trail } = replay(machine, given);
+        const { trail, problems } = replay(machine, given);
         const question = trail[at % Math.max(1, trail.length)];
         if (question === undefined) return;
+        // What does not go together beyond the quick answer is asked first.
+        if (surerIn(machine).some((id) => id === question.id) && problems.length > 0) return;
         if (surerIn(machine).some((id) => id === question.id)) {
           expect(replay(machine, given, question.id).question?.id).toBe(question.id);
           return;
@@ -96,13 +98,14 @@ describe('a question with a part unanswered', () => {
 describe('numbers that do not go together', () => {
   const machine = enoughCurrent;
   const before = { system: 'two-rail', aim: 'enough', scale: 'h0', draw: 'count' };
+  const LABELS = Object.fromEntries(
+    [...QUESTIONS['supply-label'].fields, ...QUESTIONS['unit-label'].fields].map(({ id }) => [id, 'unknown']),
+  );
 
-  test('more with sound than there are locomotives: the fleet is asked again, and told how many there are', () => {
-    const { question, problems } = replay(
-      machine,
-      told({ ...before, modern: '2', older: '1', sound: '4', stored: '0' }),
-    );
-    expect(question?.id).toBe('fleet');
+  test('more with sound than there are locomotives: that is asked again, and told how many there are', () => {
+    const quick = { modern: '2', older: '1', moving: '1', ...LABELS };
+    const { question, problems } = replay(machine, told({ ...before, ...quick, sound: '4', stored: '0' }));
+    expect(question?.id).toBe('sound');
     expect(problems).toEqual([{ field: 'sound', because: 'more-than-trains', given: '4', least: 0, most: 3 }]);
   });
 
@@ -120,6 +123,9 @@ describe('numbers that do not go together', () => {
       standing: '0.1 A',
       moving: '3',
       evening: '2',
+      coaches: '0',
+      accessories: '0',
+      'own-use': 'bare',
     };
     expect(replay(machine, told(measured))).toMatchObject({
       question: { id: 'moving' },
@@ -143,7 +149,7 @@ describe('numbers that do not go together', () => {
 
   test('as many as there are go together', () => {
     const all = { ...before, modern: '2', older: '1', sound: '3', stored: '3', moving: '3', evening: '2' };
-    expect(replay(machine, told(all)).question?.id).toBe('coaches');
+    expect(replay(machine, told(all)).question?.id).toBe('supply-label');
   });
 });
 
@@ -160,7 +166,7 @@ describe('without locomotives', () => {
       sound: '0',
       stored: '0',
     };
-    expect(replay(machine, told(none)).question?.id).toBe('coaches');
+    expect(replay(machine, told(none)).question?.id).toBe('supply-label');
   });
   test('they are counted as none', () => {
     expect(trainsIn(told({ modern: '0', older: '0' }))).toBe(0);

@@ -2,10 +2,13 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { atLeast } from '../../src/engine/power/rules.ts';
+import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import type { Reckoning } from '../../src/wizards/enough-current/reckoning.ts';
 import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
 import type { Conclusion } from '../../src/wizards/enough-current/result.ts';
 import { conclude } from '../../src/wizards/enough-current/result.ts';
+import { surerOf } from '../../src/wizards/enough-current/surer.ts';
+import { replay } from '../../src/wizards/planning/replay.ts';
 import { near } from '../near.ts';
 import { told } from './told.ts';
 
@@ -332,5 +335,128 @@ describe('how sure', () => {
     expect(most).toBeGreaterThan(3);
     const with_ = (coaches: number) => verdict(say({ coaches: String(coaches), lamps: 'filament' })) ?? 'short';
     expect([atLeast(with_(most), 'tight'), atLeast(with_(most + 1), 'tight')]).toEqual([true, false]);
+  });
+});
+
+describe('the quick answer', () => {
+  const QUICK = ['system', 'scale', 'modern', 'older', 'moving'];
+  const quick: Texts = Object.fromEntries(
+    Object.entries(USUAL).filter(
+      ([id]) => QUICK.includes(id) || /^(supply|unit)-(kind|volts|amps|plug|limit|input)/.test(id),
+    ),
+  );
+
+  test('is there after six questions', () => {
+    const state = replay(enoughCurrent, told(quick));
+    expect(state.question).toBeUndefined();
+    expect(state.trail.map(({ id }) => id)).toEqual([
+      'system',
+      'scale',
+      'fleet',
+      'moving',
+      'supply-label',
+      'unit-label',
+    ]);
+    expect(replay(enoughCurrent, {}).count).toEqual({ at: 1, of: 6 });
+  });
+
+  test('with all labels unread: labels first, after no more', () => {
+    const nothing = Object.fromEntries(Object.keys(quick).map((id) => [id, 'unknown']));
+    const answers = told(nothing);
+    expect(replay(enoughCurrent, answers).question).toBeUndefined();
+    expect(conclude(answers, reckon(answers))).toMatchObject({ outcome: 'read-both-labels', kind: 'labels-first' });
+  });
+
+  test('a link from before, all told, still comes to its answer', () => {
+    const state = replay(enoughCurrent, told(USUAL));
+    expect(state.question).toBeUndefined();
+    expect(state.left).toEqual(['boosters', 'evening']);
+  });
+
+  test('so does one from before by somebody who had measured', () => {
+    const { modern, older, sound, stored, ...rest } = USUAL;
+    expect([modern, older, sound, stored]).not.toContain(undefined);
+    const state = replay(
+      enoughCurrent,
+      told({ ...rest, draw: 'measured', trains: '3', running: '0.4 A', standing: '0 A', evening: '2 h' }),
+    );
+    expect(state.question).toBeUndefined();
+    expect(reckon(state.used).trains).toBe(3);
+  });
+
+  test('what is left is offered in the order of how likely it changes something: lit coaches early, what only counts last', () => {
+    const answers = told({ ...quick, modern: '8', moving: '5' });
+    const { left } = replay(enoughCurrent, answers);
+    const order = surerOf(answers);
+    expect(order).toHaveLength(left.length);
+    const ids = order.map(({ question }) => question);
+    expect(ids.slice(0, 3)).toContain('coaches');
+    expect(ids.at(-1)).toBe('evening');
+    const chances = order.map(({ chance }) => chance);
+    expect(chances).toEqual([...chances].sort((a, b) => b - a));
+    expect(order.at(-1)?.chance).toBe(0);
+  });
+});
+
+describe('no later answer reverses a “surely”', () => {
+  /** Anything a person may tell beyond the quick answer; trains as measured draw what the usual ranges say or are not told. */
+  const later = fc.record({
+    coaches: fc.oneof(fc.constant(undefined), fc.nat(60)),
+    lamps: fc.constantFrom('led', 'filament'),
+    accessories: fc.oneof(fc.constant(undefined), fc.nat(60)),
+    sound: fc.oneof(fc.constant(undefined), fc.nat(8)),
+    'own-use': fc.constantFrom(undefined, 'bare', 'handhelds', 'many'),
+    'unit-rails': fc.constantFrom(undefined, 'set', 'follows'),
+    aim: fc.constantFrom(undefined, 'enough', 'shorts'),
+  });
+  const textsOf = (told_: Readonly<Record<string, string | number | undefined>>): Texts => ({
+    ...Object.fromEntries(
+      Object.entries(told_).flatMap(([id, value]) => (value === undefined ? [] : [[id, String(value)]])),
+    ),
+    ...(told_['sound'] === undefined ? {} : { stored: '0' }),
+    ...(told_['unit-rails'] === 'set' ? { 'unit-rail-volts': '15 V' } : {}),
+  });
+  const trains = fc.record({
+    modern: fc.integer({ min: 1, max: 8 }),
+    part: fc.double({ min: 0, max: 1, noNaN: true }),
+    amps: fc.constantFrom('3.5 A', '4 A', '6 A'),
+    limit: fc.constantFrom('1.5 A', '3 A', '5 A'),
+  });
+  const BEYOND = [
+    'coaches',
+    'lamps',
+    'accessories',
+    'sound',
+    'stored',
+    'own-use',
+    'unit-rails',
+    'unit-rail-volts',
+    'aim',
+    'draw',
+  ];
+
+  test('told one after the other', () => {
+    fc.assert(
+      fc.property(trains, later, later, ({ modern, part, amps, limit }, first, then) => {
+        const fleet = {
+          modern: String(modern),
+          moving: String(Math.round(part * modern)),
+          'supply-amps': amps,
+          'unit-limit': limit,
+        };
+        const base = Object.fromEntries(Object.entries({ ...USUAL, ...fleet }).filter(([id]) => !BEYOND.includes(id)));
+        const at = (more: Texts) => {
+          const sound = Math.min(modern, Number(more['sound'] ?? 0));
+          const answers = told({ ...base, ...more, ...(more['sound'] === undefined ? {} : { sound: String(sound) }) });
+          return conclude(answers, reckon(answers));
+        };
+        const before = textsOf(first);
+        const after = { ...textsOf(then), ...before };
+        const [one, two] = [at(before).kind, at(after).kind];
+        if (one === 'surely') expect(two).toBe('surely');
+        if (one === 'surely-not') expect(two).toBe('surely-not');
+      }),
+      { numRuns: 60 },
+    );
   });
 });

@@ -5,8 +5,8 @@ import type { Question } from '../../src/wizards/planning/questions.ts';
 import {
   askSystem,
   chose,
-  ENDS,
   replay,
+  SCOPE_ENDS,
   SCOPE_GUARDS,
   surerBy,
   surerIn,
@@ -29,7 +29,7 @@ const machine = setup({
     coaches: { on: { 'user.answer': 'surer' } },
     draw: { on: { 'user.answer': [{ guard: 'knowsAmperes', target: 'measured' }, { target: 'surer' }] } },
     measured: { on: { 'user.answer': 'surer' } },
-    ...ENDS,
+    ...SCOPE_ENDS,
   },
 });
 const QUICK = { system: 'two-rail', scale: 'h0' };

@@ -1,6 +1,7 @@
-// "Is my power enough?": one state a question. What is computed is derived from the answers in result.ts.
+// "Is my power enough?": one state a question. After six there is a quick answer, the state `surer`; each further question comes back to it.
+// In which order those are offered: surer.ts. What is computed is derived from the answers in reckoning.ts and result.ts.
 import { setup } from 'xstate';
-import { askSystem, chose, ENDS, nothingToMove, SCOPE_GUARDS, TYPES } from '../planning/index.ts';
+import { askSystem, chose, nothingToMove, SCOPE_ENDS, SCOPE_GUARDS, surerBy, TYPES, wants } from '../planning/index.ts';
 
 export const enoughCurrent = setup({
   types: TYPES,
@@ -8,32 +9,37 @@ export const enoughCurrent = setup({
     ...SCOPE_GUARDS,
     knowsAmperes: chose('draw', 'measured'),
     nothingToMove,
+    wants,
   },
 }).createMachine({
   id: 'enough-current',
   initial: 'system',
   states: {
-    system: askSystem('aim'),
-    aim: { on: { 'user.answer': 'scale' } },
-    scale: { on: { 'user.answer': 'draw' } },
-    draw: {
-      on: {
-        'user.answer': [{ guard: 'knowsAmperes', target: 'measured' }, { target: 'fleet' }],
-      },
-    },
+    system: askSystem('scale'),
+    scale: { on: { 'user.answer': 'fleet' } },
     fleet: {
       on: {
-        'user.answer': [{ guard: 'nothingToMove', target: 'coaches' }, { target: 'moving' }],
+        'user.answer': [{ guard: 'nothingToMove', target: 'supply-label' }, { target: 'moving' }],
       },
     },
-    measured: { on: { 'user.answer': 'moving' } },
-    moving: { on: { 'user.answer': 'coaches' } },
-    coaches: { on: { 'user.answer': 'accessories' } },
-    accessories: { on: { 'user.answer': 'supply-label' } },
+    moving: { on: { 'user.answer': 'supply-label' } },
     'supply-label': { on: { 'user.answer': 'unit-label' } },
-    'unit-label': { on: { 'user.answer': 'rails' } },
-    rails: { on: { 'user.answer': 'own-use' } },
-    'own-use': { on: { 'user.answer': 'worked-out' } },
-    ...ENDS,
+    'unit-label': { on: { 'user.answer': 'surer' } },
+    surer: surerBy('coaches', 'sound', 'accessories', 'rails', 'own-use', 'draw', 'boosters', 'aim', 'evening'),
+    coaches: { on: { 'user.answer': 'surer' } },
+    sound: { on: { 'user.answer': 'surer' } },
+    accessories: { on: { 'user.answer': 'surer' } },
+    rails: { on: { 'user.answer': 'surer' } },
+    'own-use': { on: { 'user.answer': 'surer' } },
+    draw: {
+      on: {
+        'user.answer': [{ guard: 'knowsAmperes', target: 'measured' }, { target: 'surer' }],
+      },
+    },
+    measured: { on: { 'user.answer': 'surer' } },
+    boosters: { on: { 'user.answer': 'surer' } },
+    aim: { on: { 'user.answer': 'surer' } },
+    evening: { on: { 'user.answer': 'surer' } },
+    ...SCOPE_ENDS,
   },
 });

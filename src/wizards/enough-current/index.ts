@@ -6,3 +6,5 @@ export { reckon } from './reckoning.ts';
 export type { Conclusion } from './result.ts';
 export { conclude } from './result.ts';
 export type { Deciding } from './sure.ts';
+export type { Likely } from './surer.ts';
+export { SELDOM, surerOf } from './surer.ts';

@@ -51,6 +51,8 @@ export interface Reckoning {
   readonly load: DistrictLoad;
   readonly summary: Summary;
   readonly bars: readonly Bar[];
+  /** How long the busiest spell lasts, hours: overloads are counted in it. */
+  readonly busyHours: number;
   readonly labels: LabelFinding;
   /** Fields of the two labels that nobody has read. */
   readonly unread: readonly string[];
@@ -96,9 +98,6 @@ export interface Rails {
   readonly volts: number;
 }
 
-/** The busy spell that overloads are counted in, seconds: the busiest ten minutes that the question asks for. */
-export const BUSY_SECONDS = 600;
-
 /** Fields of the two labels, all of which must be read before anything is called good. */
 const LABEL_FIELDS = [
   'supply-kind',
@@ -121,6 +120,7 @@ export function reckon(answers: Answers): Reckoning {
   const measuredTimes = supply === undefined ? undefined : trackAsMeasured(told, supply, stage);
   const fleet = measuredTimes === undefined ? told : measuredTimes.fleet;
   const load = districtLoad(fleet);
+  const busyHours = reader.evening();
   const summary = summarise(load.distribution);
   const unread = LABEL_FIELDS.filter((id) => answers[id]?.kind !== 'number' && answers[id]?.kind !== 'choice');
   const railsKnown = reader.rails('unit') !== undefined;
@@ -131,6 +131,7 @@ export function reckon(answers: Answers): Reckoning {
     load,
     summary,
     bars: histogram(load.distribution, barWidth(summary.most - summary.least)),
+    busyHours,
     labels: checkLabels(label, reader.inputLabel('unit')),
     unread,
     unit,
@@ -142,17 +143,27 @@ export function reckon(answers: Answers): Reckoning {
     power:
       supply === undefined
         ? undefined
-        : power({ supply, stage, unit, load, fleet, scale, railsKnown, limitKnown: !unread.includes('unit-limit') }),
+        : power({
+            supply,
+            stage,
+            unit,
+            load,
+            fleet,
+            scale,
+            busyHours,
+            railsKnown,
+            limitKnown: !unread.includes('unit-limit'),
+          }),
   };
 }
 
-interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale'> {
+interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale' | 'busyHours'> {
   readonly supply: NamedSupply;
   readonly railsKnown: boolean;
   readonly limitKnown: boolean;
 }
 
-function power({ supply, stage, unit, load, fleet, scale, railsKnown, limitKnown }: Given): Power {
+function power({ supply, stage, unit, load, fleet, scale, busyHours, railsKnown, limitKnown }: Given): Power {
   const able = capacity(supply, stage);
   const judgement = judge(load, able);
   const cold = coldFilaments(fleet);
@@ -163,7 +174,7 @@ function power({ supply, stage, unit, load, fleet, scale, railsKnown, limitKnown
     judgement,
     inside: 1 - judgement.aboveUsable,
     seen: overloadSeen(judgement.aboveHard),
-    overloads: overloadsIn(judgement.aboveHard, BUSY_SECONDS),
+    overloads: overloadsIn(judgement.aboveHard, 3600 * busyHours),
     trip: limitKnown ? supplyTrip(supply, unit) : undefined,
     rails: railsOf(supply, stage, scale, railsKnown),
     coldLamps: cold.to > able.hard ? cold : undefined,

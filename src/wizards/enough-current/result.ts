@@ -6,7 +6,7 @@ import { Reader } from '../planning/index.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
 import type { Power, Reckoning } from './reckoning.ts';
 import type { Deciding, VerdictKind } from './sure.ts';
-import { howSure } from './sure.ts';
+import { howSure, tripDepends } from './sure.ts';
 
 export interface Conclusion {
   readonly outcome: EnoughCurrentOutcome;
@@ -37,19 +37,33 @@ const NOTHING_MORE = {
   more: undefined,
 } as const;
 
-/** The part that may come a moment later: what to do. The gates in the order in which they count. */
+/** The part that may come a moment later: what to do. */
 export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
+  const { power: now, unread } = reckoning;
+  const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
+  const before = answerBefore(answers, reckoning);
+  if (before?.kind === 'stop') return before;
+  if (before?.outcome === 'supply-cannot-trip' && now !== undefined) {
+    const { toBuy } = before;
+    const asked = wishOf(answers, reckoning, now);
+    const repaired = toBuy === undefined ? [] : remedies({ ...asked, supply: { ...now.supply, ...toBuy } });
+    return { ...before, ...fits, remedies: repaired };
+  }
+  if (before !== undefined) return { ...before, ...(before.outcome === 'read-both-labels' ? {} : fits) };
+  if (now === undefined) throw new RangeError('conclude: a supply that is not known has no verdict');
+  return { ...concludeTrains(answers, reckoning, now), ...fits };
+}
+
+/** What comes before any verdict on the trains: the gates in the order in which they count. Undefined where all are open. */
+export function answerBefore(answers: Answers, reckoning: Reckoning): Conclusion | undefined {
   const { power: now, unread } = reckoning;
   const stopped = stopFor(reckoning);
   if (stopped !== undefined) return { ...NOTHING_MORE, outcome: stopped, kind: 'stop' };
-  const input = new Reader(answers).inputLabel('unit');
-  const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
-  const beside: Beside = { input, fits };
-  const gated = tooHigh(reckoning, beside) ?? aboveTheScale(reckoning, beside);
+  const gated = tooHigh(answers, reckoning) ?? aboveTheScale(reckoning);
   if (gated !== undefined) return gated;
   if (now === undefined || unread.length > 0)
     return { ...NOTHING_MORE, outcome: 'read-both-labels', kind: 'labels-first' };
-  return concludeTrains(answers, reckoning, now, beside);
+  return cannotTrip(answers, reckoning, now);
 }
 
 /** What must not be run at all: labels that do not go together, and too few volts. */
@@ -59,8 +73,9 @@ function stopFor({ labels, power: now }: Reckoning): EnoughCurrentOutcome | unde
 }
 
 /** Rails that stand too high, or may: no train on them; a regulated d.c. supply where the unit takes one. */
-function tooHigh(reckoning: Reckoning, { input, fits }: Beside): Conclusion | undefined {
+function tooHigh(answers: Answers, reckoning: Reckoning): Conclusion | undefined {
   const { power: now, unread, stage } = reckoning;
+  const input = new Reader(answers).inputLabel('unit');
   if (now === undefined || now.rails.tooHigh === 'no') return undefined;
   const wanted = supplyFor({ ...reckoning, supply: now.supply, input }, stage);
   const toBuy = now.supply.kind === 'ac' && wanted?.kind === 'dc' && unread.length === 0 ? wanted : undefined;
@@ -68,7 +83,6 @@ function tooHigh(reckoning: Reckoning, { input, fits }: Beside): Conclusion | un
   if (now.rails.tooHigh === 'surely') return { ...NOTHING_MORE, outcome, kind: 'stop', toBuy };
   return {
     ...NOTHING_MORE,
-    ...fits,
     outcome,
     kind: unread.length > 0 ? 'labels-first' : 'depends',
     deciding: now.rails.known ? undefined : RAILS_DECIDE,
@@ -79,12 +93,11 @@ function tooHigh(reckoning: Reckoning, { input, fits }: Beside): Conclusion | un
 const RAILS_DECIDE: Deciding = { unknown: 'rails', choices: [], holdsTo: undefined };
 
 /** A unit that trips above what wheels and wires of the scale bear. */
-function aboveTheScale(reckoning: Reckoning, { fits }: Beside): Conclusion | undefined {
+function aboveTheScale(reckoning: Reckoning): Conclusion | undefined {
   const { unit, stage, unread } = reckoning;
   if (unread.includes('unit-limit') || unit.limit <= stage.limit + 1e-9) return undefined;
   return {
     ...NOTHING_MORE,
-    ...fits,
     outcome: 'lower-trip-level',
     kind: 'surely-not',
     tripBelow: tripBelow(reckoning),
@@ -108,35 +121,33 @@ function fitting({ fleet }: Reckoning, { capacity: able }: Power): Pick<Conclusi
   };
 }
 
-interface Beside {
-  readonly input: RemedyInput['input'];
-  readonly fits: Partial<Conclusion>;
+function wishOf(answers: Answers, { fleet, scale, stage }: Reckoning, { supply }: Power): RemedyInput {
+  const reader = new Reader(answers);
+  return { fleet, scale, supply, stage, input: reader.inputLabel('unit'), boosters: reader.number('boosters') ?? 0 };
 }
 
-/** All labels are read and go together, and the volts are right: whether a short trips the unit, and then the trains. */
-function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power, { input, fits }: Beside): Conclusion {
-  const { fleet, stage, scale } = reckoning;
-  const boosters = new Reader(answers).number('boosters') ?? 0;
-  const asked: RemedyInput = { fleet, scale, supply: now.supply, stage, input, boosters };
-  const sure = howSure(answers, reckoning, now);
-  if (now.trip?.kind === 'surely-not') {
-    const wanted = supplyFor(asked, stage);
-    const repaired = wanted === undefined ? undefined : { ...asked, supply: { ...now.supply, ...wanted } };
-    return {
-      ...NOTHING_MORE,
-      ...fits,
-      outcome: 'supply-cannot-trip',
-      kind: sure.tripDepends ? 'depends' : 'surely-not',
-      deciding: sure.tripDepends ? RAILS_DECIDE : undefined,
-      remedies: repaired === undefined ? [] : remedies(repaired),
-      toBuy: wanted,
-      tripBelow: tripBelow(reckoning),
-    };
-  }
-  const found = remedies(asked);
+/** All labels are read and go together, and the volts are right: whether a short trips the unit. */
+function cannotTrip(answers: Answers, reckoning: Reckoning, now: Power): Conclusion | undefined {
+  if (now.trip?.kind !== 'surely-not') return undefined;
+  const asked = wishOf(answers, reckoning, now);
+  const wanted = supplyFor(asked, reckoning.stage);
+  const depends = tripDepends(answers, reckoning, now);
+  return {
+    ...NOTHING_MORE,
+    outcome: 'supply-cannot-trip',
+    kind: depends ? 'depends' : 'surely-not',
+    deciding: depends ? RAILS_DECIDE : undefined,
+    toBuy: wanted,
+    tripBelow: tripBelow(reckoning),
+  };
+}
+
+/** And then the trains. */
+function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Conclusion {
+  const found = remedies(wishOf(answers, reckoning, now));
   const wantsShorts = new Reader(answers).option('aim') === 'shorts';
   const { outcome, chosen } = answerFor(now.judgement, found, wantsShorts);
-  return { ...NOTHING_MORE, ...fits, outcome, chosen, remedies: found, kind: sure.kind, deciding: sure.deciding };
+  return { ...NOTHING_MORE, outcome, chosen, remedies: found, ...howSure(answers, reckoning, now) };
 }
 
 type Answered = Pick<Conclusion, 'outcome' | 'chosen'>;

@@ -37,8 +37,16 @@ export interface Deciding {
 export interface HowSure {
   readonly kind: Exclude<VerdictKind, 'stop' | 'labels-first'>;
   readonly deciding: Deciding | undefined;
-  /** A step-down converter that nobody has spoken of would let this supply trip the unit. */
-  readonly tripDepends: boolean;
+}
+
+const conversionOf = (answers: Answers, { scale }: Reckoning, { supply }: Power) =>
+  isTold(answers, 'unit-rails') ? undefined : railFromConverter(supply, scale);
+
+/** A step-down converter that nobody has spoken of would let this supply trip the unit. */
+export function tripDepends(answers: Answers, reckoning: Reckoning, now: Power): boolean {
+  const conversion = conversionOf(answers, reckoning, now);
+  if (conversion === undefined) return false;
+  return supplyTrip(now.supply, { ...reckoning.unit, rails: conversion }).kind !== 'surely-not';
 }
 
 /** Whether a field was answered with something known. */
@@ -48,10 +56,10 @@ const isTold = (answers: Answers, id: string): boolean => answers[id] !== undefi
 const MOST_COACHES = 500;
 
 export function howSure(answers: Answers, reckoning: Reckoning, now: Power): HowSure {
-  const { fleet, stage, scale, unit } = reckoning;
+  const { fleet, stage, scale } = reckoning;
   const { supply } = now;
   const untold = (['coaches', 'accessories', 'own-use'] as const).filter((id) => !isTold(answers, id));
-  const conversion = isTold(answers, 'unit-rails') ? undefined : railFromConverter(supply, scale);
+  const conversion = conversionOf(answers, reckoning, now);
   const best = bestStage(supply, stage, conversion);
   const bare = answers['own-use']?.kind === 'choice' && answers['own-use'].option === 'bare';
   const finding = sureness({
@@ -63,9 +71,7 @@ export function howSure(answers: Answers, reckoning: Reckoning, now: Power): How
     loudest: isTold(answers, 'sound') || isMeasured(fleet) ? undefined : withAllSound(fleet, scale),
     untold,
   });
-  const tripDepends =
-    conversion !== undefined && supplyTrip(supply, { ...unit, rails: conversion }).kind !== 'surely-not';
-  if (finding.kind !== 'depends') return { kind: finding.kind, deciding: undefined, tripDepends };
+  if (finding.kind !== 'depends') return { kind: finding.kind, deciding: undefined };
   const verdict = judgeInGroups(reckoning.load, now.capacity).verdict;
   const enoughNow = atLeast(verdict, 'tight');
   const open: DecidingId | undefined = enoughNow
@@ -73,7 +79,7 @@ export function howSure(answers: Answers, reckoning: Reckoning, now: Power): How
     : undefined;
   const flipping = finding.unknowns.find(({ low, high }) => atLeast(low, 'tight') !== atLeast(high, 'tight'));
   const unknown = flipping?.unknown ?? open ?? finding.deciding ?? 'train-draws';
-  return { kind: 'depends', deciding: decidingOf(unknown, answers, reckoning, now), tripDepends };
+  return { kind: 'depends', deciding: decidingOf(unknown, answers, reckoning, now) };
 }
 
 const isMeasured = ({ trains }: Fleet): boolean => trains.every(({ kind }) => kind === 'measured');

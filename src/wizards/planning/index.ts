@@ -24,7 +24,6 @@ export {
   answersTo,
   askSystem,
   chose,
-  ENDS,
   isWorkedOut,
   misfits,
   nothingToMove,

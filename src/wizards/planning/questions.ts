@@ -63,6 +63,11 @@ export const QUESTIONS = {
     fields: [
       number('modern', 'count', 0, MOST_TRAINS, { assume: 3 }),
       number('older', 'count', 0, MOST_TRAINS, { assume: 0 }),
+    ],
+  },
+  sound: {
+    id: 'sound',
+    fields: [
       number('sound', 'count', 0, MOST_TRAINS, { assume: 0 }),
       number('stored', 'count', 0, MOST_TRAINS, { assume: 0 }),
     ],
@@ -75,10 +80,9 @@ export const QUESTIONS = {
       number('standing', 'current', 0, 5, { assume: 0.04 }),
     ],
   },
-  moving: {
-    id: 'moving',
-    fields: [number('moving', 'count', 0, MOST_TRAINS), number('evening', 'hours', 0.25, 24, { assume: 2 })],
-  },
+  moving: { id: 'moving', fields: [number('moving', 'count', 0, MOST_TRAINS)] },
+  evening: { id: 'evening', fields: [number('evening', 'hours', 0.05, 24, { assume: 1 / 6 })] },
+  boosters: { id: 'boosters', fields: [number('boosters', 'count', 0, 20, { assume: 0 })] },
   coaches: {
     id: 'coaches',
     fields: [

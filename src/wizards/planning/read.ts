@@ -100,8 +100,9 @@ export class Reader {
     return half;
   }
 
+  /** How long the busiest spell lasts, hours: ten minutes where nobody has told. */
   evening(): number {
-    return this.number('evening') ?? 2;
+    return this.number('evening') ?? 1 / 6;
   }
 
   supplyLabel(prefix: string): SupplyLabel {

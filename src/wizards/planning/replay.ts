@@ -5,7 +5,7 @@ import type { Chart } from '../chart.ts';
 import { chartOf } from '../chart.ts';
 import type { Answers } from './answers.ts';
 import { isAsked, spanOf } from './answers.ts';
-import type { Problem } from './field.ts';
+import type { Answer, Field, Problem } from './field.ts';
 import type { Question, QuestionId } from './questions.ts';
 import { QUESTIONS } from './questions.ts';
 
@@ -60,9 +60,6 @@ export const SCOPE_ENDS = {
   'out-of-scope-battery': { type: 'final' },
   'out-of-scope-analogue': { type: 'final' },
 } as const;
-
-/** The ends of a machine that asks all it has to ask. */
-export const ENDS = { 'worked-out': { type: 'final' }, ...SCOPE_ENDS } as const;
 
 /** Guard: the fleet just counted is empty. */
 export const nothingToMove = ({ event }: { readonly event: Pick<UserAnswer, 'answers'> }): boolean =>
@@ -161,7 +158,7 @@ class Way {
 
   constructor(machine: AnyStateMachine, answers: Answers, wanted: string | undefined) {
     this.machine = machine;
-    this.answers = answers;
+    this.answers = asAskedNow(answers);
     this.wanted = wanted;
     this.open = new Set(surerIn(machine));
     this.snapshot = initialTransition(machine)[0];
@@ -228,18 +225,35 @@ export function without(answers: Answers, question: Question): Answers {
   return Object.fromEntries(Object.entries(answers).filter(([id]) => !ids.has(id)));
 }
 
-/** How many trains the answers speak of. */
+/** How many trains the answers speak of: those that were measured, where they were, else those counted. */
 export function trainsIn(answers: Answers): number {
-  const count = (
-    field: (typeof QUESTIONS.fleet.fields)[number] | (typeof QUESTIONS.measured.fields)[number],
-  ): number => (answers[field.id] === undefined ? 0 : (spanOf(answers, field)?.from ?? 0));
+  const count = (field: Field): number => (answers[field.id] === undefined ? 0 : (spanOf(answers, field)?.from ?? 0));
   const [modern, older] = QUESTIONS.fleet.fields;
-  return count(modern) + count(older) + count(QUESTIONS.measured.fields[0]);
+  const [measured] = QUESTIONS.measured.fields;
+  const { draw } = answers;
+  const isMeasured = answers[measured.id] !== undefined && (draw === undefined || isMeasuredDraw(answers));
+  return isMeasured ? count(measured) : count(modern) + count(older);
 }
+
+const isMeasuredDraw = ({ draw }: Answers): boolean => draw?.kind === 'choice' && draw.option === 'measured';
+
+/** Whoever had measured was once not asked how many of which kind there are: links from then still say what they said. */
+function asAskedNow(answers: Answers): Answers {
+  const { trains, modern, sound } = answers;
+  const isFromBefore = ALWAYS_ASKED_BEFORE.every((id) => answers[id] !== undefined);
+  if (!(isMeasuredDraw(answers) && isFromBefore) || trains === undefined) return answers;
+  if (modern !== undefined || sound !== undefined) return answers;
+  return { older: NONE, ...answers, modern: trains };
+}
+
+/** Such a link answers all of these; now they are asked beyond the quick answer only. */
+const ALWAYS_ASKED_BEFORE = ['aim', 'evening', 'coaches', 'accessories', 'own-use'] as const;
+
+const NONE: Answer = { kind: 'number', span: { from: 0, to: 0 } };
 
 /** Numbers that cannot go together: more moving, or more with sound, than there are trains. */
 export function misfits(question: Question, answers: Answers): Problem[] {
-  if (question.id !== 'fleet' && question.id !== 'moving') return [];
+  if (question.id !== 'sound' && question.id !== 'moving') return [];
   const trains = trainsIn(answers);
   return ['sound', 'stored', 'moving'].flatMap((id): Problem[] => {
     const answer = question.fields.some((field) => field.id === id) ? answers[id] : undefined;

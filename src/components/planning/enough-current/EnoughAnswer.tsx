@@ -1,7 +1,7 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
 import { useMemo } from 'preact/hooks';
-import type { Conclusion, Deciding, Reckoning } from '../../../wizards/enough-current/index.ts';
-import { conclude, reckon } from '../../../wizards/enough-current/index.ts';
+import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
+import { conclude, reckon, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Surer, useReckoned } from '../frame/index.ts';
@@ -40,15 +40,7 @@ export function EnoughAnswer(props: Props) {
       {...(deciding === undefined ? {} : { decides: <Decides {...found} deciding={deciding} /> })}
       figure={<Draw {...found} />}
       {...(others.length === 0 ? {} : { others: <Others {...found} /> })}
-      surer={
-        <Surer
-          items={props.left.map((question) => ({ question, could: say(`could-${question}`) }))}
-          answers={answers}
-          questions={props.questions}
-          say={say}
-          onAsk={props.onAsk}
-        />
-      }
+      {...(props.left.length === 0 ? {} : { surer: <SurerFirst {...props} /> })}
       trial={<WhatIf {...props} />}
       numbers={<Details {...found} />}
       facts={factsOf(found)}
@@ -66,6 +58,25 @@ function Fits({ reckoning, conclusion, say }: Found) {
       {say(most, { enough: mayMove.enough, tight: mayMove.tight })}{' '}
       {more !== undefined && more.count > 0 && say('fits-more', { n: more.count, kind: say(`kind-${more.kind}`) })}
     </p>
+  );
+}
+
+/** What is left to tell, the one that is likeliest to change something first; in the order of the chart until that is worked out. */
+function SurerFirst({ answers, left, questions, say, numbers, onAsk }: Props) {
+  const found = useReckoned('surer', answers, surerOf, { large: true });
+  const order = found?.answers === answers ? found.result : left.map((question) => ({ question, chance: 0 }));
+  const could = ({ question, chance }: Likely): string =>
+    chance < SELDOM
+      ? say(`could-${question}`)
+      : `${say(`could-${question}`)} ${say('could-chance', { chance: numbers.share(chance) })}`;
+  return (
+    <Surer
+      items={order.map((one) => ({ question: one.question, could: could(one) }))}
+      answers={answers}
+      questions={questions}
+      say={say}
+      onAsk={onAsk}
+    />
   );
 }
 
@@ -120,10 +131,14 @@ function Draw({ reckoning, say, numbers }: Found) {
 }
 
 function Notes({ reckoning, say, numbers }: Pick<Found, 'reckoning' | 'say' | 'numbers'>) {
-  const { power, measuredTimes } = reckoning;
+  const { power, measuredTimes, busyHours } = reckoning;
   if (power === undefined) return null;
   const { rails, trip, overloads, coldLamps, beyondNorm, supply } = power;
-  const band = { least: numbers.plain(overloads.from, 0), most: numbers.plain(overloads.to, 0) };
+  const band = {
+    hours: numbers.hours(busyHours),
+    least: numbers.plain(overloads.from, 0),
+    most: numbers.plain(overloads.to, 0),
+  };
   return (
     <ul class="notes">
       {trip?.kind === 'perhaps' && <li>{say('trip-perhaps')}</li>}

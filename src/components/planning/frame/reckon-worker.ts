@@ -1,6 +1,6 @@
 // Works out an answer off the page: a club's whole fleet takes longer than a frame.
 
-import { conclude, reckon } from '../../../wizards/enough-current/index.ts';
+import { conclude, reckon, surerOf } from '../../../wizards/enough-current/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
 import { placeSupplies } from '../../../wizards/which-supply-where/index.ts';
 import { wire } from '../../../wizards/wire-it/index.ts';
@@ -8,6 +8,7 @@ import type { Order, Tasks } from './reckon.ts';
 
 const TASKS: { readonly [Task in keyof Tasks]: (answers: Answers, system: Order['system']) => Tasks[Task] } = {
   conclude: (answers) => conclude(answers, reckon(answers)),
+  surer: (answers) => surerOf(answers),
   place: (answers) => placeSupplies(answers),
   wire: (answers, system) => wire(answers, system),
 };

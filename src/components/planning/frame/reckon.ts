@@ -1,7 +1,7 @@
 // What takes long is worked out in a worker; small layouts stay on the page, where they are done before a worker would have begun.
 import { useEffect, useState } from 'preact/hooks';
 import type { MeasureSystem } from '../../../engine/index.ts';
-import type { Conclusion } from '../../../wizards/enough-current/index.ts';
+import type { Conclusion, Likely } from '../../../wizards/enough-current/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
 import { trainsIn } from '../../../wizards/planning/index.ts';
 import type { Placement } from '../../../wizards/which-supply-where/index.ts';
@@ -9,6 +9,7 @@ import type { WireFound } from '../../../wizards/wire-it/index.ts';
 
 export interface Tasks {
   readonly conclude: Conclusion;
+  readonly surer: readonly Likely[];
   readonly place: Placement;
   readonly wire: WireFound;
 }
