@@ -138,6 +138,12 @@ describe('volts on the rails', () => {
     expect([one.outcome, one.only]).toEqual(['volts-too-low', true]);
   });
 
+  test('12 V behind units that ask for 14 V at least: too few volts, and no placing mends it', () => {
+    const least = { 'station-input-volts': '14-19 V', 'booster-input-volts': '14-19 V' };
+    const one = placed({ ...least, ...supply('one', '12 V', '6 A'), ...supply('two', '12 V', '6 A') });
+    expect([one.outcome, one.only]).toEqual(['volts-too-low', true]);
+  });
+
   test('19 V d.c. on H0 is a matter of taste, and no stop', () => {
     expect(outcome({ ...supply('one', '19 V', '4 A'), ...supply('two', '19 V', '4 A') })).toBe('supplies-either-way');
   });

@@ -1,4 +1,5 @@
 // Situations that people come with, and what somebody with experience answers. Where nothing else is said: common practice, no source.
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import type { Stopped, WireFound, Wiring } from '../../src/wizards/wire-it/result.ts';
 import { partsOf, wire } from '../../src/wizards/wire-it/result.ts';
@@ -94,6 +95,43 @@ describe('what is not known is never called good', () => {
   test('wiring that no rail could save is surely not good', () => {
     const far = { 'bus-length': '40 m', 'track-length': '40 m', 'bus-wire': '0.5 mm2', 'wire-amps': '2 A' };
     expect(wiring({ ...far, 'rail-kind': 'unknown', joints: 'unknown' }).sure.kind).toBe('surely-not');
+  });
+});
+
+describe('"surely"', () => {
+  const OPEN = {
+    'feeder-count': ['1', '2', '4', '9', '20'],
+    'feeder-wire': ['0.14 mm2', '0.25 mm2', '0.5 mm2', '1 mm2'],
+    'rail-kind': ['code-100', 'code-83', 'code-70'],
+    joints: ['fed', 'soldered', 'plain', 'sectional'],
+    'bus-shape': ['end', 'ring'],
+  } as const;
+  const later = fc.record({
+    'feeder-count': fc.constantFrom(...OPEN['feeder-count']),
+    'feeder-wire': fc.constantFrom(...OPEN['feeder-wire']),
+    'rail-kind': fc.constantFrom(...OPEN['rail-kind']),
+    joints: fc.constantFrom(...OPEN.joints),
+    'bus-shape': fc.constantFrom(...OPEN['bus-shape']),
+  });
+  const layout = fc.record({
+    length: fc.constantFrom('2 m', '4 m', '8 m', '16 m', '40 m'),
+    'bus-wire': fc.constantFrom('0.5 mm2', '1.5 mm2', '4 mm2'),
+    'wire-amps': fc.constantFrom('0.3 A', '1 A', '2.5 A'),
+    'wire-trip': fc.constantFrom('1.3 A', '3 A', '5 A'),
+  });
+
+  test('is turned by nothing that is told later', () => {
+    const unknown = Object.fromEntries(Object.keys(OPEN).map((id) => [id, 'unknown']));
+    fc.assert(
+      fc.property(layout, later, ({ length, ...rest }, more) => {
+        const told_ = { ...rest, 'bus-length': length, 'track-length': length, 'supply-amps': '8 A' };
+        const quick = found({ ...told_, ...unknown });
+        if (quick.kind !== 'wiring' || quick.sure.kind === 'depends') return;
+        const does = wiring({ ...told_, ...more }).now?.verdict !== 'fails';
+        expect(does).toBe(quick.sure.kind === 'surely');
+      }),
+      { numRuns: 150 },
+    );
   });
 });
 

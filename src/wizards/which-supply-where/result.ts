@@ -285,7 +285,7 @@ function outcomeOf(placing: Placing): Outcome {
   const { arrangements, stages, railsKnown, scale } = placing;
   const best = arrangements[0];
   if (best === undefined) return comesTo('read-both-labels', { only: true });
-  if (!best.permitted) return comesTo('wrong-supply', { only: true });
+  if (!best.permitted) return comesTo(hasTooFewVolts(best) ? 'volts-too-low' : 'wrong-supply', { only: true });
   if (best.stages.some((one) => one.label.kind === 'unknown')) return comesTo('read-both-labels', { only: true });
   const volts = railsKnown ? voltsOutcome(best, stages, scale) : undefined;
   if (volts !== undefined) return volts;
@@ -297,6 +297,10 @@ function outcomeOf(placing: Placing): Outcome {
   if (stepFinding(best.step) !== 'level') return steppedOutcome(best, stages);
   return levelOutcome(best, placing);
 }
+
+/** Nothing but volts below what a unit asks for at least keeps it from being plugged. */
+const hasTooFewVolts = ({ stages }: Arrangement): boolean =>
+  stages.every(({ label }) => label.kind !== 'not-permitted' || label.because === 'too-few-volts');
 
 /** Only what was told counts: where the limit is not known, the scale's own is taken. */
 function aboveCeiling({ stages, scale, told, arrangements }: Placing): UnitFound | undefined {
