@@ -44,3 +44,32 @@ describe('a quick answer', () => {
     await close();
   });
 });
+
+describe.each(['enough-current', 'which-supply-where', 'wire-it'])('whoever knows nothing, in %s', (wizard) => {
+  test('is at an answer after at most six screens and twelve taps, and the answer takes at most four screens of a phone', async () => {
+    const { page, close } = await open(`en/work-it-out/${wizard}/`, { width: 360 });
+    let [screens, taps] = [0, 0];
+    for (; screens < 12 && (await page.locator('h1.verdict').count()) === 0; screens++) {
+      await page.locator('.wizard form').waitFor();
+      const before = page.url();
+      const knowsNothing = page.locator('form .acts .quiet');
+      if ((await knowsNothing.count()) > 0) {
+        await knowsNothing.click();
+        taps += 1;
+      } else {
+        await page.locator('form input[value=unknown], form .unknown input').check();
+        await page.getByRole('button', { name: 'Continue' }).click();
+        taps += 2;
+      }
+      await page.waitForURL((url) => url.href !== before);
+      await page.locator('.wizard form, h1.verdict').first().waitFor();
+    }
+    expect(screens).toBeLessThanOrEqual(6);
+    expect(taps).toBeLessThanOrEqual(12);
+    await page.locator('h1.verdict').waitFor();
+    expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(4 * 800);
+    const begin = await page.locator('.to-do .button').boundingBox();
+    expect((begin?.y ?? 800) + (begin?.height ?? 0)).toBeLessThanOrEqual(800);
+    await close();
+  });
+});

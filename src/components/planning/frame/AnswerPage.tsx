@@ -19,7 +19,7 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly outcome: string;
   /** Undefined while it is being reckoned. */
   readonly settled?: string | undefined;
-  /** Nothing else is shown: a stop, or a layout that is out of scope. Its steps stand open. */
+  /** Nothing else is shown: a stop, a layout that is out of scope, labels that must be read. Its steps stand open, but where the verdict is `open`. */
   readonly only?: boolean;
   /** What can be run with what is there. */
   readonly tonight?: ComponentChildren;
@@ -48,6 +48,7 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
 export function AnswerPage(props: AnswerPageProps) {
   const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, language, release } = props;
   const settled = 'settled' in props ? props.settled : outcome;
+  const unfolded = only && verdict.tone !== 'open';
   const fix = fixes[outcome];
   useEffect(openStep, []);
   if (fix === undefined) return null;
@@ -66,7 +67,7 @@ export function AnswerPage(props: AnswerPageProps) {
         <p class="lead">{lead}</p>
         {because !== undefined && <p>{because}</p>}
         {!only && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}
-        {!only && (
+        {!unfolded && (
           <div class="to-do">
             <h2 class="h3">{say('to-do-title')}</h2>
             <p>
@@ -83,11 +84,11 @@ export function AnswerPage(props: AnswerPageProps) {
         )}
       </section>
       {!only && <Middle {...props} />}
-      <section class={only ? 'part' : 'part steps-page'} id="steps" tabIndex={-1}>
+      <section class={unfolded ? 'part' : 'part steps-page'} id="steps" tabIndex={-1}>
         <h2>{say('how-to-title', { remedy: fix.title })}</h2>
         <StepByStep fix={fix} cautions={cautions} say={say} language={language} back="#answer" />
       </section>
-      <Proof {...props} fix={fix} hidden={!only} />
+      <Proof {...props} fix={fix} hidden={!unfolded} />
       <Share text={text} say={say} made={{ release, verdict: outcome }} />
       <p class="paper-link">{location.href}</p>
       {!only && props.numbers !== undefined && (
