@@ -9,7 +9,7 @@ type Page = Opened['page'];
 const WIRE = 'en/work-it-out/wire-it/';
 const REST =
   'bus-shape=end&feed-by=bus&feeder-count=4&feeder-length=unknown&feeder-wire=unknown&joints=fed' +
-  '&rail-kind=code-83&scale=h0&supply-amps=5&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&wire-amps=2&wire-trip=3&wire-volts=15';
+  '&rail-kind=code-83&scale=h0&supply-amps=5&supply-kind=dc&supply-plug=unknown&supply-volts=18&system=two-rail&wire-amps=3&wire-trip=3&wire-volts=15';
 const IN_FEET = `${WIRE}?bus-length=40+ft&bus-wire=18+AWG&track-length=40+ft&${REST}`;
 const IN_METRES = `${WIRE}?bus-length=12+m&bus-wire=0.75+mm2&track-length=12+m&${REST}`;
 const BARE = `${WIRE}?bus-length=12&bus-wire=0.75&track-length=12&${REST}`;
