@@ -170,6 +170,7 @@ export {
   SCALE_RANGE,
   STEP_LIMIT,
   STEP_TOO_LARGE,
+  SUPPLY_COST,
   sags,
   stageOhms,
   stepFinding,

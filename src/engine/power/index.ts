@@ -42,7 +42,7 @@ export {
   TRACK_LIMITS,
 } from './rail-voltage.ts';
 export type { Remedy, RemedyInput } from './remedies.ts';
-export { chosenOf, remedies, supplyFor } from './remedies.ts';
+export { chosenOf, remedies, SUPPLY_COST, supplyFor } from './remedies.ts';
 export type { DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {
   atLeast,

@@ -86,6 +86,9 @@ const COSTS = {
   breaker: { money: { from: 25, to: 70 }, hours: { from: 2, to: 5 } },
 } as const satisfies Readonly<Record<string, Cost>>;
 
+/** What one supply takes. */
+export const SUPPLY_COST: Cost = COSTS.supply;
+
 type Piece = keyof typeof COSTS;
 
 function costOf(pieces: readonly (readonly [count: number, piece: Piece])[]): Cost {

@@ -51,8 +51,8 @@ export interface Reckoning {
   readonly load: DistrictLoad;
   readonly summary: Summary;
   readonly bars: readonly Bar[];
-  /** How long the busiest spell lasts, hours: overloads are counted in it. */
-  readonly busyHours: number;
+  /** How long the busiest spell lasts, minutes: overloads are counted in it. */
+  readonly busyMinutes: number;
   readonly labels: LabelFinding;
   /** Fields of the two labels that nobody has read. */
   readonly unread: readonly string[];
@@ -75,8 +75,6 @@ export interface Power {
   readonly beyondNorm: boolean;
   readonly capacity: Capacity;
   readonly judgement: Judgement;
-  /** Share of moments within the usable current. */
-  readonly inside: number;
   /** What one will see of an overload, and how many of them in ten busy minutes: a band. */
   readonly seen: OverloadSeen;
   readonly overloads: Span;
@@ -120,7 +118,7 @@ export function reckon(answers: Answers): Reckoning {
   const measuredTimes = supply === undefined ? undefined : trackAsMeasured(told, supply, stage);
   const fleet = measuredTimes === undefined ? told : measuredTimes.fleet;
   const load = districtLoad(fleet);
-  const busyHours = reader.evening();
+  const busyMinutes = 60 * reader.evening();
   const summary = summarise(load.distribution);
   const unread = LABEL_FIELDS.filter((id) => answers[id]?.kind !== 'number' && answers[id]?.kind !== 'choice');
   const railsKnown = reader.rails('unit') !== undefined;
@@ -131,7 +129,7 @@ export function reckon(answers: Answers): Reckoning {
     load,
     summary,
     bars: histogram(load.distribution, barWidth(summary.most - summary.least)),
-    busyHours,
+    busyMinutes,
     labels: checkLabels(label, reader.inputLabel('unit')),
     unread,
     unit,
@@ -150,20 +148,20 @@ export function reckon(answers: Answers): Reckoning {
             load,
             fleet,
             scale,
-            busyHours,
+            busyMinutes,
             railsKnown,
             limitKnown: !unread.includes('unit-limit'),
           }),
   };
 }
 
-interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale' | 'busyHours'> {
+interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale' | 'busyMinutes'> {
   readonly supply: NamedSupply;
   readonly railsKnown: boolean;
   readonly limitKnown: boolean;
 }
 
-function power({ supply, stage, unit, load, fleet, scale, busyHours, railsKnown, limitKnown }: Given): Power {
+function power({ supply, stage, unit, load, fleet, scale, busyMinutes, railsKnown, limitKnown }: Given): Power {
   const able = capacity(supply, stage);
   const judgement = judge(load, able);
   const cold = coldFilaments(fleet);
@@ -172,9 +170,8 @@ function power({ supply, stage, unit, load, fleet, scale, busyHours, railsKnown,
     beyondNorm: !withinModelLimit(supply),
     capacity: able,
     judgement,
-    inside: 1 - judgement.aboveUsable,
     seen: overloadSeen(judgement.aboveHard),
-    overloads: overloadsIn(judgement.aboveHard, 3600 * busyHours),
+    overloads: overloadsIn(judgement.aboveHard, 60 * busyMinutes),
     trip: limitKnown ? supplyTrip(supply, unit) : undefined,
     rails: railsOf(supply, stage, scale, railsKnown),
     coldLamps: cold.to > able.hard ? cold : undefined,

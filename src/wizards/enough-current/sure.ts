@@ -78,7 +78,9 @@ export function howSure(answers: Answers, reckoning: Reckoning, now: Power): How
     ? (untold[0] ?? (isTold(answers, 'sound') || isMeasured(fleet) ? undefined : 'sound'))
     : undefined;
   const flipping = finding.unknowns.find(({ low, high }) => atLeast(low, 'tight') !== atLeast(high, 'tight'));
-  const unknown = flipping?.unknown ?? open ?? finding.deciding ?? 'train-draws';
+  // What a person can tell with one tap comes before what only a meter or a habit would settle.
+  const lamps = flipping?.unknown === 'coach-lamps' && !isTold(answers, 'lamps') ? 'coach-lamps' : undefined;
+  const unknown = lamps ?? open ?? flipping?.unknown ?? finding.deciding ?? 'train-draws';
   return { kind: 'depends', deciding: decidingOf(unknown, answers, reckoning, now) };
 }
 

@@ -1,5 +1,6 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
 import { useMemo } from 'preact/hooks';
+import { SUPPLY_COST } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { conclude, reckon, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
@@ -17,12 +18,12 @@ interface Found extends Props {
 }
 
 export function EnoughAnswer(props: Props) {
-  const { answers, say, numbers } = props;
+  const { answers, say } = props;
   const reckoning = useMemo(() => reckon(answers), [answers]);
   const concluded = useReckoned('conclude', answers, (of) => conclude(of, reckoning));
   if (concluded === undefined) return <p role="status">{say('reckoning-now')}</p>;
   const { result: conclusion } = concluded;
-  const { outcome, kind, chosen, deciding, remedies } = conclusion;
+  const { outcome, kind, deciding, remedies } = conclusion;
   const found: Found = { ...props, reckoning, conclusion };
   const others = remedies.filter(({ id }) => id !== outcome);
   return (
@@ -35,7 +36,7 @@ export function EnoughAnswer(props: Props) {
       lead={leadOf(found)}
       only={kind === 'stop'}
       tonight={tonightOf(found)}
-      {...(chosen === undefined ? {} : { toDo: remedyName(chosen, found), price: costWords(chosen, say, numbers) })}
+      {...toDoOf(found)}
       {...(conclusion.mayMove === undefined ? {} : { fits: <Fits {...found} /> })}
       {...(deciding === undefined ? {} : { decides: <Decides {...found} deciding={deciding} /> })}
       figure={<Draw {...found} />}
@@ -46,6 +47,17 @@ export function EnoughAnswer(props: Props) {
       facts={factsOf(found)}
     />
   );
+}
+
+/** The one thing to do, and its price; else what the fix itself says. */
+function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string } {
+  const { conclusion, say, numbers } = found;
+  const { chosen, toBuy } = conclusion;
+  if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen, say, numbers) };
+  if (toBuy === undefined) return {};
+  const { kind, volts, amps } = toBuy;
+  const values = { kind: say(`kind-${kind}`), volts: numbers.volts(volts), rating: numbers.amps(amps) };
+  return { toDo: say('to-do-supply', values), price: costWords({ cost: SUPPLY_COST }, say, numbers) };
 }
 
 function Fits({ reckoning, conclusion, say }: Found) {
@@ -131,11 +143,11 @@ function Draw({ reckoning, say, numbers }: Found) {
 }
 
 function Notes({ reckoning, say, numbers }: Pick<Found, 'reckoning' | 'say' | 'numbers'>) {
-  const { power, measuredTimes, busyHours } = reckoning;
+  const { power, measuredTimes, busyMinutes } = reckoning;
   if (power === undefined) return null;
   const { rails, trip, overloads, coldLamps, beyondNorm, supply } = power;
   const band = {
-    hours: numbers.hours(busyHours),
+    minutes: numbers.plain(busyMinutes, 0),
     least: numbers.plain(overloads.from, 0),
     most: numbers.plain(overloads.to, 0),
   };
@@ -161,15 +173,18 @@ function Others({ conclusion, home, ...found }: Found) {
   const { say, numbers } = found;
   const others = conclusion.remedies.filter(({ id }) => id !== conclusion.outcome);
   return (
-    <ul class="others">
-      {others.map((remedy) => (
-        <li key={remedy.id}>
-          <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, found)}</a>{' '}
-          <span class="price">{costWords(remedy, say, numbers)}</span>{' '}
-          <span class={`tag ${remedy.verdict}`}>{say(`verdict-${remedy.verdict}`)}</span>
-        </li>
-      ))}
-    </ul>
+    <>
+      {conclusion.toBuy !== undefined && <p class="small">{say('others-on-it')}</p>}
+      <ul class="others">
+        {others.map((remedy) => (
+          <li key={remedy.id}>
+            <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, found)}</a>{' '}
+            <span class="price">{costWords(remedy, say, numbers)}</span>{' '}
+            <span class={`tag ${remedy.verdict}`}>{say(`verdict-${remedy.verdict}`)}</span>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 

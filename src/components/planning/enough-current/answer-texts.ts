@@ -52,7 +52,7 @@ export function trainsLine({ fleet }: Reckoning, { judgement, seen, capacity }: 
 export function leadOf(found: Found): string {
   const { reckoning, conclusion, say, numbers } = found;
   const { power, labels, unit } = reckoning;
-  const { chosen, mayMove, outcome, toBuy, tripBelow } = conclusion;
+  const { chosen, mayMove, outcome, toBuy, tripBelow, deciding } = conclusion;
   const because = labels.kind === 'not-permitted' ? ` ${say(`because-not-permitted-${labels.because}`)}` : '';
   const [here = 0, there = 0] = chosen?.usable ?? [];
   const { muted = 0, parked = 0, moving = mayMove?.tight ?? 0 } = chosen?.counts ?? {};
@@ -62,9 +62,7 @@ export function leadOf(found: Found): string {
     limit: numbers.amps(unit.limit),
     below: numbers.amps(tripBelow ?? unit.limit),
     usable: numbers.ampsExactly(power?.capacity.usable ?? 0),
-    inside: numbers.share(power?.inside ?? 0),
     coaches: reckoning.fleet.coaches,
-    chance: numbers.share(chosen?.aboveHard ?? 0),
     rating: numbers.amps(toBuy?.amps ?? chosen?.ratings[0] ?? 0),
     supply: numbers.amps(power?.supply.amps ?? 0),
     volts: numbers.volts(toBuy?.volts ?? 0),
@@ -77,7 +75,8 @@ export function leadOf(found: Found): string {
     muted,
     parked,
   });
-  return `${lead}${because}${chosen?.inGroups === true ? ` ${say('in-groups')}` : ''}`;
+  const look = deciding?.unknown === 'coach-lamps' && deciding.choices.length > 0 ? `${say('lead-look-first')} ` : '';
+  return `${look}${lead}${because}${chosen?.inGroups === true ? ` ${say('in-groups')}` : ''}`;
 }
 
 /** Which of the sentences of an outcome fits. */
