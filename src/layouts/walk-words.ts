@@ -2,7 +2,7 @@
 import type { CollectionEntry } from 'astro:content';
 import type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
-import { FAULT_MODEL, powerActsOf } from '../wizards/put-it-right/index.ts';
+import { FAULT_MODEL, powerActsOf, TWO_PARTS } from '../wizards/put-it-right/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
 import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entryNamed, fixesFor } from './entries.ts';
 import { type Language, langOf, nameOf, writtenIn } from './href.ts';
@@ -41,6 +41,8 @@ export async function walkWrittenIn(language: Language): Promise<Language> {
   return says && allWrittenIn(language, all.flat()) ? language : FALLBACK;
 }
 
+const isTwoParted = (complaint: string): boolean => [...TWO_PARTS].some((one) => one === complaint);
+
 /** What the page says before anything was answered, and what it says where the answer means danger. */
 export async function firstSentences(language: Language, complaint: string): Promise<Record<string, string>> {
   const { title, first } = entryNamed(await complaintsFor(language), complaint).data;
@@ -49,7 +51,9 @@ export async function firstSentences(language: Language, complaint: string): Pro
     if (words[`need-${need}`] === undefined)
       throw new Error(`The first question needs "need-${need}" in walk-first.yaml`);
   }
-  return { ...words, 'walk-first': first, [`complaint-${complaint}`]: title };
+  const { 'walk-parts-meant': meant = '', ...others } = words;
+  const parts = isTwoParted(complaint) ? { 'walk-parts-meant': meant } : {};
+  return { ...others, ...parts, 'walk-first': first, [`complaint-${complaint}`]: title };
 }
 
 /** The checks that come before everything else, and every fix that a danger answer leads to, with all their cautions. */

@@ -4,10 +4,10 @@ import type { Tool } from '../../src/engine/diagnosis/model.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Told, Walk } from '../../src/wizards/put-it-right/address.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { COMPLAINT_IDS, FAULT_MODEL, TWO_PARTS } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
 import { ISOLATION, PHASE, putItRight } from '../../src/wizards/put-it-right/states.ts';
-import { compiledFor } from '../../src/wizards/put-it-right/step.ts';
+import { compiledFor, isRead } from '../../src/wizards/put-it-right/step.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const MOST_QUESTIONS = 14;
@@ -253,3 +253,41 @@ function reaches(complaint: ComplaintId, start: Told, fixClass: string): boolean
   }
   return false;
 }
+
+describe('what is asked first', () => {
+  /** Checks asked one after the other by somebody who can check nothing. */
+  const askedOf = (complaint: ComplaintId, tools: string): string[] => {
+    const asked: string[] = [];
+    let search = `?danger-now=none&tools=${tools}`;
+    for (let i = 0; i < 12; i++) {
+      const { check } = replayWalk(complaint, parseWalk(search).told);
+      if (check === undefined) break;
+      asked.push(check);
+      search += `&${check}=cannot`;
+    }
+    return asked;
+  };
+  const ALL_OF_THEM = ALL_TOOLS.join('.');
+
+  test('after an exchange of supplies the labels come straight after danger, whatever tools there are', () => {
+    for (const tools of ['none', ALL_OF_THEM]) expect(askedOf('shuts-down-after-swap', tools)[0]).toBe('read-labels');
+  });
+
+  test('with several trains nobody is asked to move some to another part, for there may be none', () => {
+    for (const tools of ['none', ALL_OF_THEM])
+      expect(askedOf('trips-with-traffic', tools)).not.toContain('move-trains-over');
+  });
+
+  test('new part and old part are explained to those who say themselves that they have two', () => {
+    expect(TWO_PARTS.has('trips-at-gap')).toBe(true);
+    for (const one of ['trips-with-traffic', 'slow-far-away', 'cuts-out-after-a-while'] as const)
+      expect(TWO_PARTS.has(one)).toBe(false);
+  });
+
+  test('a label that was read is no chance: only what it says itself is called read', () => {
+    const answers = [{ check: 'read-labels', option: 'wrong-kind' }];
+    expect(isRead({ answers }, 'wrong-supply-kind')).toBe(true);
+    expect(isRead({ answers }, 'supply-too-small')).toBe(false);
+    expect(isRead({ answers: [{ check: 'read-labels', option: 'all-fit' }] }, 'wrong-supply-kind')).toBe(false);
+  });
+});

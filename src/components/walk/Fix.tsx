@@ -2,7 +2,7 @@
 import type { ComponentChildren } from 'preact';
 import { useCallback, useMemo } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { secondFault } from '../../wizards/put-it-right/index.ts';
+import { isRead, secondFault } from '../../wizards/put-it-right/index.ts';
 import { Steps } from '../fix/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
@@ -30,7 +30,9 @@ export function Proposing(props: ProposingProps) {
             {fix.title}
           </h1>
           {!second && next?.kind === 'fix' && (
-            <p class="small">{say('walk-chance', { share: numbers.share(next.chance) })}</p>
+            <p class="small">
+              {isRead(context, fixClass) ? say('walk-read') : say('walk-chance', { share: numbers.share(next.chance) })}
+            </p>
           )}
           <p class="lead">{fix.lead}</p>
           <p>{fix.because}</p>

@@ -75,7 +75,8 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
           {say('walk-tried', { causes: told.tried.map((one) => say(`class-${one}`)).join(say('and-then')) })}
         </p>
       )}
-      <details>
+      <p class="on-paper">{location.href}</p>
+      <details class="not-on-paper">
         <summary>{say('walk-elsewhere')}</summary>
         <ul class="list">
           {COMPLAINT_IDS.filter((id) => id !== complaint).map((id) => (

@@ -8,6 +8,7 @@ import {
   NOTHING_TOLD,
   parseWalk,
   replayWalk,
+  TWO_PARTS,
   verdictOf,
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
@@ -162,7 +163,7 @@ function About({ complaint, begun, say }: { complaint: ComplaintId; begun: boole
       <p>
         <b>{say('walk-right-now')}:</b> {say('walk-first')}
       </p>
-      <p class="small">{say('walk-parts-meant')}</p>
+      {TWO_PARTS.has(complaint) && <p class="small">{say('walk-parts-meant')}</p>}
     </div>
   );
 }

@@ -18,7 +18,7 @@ import { Numbers, type Say, sayer } from '../../words/index.ts';
 import { Histogram, Slider } from '../shared/index.ts';
 
 export interface TrainsFigureProps {
-  readonly figure: 'how-many-trains' | 'larger-supply' | 'booster-adds';
+  readonly figure: 'at-a-glance' | 'how-many-trains' | 'larger-supply' | 'booster-adds';
   readonly language: string;
   readonly words: Readonly<Record<string, string>>;
 }
@@ -26,6 +26,7 @@ export interface TrainsFigureProps {
 export default function TrainsFigure({ figure, language, words }: TrainsFigureProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
+  if (figure === 'at-a-glance') return <AtAGlance say={say} numbers={numbers} />;
   if (figure === 'how-many-trains') return <HowManyTrains say={say} numbers={numbers} />;
   if (figure === 'larger-supply') return <LargerSupply say={say} numbers={numbers} />;
   return <BoosterAdds say={say} numbers={numbers} />;
@@ -106,6 +107,33 @@ function HowManyTrains({ say, numbers }: FigureProps) {
         {slider(count('moving', 0, total), 'lesson-moving', moving, setMoving)}
         {slider(current('supply', 1, 6), 'lesson-supply', amps, setAmps)}
       </div>
+    </div>
+  );
+}
+
+/** What makes the home page's point: so many trains on one supply, and both can be moved. */
+const AT_A_GLANCE = 8;
+
+function AtAGlance({ say, numbers }: FigureProps) {
+  const [moving, setMoving] = useState(5);
+  const [amps, setAmps] = useState(2);
+  const slider = useSlider({ say, numbers });
+  const load = useMemo(() => districtLoad(fleetOf(AT_A_GLANCE, 0, moving)), [moving]);
+  const able = capacity(supplyOf(amps), stageOf(limitFor(amps)));
+  return (
+    <div class="live part">
+      <Drawn
+        id="glance"
+        say={say}
+        numbers={numbers}
+        load={load}
+        usable={able.usable}
+        hard={able.hard}
+        caption={say('figure-caption', { trains: AT_A_GLANCE, moving })}
+      />
+      <p role="status">{resultLine(judge(load, able), able.usable, { say, numbers })}</p>
+      {slider(count('moving', 0, AT_A_GLANCE), 'lesson-trains-moving', moving, setMoving)}
+      {slider(current('supply', 1, 6), 'lesson-supply', amps, setAmps)}
     </div>
   );
 }

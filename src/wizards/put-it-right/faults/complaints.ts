@@ -137,8 +137,8 @@ export const COMPLAINTS = [
   {
     id: 'trips-with-traffic',
     priors: {
-      'overload-district': 24,
-      'overload-total': 16,
+      'overload-district': 10,
+      'overload-total': 30,
       'stage-limit': 4,
       'supply-limit': 9,
       'supply-hiccup': 4,

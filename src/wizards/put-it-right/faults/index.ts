@@ -9,7 +9,12 @@ import type { ComplaintId } from './rows.ts';
 export { powerActsOf } from './acts.ts';
 export type { FixClass } from './faults.ts';
 export { checksAsked, checksOn } from './fitting.ts';
-export type { ComplaintId } from './rows.ts';
+export type { CheckId, ComplaintId } from './rows.ts';
 
 export const FAULT_MODEL: FaultModel = { faults: FAULTS, checks: CHECKS, complaints: COMPLAINTS, harms: HARMS };
+/** Complaints of people who have two parts, since they say so themselves; with any other there may be one. */
+export const TWO_PARTS: ReadonlySet<ComplaintId> = new Set<ComplaintId>([
+  ...(['stops-at-gap', 'trips-at-gap', 'still-runs-past-gap', 'jerks-at-gap', 'ignores-commands'] as const),
+  ...(['shuts-down-after-swap', 'loop-trips'] as const),
+]);
 export const COMPLAINT_IDS: readonly ComplaintId[] = COMPLAINTS.map(({ id }) => id);
