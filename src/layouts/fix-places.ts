@@ -27,7 +27,7 @@ export const FIX_PLACES = {
       'two-supplies-alike',
       'higher-rails-to-command-station',
     ],
-    ...['exchange-a-supply', 'switch-off-now'],
+    ...['exchange-a-supply', 'regulated-supply', 'supply-cannot-trip', 'volts-too-low', 'switch-off-now'],
   ],
   unit: [
     ...[
@@ -112,6 +112,7 @@ export const FIX_PLACES = {
   trains: [
     ...[
       'fewer-moving',
+      'mute-and-park',
       'fewer-trains-there',
       'put-on-in-two-groups',
       'calm-the-consumption',

@@ -84,7 +84,7 @@ export default function Walk({
   const made = verdict === undefined ? undefined : { release, verdict };
   const parts = { say, numbers, language, home, cautions: all.cautions, Picture: rest?.CheckPicture };
   return (
-    <div class="wizard stage walk" ref={box}>
+    <div class={danger === undefined ? 'wizard stage walk' : 'wizard stage walk danger'} ref={box}>
       {danger !== undefined && (
         <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
       )}
@@ -102,6 +102,7 @@ export default function Walk({
           {...parts}
           rest={rest}
           complaint={complaint}
+          danger={danger !== undefined}
           told={told}
           walk={walk}
           checks={all.checks}
@@ -128,15 +129,19 @@ function dangerOf({ state, context, fixClass = '' }: WalkNow, { dangers }: First
 interface BesideProps extends NowProps {
   readonly rest: Rest;
   readonly complaint: ComplaintId;
+  /** In danger nobody weighs causes. */
+  readonly danger: boolean;
 }
 
 /** What is still possible and what was told: reckoned once the next question is on the screen. */
-function Beside({ complaint, rest, told, walk, checks, made, go, ...parts }: BesideProps) {
+function Beside({ complaint, danger, rest, told, walk, checks, made, go, ...parts }: BesideProps) {
   const now = useLater(useMemo(() => ({ told, walk }), [told, walk]));
   return useMemo(
     () => (
       <aside class="beside">
-        {now.walk.state !== 'solved' && <rest.Possible {...parts} context={now.walk.context} checks={checks} />}
+        {now.walk.state !== 'solved' && !danger && (
+          <rest.Possible {...parts} context={now.walk.context} checks={checks} />
+        )}
         <rest.Seen
           {...parts}
           complaint={complaint}
@@ -150,7 +155,7 @@ function Beside({ complaint, rest, told, walk, checks, made, go, ...parts }: Bes
         />
       </aside>
     ),
-    [now, checks, rest],
+    [now, checks, rest, danger],
   );
 }
 

@@ -46,8 +46,14 @@ export function stepOf({ complaint, answers, skipped, tools = [], tried }: Known
   return step;
 }
 
-/** What is asked straight after danger, whatever else would tell more: after an exchange, whether the new one may be plugged in at all. */
-const LEADS: Readonly<Partial<Record<ComplaintId, CheckId>>> = { 'shuts-down-after-swap': 'read-labels' };
+/**
+ * What is asked straight after danger, whatever else would tell more: after an exchange, whether the new one may be plugged in at all; with
+ * several trains, what needs no second part.
+ */
+const LEADS: Readonly<Partial<Record<ComplaintId, CheckId>>> = {
+  'shuts-down-after-swap': 'read-labels',
+  'trips-with-traffic': 'halve-the-trains',
+};
 
 const isDanger = (step: NextStep): boolean =>
   (step.kind === 'ask' && step.because === 'first') || (step.kind === 'fix' && step.danger !== undefined);

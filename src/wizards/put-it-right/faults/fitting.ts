@@ -60,8 +60,6 @@ const NOT: Readonly<Partial<Record<CheckId, readonly ComplaintId[]>>> = {
 
 /** Checks that are not worth a question with these complaints, though what is known of them counts. */
 const UNASKED: Readonly<Partial<Record<CheckId, readonly ComplaintId[]>>> = {
-  // Who has too many trains for one unit has one part as a rule.
-  'move-trains-over': ['trips-with-traffic'],
   // Where nothing goes off, there is no moment before it and none at which something else happens.
   'dim-or-snap': ['short-not-noticed'],
   'what-else-happens': ['short-not-noticed'],
