@@ -6,8 +6,9 @@ import type { Told, Walk } from '../../src/wizards/put-it-right/address.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
 import { COMPLAINT_IDS, FAULT_MODEL, TWO_PARTS } from '../../src/wizards/put-it-right/faults/index.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import { isRead } from '../../src/wizards/put-it-right/read.ts';
 import { ISOLATION, PHASE, putItRight } from '../../src/wizards/put-it-right/states.ts';
-import { compiledFor, isRead } from '../../src/wizards/put-it-right/step.ts';
+import { compiledFor } from '../../src/wizards/put-it-right/step.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const MOST_QUESTIONS = 14;

@@ -8,7 +8,6 @@ import {
   NOTHING_TOLD,
   parseWalk,
   replayWalk,
-  TWO_PARTS,
   verdictOf,
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
@@ -88,7 +87,9 @@ export default function Walk({
       {danger !== undefined && (
         <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
       )}
-      {danger === undefined && <About complaint={complaint} begun={begun} say={say} />}
+      {danger === undefined && (
+        <About complaint={complaint} begun={begun} meant={words['walk-parts-meant']} say={say} />
+      )}
       {begun && <Acts say={say} back={before(told, walk)} go={go} />}
       <Troubles leftOut={leftOut} say={say} />
       {rest !== undefined && made !== undefined && (
@@ -159,8 +160,16 @@ function Beside({ complaint, danger, rest, told, walk, checks, made, go, ...part
   );
 }
 
+interface AboutProps {
+  readonly complaint: ComplaintId;
+  readonly begun: boolean;
+  /** What new and old part are; undefined where there may be one part only. */
+  readonly meant: string | undefined;
+  readonly say: Say;
+}
+
 /** The complaint in the person's words, and what to do right now; one line once the walk has begun. */
-function About({ complaint, begun, say }: { complaint: ComplaintId; begun: boolean; say: Say }) {
+function About({ complaint, begun, meant, say }: AboutProps) {
   if (begun) return <p class="small">{say(`complaint-${complaint}`)}</p>;
   return (
     <div class="about">
@@ -168,7 +177,7 @@ function About({ complaint, begun, say }: { complaint: ComplaintId; begun: boole
       <p>
         <b>{say('walk-right-now')}:</b> {say('walk-first')}
       </p>
-      {TWO_PARTS.has(complaint) && <p class="small">{say('walk-parts-meant')}</p>}
+      {meant !== undefined && <p class="small">{meant}</p>}
     </div>
   );
 }

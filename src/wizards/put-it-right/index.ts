@@ -4,6 +4,7 @@ export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf, walkAddress } f
 export type { ComplaintId, FixClass } from './faults/index.ts';
 export { COMPLAINT_IDS, FAULT_MODEL, powerActsOf, TWO_PARTS } from './faults/index.ts';
 export { causesOf, checksThatTell, handedOn, possibleNow } from './possible.ts';
+export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
-export { compiledFor, isRead, questionsToGo, rowOfCheck } from './step.ts';
+export { compiledFor, questionsToGo, rowOfCheck } from './step.ts';

@@ -1,7 +1,7 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
 import type { CheckRow, Compiled, NextStep, Seen, Tool } from '../../engine/index.ts';
 import { compile, nextStep, questionsLeft } from '../../engine/index.ts';
-import type { CheckId, ComplaintId, FixClass } from './faults/index.ts';
+import type { CheckId, ComplaintId } from './faults/index.ts';
 import { checksOn, FAULT_MODEL } from './faults/index.ts';
 
 /** Three answers in a hundred are given at random: so much is taken from every likelihood. Source: own-derivation, see decision 008. */
@@ -57,18 +57,6 @@ const LEADS: Readonly<Partial<Record<ComplaintId, CheckId>>> = {
 
 const isDanger = (step: NextStep): boolean =>
   (step.kind === 'ask' && step.because === 'first') || (step.kind === 'fix' && step.danger !== undefined);
-
-/** What a label says for certain: an answer that was read leads to its fix, and is no chance. */
-const READ: Readonly<Record<string, FixClass>> = {
-  'volts-differ': 'voltage-step',
-  'wrong-kind': 'wrong-supply-kind',
-  'too-few-amps': 'supply-too-small',
-  'unit-too-big': 'protection-set-wrong',
-};
-
-/** Whether a fix is proposed because a label was read that asks for it. */
-export const isRead = ({ answers }: Pick<Known, 'answers'>, fixClass: string): boolean =>
-  answers.some(({ check, option }) => check === 'read-labels' && READ[option] === fixClass);
 
 const ROWS = new Map(FAULT_MODEL.checks.map((check) => [check.id, check]));
 
