@@ -5,7 +5,7 @@ import { Numbers } from '../../src/components/words/numbers.ts';
 import { ohmsPerMetre } from '../../src/engine/index.ts';
 import { parseQuantity } from '../../src/engine/quantity-text.ts';
 import { gaugeArea } from '../../src/engine/units.ts';
-import { METRIC_SIZES, RAILS } from '../../src/engine/wiring/wire.ts';
+import { METRIC_SIZES, RAILS, railOhms } from '../../src/engine/wiring/wire.ts';
 
 const WORDS = { 'unit-ohm': 'ohm', 'share-least': 'less than {share}' };
 const METRIC = new Numbers('en', 'metric', WORDS);
@@ -146,6 +146,13 @@ describe('worked numbers that the content tells in both systems come out of the 
     ['thicker bus: 11 m of 1.5 mm2 lose a tenth of 15 V', 11, 1.5e-6, 5, '1.5'],
     ['thicker bus: 36 ft of AWG 16 lose a tenth of 15 V', 36 * FOOT, gaugeArea(16), 5, '1.5'],
   ])('%s', (_, way, area, amps, volts) => expect((2 * way * flexible(area) * amps).toFixed(1)).toBe(volts));
+
+  test('smaller rail costs about eight times its length of 1.5 mm2 as code 83, about fifteen as code 70', () => {
+    const times = (code: 'code-83' | 'code-70'): number => railOhms(code) / flexible(1.5e-6);
+    expect(Math.round(times('code-83'))).toBe(8);
+    expect(times('code-70')).toBeGreaterThan(14);
+    expect(times('code-70')).toBeLessThan(16);
+  });
 
   test('a pair of rails costs as much as four to six times its length of 1.5 mm2, or of AWG 16', () => {
     const { from, to } = RAILS['code-100'].ohmsPerMetre;
