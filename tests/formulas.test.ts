@@ -9,12 +9,7 @@ import { formulas } from '../scripts/check/formulas.mjs';
 const DRAWING: Readonly<Record<string, readonly string[]>> = {
   'src/components/figures/gap-scope/GapScope.tsx': ['Math.abs(volts)', 'PER_VOLT * volts'],
   'src/components/figures/shared/Along.tsx': ['Math.max(0, share)'],
-  'src/components/figures/shared/AlongCharts.tsx': [
-    'Math.min(along.worst.volts, least)',
-    'AIR.below * volts',
-    'MOST_TRIPS * trip',
-    'along.weakest.amps * AIR.aboveWeakest',
-  ],
+  'src/components/figures/shared/AlongCharts.tsx': ['Math.min(along.worst.volts, least)', 'MOST_TRIPS * trip'],
   'src/components/figures/shared/Histogram.tsx': ['(hard ?? 0) * 1.08', '100 * amps', 'HEIGHT * bar.probability'],
   'src/components/figures/train-across/TrainAcross.tsx': [
     '2.2 * amps',

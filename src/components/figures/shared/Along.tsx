@@ -169,12 +169,12 @@ const BELOW = 20;
 const LABEL = 0.2;
 
 /** Whether the label stands to the left of its spot: below the curve, so on the side where the curve is higher, and inside the picture. */
-function isLeft(points: readonly Point[], share: number, length: number): boolean {
-  if (share < LABEL) return false;
-  if (share > 1 - LABEL) return true;
+function isLeft(points: readonly Point[], spot: number, length: number): boolean {
+  if (spot < LABEL) return false;
+  if (spot > 1 - LABEL) return true;
   const lowest = (from: number, to: number): number =>
     Math.min(...points.flatMap(({ at, value }) => (at >= from * length && at <= to * length ? [value] : [])));
-  return lowest(share - LABEL, share) > lowest(share, share + LABEL);
+  return lowest(spot - LABEL, spot) > lowest(spot, spot + LABEL);
 }
 
 function Track() {

@@ -20,6 +20,9 @@ const AIR = { below: 0.2, above: 1.1 } as const;
 /** Where a short draws more than so many trip currents an even scale would lay the trip current on the ground. */
 const MOST_TRIPS = 8;
 
+/** A picture from its lowest value, with air below for a label, to its top. */
+const withAir = (low: number, top: number) => ({ from: low - AIR.below * (top - low), to: top });
+
 /** What reaches a train wherever it stands. `volts`: without load; `at`: where it stands now, metres, and what it has there. */
 export function VoltsAlong({
   along,
@@ -43,7 +46,7 @@ export function VoltsAlong({
         { value: wanted, label: say('along-level-wanted'), strong: false },
         { value: least, label: say('along-level-most'), strong: true },
       ]}
-      range={{ from: lowest - AIR.below * (volts - lowest), to: volts }}
+      range={withAir(lowest, volts)}
       spot={{ at: spot.at, value: spot.volts, label: numbers.voltsExactly(spot.volts) }}
       weak={[]}
       show={(value) => numbers.voltsExactly(value)}
@@ -69,6 +72,7 @@ export function ShortsAlong({
   const sure = sureTrip(trip);
   const highest = Math.max(sure, ...along.points.map(({ amps }) => amps));
   const doubling = highest > MOST_TRIPS * trip;
+  const levels = [trip, along.weakest.amps];
   return (
     <Along
       {...common(rest)}
@@ -80,7 +84,7 @@ export function ShortsAlong({
         { value: sure, label: say('along-level-margin', { amps: show(sure) }), strong: false },
       ]}
       doubling={doubling}
-      range={{ from: doubling ? Math.min(trip, along.weakest.amps) / 2 : 0, to: highest * AIR.above }}
+      range={{ from: doubling ? Math.min(...levels) / 2 : 0, to: highest * AIR.above }}
       spot={{ at: spot.at, value: spot.amps, label: show(spot.amps) }}
       weak={weakStretches(along, trip)}
       show={show}
