@@ -127,10 +127,12 @@ describe('"surely"', () => {
         const told_ = { ...rest, 'bus-length': length, 'track-length': length, 'supply-amps': '8 A' };
         const quick = found({ ...told_, ...unknown });
         if (quick.kind !== 'wiring' || quick.sure.kind === 'depends') return;
-        const does = wiring({ ...told_, ...more }).now?.verdict !== 'fails';
+        // With nothing left for a train there is no present state to judge.
+        const { now } = wiring({ ...told_, ...more });
+        const does = now !== undefined && now.verdict !== 'fails';
         expect(does).toBe(quick.sure.kind === 'surely');
       }),
-      { numRuns: 150 },
+      { numRuns: 100 },
     );
   });
 });
