@@ -204,7 +204,8 @@ describe('bad input', () => {
     await page.getByRole('button', { name: 'Continue' }).click();
     await page.locator('form .problem').waitFor();
     expect(await page.evaluate(() => document.activeElement?.className)).toBe('problem');
-    expect(await page.locator('.field .error').allInnerTexts()).toHaveLength(1 + 2);
+    expect(await page.locator('form .problem li').allInnerTexts()).toHaveLength(1 + 2);
+    expect(await page.locator('.field:has(#supply-volts) .error').isVisible()).toBe(true);
     expect(await page.locator('#supply-amps').inputValue()).toBe('2 A');
     expect(await page.locator('#supply-volts').getAttribute('aria-invalid')).toBe('true');
     await close();

@@ -64,6 +64,8 @@ describe('a home layout with four locomotives', () => {
     const said = say();
     expect(said).toMatchObject({ outcome: 'power-is-enough', kind: 'surely' });
     buysNothing(said);
+    for (const { id, cost } of said.remedies)
+      expect(id === 'breakers-and-sub-districts' || cost.money.to === 0).toBe(true);
   });
 
   test('ratings equal, 3 A on 3 A: the trains’ verdict stands, and the trip is perhaps', () => {

@@ -147,7 +147,10 @@ function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Con
   const found = remedies(wishOf(answers, reckoning, now));
   const wantsShorts = new Reader(answers).option('aim') === 'shorts';
   const { outcome, chosen } = answerFor(now.judgement, found, wantsShorts);
-  return { ...NOTHING_MORE, outcome, chosen, remedies: found, ...howSure(answers, reckoning, now) };
+  // Where it runs, what would cost money is no remedy; breakers mend something else.
+  const runs = atLeast(now.judgement.verdict, 'tight');
+  const shown = found.filter(({ id, cost }) => !runs || cost.money.to === 0 || id === 'breakers-and-sub-districts');
+  return { ...NOTHING_MORE, outcome, chosen, remedies: shown, ...howSure(answers, reckoning, now) };
 }
 
 type Answered = Pick<Conclusion, 'outcome' | 'chosen'>;

@@ -80,7 +80,8 @@ export function leadOf(found: Found): string {
 }
 
 /** Which of the sentences of an outcome fits. */
-function variant({ outcome, toBuy, chosen }: Conclusion): string {
+function variant({ outcome, kind, toBuy, chosen }: Conclusion): string {
+  if (outcome === 'power-is-enough') return kind === 'depends' ? 'open' : '';
   if (outcome === 'supply-cannot-trip') return toBuy === undefined ? 'lower' : '';
   if (outcome === 'fewer-moving' && chosen === undefined) return 'none';
   if (outcome === 'fewer-moving' && chosen?.counts.parked !== undefined) return 'parked';
