@@ -216,12 +216,13 @@ function loadWith(fleet: Fleet, distribution: Distribution, share: number): Dist
 }
 
 /**
- * Most trains of this fleet that may move at once with at least the wanted verdict, put on in groups if need be; -1 where not even standing does. One more train
- * that moves never makes a verdict better, so the last that passes is found by halving.
+ * Most trains of this fleet that may move at once with at least the wanted verdict, put on in groups if need be; -1 where not even standing
+ * does. One more train that moves never makes a verdict better, so the last that passes is found by halving. `share`: of a district that
+ * holds so much of the fleet.
  */
-export function largestMoving(fleet: Fleet, capacity: Able, wanted: Verdict): number {
+export function largestMoving(fleet: Fleet, capacity: Able, wanted: Verdict, share = 1): number {
   const passes = (moving: number): boolean =>
-    atLeast(judgeInGroups(districtLoad({ ...fleet, moving }), capacity).verdict, wanted);
+    atLeast(judgeInGroups(districtLoad({ ...fleet, moving }, share), capacity).verdict, wanted);
   let [most, failing] = [-1, trainCount(fleet) + 1];
   while (failing - most > 1) {
     const moving = Math.floor((most + failing) / 2);

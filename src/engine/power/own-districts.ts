@@ -1,0 +1,157 @@
+// A layout that is divided already: each district has its unit, its supply and its share of the traffic, and carries that share alone.
+import type { Capacity, Stage, Supply } from './capacity.ts';
+import { capacity } from './capacity.ts';
+import { summarise } from './demand.ts';
+import type { Fleet } from './fleet.ts';
+import { districtLoad, largestMoving } from './fleet.ts';
+import type { Judgement, Verdict } from './rules.ts';
+import { atLeast, judgeInGroups, worstVerdict } from './rules.ts';
+import type { SupplyTrip } from './trip-reach.ts';
+import { supplyTrip } from './trip-reach.ts';
+
+export interface OwnDistrict {
+  /** How much of the traffic is here, by any measure: the shares are put in proportion to each other. >= 0. */
+  readonly traffic: number;
+  readonly supply: Supply;
+  readonly stage: Stage;
+}
+
+export interface DistrictFinding {
+  /** Share of all consumers, 0 to 1. */
+  readonly share: number;
+  readonly capacity: Capacity;
+  readonly judgement: Judgement;
+  /** Mean and 95 % point of what it draws, amperes. */
+  readonly mean: number;
+  readonly often: number;
+  /** Whether a short circuit here switches its unit off. */
+  readonly trip: SupplyTrip;
+  /** Largest share of the traffic with which it would still be enough, 0 to 1. */
+  readonly mostShare: number;
+}
+
+/** What helps a divided layout, the free and the quick first. */
+export type DistrictAdvice =
+  | { readonly kind: 'nothing' }
+  /** A short circuit in these districts does not surely switch off: before anything else. */
+  | { readonly kind: 'cannot-trip'; readonly districts: readonly number[] }
+  /** With these shares, 0 to 1, every district is enough. */
+  | { readonly kind: 'share-out'; readonly shares: readonly number[] }
+  /** With a supply that fills the unit, of at least so many amperes on the track, the district is enough. */
+  | { readonly kind: 'larger-supply'; readonly district: number; readonly amps: number }
+  /** With the worst district divided in two, each half with a unit and supply alike, it is enough. */
+  | { readonly kind: 'divide'; readonly district: number }
+  /** With so many moving at once every district is enough; undefined where not even one may move. */
+  | { readonly kind: 'fewer-moving'; readonly moving: number | undefined };
+
+export interface DividedLayout {
+  readonly districts: readonly DistrictFinding[];
+  readonly verdict: Verdict;
+  /** Place of the district nearest to its limit. */
+  readonly worst: number;
+  readonly advice: DistrictAdvice;
+}
+
+/** Most districts that are judged. */
+export const MOST_OWN_DISTRICTS = 12;
+/** Shares are looked for to one part in a hundred. */
+const SHARE_STEPS = 100;
+
+/**
+ * Judges every district of a divided layout by the law of its own share of the fleet: any one consumer is in it with the chance
+ * `traffic / sum of traffic`. Currents are never added up over districts. 1 to 12 districts with some traffic between them; throws
+ * RangeError otherwise. Source of the rules: as for `judge`; of the law: own derivation, see `fittingDemand`.
+ */
+export function dividedLayout(fleet: Fleet, districts: readonly OwnDistrict[]): DividedLayout {
+  const total = districts.reduce((sum, { traffic }) => sum + traffic, 0);
+  if (districts.length < 1 || districts.length > MOST_OWN_DISTRICTS) {
+    throw new RangeError(`dividedLayout: ${districts.length} districts are outside 1 to ${MOST_OWN_DISTRICTS}`);
+  }
+  if (!(total > 0) || districts.some(({ traffic }) => traffic < 0)) {
+    throw new RangeError('dividedLayout: no traffic in any district, or less than none');
+  }
+  const room = new Map<string, number>();
+  const findings = districts.map((district) => findingOf(fleet, district, district.traffic / total, room));
+  const verdict = worstVerdict(findings.map(({ judgement }) => judgement.verdict));
+  const worst = worstOf(findings);
+  return { districts: findings, verdict, worst, advice: adviceFor(fleet, districts, findings, verdict, worst) };
+}
+
+/** `room`: largest share by capacity, since districts are often alike. */
+function findingOf(
+  fleet: Fleet,
+  { supply, stage }: OwnDistrict,
+  share: number,
+  room: Map<string, number>,
+): DistrictFinding {
+  const able = capacity(supply, stage);
+  const alike = `${able.hard} ${able.usable}`;
+  const most = room.get(alike) ?? mostShare(fleet, able);
+  room.set(alike, most);
+  const load = districtLoad(fleet, share);
+  const drawn = summarise(load.distribution);
+  return {
+    share,
+    capacity: able,
+    judgement: judgeInGroups(load, able),
+    mean: drawn.mean,
+    often: drawn.p95,
+    trip: supplyTrip(supply, stage),
+    mostShare: most,
+  };
+}
+
+/** More traffic never makes a verdict better, so the largest share that passes is found by halving. */
+function mostShare(fleet: Fleet, able: Capacity): number {
+  const passes = (steps: number): boolean =>
+    steps === 0 || atLeast(judgeInGroups(districtLoad(fleet, steps / SHARE_STEPS), able).verdict, 'enough');
+  let [most, failing] = [0, SHARE_STEPS + 1];
+  while (failing - most > 1) {
+    const steps = Math.floor((most + failing) / 2);
+    if (passes(steps)) most = steps;
+    else failing = steps;
+  }
+  return most / SHARE_STEPS;
+}
+
+/** The worst verdict, and among alike ones the largest chance of passing the usable current. */
+function worstOf(findings: readonly DistrictFinding[]): number {
+  let worst = 0;
+  for (const [at, { judgement }] of findings.entries()) {
+    const other = findings[worst]?.judgement ?? judgement;
+    const worse = !atLeast(judgement.verdict, other.verdict);
+    if (worse || (judgement.verdict === other.verdict && judgement.aboveUsable > other.aboveUsable)) worst = at;
+  }
+  return worst;
+}
+
+function adviceFor(
+  fleet: Fleet,
+  districts: readonly OwnDistrict[],
+  findings: readonly DistrictFinding[],
+  verdict: Verdict,
+  worst: number,
+): DistrictAdvice {
+  const dumb = findings.flatMap(({ trip }, at) => (trip.kind === 'surely-not' ? [at] : []));
+  if (dumb.length > 0) return { kind: 'cannot-trip', districts: dumb };
+  if (atLeast(verdict, 'enough')) return { kind: 'nothing' };
+  const room = findings.reduce((sum, { mostShare: most }) => sum + most, 0);
+  if (room >= 1 && findings.length > 1) {
+    return { kind: 'share-out', shares: findings.map(({ mostShare: most }) => most / room) };
+  }
+  const failing = findings.filter(({ judgement }) => !atLeast(judgement.verdict, 'enough'));
+  const [district, finding] = [districts[worst], findings[worst]];
+  if (failing.length === 1 && district !== undefined && finding !== undefined) {
+    const { limit } = district.stage;
+    const filled = { hard: limit, usable: (finding.capacity.usable / finding.capacity.hard) * limit };
+    if (finding.capacity.limitedBy === 'supply' && passes(fleet, finding.share, filled)) {
+      return { kind: 'larger-supply', district: worst, amps: limit };
+    }
+    if (passes(fleet, finding.share / 2, finding.capacity)) return { kind: 'divide', district: worst };
+  }
+  const may = Math.min(...findings.map(({ share, capacity: able }) => largestMoving(fleet, able, 'enough', share)));
+  return { kind: 'fewer-moving', moving: may < 1 ? undefined : may };
+}
+
+const passes = (fleet: Fleet, share: number, able: Pick<Capacity, 'hard' | 'usable'>): boolean =>
+  atLeast(judgeInGroups(districtLoad(fleet, share), able).verdict, 'enough');

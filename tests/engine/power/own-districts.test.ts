@@ -1,0 +1,83 @@
+// A club with districts of its own. The chances are counted out by hand here; what an experienced person would say is common practice, no
+// source.
+import { describe, expect, test } from 'vitest';
+import type { Fleet } from '../../../src/engine/power/fleet.ts';
+import { countedTrains, measuredTrains } from '../../../src/engine/power/fleet.ts';
+import type { OwnDistrict } from '../../../src/engine/power/own-districts.ts';
+import { dividedLayout } from '../../../src/engine/power/own-districts.ts';
+import { near } from '../../near.ts';
+
+const district = (traffic: number, amps: number, limit: number): OwnDistrict => ({
+  traffic,
+  supply: { kind: 'dc', volts: 18, amps },
+  stage: { limit, rails: { kind: 'follows' }, ownUse: 0.1 },
+});
+const bare = { coaches: 0, lamps: 'led', accessories: 0, stored: 0 } as const;
+const fleetOf = (count: number, moving: number, amps: number): Fleet => ({
+  trains: [measuredTrains(count, { from: amps, to: amps }, 0)],
+  moving,
+  ...bare,
+});
+const choose = (n: number, k: number): number => (k === 0 ? 1 : (choose(n - 1, k - 1) * n) / k);
+
+describe('A divided layout', () => {
+  test('each district draws what the trains in it draw: as counted out, train by train', () => {
+    // Of 5 trains under way with 1 A each, k are in a district with a third of the traffic. It passes 2.9 A: more than that is 3 or more.
+    const { districts } = dividedLayout(fleetOf(5, 5, 1), [district(1, 4, 2.9), district(2, 4, 2.9)]);
+    const [third, rest] = districts;
+    const chance = (share: number): number =>
+      [3, 4, 5].reduce((sum, k) => sum + choose(5, k) * share ** k * (1 - share) ** (5 - k), 0);
+    near(third?.judgement.aboveHard ?? 0, chance(1 / 3), 1e-9);
+    near(rest?.judgement.aboveHard ?? 0, chance(2 / 3), 1e-9);
+    near(third?.mean ?? 0, 5 / 3, 1e-9);
+    near(rest?.mean ?? 0, 10 / 3, 1e-9);
+  });
+
+  test('six districts of 5 A with even traffic bear a club evening of forty trains, twelve under way', () => {
+    const club: Fleet = { trains: countedTrains('h0', 30, 10, 20), moving: 12, ...bare, coaches: 60, accessories: 40 };
+    const found = dividedLayout(
+      club,
+      [1, 1, 1, 1, 1, 1].map((traffic) => district(traffic, 8, 5)),
+    );
+    expect(found.advice).toEqual({ kind: 'nothing' });
+  });
+
+  test('where one district has too much and the others have room, the traffic is shared out before anything is bought', () => {
+    const found = dividedLayout(fleetOf(8, 8, 0.4), [district(8, 4, 3), district(1, 4, 3), district(1, 4, 3)]);
+    expect(found.worst).toBe(0);
+    expect(found.advice.kind).toBe('share-out');
+    if (found.advice.kind !== 'share-out') return;
+    const again = dividedLayout(
+      fleetOf(8, 8, 0.4),
+      found.advice.shares.map((share) => district(share, 4, 3)),
+    );
+    expect(['enough', 'ample']).toContain(again.verdict);
+  });
+
+  test('a supply that gives less than its unit passes surely trips nothing: said before any traffic is counted', () => {
+    const found = dividedLayout(fleetOf(2, 1, 0.3), [district(1, 5, 4), district(1, 2, 4)]);
+    expect(found.advice).toEqual({ kind: 'cannot-trip', districts: [1] });
+  });
+
+  test('where every district is full, fewer trains at once is the answer, and never "0 trains"', () => {
+    const { advice } = dividedLayout(fleetOf(30, 30, 0.5), [district(1, 4, 3), district(1, 4, 3)]);
+    expect(advice.kind).toBe('fewer-moving');
+    if (advice.kind === 'fewer-moving') expect(advice.moving).toBeGreaterThan(0);
+    const none = dividedLayout(fleetOf(3, 3, 9), [district(1, 4, 3), district(1, 4, 3)]);
+    expect(none.advice).toEqual({ kind: 'fewer-moving', moving: undefined });
+  });
+
+  test('shares are in proportion: percent, tenths and trains say the same', () => {
+    const shares = (factor: number) =>
+      dividedLayout(fleetOf(6, 4, 0.4), [district(3 * factor, 4, 3), district(1 * factor, 4, 3)]);
+    expect(shares(25)).toEqual(shares(1));
+  });
+
+  test.each([
+    ['no district', []],
+    ['no traffic at all', [district(0, 4, 3)]],
+    ['less than none', [district(-1, 4, 3), district(2, 4, 3)]],
+  ])('%s is refused', (_, districts) => {
+    expect(() => dividedLayout(fleetOf(2, 1, 0.3), districts)).toThrow(RangeError);
+  });
+});
