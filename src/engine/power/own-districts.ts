@@ -6,6 +6,8 @@ import type { Fleet } from './fleet.ts';
 import { districtLoad, largestMoving } from './fleet.ts';
 import type { Judgement, Verdict } from './rules.ts';
 import { atLeast, judgeInGroups, worstVerdict } from './rules.ts';
+import type { SurenessFinding } from './sureness.ts';
+import { sureness } from './sureness.ts';
 import type { SupplyTrip } from './trip-reach.ts';
 import { supplyTrip } from './trip-reach.ts';
 
@@ -50,19 +52,23 @@ export interface DividedLayout {
   /** Place of the district nearest to its limit. */
   readonly worst: number;
   readonly advice: DistrictAdvice;
+  /** Whether every district is enough (tight counting as enough) whatever is not known, or surely one is not. */
+  readonly kind: SurenessFinding['kind'];
 }
 
 /** Most districts that are judged. */
 export const MOST_OWN_DISTRICTS = 12;
+/** Nobody counts traffic: a share may be so much more or less than was told. Source: own-derivation. */
+const TRAFFIC_DOUBT = 0.25;
 /** Shares are looked for to one part in a hundred. */
 const SHARE_STEPS = 100;
 
 /**
  * Judges every district of a divided layout by the law of its own share of the fleet: any one consumer is in it with the chance
  * `traffic / sum of traffic`. Currents are never added up over districts. 1 to 12 districts with some traffic between them; throws
- * RangeError otherwise. Source of the rules: as for `judge`; of the law: own derivation, see `fittingDemand`.
+ * RangeError otherwise. `lampsKnown`: whether it is told what lights the coaches. Source of the rules: as for `judge`; of the law: own derivation, see `fittingDemand`.
  */
-export function dividedLayout(fleet: Fleet, districts: readonly OwnDistrict[]): DividedLayout {
+export function dividedLayout(fleet: Fleet, districts: readonly OwnDistrict[], lampsKnown = true): DividedLayout {
   const total = districts.reduce((sum, { traffic }) => sum + traffic, 0);
   if (districts.length < 1 || districts.length > MOST_OWN_DISTRICTS) {
     throw new RangeError(`dividedLayout: ${districts.length} districts are outside 1 to ${MOST_OWN_DISTRICTS}`);
@@ -74,7 +80,14 @@ export function dividedLayout(fleet: Fleet, districts: readonly OwnDistrict[]): 
   const findings = districts.map((district) => findingOf(fleet, district, district.traffic / total, room));
   const verdict = worstVerdict(findings.map(({ judgement }) => judgement.verdict));
   const worst = worstOf(findings);
-  return { districts: findings, verdict, worst, advice: adviceFor(fleet, districts, findings, verdict, worst) };
+  const nearest = findings[worst];
+  return {
+    districts: findings,
+    verdict,
+    worst,
+    advice: adviceFor(fleet, districts, findings, verdict, worst),
+    kind: nearest === undefined ? 'depends' : howSure(fleet, nearest, lampsKnown),
+  };
 }
 
 /** `room`: largest share by capacity, since districts are often alike. */
@@ -99,6 +112,14 @@ function findingOf(
     trip: supplyTrip(supply, stage),
     mostShare: most,
   };
+}
+
+/** Of the district nearest to its limit; a verdict on the others is further from turning. */
+function howSure(fleet: Fleet, { share, capacity: able }: DistrictFinding, lampsKnown: boolean): DividedLayout['kind'] {
+  const kind = (factor: number) =>
+    sureness({ fleet, capacity: able, lampsKnown, share: Math.min(1, share * factor) }).kind;
+  if (kind(1 + TRAFFIC_DOUBT) === 'surely') return 'surely';
+  return kind(1 - TRAFFIC_DOUBT) === 'surely-not' ? 'surely-not' : 'depends';
 }
 
 /** More traffic never makes a verdict better, so the largest share that passes is found by halving. */

@@ -46,6 +46,8 @@ export interface SurenessInput {
   /** The fleet with sound in all trains, where nobody has told of sound. */
   readonly loudest?: Fleet | undefined;
   readonly untold?: readonly Untold[];
+  /** Of a district that holds any one consumer with this chance; the whole fleet where left out. 0 to 1. */
+  readonly share?: number;
 }
 
 export interface UnknownEffect {
@@ -157,26 +159,27 @@ function givenEffects(input: SurenessInput): UnknownEffect[] {
 }
 
 function verdictAt(input: SurenessInput, levels: Levels): Verdict {
-  const { fleet, capacity } = input;
+  const { fleet, capacity, share = 1 } = input;
   const trains = trainsAt(fleet, levels);
   const standing = trains.reduce((sum, { count, standing: amps }) => sum + count * amps, 0);
   const lit = fleet.coaches * coachAt(input, levels) + fleet.accessories * accessoryAt(levels);
   const load = {
     distribution: lawAt(input, levels),
     stallExtra: fleet.moving === 0 ? 0 : Math.max(0, ...trains.map(({ stall, running }) => stall - running.to)),
-    powerUp: standing + lit + fleet.stored * STORED_ENERGY_INRUSH,
+    powerUp: share * (standing + lit + fleet.stored * STORED_ENERGY_INRUSH),
   };
   return judgeInGroups(load, capacity).verdict;
 }
 
 /** The law of the draw with each unknown where it is said to be. Lamps and accessories draw steadily: only nobody knows how much. */
 export function lawAt(input: SurenessInput, levels: Levels): Distribution {
-  const { fleet } = input;
+  const { fleet, share = 1 } = input;
   const fixed = [
     { count: fleet.coaches, draw: constant(coachAt(input, levels)) },
     { count: fleet.accessories, draw: constant(accessoryAt(levels)) },
   ].filter(({ count }) => count > 0);
-  const law = (trains: readonly Trains[]): Distribution => fittingDemand(demandOf(trains, fleet.moving, fixed, levels));
+  const law = (trains: readonly Trains[]): Distribution =>
+    fittingDemand({ ...demandOf(trains, fleet.moving, fixed, levels), share });
   const trains = trainsAt(fleet, levels);
   const apart = law(trains);
   if (levels['trains-together'] !== 'high') return apart;

@@ -67,6 +67,15 @@ describe('A divided layout', () => {
     expect(none.advice).toEqual({ kind: 'fewer-moving', moving: undefined });
   });
 
+  test('how sure it is: with traffic a quarter off, and draws that nobody measured, it is still on the same side', () => {
+    const light = dividedLayout(fleetOf(4, 3, 0.3), [district(1, 4, 3), district(1, 4, 3)]);
+    expect(light.kind).toBe('surely');
+    const heavy = dividedLayout(fleetOf(20, 20, 0.5), [district(1, 4, 3), district(1, 4, 3)]);
+    expect(heavy.kind).toBe('surely-not');
+    const between = dividedLayout(fleetOf(6, 6, 0.46), [district(1, 4, 3), district(1, 4, 3)]);
+    expect(between.kind).toBe('depends');
+  });
+
   test('shares are in proportion: percent, tenths and trains say the same', () => {
     const shares = (factor: number) =>
       dividedLayout(fleetOf(6, 4, 0.4), [district(3 * factor, 4, 3), district(1 * factor, 4, 3)]);
