@@ -72,7 +72,7 @@ describe('A divided layout', () => {
     expect(light.kind).toBe('surely');
     const heavy = dividedLayout(fleetOf(20, 20, 0.5), [district(1, 4, 3), district(1, 4, 3)]);
     expect(heavy.kind).toBe('surely-not');
-    const between = dividedLayout(fleetOf(6, 6, 0.46), [district(1, 4, 3), district(1, 4, 3)]);
+    const between = dividedLayout(fleetOf(7, 7, 0.46), [district(1, 4, 3), district(1, 4, 3)]);
     expect(between.kind).toBe('depends');
   });
 
