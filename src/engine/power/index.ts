@@ -26,6 +26,8 @@ export type { District, JointLaw } from './joint.ts';
 export { besideBusy, bothBusy, chanceBoth, chanceEither } from './joint.ts';
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
+export type { DistrictAdvice, DistrictFinding, DividedLayout, OwnDistrict } from './own-districts.ts';
+export { dividedLayout } from './own-districts.ts';
 export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
   judgedVolts,

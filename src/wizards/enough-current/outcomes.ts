@@ -19,6 +19,7 @@ export const ENOUGH_CURRENT_OUTCOMES = [
   'booster-with-freed-supply',
   'booster-with-own-supply',
   'more-districts',
+  'lopsided-split',
   'fewer-moving',
   ...OUT_OF_SCOPE,
 ] as const;

@@ -3,6 +3,8 @@ import type { Judgement, Remedy, RemedyInput, Supply } from '../../engine/index.
 import { atLeast, chosenOf, DRAWS, largestMoving, moreTrains, remedies, supplyFor } from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
 import { Reader } from '../planning/index.ts';
+import type { Divided } from './divided.ts';
+import { DIVIDED_OUTCOMES, dividedOf } from './divided.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
 import type { Power, Reckoning } from './reckoning.ts';
 import type { Deciding, VerdictKind } from './sure.ts';
@@ -25,6 +27,8 @@ export interface Conclusion {
   readonly mayMove: { readonly enough: number; readonly tight: number } | undefined;
   /** How many more of the first kind could be added and moved with the everyday rule kept. */
   readonly more: { readonly kind: string; readonly count: number } | undefined;
+  /** The districts that there are, where the layout is divided already. */
+  readonly divided: Divided | undefined;
 }
 
 const NOTHING_MORE = {
@@ -35,6 +39,7 @@ const NOTHING_MORE = {
   tripBelow: undefined,
   mayMove: undefined,
   more: undefined,
+  divided: undefined,
 } as const;
 
 /** The part that may come a moment later: what to do. */
@@ -43,6 +48,8 @@ export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
   const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
   const before = answerBefore(answers, reckoning);
   if (before?.kind === 'stop') return before;
+  const divided = dividedIn(answers, reckoning, before);
+  if (divided !== undefined) return concludeDivided(divided);
   if (before?.outcome === 'supply-cannot-trip' && now !== undefined) {
     const { toBuy } = before;
     const asked = wishOf(answers, reckoning, now);
@@ -52,6 +59,26 @@ export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
   if (before !== undefined) return { ...before, ...(before.outcome === 'read-both-labels' ? {} : fits) };
   if (now === undefined) throw new RangeError('conclude: a supply that is not known has no verdict');
   return { ...concludeTrains(answers, reckoning, now), ...fits };
+}
+
+/** The districts that there are, once everything is read and right but that a short may not trip their units. */
+function dividedIn(answers: Answers, reckoning: Reckoning, before: Conclusion | undefined): Divided | undefined {
+  const { power: now } = reckoning;
+  const open = before === undefined || before.outcome === 'supply-cannot-trip';
+  return open && now !== undefined ? dividedOf(answers, reckoning, now) : undefined;
+}
+
+/** Each district is judged by itself; what helps helps the one nearest to its limit. */
+function concludeDivided(divided: Divided): Conclusion {
+  const { layout } = divided;
+  if (layout === undefined) return { ...NOTHING_MORE, divided, outcome: 'read-both-labels', kind: 'labels-first' };
+  const { advice, kind } = layout;
+  return {
+    ...NOTHING_MORE,
+    divided,
+    outcome: DIVIDED_OUTCOMES[advice.kind],
+    kind: advice.kind === 'cannot-trip' ? 'surely-not' : kind,
+  };
 }
 
 /** What comes before any verdict on the trains: the gates in the order in which they count. Undefined where all are open. */

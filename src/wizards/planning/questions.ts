@@ -50,6 +50,25 @@ const railFields = (prefix: string): readonly Field[] => [
   number(`${prefix}-rail-volts`, 'voltage', 5, 30, { when: { field: `${prefix}-rails`, is: ['set', 'converter'] } }),
 ];
 
+/** The districts beyond that of the command station, by letter. */
+export const FURTHER_DISTRICTS = ['b', 'c', 'd', 'e', 'f'] as const;
+/** Traffic is told in tenths: of ten trains under way, so many are usually here. */
+const TENTHS = 10;
+
+/** What a divided layout has: version 1 of the sheet. The first district is that of the command station, whose labels are asked before. */
+const ownDistricts: readonly Field[] = [
+  number('districts', 'count', 1, FURTHER_DISTRICTS.length + 1, { assume: 1 }),
+  number('traffic-a', 'count', 0, TENTHS, { when: { field: 'districts', above: 1 } }),
+  ...FURTHER_DISTRICTS.flatMap((letter, at): Field[] => {
+    const when = { field: 'districts', above: at + 1 };
+    return [
+      number(`limit-${letter}`, 'current', 0.3, 30, { when }),
+      number(`amps-${letter}`, 'current', 0.1, 40, { when }),
+      number(`traffic-${letter}`, 'count', 0, TENTHS, { when }),
+    ];
+  }),
+];
+
 export const QUESTIONS = {
   system: {
     id: 'system',
@@ -165,6 +184,7 @@ export const QUESTIONS = {
       choice('joints', ['fed', 'soldered', 'plain', 'sectional']),
     ],
   },
+  'our-districts': { id: 'our-districts', fields: ownDistricts },
   busier: { id: 'busier', fields: [choice('busier', ['station', 'booster', 'same'], { assume: 'same' })] },
 } as const satisfies Readonly<Record<string, Question>>;
 

@@ -8,6 +8,7 @@ import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Surer, useReckoned } from '../frame/index.ts';
 import { costWords, headlineOf, leadOf, remedyName, tonightOf, verdictOf } from './answer-texts.ts';
 import { Details } from './Details.tsx';
+import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
 
 type Props = WorkedOutProps;
@@ -25,12 +26,15 @@ export function EnoughAnswer(props: Props) {
   const { result: conclusion } = concluded;
   const { outcome, kind, deciding, remedies } = conclusion;
   const found: Found = { ...props, reckoning, conclusion };
+  const settled = concluded.answers === answers ? outcome : undefined;
+  if (conclusion.divided !== undefined)
+    return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} settled={settled} />;
   const others = remedies.filter(({ id }) => id !== outcome);
   return (
     <AnswerPage
       {...props}
       outcome={outcome}
-      settled={concluded.answers === answers ? outcome : undefined}
+      settled={settled}
       verdict={verdictOf(found)}
       headline={headlineOf(found)}
       lead={leadOf(found)}

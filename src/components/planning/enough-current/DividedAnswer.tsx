@@ -1,0 +1,161 @@
+// The answer for a layout that is divided already: district by district, and what helps the one nearest to its limit.
+import type { DistrictFinding, DividedLayout } from '../../../engine/index.ts';
+import type { Conclusion, Divided } from '../../../wizards/enough-current/index.ts';
+import type { Numbers, Say } from '../../words/index.ts';
+import { listed } from '../../words/index.ts';
+import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import { AnswerPage, Surer } from '../frame/index.ts';
+
+interface Props extends WorkedOutProps {
+  readonly conclusion: Conclusion;
+  readonly divided: Divided;
+  readonly settled: string | undefined;
+}
+
+export function DividedAnswer({ conclusion, divided, settled, ...props }: Props) {
+  const { say, numbers, answers } = props;
+  const { layout } = divided;
+  const texts = textsOf(divided, say, numbers, props.language);
+  return (
+    <AnswerPage
+      {...props}
+      outcome={conclusion.outcome}
+      settled={settled}
+      verdict={verdictOf(divided, conclusion, say)}
+      headline={texts.headline}
+      lead={texts.lead}
+      {...(conclusion.kind === 'depends' ? { because: say('divided-depends') } : {})}
+      {...(layout === undefined
+        ? {}
+        : { figure: <Districts divided={divided} layout={layout} say={say} numbers={numbers} /> })}
+      surer={
+        <Surer
+          items={props.left.map((question) => ({ question, could: say(`could-${question}`) }))}
+          answers={answers}
+          questions={props.questions}
+          say={say}
+          onAsk={props.onAsk}
+        />
+      }
+      facts={
+        layout === undefined
+          ? []
+          : layout.districts.map((one, at) => factOf(one, divided.letters[at] ?? '', say, numbers))
+      }
+    />
+  );
+}
+
+function verdictOf(
+  { layout }: Divided,
+  { kind }: Conclusion,
+  say: Say,
+): { readonly tone: Tone; readonly word: string } {
+  if (layout === undefined) return { tone: 'open', word: say('verdict-unknown') };
+  const { verdict, advice } = layout;
+  if (advice.kind === 'cannot-trip') return { tone: 'short', word: say('verdict-of-supply-cannot-trip') };
+  if (kind === 'depends') return { tone: 'open', word: say('verdict-depends') };
+  return { tone: verdict, word: say(verdict === 'tight' ? 'verdict-tight' : `verdict-surely-${verdict}`) };
+}
+
+interface Texts {
+  readonly headline: string;
+  readonly lead: string;
+}
+
+function textsOf({ letters, layout, unread }: Divided, say: Say, numbers: Numbers, language: string): Texts {
+  const named = (places: readonly number[]): string =>
+    listed(
+      places.map((at) => letters[at] ?? ''),
+      language,
+    );
+  if (layout === undefined) {
+    const places = letters.flatMap((letter, at) =>
+      unread.some((id) => id.endsWith(`-${letter.toLowerCase()}`)) ? [at] : [],
+    );
+    return { headline: say('divided-unread-headline'), lead: say('divided-unread-lead', { districts: named(places) }) };
+  }
+  const { advice, districts, worst } = layout;
+  const near = districts[worst];
+  const values = {
+    n: districts.length,
+    worst: letters[worst] ?? '',
+    often: numbers.amps(near?.often ?? 0),
+    usable: numbers.amps(near?.capacity.usable ?? 0),
+    limit: numbers.amps(advice.kind === 'larger-supply' ? advice.amps : 0),
+    moving: advice.kind === 'fewer-moving' ? (advice.moving ?? 0) : 0,
+    districts: advice.kind === 'cannot-trip' ? named(advice.districts) : '',
+    shares:
+      advice.kind === 'share-out'
+        ? listed(
+            advice.shares.map((share, at) => `${letters[at]} ${numbers.plain(share * TENTHS, 1)}`),
+            language,
+          )
+        : '',
+  };
+  const none = advice.kind === 'fewer-moving' && advice.moving === undefined;
+  return {
+    headline: say(`divided-${advice.kind}-headline`, values),
+    lead: say(none ? 'divided-fewer-moving-none' : `divided-${advice.kind}-lead`, values),
+  };
+}
+
+/** Traffic is told in tenths. */
+const TENTHS = 10;
+
+interface TableProps {
+  readonly divided: Divided;
+  readonly layout: DividedLayout;
+  readonly say: Say;
+  readonly numbers: Numbers;
+}
+
+function Districts({ divided, layout, say, numbers }: TableProps) {
+  return (
+    <section class="part">
+      <h2 class="h3">{say('divided-title')}</h2>
+      <table class="cards">
+        <thead>
+          <tr>
+            {COLUMNS.map((column) => (
+              <th key={column} scope="col">
+                {say(column)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {layout.districts.map((one, at) => (
+            <tr key={divided.letters[at]}>
+              <th scope="row">{divided.letters[at]}</th>
+              <td data-label={say('divided-share')}>{numbers.plain(one.share * TENTHS, 1)}</td>
+              <td data-label={say('divided-often')}>{numbers.amps(one.often)}</td>
+              <td data-label={say('divided-usable')}>{numbers.amps(one.capacity.usable)}</td>
+              <td data-label={say('divided-short')}>{say(`divided-trips-${one.trip.kind}`)}</td>
+              <td data-label={say('divided-verdict')}>
+                <span class={`tag ${one.judgement.verdict}`}>{say(`verdict-${one.judgement.verdict}`)}</span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="small">
+        {divided.evenly && `${say('divided-evenly')} `}
+        {say('divided-kept-kind')}
+      </p>
+    </section>
+  );
+}
+
+const COLUMNS = [
+  'divided-district',
+  'divided-share',
+  'divided-often',
+  'divided-usable',
+  'divided-short',
+  'divided-verdict',
+] as const;
+
+/** One line for the copy as text. */
+const factOf = (one: DistrictFinding, letter: string, say: Say, numbers: Numbers): string =>
+  `${say('divided-district')} ${letter}: ${numbers.amps(one.often)} / ${numbers.amps(one.capacity.usable)}, ${say(`verdict-${one.judgement.verdict}`)}`;
