@@ -4,7 +4,7 @@ import { capacity } from './capacity.ts';
 import { summarise } from './demand.ts';
 import type { Fleet } from './fleet.ts';
 import { districtLoad, largestMoving } from './fleet.ts';
-import type { Judgement, Verdict } from './rules.ts';
+import type { DistrictLoad, Judgement, Verdict } from './rules.ts';
 import { atLeast, judgeInGroups, worstVerdict } from './rules.ts';
 import type { SurenessFinding } from './sureness.ts';
 import { sureness } from './sureness.ts';
@@ -43,6 +43,8 @@ export type DistrictAdvice =
   | { readonly kind: 'larger-supply'; readonly district: number; readonly amps: number }
   /** With the worst district divided in two, each half with a unit and supply alike, it is enough. */
   | { readonly kind: 'divide'; readonly district: number }
+  /** With so many districts like the one nearest to its limit, and the traffic shared out evenly, every one is enough. */
+  | { readonly kind: 'another'; readonly districts: number; readonly moving: number | undefined }
   /** With so many moving at once every district is enough; undefined where not even one may move. */
   | { readonly kind: 'fewer-moving'; readonly moving: number | undefined };
 
@@ -58,6 +60,8 @@ export interface DividedLayout {
 
 /** Most districts that are judged. */
 export const MOST_OWN_DISTRICTS = 12;
+/** A tight district counts as enough: nothing has to be done, and it is told as tight. */
+const WANTED: Verdict = 'tight';
 /** Nobody counts traffic: a share may be so much more or less than was told. Source: own-derivation. */
 const TRAFFIC_DOUBT = 0.25;
 /** Shares are looked for to one part in a hundred. */
@@ -90,6 +94,12 @@ export function dividedLayout(fleet: Fleet, districts: readonly OwnDistrict[], l
   };
 }
 
+/** A district without traffic draws nothing. */
+const loadOf = (fleet: Fleet, share: number): DistrictLoad =>
+  share > 0 ? districtLoad(fleet, share) : districtLoad({ ...fleet, ...NOTHING });
+
+const NOTHING = { trains: [], moving: 0, coaches: 0, accessories: 0, stored: 0 } as const;
+
 /** `room`: largest share by capacity, since districts are often alike. */
 function findingOf(
   fleet: Fleet,
@@ -101,7 +111,7 @@ function findingOf(
   const alike = `${able.hard} ${able.usable}`;
   const most = room.get(alike) ?? mostShare(fleet, able);
   room.set(alike, most);
-  const load = districtLoad(fleet, share);
+  const load = loadOf(fleet, share);
   const drawn = summarise(load.distribution);
   return {
     share,
@@ -125,7 +135,7 @@ function howSure(fleet: Fleet, { share, capacity: able }: DistrictFinding, lamps
 /** More traffic never makes a verdict better, so the largest share that passes is found by halving. */
 function mostShare(fleet: Fleet, able: Capacity): number {
   const passes = (steps: number): boolean =>
-    steps === 0 || atLeast(judgeInGroups(districtLoad(fleet, steps / SHARE_STEPS), able).verdict, 'enough');
+    steps === 0 || atLeast(judgeInGroups(loadOf(fleet, steps / SHARE_STEPS), able).verdict, WANTED);
   let [most, failing] = [0, SHARE_STEPS + 1];
   while (failing - most > 1) {
     const steps = Math.floor((most + failing) / 2);
@@ -155,12 +165,12 @@ function adviceFor(
 ): DistrictAdvice {
   const dumb = findings.flatMap(({ trip }, at) => (trip.kind === 'surely-not' ? [at] : []));
   if (dumb.length > 0) return { kind: 'cannot-trip', districts: dumb };
-  if (atLeast(verdict, 'enough')) return { kind: 'nothing' };
+  if (atLeast(verdict, WANTED)) return { kind: 'nothing' };
   const room = findings.reduce((sum, { mostShare: most }) => sum + most, 0);
   if (room >= 1 && findings.length > 1) {
     return { kind: 'share-out', shares: findings.map(({ mostShare: most }) => most / room) };
   }
-  const failing = findings.filter(({ judgement }) => !atLeast(judgement.verdict, 'enough'));
+  const failing = findings.filter(({ judgement }) => !atLeast(judgement.verdict, WANTED));
   const [district, finding] = [districts[worst], findings[worst]];
   if (failing.length === 1 && district !== undefined && finding !== undefined) {
     const { limit } = district.stage;
@@ -170,9 +180,23 @@ function adviceFor(
     }
     if (passes(fleet, finding.share / 2, finding.capacity)) return { kind: 'divide', district: worst };
   }
-  const may = Math.min(...findings.map(({ share, capacity: able }) => largestMoving(fleet, able, 'enough', share)));
-  return { kind: 'fewer-moving', moving: may < 1 ? undefined : may };
+  const moving = mayMove(fleet, findings);
+  const enough = finding === undefined ? undefined : districtsFor(fleet, finding.capacity, findings.length + 1);
+  return enough === undefined ? { kind: 'fewer-moving', moving } : { kind: 'another', districts: enough, moving };
+}
+
+/** The smallest number of districts, from `least` on, each of which would be enough with an even share. */
+function districtsFor(fleet: Fleet, able: Capacity, least: number): number | undefined {
+  for (let count = least; count <= MOST_OWN_DISTRICTS; count++) if (passes(fleet, 1 / count, able)) return count;
+  return undefined;
+}
+
+/** Most that may move with every district enough as the traffic is shared now; undefined where not even one may. */
+function mayMove(fleet: Fleet, findings: readonly DistrictFinding[]): number | undefined {
+  const busy = findings.filter(({ share }) => share > 0);
+  const most = Math.min(...busy.map(({ share, capacity: able }) => largestMoving(fleet, able, WANTED, share)));
+  return most < 1 ? undefined : most;
 }
 
 const passes = (fleet: Fleet, share: number, able: Pick<Capacity, 'hard' | 'usable'>): boolean =>
-  atLeast(judgeInGroups(districtLoad(fleet, share), able).verdict, 'enough');
+  atLeast(judgeInGroups(loadOf(fleet, share), able).verdict, WANTED);

@@ -55,5 +55,6 @@ export const DIVIDED_OUTCOMES = {
   'share-out': 'lopsided-split',
   'larger-supply': 'larger-supply',
   divide: 'more-districts',
+  another: 'more-districts',
   'fewer-moving': 'fewer-moving',
 } as const satisfies Readonly<Record<DistrictAdvice['kind'], EnoughCurrentOutcome>>;

@@ -51,7 +51,7 @@ describe('A divided layout', () => {
       fleetOf(8, 8, 0.4),
       found.advice.shares.map((share) => district(share, 4, 3)),
     );
-    expect(['enough', 'ample']).toContain(again.verdict);
+    expect(again.advice).toEqual({ kind: 'nothing' });
   });
 
   test('a supply that gives less than its unit passes surely trips nothing: said before any traffic is counted', () => {
@@ -59,10 +59,18 @@ describe('A divided layout', () => {
     expect(found.advice).toEqual({ kind: 'cannot-trip', districts: [1] });
   });
 
-  test('where every district is full, fewer trains at once is the answer, and never "0 trains"', () => {
-    const { advice } = dividedLayout(fleetOf(30, 30, 0.5), [district(1, 4, 3), district(1, 4, 3)]);
-    expect(advice.kind).toBe('fewer-moving');
-    if (advice.kind === 'fewer-moving') expect(advice.moving).toBeGreaterThan(0);
+  test('where every district is full, more of them is the answer, and what may move until then', () => {
+    const fleet = fleetOf(12, 12, 0.5);
+    const { advice } = dividedLayout(fleet, [district(1, 4, 3), district(1, 4, 3)]);
+    expect(advice.kind).toBe('another');
+    if (advice.kind !== 'another') return;
+    expect(advice.moving).toBeGreaterThan(0);
+    const alike = Array.from({ length: advice.districts }, () => district(1, 4, 3));
+    expect(dividedLayout(fleet, alike).advice).toEqual({ kind: 'nothing' });
+    expect(dividedLayout(fleet, alike.slice(1)).advice.kind).not.toBe('nothing');
+  });
+
+  test('where not even one train fits a district, none is told, and never "0 trains"', () => {
     const none = dividedLayout(fleetOf(3, 3, 9), [district(1, 4, 3), district(1, 4, 3)]);
     expect(none.advice).toEqual({ kind: 'fewer-moving', moving: undefined });
   });

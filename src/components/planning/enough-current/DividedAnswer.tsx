@@ -83,7 +83,8 @@ function textsOf({ letters, layout, unread }: Divided, say: Say, numbers: Number
     often: numbers.amps(near?.often ?? 0),
     usable: numbers.amps(near?.capacity.usable ?? 0),
     limit: numbers.amps(advice.kind === 'larger-supply' ? advice.amps : 0),
-    moving: advice.kind === 'fewer-moving' ? (advice.moving ?? 0) : 0,
+    moving: 'moving' in advice ? (advice.moving ?? 0) : 0,
+    count: advice.kind === 'another' ? advice.districts : 0,
     districts: advice.kind === 'cannot-trip' ? named(advice.districts) : '',
     shares:
       advice.kind === 'share-out'
@@ -93,10 +94,10 @@ function textsOf({ letters, layout, unread }: Divided, say: Say, numbers: Number
           )
         : '',
   };
-  const none = advice.kind === 'fewer-moving' && advice.moving === undefined;
+  const none = 'moving' in advice && advice.moving === undefined;
   return {
     headline: say(`divided-${advice.kind}-headline`, values),
-    lead: say(none ? 'divided-fewer-moving-none' : `divided-${advice.kind}-lead`, values),
+    lead: say(`divided-${advice.kind}-${none ? 'none' : 'lead'}`, values),
   };
 }
 

@@ -1,0 +1,103 @@
+// A club whose layout is divided already, as it tells it. What an experienced person says to it is common practice, no source.
+import { describe, expect, test } from 'vitest';
+import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
+import { conclude } from '../../src/wizards/enough-current/result.ts';
+import { told } from './told.ts';
+
+type Texts = Readonly<Record<string, string>>;
+
+/** Forty H0 trains, eight under way; three districts of 5 A, each with 8 A d.c.; the station has the first. */
+const CLUB: Texts = {
+  system: 'two-rail',
+  aim: 'enough',
+  scale: 'h0',
+  draw: 'count',
+  modern: '30',
+  older: '10',
+  sound: '10',
+  stored: '0',
+  moving: '8',
+  coaches: '20',
+  lamps: 'led',
+  accessories: '0',
+  'supply-kind': 'dc',
+  'supply-volts': '18 V',
+  'supply-amps': '8 A',
+  'supply-plug': 'centre-plus',
+  'unit-limit': '5 A',
+  'unit-input': 'dc',
+  'unit-input-volts': '19 V',
+  'unit-plug': 'centre-plus',
+  'unit-rails': 'set',
+  'unit-rail-volts': '15 V',
+  'own-use': 'many',
+  districts: '3',
+  'traffic-a': '4',
+  'limit-b': '5 A',
+  'amps-b': '8 A',
+  'traffic-b': '3',
+  'limit-c': '5 A',
+  'amps-c': '8 A',
+  'traffic-c': '3',
+};
+
+function say(more: Texts = {}, without: readonly string[] = []) {
+  const answers = told(
+    Object.fromEntries(Object.entries({ ...CLUB, ...more }).filter(([id]) => !without.includes(id))),
+  );
+  return conclude(answers, reckon(answers));
+}
+
+describe('a club with districts of its own', () => {
+  test('boosters that it has are counted: nothing is to be bought', () => {
+    const said = say();
+    expect(said.outcome).toBe('power-is-enough');
+    expect(said.divided?.layout?.districts.map(({ share }) => share)).toEqual([0.4, 0.3, 0.3]);
+    expect(said.remedies).toEqual([]);
+  });
+
+  test('nearly all trains in the station: share the traffic out, and buy nothing', () => {
+    const said = say({ 'traffic-a': '10', 'traffic-b': '1', 'traffic-c': '0' });
+    expect(said.outcome).toBe('lopsided-split');
+    expect(said.divided?.layout?.worst).toBe(0);
+  });
+
+  test('twelve under way are too many for three districts: so many more are named, and what may move until then', () => {
+    const said = say({ moving: '12' });
+    expect(said.outcome).toBe('more-districts');
+    const advice = said.divided?.layout?.advice;
+    expect(advice?.kind).toBe('another');
+    if (advice?.kind !== 'another') return;
+    expect(advice.districts).toBeGreaterThan(3);
+    expect(advice.districts).toBeLessThanOrEqual(6);
+    expect(advice.moving).toBeGreaterThanOrEqual(8);
+  });
+
+  test('a booster whose supply gives way before it trips comes before any count of trains', () => {
+    const said = say({ 'amps-c': '3 A' });
+    expect(said).toMatchObject({ outcome: 'supply-cannot-trip', kind: 'surely-not' });
+    expect(said.divided?.layout?.advice).toEqual({ kind: 'cannot-trip', districts: [2] });
+  });
+
+  test('a booster whose label nobody has read is not called good', () => {
+    const said = say({}, ['amps-b']);
+    expect(said).toMatchObject({ outcome: 'read-both-labels', kind: 'labels-first' });
+    expect(said.divided?.unread).toEqual(['amps-b']);
+  });
+
+  test('nobody knows where the trains are: even shares are taken, and said', () => {
+    const said = say({}, ['traffic-a', 'traffic-b', 'traffic-c']);
+    expect(said.divided?.evenly).toBe(true);
+    expect(said.divided?.layout?.districts[1]?.share).toBeCloseTo(1 / 3, 12);
+  });
+
+  test('a stop and unread labels of the command station come before its districts', () => {
+    expect(say({ 'supply-volts': '30 V' }).outcome).toBe('wrong-supply');
+    expect(say({}, ['supply-amps']).outcome).toBe('read-both-labels');
+    expect(say({}, ['supply-amps']).divided).toBeUndefined();
+  });
+
+  test('one district is no division', () => {
+    expect(say({ districts: '1' }).divided).toBeUndefined();
+  });
+});
