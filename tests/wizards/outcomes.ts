@@ -35,6 +35,16 @@ const POWER = {
 };
 
 const SMALL = { ...POWER, 'unit-limit': '2 A' };
+const DIVIDED = {
+  districts: '3',
+  'traffic-a': '9',
+  'limit-b': '3 A',
+  'amps-b': '4 A',
+  'traffic-b': '1',
+  'limit-c': '3 A',
+  'amps-c': '4 A',
+  'traffic-c': '0',
+};
 const FOLLOWS = { 'supply-kind': 'ac', 'supply-volts': '18 V', 'unit-rails': 'follows' };
 
 /** "Is my power enough?" */
@@ -55,6 +65,7 @@ export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
   'booster-with-freed-supply': { ...LAYOUT, ...POWER, 'own-use': 'many', modern: '8', moving: '7' },
   'booster-with-own-supply': { ...LAYOUT, ...POWER, modern: '8', moving: '7' },
   'more-districts': { ...LAYOUT, ...POWER, modern: '16', moving: '14' },
+  'lopsided-split': { ...LAYOUT, ...POWER, ...DIVIDED, 'supply-amps': '4 A', modern: '8', moving: '7' },
   'fewer-moving': { ...LAYOUT, ...POWER, modern: '60', moving: '50' },
   'mute-and-park': { ...LAYOUT, ...POWER, modern: '14', sound: '14', moving: '2' },
   'put-on-in-two-groups': { ...LAYOUT, ...POWER, modern: '12', stored: '12' },

@@ -372,7 +372,7 @@ describe('the quick answer', () => {
   test('a link from before, all told, still comes to its answer', () => {
     const state = replay(enoughCurrent, told(USUAL));
     expect(state.question).toBeUndefined();
-    expect(state.left).toEqual(['boosters', 'evening']);
+    expect(state.left).toEqual(['boosters', 'our-districts', 'evening']);
   });
 
   test('so does one from before by somebody who had measured', () => {

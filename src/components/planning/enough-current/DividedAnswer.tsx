@@ -97,7 +97,10 @@ function textsOf({ letters, layout, unread }: Divided, say: Say, numbers: Number
   const none = 'moving' in advice && advice.moving === undefined;
   return {
     headline: say(`divided-${advice.kind}-headline`, values),
-    lead: say(`divided-${advice.kind}-${none ? 'none' : 'lead'}`, values),
+    lead: say(
+      advice.kind === 'share-out' ? 'lead-lopsided-split' : `divided-${advice.kind}-${none ? 'none' : 'lead'}`,
+      values,
+    ),
   };
 }
 
