@@ -21,6 +21,8 @@ export interface OwnDistrict {
 export interface DistrictFinding {
   /** Share of all consumers, 0 to 1. */
   readonly share: number;
+  /** The same of ten trains under way. */
+  readonly ofTen: number;
   readonly capacity: Capacity;
   readonly judgement: Judgement;
   /** Mean and 95 % point of what it draws, amperes. */
@@ -37,8 +39,8 @@ export type DistrictAdvice =
   | { readonly kind: 'nothing' }
   /** A short circuit in these districts does not surely switch off: before anything else. */
   | { readonly kind: 'cannot-trip'; readonly districts: readonly number[] }
-  /** With these shares, 0 to 1, every district is enough. */
-  | { readonly kind: 'share-out'; readonly shares: readonly number[] }
+  /** With so many of ten trains in each, every district is enough. */
+  | { readonly kind: 'share-out'; readonly ofTen: readonly number[] }
   /** With a supply that fills the unit, of at least so many amperes on the track, the district is enough. */
   | { readonly kind: 'larger-supply'; readonly district: number; readonly amps: number }
   /** With the worst district divided in two, each half with a unit and supply alike, it is enough. */
@@ -60,6 +62,7 @@ export interface DividedLayout {
 
 /** Most districts that are judged. */
 export const MOST_OWN_DISTRICTS = 12;
+const TEN = 10;
 /** A tight district counts as enough: nothing has to be done, and it is told as tight. */
 const WANTED: Verdict = 'tight';
 /** Nobody counts traffic: a share may be so much more or less than was told. Source: own-derivation. */
@@ -115,6 +118,7 @@ function findingOf(
   const drawn = summarise(load.distribution);
   return {
     share,
+    ofTen: TEN * share,
     capacity: able,
     judgement: judgeInGroups(load, able),
     mean: drawn.mean,
@@ -168,7 +172,7 @@ function adviceFor(
   if (atLeast(verdict, WANTED)) return { kind: 'nothing' };
   const room = findings.reduce((sum, { mostShare: most }) => sum + most, 0);
   if (room >= 1 && findings.length > 1) {
-    return { kind: 'share-out', shares: findings.map(({ mostShare: most }) => most / room) };
+    return { kind: 'share-out', ofTen: findings.map(({ mostShare: most }) => (TEN * most) / room) };
   }
   const failing = findings.filter(({ judgement }) => !atLeast(judgement.verdict, WANTED));
   const [district, finding] = [districts[worst], findings[worst]];

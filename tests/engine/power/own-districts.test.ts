@@ -49,7 +49,7 @@ describe('A divided layout', () => {
     if (found.advice.kind !== 'share-out') return;
     const again = dividedLayout(
       fleetOf(8, 8, 0.4),
-      found.advice.shares.map((share) => district(share, 4, 3)),
+      found.advice.ofTen.map((share) => district(share, 4, 3)),
     );
     expect(again.advice).toEqual({ kind: 'nothing' });
   });

@@ -89,7 +89,7 @@ function textsOf({ letters, layout, unread }: Divided, say: Say, numbers: Number
     shares:
       advice.kind === 'share-out'
         ? listed(
-            advice.shares.map((share, at) => `${letters[at]} ${numbers.plain(share * TENTHS, 1)}`),
+            advice.ofTen.map((count, at) => `${letters[at]} ${numbers.plain(count, 1)}`),
             language,
           )
         : '',
@@ -103,9 +103,6 @@ function textsOf({ letters, layout, unread }: Divided, say: Say, numbers: Number
     ),
   };
 }
-
-/** Traffic is told in tenths. */
-const TENTHS = 10;
 
 interface TableProps {
   readonly divided: Divided;
@@ -132,7 +129,7 @@ function Districts({ divided, layout, say, numbers }: TableProps) {
           {layout.districts.map((one, at) => (
             <tr key={divided.letters[at]}>
               <th scope="row">{divided.letters[at]}</th>
-              <td data-label={say('divided-share')}>{numbers.plain(one.share * TENTHS, 1)}</td>
+              <td data-label={say('divided-share')}>{numbers.plain(one.ofTen, 1)}</td>
               <td data-label={say('divided-often')}>{numbers.amps(one.often)}</td>
               <td data-label={say('divided-usable')}>{numbers.amps(one.capacity.usable)}</td>
               <td data-label={say('divided-short')}>{say(`divided-trips-${one.trip.kind}`)}</td>
