@@ -239,6 +239,7 @@ export {
   toFeet,
   toInches,
   toMicroseconds,
+  toMinutes,
   toSquareMillimetres,
   toThousandths,
 } from './units.ts';

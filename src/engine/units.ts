@@ -45,6 +45,9 @@ export const toCentimetres = (metres: number): number => metres * 100;
 export const toSquareMillimetres = (squareMetres: number): number => squareMetres * 1e6;
 export const toThousandths = (value: number): number => value * 1000;
 
+/** Hours in minutes. */
+export const toMinutes = (hours: number): number => hours * 60;
+
 /** Seconds in microseconds, and times and capacitors as they are set into SI. */
 export const toMicroseconds = (seconds: number): number => seconds / 1e-6;
 export const fromMicroseconds = (microseconds: number): number => microseconds * 1e-6;

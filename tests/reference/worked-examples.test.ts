@@ -67,8 +67,8 @@ describe('"16 V a.c." on a unit whose rails follow the supply', () => {
 describe('one per cent is not seldom, and how often it is nobody knows to a factor of ten', () => {
   // numbers from outside: with draws that change every 3, 30 and 120 s the same share means many, few or hardly any stretches.
   test('1 % of ten busy minutes is 6 s: between a twentieth of a stretch of two minutes and two of three seconds', () => {
-    near(overloadsIn(0.01, 600).from, 0.05, 1e-12);
-    near(overloadsIn(0.01, 600).to, 2, 1e-12);
+    near(overloadsIn(0.01, 1 / 6).from, 0.05, 1e-12);
+    near(overloadsIn(0.01, 1 / 6).to, 2, 1e-12);
   });
 });
 

@@ -274,8 +274,8 @@ describe('what is asked first', () => {
     for (const tools of ['none', ALL_OF_THEM]) expect(askedOf('shuts-down-after-swap', tools)[0]).toBe('read-labels');
   });
 
-  test('with several trains what needs no second part comes first', () => {
-    for (const tools of ['none', ALL_OF_THEM]) expect(askedOf('trips-with-traffic', tools)[0]).toBe('halve-the-trains');
+  test('with several trains what a person remembers comes first, and needs no second part', () => {
+    for (const tools of ['none', ALL_OF_THEM]) expect(askedOf('trips-with-traffic', tools)[0]).toBe('when-it-happens');
   });
 
   test('new part and old part are explained to those who say themselves that they have two', () => {

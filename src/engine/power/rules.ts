@@ -149,11 +149,12 @@ export const judgeInGroups = (load: DistrictLoad, capacity: Able): Judgement =>
 export const STEADY_SECONDS: Span = { from: 3, to: 120 };
 /** What is taken for it where one figure is wanted. Source: from-memory. */
 const STEADY_USUALLY = 20;
-/** Overloads to expect in so many seconds (>= 0) of a busy spell, from the share of its moments: a band, as long as trains draw steadily or change at once. */
-export const overloadsIn = (chance: number, seconds: number): Span => ({
-  from: (chance * seconds) / STEADY_SECONDS.to,
-  to: (chance * seconds) / STEADY_SECONDS.from,
+/** Overloads to expect in so many hours (>= 0) of a busy spell, from the share of its moments: a band, as long as trains draw steadily or change at once. */
+export const overloadsIn = (chance: number, hours: number): Span => ({
+  from: (chance * hours * SECONDS_AN_HOUR) / STEADY_SECONDS.to,
+  to: (chance * hours * SECONDS_AN_HOUR) / STEADY_SECONDS.from,
 });
+const SECONDS_AN_HOUR = 3600;
 
 /** What one will see of an overload. `strained`: hardly ever that, but too little is left. */
 export type OverloadSeen = 'at-once' | 'within-minutes' | 'now-and-then' | 'strained';

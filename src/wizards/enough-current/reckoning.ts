@@ -37,6 +37,7 @@ import {
   railVoltage,
   summarise,
   supplyTrip,
+  toMinutes,
   trackAsMeasured,
   trainCount,
   withinModelLimit,
@@ -118,7 +119,7 @@ export function reckon(answers: Answers): Reckoning {
   const measuredTimes = supply === undefined ? undefined : trackAsMeasured(told, supply, stage);
   const fleet = measuredTimes === undefined ? told : measuredTimes.fleet;
   const load = districtLoad(fleet);
-  const busyMinutes = 60 * reader.evening();
+  const busyHours = reader.evening();
   const summary = summarise(load.distribution);
   const unread = LABEL_FIELDS.filter((id) => answers[id]?.kind !== 'number' && answers[id]?.kind !== 'choice');
   const railsKnown = reader.rails('unit') !== undefined;
@@ -129,7 +130,7 @@ export function reckon(answers: Answers): Reckoning {
     load,
     summary,
     bars: histogram(load.distribution, barWidth(summary.most - summary.least)),
-    busyMinutes,
+    busyMinutes: toMinutes(busyHours),
     labels: checkLabels(label, reader.inputLabel('unit')),
     unread,
     unit,
@@ -148,20 +149,21 @@ export function reckon(answers: Answers): Reckoning {
             load,
             fleet,
             scale,
-            busyMinutes,
+            busyHours,
             railsKnown,
             limitKnown: !unread.includes('unit-limit'),
           }),
   };
 }
 
-interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale' | 'busyMinutes'> {
+interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale'> {
   readonly supply: NamedSupply;
+  readonly busyHours: number;
   readonly railsKnown: boolean;
   readonly limitKnown: boolean;
 }
 
-function power({ supply, stage, unit, load, fleet, scale, busyMinutes, railsKnown, limitKnown }: Given): Power {
+function power({ supply, stage, unit, load, fleet, scale, busyHours, railsKnown, limitKnown }: Given): Power {
   const able = capacity(supply, stage);
   const judgement = judge(load, able);
   const cold = coldFilaments(fleet);
@@ -171,7 +173,7 @@ function power({ supply, stage, unit, load, fleet, scale, busyMinutes, railsKnow
     capacity: able,
     judgement,
     seen: overloadSeen(judgement.aboveHard),
-    overloads: overloadsIn(judgement.aboveHard, 60 * busyMinutes),
+    overloads: overloadsIn(judgement.aboveHard, busyHours),
     trip: limitKnown ? supplyTrip(supply, unit) : undefined,
     rails: railsOf(supply, stage, scale, railsKnown),
     coldLamps: cold.to > able.hard ? cold : undefined,

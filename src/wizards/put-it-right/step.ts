@@ -48,11 +48,11 @@ export function stepOf({ complaint, answers, skipped, tools = [], tried }: Known
 
 /**
  * What is asked straight after danger, whatever else would tell more: after an exchange, whether the new one may be plugged in at all; with
- * several trains, what needs no second part.
+ * several trains, what a person remembers.
  */
 const LEADS: Readonly<Partial<Record<ComplaintId, CheckId>>> = {
   'shuts-down-after-swap': 'read-labels',
-  'trips-with-traffic': 'halve-the-trains',
+  'trips-with-traffic': 'when-it-happens',
 };
 
 const isDanger = (step: NextStep): boolean =>
