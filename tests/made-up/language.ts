@@ -46,6 +46,7 @@ const KEPT = new Set([
   'cautions',
   'acts',
   'job',
+  'terms',
   'sources',
   'drawing',
   'figure',

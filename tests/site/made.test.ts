@@ -7,7 +7,7 @@ type Page = Opened['page'];
 
 const { version }: { version: string } = JSON.parse(readFileSync('package.json', 'utf8'));
 const SCOPE = 'en/work-it-out/wire-it/';
-const WIRE = `${SCOPE}?bus-length=10+m&bus-wire=2.5+mm2&feed-by=pair&joints=fed&rail-kind=code-100&scale=h0&system=two-rail&track-length=5+m&track-shape=ends&wire-amps=1+A&wire-trip=3+A&wire-volts=15+V`;
+const WIRE = `${SCOPE}?bus-length=10+m&bus-wire=2.5+mm2&feed-by=pair&joints=fed&rail-kind=code-100&scale=h0&system=two-rail&track-length=5+m&track-shape=ends&supply-amps=4+A&supply-kind=dc&supply-plug=centre-plus&supply-volts=16+V&wire-amps=1+A&wire-trip=3+A&wire-volts=15+V`;
 const WALK =
   'en/put-it-right/trips-at-gap/?danger-now=none&stand-across=trips-at-once&tools=lamps.wire&which-places=every-gap';
 

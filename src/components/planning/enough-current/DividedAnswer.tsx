@@ -22,6 +22,8 @@ export function DividedAnswer({ conclusion, divided, settled, ...props }: Props)
       outcome={conclusion.outcome}
       settled={settled}
       verdict={verdictOf(divided, conclusion, say)}
+      toDo={props.fixes[conclusion.outcome]?.short ?? ''}
+      numbers={undefined}
       headline={texts.headline}
       lead={texts.lead}
       {...(conclusion.kind === 'depends' ? { because: say('divided-depends') } : {})}
