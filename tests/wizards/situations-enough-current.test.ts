@@ -400,6 +400,20 @@ describe('the quick answer', () => {
   });
 });
 
+test('ten amperes a train in the lead of a 60 V supply, rails made of it at 5 V: absurd, and still an answer', () => {
+  const said = say({
+    draw: 'measured',
+    trains: '2',
+    running: '10 A',
+    standing: '5 A',
+    'supply-volts': '60 V',
+    'unit-input-volts': '60 V',
+    'unit-rails': 'converter',
+    'unit-rail-volts': '5 V',
+  });
+  expect(said.reckoning.summary.most).toBeLessThanOrEqual(200);
+});
+
 describe('no later answer reverses a “surely”', () => {
   /** Anything a person may tell beyond the quick answer; trains as measured draw what the usual ranges say or are not told. */
   const later = fc.record({

@@ -484,6 +484,9 @@ function check(input: DemandInput, least: number, most: number, share: number, s
   if (!(step >= 0.0005 && step <= 1)) fail(`grid step ${step} A is outside 0.0005 to 1 A`);
 }
 
+/** Most that one consumer may draw, amperes: more is no model. */
+export const MOST_DRAW = 100;
+
 function fail(what: string): never {
   throw new RangeError(`demand: ${what}`);
 }
@@ -491,7 +494,7 @@ function fail(what: string): never {
 function checkDraw(draw: Draw): void {
   const currents = draw.kind === 'even' ? [draw.span.from, draw.span.to] : draw.states.map((state) => state.current);
   for (const current of currents) {
-    if (!(current >= 0 && current <= 100)) fail(`current ${current} A is outside 0 to 100 A`);
+    if (!(current >= 0 && current <= MOST_DRAW)) fail(`current ${current} A is outside 0 to ${MOST_DRAW} A`);
   }
   if (draw.kind === 'even') {
     if (draw.span.from > draw.span.to) fail(`span from ${draw.span.from} A to ${draw.span.to} A runs backwards`);

@@ -7,7 +7,7 @@ import { working } from '../workings.ts';
 import type { Stage, Supply } from './capacity.ts';
 import { trackPerSupply } from './capacity.ts';
 import type { Distribution, FixedGroup, TrainGroup } from './demand.ts';
-import { constant, even, fittingDemand, meanOf } from './demand.ts';
+import { constant, even, fittingDemand, MOST_DRAW, meanOf } from './demand.ts';
 import type { Scale, Sureness } from './draws.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, COLD_FILAMENT_TIMES, DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
 import type { JointLaw } from './joint.ts';
@@ -82,7 +82,8 @@ export function trackAsMeasured(
   const trains = fleet.trains.map((group) => {
     if (group.kind !== 'measured') return group;
     const { from, to } = group.running;
-    return measuredTrains(group.count, { from: times * from, to: times * to }, times * group.standing);
+    const track = (amps: number): number => Math.min(MOST_DRAW, times * amps);
+    return measuredTrains(group.count, { from: track(from), to: track(to) }, track(group.standing));
   });
   return { times, fleet: { ...fleet, trains } };
 }

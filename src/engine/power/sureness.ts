@@ -3,7 +3,7 @@
 import type { Span } from '../units.ts';
 import { middle } from '../units.ts';
 import type { DemandInput, Distribution } from './demand.ts';
-import { constant, even, fittingDemand, mixFitting, quantile } from './demand.ts';
+import { constant, even, fittingDemand, MOST_DRAW, mixFitting, quantile } from './demand.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, STORED_ENERGY_INRUSH } from './draws.ts';
 import type { Fleet, Trains } from './fleet.ts';
 import { trainCount } from './fleet.ts';
@@ -232,10 +232,10 @@ function coachAt({ fleet, lampsKnown }: SurenessInput, levels: Levels): number {
 const accessoryAt = (levels: Levels): number => atLevel(ACCESSORY_DRAW, levels['accessories']);
 
 /** The part of a range that a train keeps to while all are as busy as a common factor makes them; never less than it draws standing. */
-const partOf = ({ running: { from, to }, standing }: Trains, part: Span): Span => ({
-  from: Math.max(standing, from + part.from * (to - from)),
-  to: Math.max(standing, from + part.to * (to - from)),
-});
+const partOf = ({ running: { from, to }, standing }: Trains, part: Span): Span => {
+  const at = (place: number): number => Math.min(MOST_DRAW, Math.max(standing, from + place * (to - from)));
+  return { from: at(part.from), to: at(part.to) };
+};
 
 /**
  * Trains that climb together: where each stands within its range is ruled by a normal common factor with weight `TOGETHER` and a normal

@@ -1,6 +1,16 @@
 // What "Is my power enough?" concludes from what was reckoned: what to do. It may come a moment later.
 import type { Judgement, Remedy, RemedyInput, Supply } from '../../engine/index.ts';
-import { atLeast, chosenOf, DRAWS, largestMoving, moreTrains, remedies, supplyFor } from '../../engine/index.ts';
+import {
+  atLeast,
+  capacity,
+  chosenOf,
+  DRAWS,
+  judgeInGroups,
+  largestMoving,
+  moreTrains,
+  remedies,
+  supplyFor,
+} from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
 import { Reader } from '../planning/index.ts';
 import type { Divided } from './divided.ts';
@@ -53,8 +63,11 @@ export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
   if (before?.outcome === 'supply-cannot-trip' && now !== undefined) {
     const { toBuy } = before;
     const asked = wishOf(answers, reckoning, now);
-    const repaired = toBuy === undefined ? [] : remedies({ ...asked, supply: { ...now.supply, ...toBuy } });
-    return { ...before, ...fits, remedies: repaired };
+    const supply = { ...now.supply, ...toBuy };
+    const { verdict } = judgeInGroups(reckoning.load, capacity(supply, reckoning.stage));
+    // With the supply that trips its unit the trains may have enough: then nothing more is offered.
+    const wanted = toBuy !== undefined && !atLeast(verdict, 'tight');
+    return { ...before, ...fits, remedies: wanted ? remedies({ ...asked, supply }) : [] };
   }
   if (before !== undefined) return { ...before, ...(before.outcome === 'read-both-labels' ? {} : fits) };
   if (now === undefined) throw new RangeError('conclude: a supply that is not known has no verdict');

@@ -30,8 +30,19 @@ export function surerOf(answers: Answers): Likely[] {
       (sum, { answers: told, weight }) => sum + (signOf({ ...answers, ...told }) === now ? 0 : weight),
       0,
     );
-  return left.map((question): Likely => ({ question, chance: chanceOf(question) })).sort((a, b) => b.chance - a.chance);
+  return left
+    .map(
+      (question): Likely => ({
+        question,
+        chance: question === 'our-districts' ? dividedOf(answers) : chanceOf(question),
+      }),
+    )
+    .sort((a, b) => b.chance - a.chance);
 }
+
+/** So many trains are seldom on one unit, and then each district is judged by itself. Source: from-memory. */
+const CLUB = { trains: 12, divided: 0.6, otherwise: 0.03 } as const;
+const dividedOf = (answers: Answers): number => (reckon(answers).trains >= CLUB.trains ? CLUB.divided : CLUB.otherwise);
 
 /** What one would notice: the outcome without looking through all remedies, and how much too much it is, in units. */
 function signOf(answers: Answers): string {

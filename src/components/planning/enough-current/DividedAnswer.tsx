@@ -26,7 +26,9 @@ export function DividedAnswer({ conclusion, divided, settled, ...props }: Props)
       numbers={undefined}
       headline={texts.headline}
       lead={texts.lead}
-      {...(conclusion.kind === 'depends' ? { because: say('divided-depends') } : {})}
+      {...(conclusion.kind === 'depends'
+        ? { because: say('divided-depends', { worst: divided.letters[layout?.worst ?? 0] ?? '' }) }
+        : {})}
       {...(layout === undefined
         ? {}
         : { figure: <Districts divided={divided} layout={layout} say={say} numbers={numbers} /> })}

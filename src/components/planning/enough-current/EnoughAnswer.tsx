@@ -6,7 +6,7 @@ import { conclude, reckon, SELDOM, surerOf } from '../../../wizards/enough-curre
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Surer, useReckoned } from '../frame/index.ts';
-import { costWords, headlineOf, leadOf, remedyName, tonightOf, verdictOf } from './answer-texts.ts';
+import { costWords, headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf } from './answer-texts.ts';
 import { Details } from './Details.tsx';
 import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
@@ -30,6 +30,9 @@ export function EnoughAnswer(props: Props) {
   if (conclusion.divided !== undefined)
     return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} settled={settled} />;
   const others = remedies.filter(({ id }) => id !== outcome);
+  const { power } = reckoning;
+  // What was asked is answered beside what comes before it.
+  const beside = power !== undefined && TRAINS_BESIDE.has(outcome) ? trainsLine(reckoning, power, say) : undefined;
   return (
     <AnswerPage
       {...props}
@@ -39,6 +42,7 @@ export function EnoughAnswer(props: Props) {
       headline={headlineOf(found)}
       lead={leadOf(found)}
       only={kind === 'stop'}
+      {...(beside === undefined ? {} : { because: beside })}
       tonight={tonightOf(found)}
       {...toDoOf(found)}
       {...(conclusion.mayMove === undefined ? {} : { fits: <Fits {...found} /> })}
@@ -64,11 +68,14 @@ function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string
   return { toDo: say('to-do-supply', values), price: costWords({ cost: SUPPLY_COST }, say, numbers) };
 }
 
+const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level']);
+
 function Fits({ reckoning, conclusion, say }: Found) {
   const { mayMove, more } = conclusion;
   if (mayMove === undefined || reckoning.trains === 0) return null;
   if (mayMove.tight < 1) return <p>{say('fits-none')}</p>;
-  const most = mayMove.enough < 1 ? 'fits-tight' : 'fits';
+  const some = mayMove.enough < mayMove.tight ? 'fits' : 'fits-all';
+  const most = mayMove.enough < 1 ? 'fits-tight' : some;
   return (
     <p>
       {say(most, { enough: mayMove.enough, tight: mayMove.tight })}{' '}

@@ -106,11 +106,12 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string {
 export function costWords({ cost }: Pick<Remedy, 'cost'>, say: Say, numbers: Numbers): string {
   if (cost.money.to === 0) return say('costs-nothing');
   const plain = (value: number): string => numbers.plain(value, 0);
-  return say('costs', {
+  const [quick, slow] = [Math.ceil(cost.hours.from), Math.ceil(cost.hours.to)];
+  return say(quick === slow ? 'costs-hours' : 'costs', {
     least: plain(cost.money.from),
     most: plain(cost.money.to),
-    quick: plain(Math.ceil(cost.hours.from)),
-    slow: plain(Math.ceil(cost.hours.to)),
+    quick: plain(quick),
+    slow: plain(slow),
   });
 }
 

@@ -230,7 +230,12 @@ function Outcome({ answerWords, WorkedOut, outcome, words, ...given }: OutcomePr
   const say = useMemo(() => sayer(all, rest.language), [all, rest.language]);
   const shared = { ...rest, say, fixes, cautions };
   if (!isWorkedOut(outcome)) return <PlainAnswer {...shared} outcome={outcome} />;
-  return <WorkedOut {...shared} {...{ answers, questions, left, onAsk, onTell }} />;
+  return (
+    <>
+      {answers['system']?.kind === 'unknown' && <p class="problem">{say('system-not-known')}</p>}
+      <WorkedOut {...shared} {...{ answers, questions, left, onAsk, onTell }} />
+    </>
+  );
 }
 
 function PlainAnswer({ outcome, ...props }: AnswerProps & { readonly outcome: string }) {
