@@ -232,7 +232,11 @@ function Outcome({ answerWords, WorkedOut, outcome, words, ...given }: OutcomePr
   if (!isWorkedOut(outcome)) return <PlainAnswer {...shared} outcome={outcome} />;
   return (
     <>
-      {answers['system']?.kind === 'unknown' && <p class="problem">{say('system-not-known')}</p>}
+      {answers['system']?.kind === 'unknown' && (
+        <p class="small">
+          <b>{say('system-not-known')}</b>
+        </p>
+      )}
       <WorkedOut {...shared} {...{ answers, questions, left, onAsk, onTell }} />
     </>
   );
