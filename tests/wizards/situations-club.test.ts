@@ -97,6 +97,12 @@ describe('a club with districts of its own', () => {
     expect(say({}, ['supply-amps']).divided).toBeUndefined();
   });
 
+  test('a booster that trips above what the scale bears is lowered before any count of trains', () => {
+    const said = say({ 'limit-c': '8 A', 'amps-c': '10 A' });
+    expect(said).toMatchObject({ outcome: 'lower-trip-level', kind: 'surely-not', tripBelow: 5 });
+    expect(said.divided?.above).toEqual(['C']);
+  });
+
   test('one district is no division', () => {
     expect(say({ districts: '1' }).divided).toBeUndefined();
   });

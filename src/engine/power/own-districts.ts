@@ -138,12 +138,10 @@ function howSure(fleet: Fleet, { share, capacity: able }: DistrictFinding, lamps
 
 /** More traffic never makes a verdict better, so the largest share that passes is found by halving. */
 function mostShare(fleet: Fleet, able: Capacity): number {
-  const passes = (steps: number): boolean =>
-    steps === 0 || atLeast(judgeInGroups(loadOf(fleet, steps / SHARE_STEPS), able).verdict, WANTED);
   let [most, failing] = [0, SHARE_STEPS + 1];
   while (failing - most > 1) {
     const steps = Math.floor((most + failing) / 2);
-    if (passes(steps)) most = steps;
+    if (passes(fleet, steps / SHARE_STEPS, able)) most = steps;
     else failing = steps;
   }
   return most / SHARE_STEPS;

@@ -83,7 +83,9 @@ function dividedIn(answers: Answers, reckoning: Reckoning, before: Conclusion | 
 
 /** Each district is judged by itself; what helps helps the one nearest to its limit. */
 function concludeDivided(divided: Divided): Conclusion {
-  const { layout } = divided;
+  const { layout, above, bears } = divided;
+  if (above.length > 0)
+    return { ...NOTHING_MORE, divided, outcome: 'lower-trip-level', kind: 'surely-not', tripBelow: bears };
   if (layout === undefined) return { ...NOTHING_MORE, divided, outcome: 'read-both-labels', kind: 'labels-first' };
   const { advice, kind } = layout;
   return {

@@ -51,10 +51,11 @@ export function DividedAnswer({ conclusion, divided, settled, ...props }: Props)
 }
 
 function verdictOf(
-  { layout }: Divided,
+  { layout, above }: Divided,
   { kind }: Conclusion,
   say: Say,
 ): { readonly tone: Tone; readonly word: string } {
+  if (above.length > 0) return { tone: 'short', word: say('verdict-of-lower-trip-level') };
   if (layout === undefined) return { tone: 'open', word: say('verdict-unknown') };
   const { verdict, advice } = layout;
   if (advice.kind === 'cannot-trip') return { tone: 'short', word: say('verdict-of-supply-cannot-trip') };
@@ -67,12 +68,21 @@ interface Texts {
   readonly lead: string;
 }
 
-function textsOf({ letters, layout, unread }: Divided, say: Say, numbers: Numbers, language: string): Texts {
+function textsOf(
+  { letters, layout, unread, above, bears }: Divided,
+  say: Say,
+  numbers: Numbers,
+  language: string,
+): Texts {
   const named = (places: readonly number[]): string =>
     listed(
       places.map((at) => letters[at] ?? ''),
       language,
     );
+  if (above.length > 0) {
+    const values = { districts: listed(above, language), below: numbers.amps(bears) };
+    return { headline: say('divided-above-headline', values), lead: say('divided-above-lead', values) };
+  }
   if (layout === undefined) {
     const places = letters.flatMap((letter, at) =>
       unread.some((id) => id.endsWith(`-${letter.toLowerCase()}`)) ? [at] : [],
