@@ -17,6 +17,7 @@ import type { Divided } from './divided.ts';
 import { DIVIDED_OUTCOMES, dividedOf } from './divided.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
 import type { Power, Reckoning } from './reckoning.ts';
+import { reckon } from './reckoning.ts';
 import type { Deciding, VerdictKind } from './sure.ts';
 import { howSure, tripDepends } from './sure.ts';
 
@@ -51,6 +52,12 @@ const NOTHING_MORE = {
   more: undefined,
   divided: undefined,
 } as const;
+
+/** Both parts together. */
+export function concluded(answers: Answers): { readonly reckoning: Reckoning; readonly conclusion: Conclusion } {
+  const reckoning = reckon(answers);
+  return { reckoning, conclusion: conclude(answers, reckoning) };
+}
 
 /** The part that may come a moment later: what to do. */
 export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {

@@ -34,7 +34,6 @@ export {
   surerBy,
   surerIn,
   TYPES,
-  trainsIn,
   wants,
   without,
 } from './replay.ts';

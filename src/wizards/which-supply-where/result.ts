@@ -98,7 +98,7 @@ export interface Placement {
   readonly railsKnown: boolean;
   /** Even in the best arrangement a district has too little. */
   readonly stillShort: boolean;
-  /** Share of moments at which at least one of the two parts has too little in the best arrangement, by their joint law. */
+  /** Share of moments at which at least one of the two parts has too little in the best arrangement, by their joint law; 0 where only the outcome is shown. */
   readonly eitherShort: number;
   /** Nobody has told which trains run. */
   readonly trainsUntold: boolean;
@@ -156,7 +156,7 @@ export function placeSupplies(answers: Answers): Placement {
     stationShare,
     railsKnown,
     stillShort: isShort(arrangements[0]),
-    eitherShort: eitherShort(arrangements[0], fleet, stationShare),
+    eitherShort: found.only ? 0 : eitherShort(arrangements[0], fleet, stationShare),
     trainsUntold: reader.answers['moving'] === undefined || reader.answers['modern']?.kind !== 'number',
     assumptions: reader.assumptions,
   };

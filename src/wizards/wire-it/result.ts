@@ -271,12 +271,6 @@ function tonightAmps(now: WiringCandidate | undefined, trainAmps: number): numbe
   return now === undefined || now.drop <= DROP_LIMIT ? undefined : (trainAmps * DROP_LIMIT) / now.drop;
 }
 
-/** Metres of track from which on all that could be laid anew takes longer to work out than a tap should. */
-const LONG_TRACK = 20;
-
-/** Whether it takes long to work out. */
-export const takesLong = (answers: Answers): boolean => (new Reader(answers).number('track-length') ?? 0) > LONG_TRACK;
-
 /** What a short draws then, as far as the supply gives it. */
 const behind = (supply: SupplyTrip | undefined, one: WiringCandidate): WiringCandidate => ({
   ...one,

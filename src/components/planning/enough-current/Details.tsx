@@ -17,9 +17,13 @@ type Row = readonly [name: string, value: string, working: Working];
 export function Details(props: Found) {
   const { conclusion, reckoning, say, numbers, home } = props;
   const { summary, power, plainSum } = reckoning;
-  const { fleet, scale } = reckoning;
+  const { fleet, scale, load } = reckoning;
   const amps = numbers.ampsExactly.bind(numbers);
-  const drawn = (key: string, value: number): Row => [say(key), amps(value), demandWorking(fleet, scale, value)];
+  const drawn = (key: string, value: number): Row => [
+    say(key),
+    amps(value),
+    demandWorking(fleet, scale, value, load.distribution),
+  ];
   const rows: Row[] = [
     drawn('number-mean', summary.mean),
     drawn('number-p95', summary.p95),

@@ -1,8 +1,7 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
-import { useMemo } from 'preact/hooks';
 import { SUPPLY_COST } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
-import { conclude, reckon, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
+import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Surer, useReckoned } from '../frame/index.ts';
@@ -20,13 +19,12 @@ interface Found extends Props {
 
 export function EnoughAnswer(props: Props) {
   const { answers, say } = props;
-  const reckoning = useMemo(() => reckon(answers), [answers]);
-  const concluded = useReckoned('conclude', answers, (of) => conclude(of, reckoning));
-  if (concluded === undefined) return <p role="status">{say('reckoning-now')}</p>;
-  const { result: conclusion } = concluded;
+  const worked = useReckoned('conclude', answers, concluded);
+  if (worked === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  const { reckoning, conclusion } = worked.result;
   const { outcome, kind, deciding, remedies } = conclusion;
   const found: Found = { ...props, reckoning, conclusion };
-  const settled = concluded.answers === answers ? outcome : undefined;
+  const settled = worked.answers === answers ? outcome : undefined;
   if (conclusion.divided !== undefined)
     return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} settled={settled} />;
   const others = remedies.filter(({ id }) => id !== outcome);
@@ -50,7 +48,7 @@ export function EnoughAnswer(props: Props) {
       figure={<Draw {...found} />}
       {...(others.length === 0 ? {} : { others: <Others {...found} /> })}
       {...(props.left.length === 0 ? {} : { surer: <SurerFirst {...props} /> })}
-      trial={<WhatIf {...props} />}
+      trial={<WhatIf {...props} reckoning={reckoning} />}
       numbers={<Details {...found} />}
       facts={factsOf(found)}
     />
@@ -86,7 +84,7 @@ function Fits({ reckoning, conclusion, say }: Found) {
 
 /** What is left to tell, the one that is likeliest to change something first; in the order of the chart until that is worked out. */
 function SurerFirst({ answers, left, questions, say, numbers, onAsk }: Props) {
-  const found = useReckoned('surer', answers, surerOf, { large: true });
+  const found = useReckoned('surer', answers, (of) => surerOf(of, left), { left });
   const order = found?.answers === answers ? found.result : left.map((question) => ({ question, chance: 0 }));
   const could = ({ question, chance }: Likely): string =>
     chance < SELDOM

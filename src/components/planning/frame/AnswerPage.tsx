@@ -3,7 +3,9 @@ import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import { StepByStep, Verify } from '../../fix/index.ts';
 import { MadeThen, plainText, Share } from '../../link/index.ts';
+import type { FixWords } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
+import { useStages } from './use-stages.ts';
 
 /** The look of a verdict; its word is the wizard's. `open`: not known yet. */
 export type Tone = 'ample' | 'enough' | 'tight' | 'short' | 'stop' | 'open';
@@ -46,17 +48,21 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
 }
 
 export function AnswerPage(props: AnswerPageProps) {
-  const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, language, release } = props;
+  const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, release } = props;
   const settled = 'settled' in props ? props.settled : outcome;
   const unfolded = only && verdict.tone !== 'open';
   const fix = fixes[outcome];
-  useEffect(openStep, []);
+  const stage = useStages(LAST_STAGE);
+  const whole = stage === LAST_STAGE;
+  useEffect(() => {
+    if (whole) openStep();
+  }, [whole]);
   if (fix === undefined) return null;
   const text = (): string =>
     plainText({ headline, lead, fix, cautions, facts: props.facts ?? [], say, here: location.href });
   return (
     <>
-      <section class="part answer" id="answer" aria-busy={settled === undefined}>
+      <section class="part answer" id="answer" aria-busy={settled === undefined || !whole}>
         <p>
           <span class={`tag ${verdict.tone}`}>{verdict.word}</span>
         </p>
@@ -83,7 +89,26 @@ export function AnswerPage(props: AnswerPageProps) {
           </div>
         )}
       </section>
-      {!only && <Middle {...props} />}
+      {stage > 0 && !only && <Middle {...props} />}
+      {(whole || unfolded) && <Below {...props} fix={fix} unfolded={unfolded} text={text} />}
+    </>
+  );
+}
+
+/** After the verdict the figures, and then what one goes to from there. */
+const LAST_STAGE = 2;
+
+interface BelowProps extends AnswerPageProps {
+  readonly fix: FixWords;
+  readonly unfolded: boolean;
+  readonly text: () => string;
+}
+
+/** Steps and proof, each a page of its own, sharing, and the numbers. */
+function Below({ fix, unfolded, text, ...props }: BelowProps) {
+  const { outcome, only = false, cautions, say, language, release, numbers } = props;
+  return (
+    <>
       <section class={unfolded ? 'part' : 'part steps-page'} id="steps" tabIndex={-1}>
         <h2>{say('how-to-title', { remedy: fix.title })}</h2>
         <StepByStep fix={fix} cautions={cautions} say={say} language={language} back="#answer" />
@@ -91,10 +116,10 @@ export function AnswerPage(props: AnswerPageProps) {
       <Proof {...props} fix={fix} hidden={!unfolded} />
       <Share text={text} say={say} made={{ release, verdict: outcome }} />
       <p class="paper-link">{location.href}</p>
-      {!only && props.numbers !== undefined && (
+      {!only && numbers !== undefined && (
         <details class="part folded">
           <summary>{say('numbers-and-workings')}</summary>
-          {props.numbers}
+          {numbers}
         </details>
       )}
     </>
@@ -136,7 +161,7 @@ function Proof({
   say,
   language,
   hidden,
-}: AnswerPageProps & { readonly fix: AnswerPageProps['fixes'][string]; readonly hidden: boolean }) {
+}: AnswerPageProps & { readonly fix: FixWords; readonly hidden: boolean }) {
   return (
     <div class={hidden ? 'part steps-page proof' : 'part proof'} id="proof" tabIndex={-1}>
       {proof}

@@ -2,7 +2,7 @@
 import type { WiringCandidate } from '../../../engine/index.ts';
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
-import { partsOf, takesLong, wire } from '../../../wizards/wire-it/index.ts';
+import { partsOf, wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Caution } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
@@ -14,10 +14,8 @@ import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
   const { answers, say, numbers } = props;
-  const found = useReckoned('wire', answers, (of) => wire(of, numbers.system), {
-    large: takesLong(answers),
-    system: numbers.system,
-  });
+  const { system } = numbers;
+  const found = useReckoned('wire', answers, (of) => wire(of, system), { system });
   if (found === undefined) return <p role="status">{say('wire-reckoning')}</p>;
   return <Found {...props} found={found.result} settled={found.answers === answers} />;
 }
