@@ -1,5 +1,9 @@
 // The engine's door: names by room, each room's own door says what it computes.
 
+// cost: what a remedy takes.
+export type { Cost } from './cost.ts';
+export { byMoneyThenTime } from './cost.ts';
+
 // crossing: a train over a gap.
 export type {
   CrossingAdviceId,

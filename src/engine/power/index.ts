@@ -44,7 +44,7 @@ export {
   TRACK_LIMITS,
 } from './rail-voltage.ts';
 export type { Remedy, RemedyInput } from './remedies.ts';
-export { chosenOf, remedies, SUPPLY_COST, supplyFor } from './remedies.ts';
+export { BREAKERS_COST, chosenOf, remedies, SECOND_DISTRICT_COST, SUPPLY_COST, supplyFor } from './remedies.ts';
 export type { DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {
   atLeast,

@@ -4,8 +4,8 @@ import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/e
 import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Surer, useReckoned } from '../frame/index.ts';
-import { costWords, headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf } from './answer-texts.ts';
+import { AnswerPage, costWords, Surer, useReckoned } from '../frame/index.ts';
+import { headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf } from './answer-texts.ts';
 import { Details } from './Details.tsx';
 import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
@@ -59,11 +59,11 @@ export function EnoughAnswer(props: Props) {
 function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string } {
   const { conclusion, say, numbers } = found;
   const { chosen, toBuy } = conclusion;
-  if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen, say, numbers) };
+  if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen.cost, say, numbers) };
   if (toBuy === undefined) return {};
   const { kind, volts, amps } = toBuy;
   const values = { kind: say(`kind-${kind}`), volts: numbers.volts(volts), rating: numbers.amps(amps) };
-  return { toDo: say('to-do-supply', values), price: costWords({ cost: SUPPLY_COST }, say, numbers) };
+  return { toDo: say('to-do-supply', values), price: costWords(SUPPLY_COST, say, numbers) };
 }
 
 const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level']);
@@ -188,7 +188,7 @@ function Others({ conclusion, home, ...found }: Found) {
         {others.map((remedy) => (
           <li key={remedy.id}>
             <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, found)}</a>{' '}
-            <span class="price">{costWords(remedy, say, numbers)}</span>{' '}
+            <span class="price">{costWords(remedy.cost, say, numbers)}</span>{' '}
             <span class={`tag ${remedy.verdict}`}>{say(`verdict-${remedy.verdict}`)}</span>
           </li>
         ))}

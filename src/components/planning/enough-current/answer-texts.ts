@@ -1,7 +1,7 @@
 // What the answer to "Is my power enough?" says in sentences: verdict, headline, lead, tonight, and what a remedy is called and takes.
 import type { Remedy } from '../../../engine/index.ts';
 import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-current/index.ts';
-import type { Numbers, Say } from '../../words/index.ts';
+import type { Say } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 
 interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes'> {
@@ -100,19 +100,6 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string {
   if (most < 1 && reckoning.fleet.moving > 0) return `${say('tonight-none')}${beside}`;
   const all = most >= reckoning.fleet.moving;
   return `${say(all ? 'tonight-all' : 'tonight', { moving: most })}${beside}`;
-}
-
-/** Money and time, each as a band. */
-export function costWords({ cost }: Pick<Remedy, 'cost'>, say: Say, numbers: Numbers): string {
-  if (cost.money.to === 0) return say('costs-nothing');
-  const plain = (value: number): string => numbers.plain(value, 0);
-  const [quick, slow] = [Math.ceil(cost.hours.from), Math.ceil(cost.hours.to)];
-  return say(quick === slow ? 'costs-hours' : 'costs', {
-    least: plain(cost.money.from),
-    most: plain(cost.money.to),
-    quick: plain(quick),
-    slow: plain(slow),
-  });
 }
 
 /** Its short name with what is to be got or counted. */

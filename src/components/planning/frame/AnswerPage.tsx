@@ -19,6 +19,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly because?: ComponentChildren;
   /** The fix that it comes to, by id. */
   readonly outcome: string;
+  /** All fixes that it comes to, where there are several, and what they are together. */
+  readonly several?: { readonly fixes: readonly string[]; readonly fix: FixWords } | undefined;
   /** Undefined while it is being reckoned. */
   readonly settled?: string | undefined;
   /** Nothing else is shown: a stop, a layout that is out of scope, labels that must be read. Its steps stand open, but where the verdict is `open`. */
@@ -51,7 +53,7 @@ export function AnswerPage(props: AnswerPageProps) {
   const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, release } = props;
   const settled = 'settled' in props ? props.settled : outcome;
   const unfolded = only && verdict.tone !== 'open';
-  const fix = fixes[outcome];
+  const fix = props.several?.fix ?? fixes[outcome];
   const stage = useStages(LAST_STAGE);
   const whole = stage === LAST_STAGE;
   useEffect(() => {
@@ -155,6 +157,8 @@ function Middle(props: AnswerPageProps) {
 
 function Proof({
   fix,
+  fixes,
+  several,
   proof,
   outcome,
   home,
@@ -166,11 +170,13 @@ function Proof({
     <div class={hidden ? 'part steps-page proof' : 'part proof'} id="proof" tabIndex={-1}>
       {proof}
       <Verify fix={fix} say={say} language={language} />
-      <p>
-        <a href={`${home}fixes/${outcome}/`}>
-          {say('full-page')}: {fix.title}
-        </a>
-      </p>
+      {(several?.fixes ?? [outcome]).map((id) => (
+        <p key={id}>
+          <a href={`${home}fixes/${id}/`}>
+            {say('full-page')}: {fixes[id]?.title}
+          </a>
+        </p>
+      ))}
       {hidden && (
         <p>
           <a href="#answer">{say('back-to-answer')}</a>

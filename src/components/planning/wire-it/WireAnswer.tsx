@@ -1,13 +1,14 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
 import type { WiringCandidate } from '../../../engine/index.ts';
+import { byMoneyThenTime } from '../../../engine/index.ts';
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
-import { partsOf, wire } from '../../../wizards/wire-it/index.ts';
+import { inOrderOfWork, partsOf, wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
-import { Caution } from '../../fix/index.ts';
+import { Caution, together } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Assumed, Surer, useReckoned, Workings } from '../frame/index.ts';
+import { AnswerPage, Assumed, costWords, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 import { changeWords } from './change-words.ts';
 import { LoadTest } from './LoadTest.tsx';
@@ -42,10 +43,11 @@ function Found({
   return (
     <AnswerPage
       {...page}
-      because={<MoreParts {...props} wiring={wiring} />}
+      because={aboutSupply(wiring, say)}
+      several={severalOf(wiring, props)}
       tonight={tonightOf(wiring, say, numbers)}
       toDo={toDoOf(wiring, say, numbers)}
-      price={priceOf(wiring.chosen, say)}
+      price={priceOf(wiring.chosen, say, numbers)}
       decides={<Decides {...props} wiring={wiring} />}
       figure={<Pictures wiring={wiring} say={say} numbers={numbers} />}
       others={wiring.others.length === 0 ? undefined : <Others wiring={wiring} say={say} numbers={numbers} />}
@@ -91,27 +93,27 @@ function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
   return say(`along-problem-${found.because}`, { part: blamed(found.parts, say) });
 }
 
-/** A change of several parts has the steps of the first here, and those of the others on their own pages. */
-function MoreParts({ wiring, say, home, fixes }: WithWiring & Pick<WorkedOutProps, 'home' | 'fixes'>) {
-  const { chosen, pair, supply } = wiring;
-  const [, ...more] = chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [];
-  return (
-    <>
-      {supply?.kind === 'perhaps' && say('wire-supply-perhaps')}
-      {supply === undefined && say('wire-supply-unread')}
-      {more.length > 0 && (
-        <>
-          {' '}
-          {say('wire-then-also')}{' '}
-          {more.map((part) => (
-            <a key={part} href={`${home}fixes/${part}/`}>
-              {fixes[part]?.short}
-            </a>
-          ))}
-        </>
-      )}
-    </>
+/** What the supply's label says of it, or does not. */
+function aboutSupply({ supply }: Wiring, say: Say): string | undefined {
+  if (supply === undefined) return say('wire-supply-unread');
+  return supply.kind === 'perhaps' ? say('wire-supply-perhaps') : undefined;
+}
+
+/** All that a change of several parts takes, each step once and in the order of the work; undefined where it is but one. */
+function severalOf({ chosen, pair }: Wiring, { fixes, say, numbers }: WorkedOutProps) {
+  if (chosen?.change.kind !== 'rewired') return;
+  const parts = partsOf(chosen.change, pair);
+  if (parts.length < 2) return;
+  const order = inOrderOfWork(parts, pair);
+  const fix = together(
+    order.flatMap((part) => fixes[part] ?? []),
+    {
+      title: say('wire-together-title'),
+      effort: costWords(chosen.cost, say, numbers),
+      next: say('wire-together-next'),
+    },
   );
+  return fix === undefined ? undefined : { fixes: parts, fix };
 }
 
 function tonightOf({ now, tonight }: Wiring, say: Say, numbers: Numbers): string | undefined {
@@ -130,23 +132,8 @@ function toDoOf({ chosen, pair, outcome }: Wiring, say: Say, numbers: Numbers): 
   return say('wire-to-do', { what: changeWords(chosen.change, pair, say, numbers) });
 }
 
-/** Work, in words: up to so many hours. */
-const WORK = [
-  ['half-hour', 0.5],
-  ['hours', 2.5],
-  ['evening', 5],
-  ['weekend', 12],
-] as const;
-
-function priceOf(one: WiringCandidate | undefined, say: Say): string | undefined {
-  if (one === undefined || one.hours === 0) return undefined;
-  const [work = 'weekends'] = WORK.find(([, most]) => one.hours <= most) ?? [];
-  return say('wire-price', { work: say(`wire-work-${work}`), money: say(`wire-money-${moneyOf(one)}`) });
-}
-
-function moneyOf({ change }: WiringCandidate): string {
-  if (change.kind !== 'rewired') return change.kind;
-  return change.bus === undefined ? 'some-wire' : 'new-bus';
+function priceOf(one: WiringCandidate | undefined, say: Say, numbers: Numbers): string | undefined {
+  return one === undefined || one.change.kind === 'as-it-is' ? undefined : costWords(one.cost, say, numbers);
 }
 
 /** Which question tells it, of those beyond the quick answer. */
@@ -191,7 +178,8 @@ function Others({ wiring, say, numbers }: WithWiring) {
     <ul class="plain-list">
       {wiring.others.map((one) => (
         <li key={JSON.stringify(one.change)}>
-          {changeWords(one.change, wiring.pair, say, numbers)} <span class="price small">{priceOf(one, say)}</span>{' '}
+          {changeWords(one.change, wiring.pair, say, numbers)}{' '}
+          <span class="price small">{priceOf(one, say, numbers)}</span>{' '}
           <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>
         </li>
       ))}
@@ -271,9 +259,10 @@ function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], 
   });
 }
 
-function leadOf({ now, chosen, trip, outcome }: Wiring, say: Say, numbers: Numbers): string {
+function leadOf({ now, chosen, trip, outcome, plan }: Wiring, say: Say, numbers: Numbers): string {
   const facts = (one: WiringCandidate) => ({
     volts: numbers.volts(one.volts),
+    source: numbers.volts(plan.source.volts),
     share: numbers.share(one.drop),
     at: numbers.metres(one.voltsAt),
     amps: numbers.amps(one.shortAmps),
@@ -373,8 +362,10 @@ const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
 
 function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
   const { wiring, say, numbers, home } = props;
-  const { now, chosen, others, pair, loopLimit, faultHeat } = wiring;
-  const candidates = [now, chosen, ...others].filter((one, i, all) => one !== undefined && all.indexOf(one) === i);
+  const { now, chosen, others, pair, plan, loopLimit, faultHeat } = wiring;
+  const candidates = [now, chosen, ...others]
+    .flatMap((one, i, all) => (one === undefined || all.indexOf(one) !== i ? [] : [one]))
+    .sort((a, b) => byMoneyThenTime(a.cost, b.cost));
   return (
     <section class="part">
       <Given {...props} />
@@ -394,30 +385,29 @@ function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
           </tr>
         </thead>
         <tbody>
-          {candidates
-            .flatMap((one) => one ?? [])
-            .map((one) => (
-              <tr key={JSON.stringify(one.change)}>
-                <th scope="row">
-                  {changeWords(one.change, pair, say, numbers)}
-                  {one === chosen && <small> {say('remedy-chosen')}</small>}
-                </th>
-                <td class="num" data-label={say('wire-column-volts')}>
-                  {say('wire-cell', {
-                    value: numbers.volts(one.volts),
-                    share: numbers.share(one.drop),
-                    at: numbers.metres(one.voltsAt),
-                  })}
-                </td>
-                <td class="num" data-label={say('wire-column-short')}>
-                  {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
-                </td>
-                <td data-label={say('verdict-column')}>
-                  <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
-                  {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
-                </td>
-              </tr>
-            ))}
+          {candidates.map((one) => (
+            <tr key={JSON.stringify(one.change)}>
+              <th scope="row">
+                {changeWords(one.change, pair, say, numbers)}
+                {one === chosen && <small> {say('remedy-chosen')}</small>}
+              </th>
+              <td class="num" data-label={say('wire-column-volts')}>
+                {say('wire-cell', {
+                  value: numbers.volts(one.volts),
+                  source: numbers.volts(plan.source.volts),
+                  share: numbers.share(one.drop),
+                  at: numbers.metres(one.voltsAt),
+                })}
+              </td>
+              <td class="num" data-label={say('wire-column-short')}>
+                {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
+              </td>
+              <td data-label={say('verdict-column')}>
+                <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
+                {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
+              </td>
+            </tr>
+          ))}
         </tbody>
       </table>
       <p>{say('wire-how')}</p>
