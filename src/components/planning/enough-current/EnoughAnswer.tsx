@@ -21,12 +21,11 @@ export function EnoughAnswer(props: Props) {
   const { answers, say } = props;
   const worked = useReckoned('conclude', answers, concluded);
   if (worked === undefined) return <p role="status">{say('reckoning-now')}</p>;
-  const { reckoning, conclusion } = worked.result;
+  const { reckoning, conclusion } = worked;
   const { outcome, kind, deciding, remedies } = conclusion;
   const found: Found = { ...props, reckoning, conclusion };
-  const settled = worked.answers === answers ? outcome : undefined;
   if (conclusion.divided !== undefined)
-    return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} settled={settled} />;
+    return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} />;
   const others = remedies.filter(({ id }) => id !== outcome);
   const { power } = reckoning;
   // What was asked is answered beside what comes before it.
@@ -35,7 +34,6 @@ export function EnoughAnswer(props: Props) {
     <AnswerPage
       {...props}
       outcome={outcome}
-      settled={settled}
       verdict={verdictOf(found)}
       headline={headlineOf(found)}
       lead={leadOf(found)}
@@ -85,7 +83,7 @@ function Fits({ reckoning, conclusion, say }: Found) {
 /** What is left to tell, the one that is likeliest to change something first; in the order of the chart until that is worked out. */
 function SurerFirst({ answers, left, questions, say, numbers, onAsk }: Props) {
   const found = useReckoned('surer', answers, (of) => surerOf(of, left), { left });
-  const order = found?.answers === answers ? found.result : left.map((question) => ({ question, chance: 0 }));
+  const order = found ?? left.map((question) => ({ question, chance: 0 }));
   const could = ({ question, chance }: Likely): string =>
     chance < SELDOM
       ? say(`could-${question}`)

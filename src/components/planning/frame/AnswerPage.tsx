@@ -21,8 +21,6 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly outcome: string;
   /** All fixes that it comes to, where there are several, and what they are together. */
   readonly several?: { readonly fixes: readonly string[]; readonly fix: FixWords } | undefined;
-  /** Undefined while it is being reckoned. */
-  readonly settled?: string | undefined;
   /** Nothing else is shown: a stop, a layout that is out of scope, labels that must be read. Its steps stand open, but where the verdict is `open`. */
   readonly only?: boolean;
   /** What can be run with what is there. */
@@ -51,7 +49,6 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
 
 export function AnswerPage(props: AnswerPageProps) {
   const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, release } = props;
-  const settled = 'settled' in props ? props.settled : outcome;
   const unfolded = only && verdict.tone !== 'open';
   const fix = props.several?.fix ?? fixes[outcome];
   const stage = useStages(LAST_STAGE);
@@ -64,14 +61,14 @@ export function AnswerPage(props: AnswerPageProps) {
     plainText({ headline, lead, fix, cautions, facts: props.facts ?? [], say, here: location.href });
   return (
     <>
-      <section class="part answer" id="answer" aria-busy={settled === undefined || !whole}>
+      <section class="part answer" id="answer" aria-busy={!whole}>
         <p>
           <span class={`tag ${verdict.tone}`}>{verdict.word}</span>
         </p>
         <h1 class="verdict" tabIndex={-1}>
           {headline}
         </h1>
-        <MadeThen release={release} verdict={settled} titleOf={(id) => fixes[id]?.title} say={say} />
+        <MadeThen release={release} verdict={outcome} titleOf={(id) => fixes[id]?.title} say={say} />
         <p class="lead">{lead}</p>
         {because !== undefined && <p>{because}</p>}
         {!only && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}

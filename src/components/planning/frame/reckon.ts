@@ -6,6 +6,7 @@ import type { Conclusion, Likely, Reckoning } from '../../../wizards/enough-curr
 import type { Answers, QuestionId } from '../../../wizards/planning/index.ts';
 import type { Placement } from '../../../wizards/which-supply-where/index.ts';
 import type { WireFound } from '../../../wizards/wire-it/index.ts';
+import { allowOwnWorkers } from '../../shared/index.ts';
 
 export interface Tasks {
   readonly conclude: { readonly reckoning: Reckoning; readonly conclusion: Conclusion };
@@ -38,21 +39,20 @@ interface ResultFor<Result> {
   readonly system: MeasureSystem | undefined;
 }
 
-/** The result for these answers, or the last one while a new one is on its way; undefined until the first is there. */
+/** The result for these answers and no others; undefined while it is being worked out. */
 export function useReckoned<Task extends keyof Tasks>(
   task: Task,
   answers: Answers,
   here: (answers: Answers) => Tasks[Task],
   beside: Beside = {},
-): ResultFor<Tasks[Task]> | undefined {
+): Tasks[Task] | undefined {
   const [found, setFound] = useState<ResultFor<Tasks[Task]> | undefined>(undefined);
   const { system } = beside;
   useEffect(() => {
-    if (found?.answers === answers && found.system === system) return;
     const tell = (result: Tasks[Task]): void => setFound({ result, answers, system });
     return ask({ task, answers, ...beside }, tell, () => tell(here(answers)));
-  }, [answers, system, found]);
-  return found;
+  }, [answers, system]);
+  return found?.answers === answers && found.system === system ? found.result : undefined;
 }
 
 interface Helper {
@@ -71,6 +71,7 @@ export function standBy(): void {
 }
 
 function newHelper(): Helper {
+  allowOwnWorkers();
   const worker = new Worker(new URL('./reckon-worker.ts', import.meta.url), { type: 'module' });
   const helper: Helper = { worker, started: false };
   worker.addEventListener('message', () => {

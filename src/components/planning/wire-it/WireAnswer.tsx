@@ -18,19 +18,14 @@ export function WireAnswer(props: WorkedOutProps) {
   const { system } = numbers;
   const found = useReckoned('wire', answers, (of) => wire(of, system), { system });
   if (found === undefined) return <p role="status">{say('wire-reckoning')}</p>;
-  return <Found {...props} found={found.result} settled={found.answers === answers} />;
+  return <Found {...props} found={found} />;
 }
 
-function Found({
-  found,
-  settled,
-  ...props
-}: WorkedOutProps & { readonly found: WireFound; readonly settled: boolean }) {
+function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound }) {
   const { say, numbers } = props;
   const page = {
     ...props,
     outcome: found.outcome,
-    settled: settled ? found.outcome : undefined,
     verdict: chipOf(found, say),
     headline: headlineOf(found, say, numbers),
     lead: leadFor(found, say, numbers),
