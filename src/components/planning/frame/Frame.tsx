@@ -79,7 +79,10 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const [crash, recover] = useErrorBoundary();
   const done = state.question === undefined;
   const outcome = String(state.snapshot.value);
-  const heading = useHeading(address, `${state.question?.id} ${done}`);
+  // The marks that an answer leaves in its address tell nothing else.
+  const told = toAddress(state.used, wanted);
+  const used = useMemo(() => state.used, [told]);
+  const heading = useHeading(address, told);
 
   const answer = (given: Answers): void => {
     const next = { ...answers, ...given };
@@ -161,7 +164,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
             answerWords={fetched.answerWords}
             WorkedOut={fetched.WorkedOut}
             outcome={outcome}
-            answers={state.used}
+            answers={used}
             questions={questions}
             words={words}
             numbers={numbers}
