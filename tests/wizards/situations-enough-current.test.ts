@@ -92,6 +92,44 @@ describe('a home layout with four locomotives', () => {
   });
 });
 
+describe('no purchase on an unread label', () => {
+  const WEAK = { 'supply-amps': '2 A', 'own-use': 'bare' };
+
+  test.each(['unknown', undefined])(
+    'the plug of the unit is %s: its sign is read before the supply is bought',
+    (plug) => {
+      const unread = plug === undefined ? say(WEAK, ['unit-plug']) : say({ ...WEAK, 'unit-plug': plug });
+      expect(unread.toBuy).toBeDefined();
+      expect(unread.readFirst).toBe('plug');
+      expect(say({ ...WEAK, 'unit-plug': 'centre-plus' }).readFirst).toBeUndefined();
+    },
+  );
+
+  test('also where it is only one of several ways', () => {
+    const many = { modern: '30', moving: '25', 'supply-amps': '4 A', 'unit-limit': '3 A', 'unit-plug': 'unknown' };
+    const said = say(many);
+    expect(said.remedies.some(({ ratings }) => ratings.length > 0)).toBe(true);
+    expect(said.readFirst).toBe('plug');
+  });
+
+  test('an input whose kind or volts nobody has read: nothing is bought at all', () => {
+    for (const field of ['unit-input', 'unit-input-volts']) {
+      const said = say({ ...WEAK, [field]: 'unknown' });
+      expect(said).toMatchObject({ outcome: 'read-both-labels', kind: 'labels-first', readFirst: undefined });
+      buysNothing(said);
+    }
+  });
+
+  test('alternating current has no poles: no plug sign is waited for', () => {
+    const said = say({ ...WEAK, 'supply-kind': 'ac', 'unit-input': 'ac', 'unit-plug': 'unknown', 'unit-rails': 'set' });
+    expect(said).toMatchObject({ outcome: 'supply-cannot-trip', readFirst: undefined });
+  });
+
+  test('where there is nothing to buy, nothing has to be read first', () => {
+    expect(say({ 'unit-plug': 'unknown' }).readFirst).toBeUndefined();
+  });
+});
+
 describe('labels that do not go together', () => {
   test.each<[string, Texts, string]>([
     ['24 V on a unit for 19 V', { 'supply-volts': '24 V' }, 'wrong-supply'],

@@ -169,6 +169,14 @@ describe('the supply', () => {
   });
 });
 
+describe('no purchase on an unread label', () => {
+  test('what the unit’s input asks for is not asked here, so it is read before another supply is bought', () => {
+    expect(stopped({ 'supply-amps': '2 A' }).buys).toBe(true);
+    expect(stopped({ 'wire-volts': '8 V' }).buys).toBe(true);
+    expect(stopped({ 'wire-volts': '24 V' }).buys).toBe(false);
+  });
+});
+
 describe('what the scale bears comes first', () => {
   test('N on 5 A: the trip current comes down to 3 A at the most, whatever the wires and the supply are', () => {
     const one = wiring({ scale: 'n', 'wire-volts': '14 V', 'wire-trip': '5 A', 'supply-amps': '5 A' });

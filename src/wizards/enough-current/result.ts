@@ -11,8 +11,8 @@ import {
   remedies,
   supplyFor,
 } from '../../engine/index.ts';
-import type { Answers } from '../planning/index.ts';
-import { Reader } from '../planning/index.ts';
+import type { Answers, ReadFirst } from '../planning/index.ts';
+import { Reader, readFirst } from '../planning/index.ts';
 import type { Divided } from './divided.ts';
 import { DIVIDED_OUTCOMES, dividedOf } from './divided.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
@@ -32,6 +32,8 @@ export interface Conclusion {
   readonly chosen: Remedy | undefined;
   /** The supply to get where this one cannot trip its unit or may lift the rails too high. */
   readonly toBuy: Supply | undefined;
+  /** What of the unit's label is to be read before anything is bought; undefined where all is read. */
+  readonly readFirst: ReadFirst | undefined;
   /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. */
   readonly tripBelow: number | undefined;
   /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. */
@@ -47,6 +49,7 @@ const NOTHING_MORE = {
   remedies: [],
   chosen: undefined,
   toBuy: undefined,
+  readFirst: undefined,
   tripBelow: undefined,
   mayMove: undefined,
   more: undefined,
@@ -61,6 +64,21 @@ export function concluded(answers: Answers): { readonly reckoning: Reckoning; re
 
 /** The part that may come a moment later: what to do. */
 export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
+  const found = whatToDo(answers, reckoning);
+  // Of other districts no input was asked for.
+  const first = found.divided === undefined ? readFirst(answers, 'unit') : 'input';
+  return { ...found, readFirst: buys(found) ? first : undefined };
+}
+
+/** Something is to be got, as the answer or among what else would help. */
+function buys({ toBuy, chosen, remedies: all, divided, outcome }: Conclusion): boolean {
+  if (divided !== undefined) return DIVIDED_BUYS.includes(outcome);
+  return toBuy !== undefined || [chosen, ...all].some((one) => (one?.ratings.length ?? 0) > 0);
+}
+
+const DIVIDED_BUYS: readonly EnoughCurrentOutcome[] = ['larger-supply', 'more-districts', 'supply-cannot-trip'];
+
+function whatToDo(answers: Answers, reckoning: Reckoning): Conclusion {
   const { power: now, unread } = reckoning;
   const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
   const before = answerBefore(answers, reckoning);

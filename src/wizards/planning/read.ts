@@ -161,6 +161,16 @@ export class Reader {
   }
 }
 
+/** What of a unit's label is to be read before anything is bought for it: what its input asks for at all, or which pole of its plug is where. */
+export type ReadFirst = 'input' | 'plug';
+
+export function readFirst(answers: Answers, prefix: string): ReadFirst | undefined {
+  const isRead = (id: string): boolean => answers[id]?.kind === 'choice' || answers[id]?.kind === 'number';
+  if (!(isRead(`${prefix}-input`) && isRead(`${prefix}-input-volts`))) return 'input';
+  // Alternating current has no poles.
+  return new Reader(answers).option(`${prefix}-input`) === 'ac' || isRead(`${prefix}-plug`) ? undefined : 'plug';
+}
+
 /** A supply whose label is complete enough to compute with, else undefined. */
 export function knownSupply(label: SupplyLabel): NamedSupply | undefined {
   const { kind, volts, amps, plug } = label;

@@ -105,6 +105,8 @@ export interface Stopped {
   readonly volts: number;
   readonly trip: number;
   readonly supply: SupplyTrip | undefined;
+  /** It may take another supply; what the unit's input asks for is not known here. */
+  readonly buys: boolean;
 }
 
 export interface Wiring {
@@ -171,11 +173,12 @@ function stoppedAt(reader: Reader): Stopped | undefined {
   const supply = supplyFound(reader, { volts, trip });
   const at = { kind: 'stopped', scale, volts, trip, supply } as const;
   const rails = judgeRails({ idle: { from: volts, to: volts }, loaded: { from: volts, to: volts } }, scale);
-  if (rails === 'over-stop' || rails === 'over-decoder') return { ...at, outcome: 'rail-voltage-too-high' };
-  if (rails === 'too-low') return { ...at, outcome: 'volts-too-low' };
+  if (rails === 'over-stop' || rails === 'over-decoder')
+    return { ...at, outcome: 'rail-voltage-too-high', buys: false };
+  if (rails === 'too-low') return { ...at, outcome: 'volts-too-low', buys: true };
   // A trip current above what the scale bears comes down first, and then this supply may do.
   if (tripLevel(scale, trip).finding === 'above-ceiling') return undefined;
-  return supply?.kind === 'surely-not' ? { ...at, outcome: 'supply-cannot-trip' } : undefined;
+  return supply?.kind === 'surely-not' ? { ...at, outcome: 'supply-cannot-trip', buys: true } : undefined;
 }
 
 /** Wiring of which enough is told to judge it. */

@@ -21,6 +21,7 @@ export function DividedAnswer({ conclusion, divided, ...props }: Props) {
       outcome={conclusion.outcome}
       verdict={verdictOf(divided, conclusion, say)}
       toDo={props.fixes[conclusion.outcome]?.short ?? ''}
+      readFirst={conclusion.readFirst}
       numbers={undefined}
       headline={texts.headline}
       lead={texts.lead}

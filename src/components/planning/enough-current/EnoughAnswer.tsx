@@ -41,6 +41,7 @@ export function EnoughAnswer(props: Props) {
       {...(beside === undefined ? {} : { because: beside })}
       tonight={tonightOf(found)}
       {...toDoOf(found)}
+      readFirst={buysToDo(conclusion) ? conclusion.readFirst : undefined}
       {...(conclusion.mayMove === undefined ? {} : { fits: <Fits {...found} /> })}
       {...(deciding === undefined ? {} : { decides: <Decides {...found} deciding={deciding} /> })}
       figure={<Draw {...found} />}
@@ -52,6 +53,9 @@ export function EnoughAnswer(props: Props) {
     />
   );
 }
+
+/** Whether the one thing to do is to get something; what else would help may be that as well. */
+const buysToDo = ({ chosen, toBuy }: Conclusion): boolean => toBuy !== undefined || (chosen?.ratings.length ?? 0) > 0;
 
 /** The one thing to do, and its price; else what the fix itself says. */
 function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string } {
@@ -182,6 +186,9 @@ function Others({ conclusion, home, ...found }: Found) {
   return (
     <>
       {conclusion.toBuy !== undefined && <p class="small">{say('others-on-it')}</p>}
+      {conclusion.readFirst !== undefined && !buysToDo(conclusion) && (
+        <p class="small">{say(`read-first-${conclusion.readFirst}`)}</p>
+      )}
       <ul class="others">
         {others.map((remedy) => (
           <li key={remedy.id}>

@@ -1,6 +1,7 @@
 // The page of an answer: one order for every wizard. Each wizard fills the places; where one has nothing to say it is left out.
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
+import type { ReadFirst } from '../../../wizards/planning/index.ts';
 import { StepByStep, Verify } from '../../fix/index.ts';
 import { MadeThen, plainText, Share } from '../../link/index.ts';
 import type { FixWords } from '../../words/index.ts';
@@ -28,6 +29,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   /** The one thing to do, in a few words, and its price in time and money; else the title and the effort of the fix. */
   readonly toDo?: string | undefined;
   readonly price?: string | undefined;
+  /** What is to be read before anything is bought. */
+  readonly readFirst?: ReadFirst | undefined;
   /** How many trains fit. */
   readonly fits?: ComponentChildren;
   /** The assumption that decides, to be settled with one tap. */
@@ -57,8 +60,17 @@ export function AnswerPage(props: AnswerPageProps) {
     if (whole) openStep();
   }, [whole]);
   if (fix === undefined) return null;
+  const first = props.readFirst === undefined ? undefined : say(`read-first-${props.readFirst}`);
   const text = (): string =>
-    plainText({ headline, lead, fix, cautions, facts: props.facts ?? [], say, here: location.href });
+    plainText({
+      headline,
+      lead,
+      fix,
+      cautions,
+      facts: [first ?? [], props.facts ?? []].flat(),
+      say,
+      here: location.href,
+    });
   return (
     <>
       <section class="part answer" id="answer" aria-busy={!whole}>
@@ -72,25 +84,38 @@ export function AnswerPage(props: AnswerPageProps) {
         <p class="lead">{lead}</p>
         {because !== undefined && <p>{because}</p>}
         {!only && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}
-        {!unfolded && (
-          <div class="to-do">
-            <h2 class="h3">{say('to-do-title')}</h2>
-            <p>
-              <b>{props.toDo ?? fix.title}</b> <span class="price">{props.price ?? fix.effort}</span>
-            </p>
-            <p class="acts">
-              <a class="button" href="#step-1">
-                {say('to-do-start')}
-              </a>
-              <a href="#steps">{say('step-all', { n: fix.steps.length })}</a>
-              <a href="#proof">{say('to-do-proof')}</a>
-            </p>
-          </div>
-        )}
+        {unfolded && first !== undefined && <p>{first}</p>}
+        {!unfolded && <ToDo {...props} fix={fix} first={first} />}
       </section>
       {stage > 0 && !only && <Middle {...props} />}
       {(whole || unfolded) && <Below {...props} fix={fix} unfolded={unfolded} text={text} />}
     </>
+  );
+}
+
+/** The one thing to do, with what has to be read before anything is bought, its price, and the ways to its steps and proof. */
+function ToDo({
+  fix,
+  first,
+  toDo,
+  price,
+  say,
+}: AnswerPageProps & { readonly fix: FixWords; readonly first: string | undefined }) {
+  return (
+    <div class="to-do">
+      <h2 class="h3">{say('to-do-title')}</h2>
+      {first !== undefined && <p>{first}</p>}
+      <p>
+        <b>{toDo ?? fix.title}</b> <span class="price">{price ?? fix.effort}</span>
+      </p>
+      <p class="acts">
+        <a class="button" href="#step-1">
+          {say('to-do-start')}
+        </a>
+        <a href="#steps">{say('step-all', { n: fix.steps.length })}</a>
+        <a href="#proof">{say('to-do-proof')}</a>
+      </p>
+    </div>
   );
 }
 

@@ -23,6 +23,7 @@ export function WhichSupplyAnswer(props: Props) {
       {...props}
       outcome={placement.outcome}
       only={placement.only}
+      readFirst={placement.readFirst}
       verdict={verdictOf(placement, say)}
       headline={headlineOf(placement, say)}
       lead={leadOf(placement, say, numbers) ?? fix.lead}

@@ -31,7 +31,9 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
     lead: leadFor(found, say, numbers),
     numbers: undefined,
   };
-  if (found.kind === 'stopped') return <AnswerPage {...page} only={true} />;
+  // What the input of the unit asks for is not asked here.
+  if (found.kind === 'stopped')
+    return <AnswerPage {...page} only={true} readFirst={found.buys ? 'input' : undefined} />;
   if (found.kind === 'not-known') return <AnswerPage {...page} figure={<WhatIsMissing {...props} found={found} />} />;
   if (found.kind === 'no-solution') return <AnswerPage {...page} />;
   const wiring = found;
@@ -39,6 +41,7 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
     <AnswerPage
       {...page}
       because={aboutSupply(wiring, say)}
+      readFirst={isUnit(wiring.chosen) ? 'input' : undefined}
       several={severalOf(wiring, props)}
       tonight={tonightOf(wiring, say, numbers)}
       toDo={toDoOf(wiring, say, numbers)}
@@ -168,17 +171,24 @@ function MakeSurer({ wiring, ...props }: WorkedOutProps & { readonly wiring: Wir
   return <Surer {...props} items={items} />;
 }
 
+/** A second unit, whose input nobody has read here. */
+const isUnit = (one: WiringCandidate | undefined): boolean => one?.change.kind === 'second-stage';
+
 function Others({ wiring, say, numbers }: WithWiring) {
+  const { chosen, others } = wiring;
   return (
-    <ul class="plain-list">
-      {wiring.others.map((one) => (
-        <li key={JSON.stringify(one.change)}>
-          {changeWords(one.change, wiring.pair, say, numbers)}{' '}
-          <span class="price small">{priceOf(one, say, numbers)}</span>{' '}
-          <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>
-        </li>
-      ))}
-    </ul>
+    <>
+      {others.some(isUnit) && !isUnit(chosen) && <p class="small">{say('read-first-input')}</p>}
+      <ul class="plain-list">
+        {wiring.others.map((one) => (
+          <li key={JSON.stringify(one.change)}>
+            {changeWords(one.change, wiring.pair, say, numbers)}{' '}
+            <span class="price small">{priceOf(one, say, numbers)}</span>{' '}
+            <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 
