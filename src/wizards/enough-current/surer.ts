@@ -38,7 +38,10 @@ export function surerOf(answers: Answers, left: readonly QuestionId[]): Likely[]
     .sort((a, b) => b.chance - a.chance);
 }
 
-/** So many trains are seldom on one unit, and then each district is judged by itself. Source: from-memory. */
+/**
+ * From so many trains on, the chance that the layout is divided already, and below it: nobody has counted layouts. It only orders the
+ * questions. Source: from-memory.
+ */
 const CLUB = { trains: 12, divided: 0.6, otherwise: 0.03 } as const;
 const dividedOf = (answers: Answers): number => (reckon(answers).trains >= CLUB.trains ? CLUB.divided : CLUB.otherwise);
 
