@@ -287,6 +287,24 @@ test('caution does not drown the steps: no page tells more than five in full, an
   expect(ratio).toBeLessThan(0.42);
 });
 
+describe('A fix that asks for a tool not every house has', () => {
+  const TOOLED: readonly Act[] = [
+    ...(['solders', 'cuts-or-files-rail', 'pulls-joiners', 'uses-a-lamp-as-load', 'takes-a-meter'] as const),
+    ...(['measures-volts', 'measures-amperes', 'puts-a-resistor-on-the-rails', 'puts-a-coin-on-the-rails'] as const),
+  ];
+  const tooled = FIXES.filter((page) => stepsOf(page).some(({ acts }) => acts.some((act) => TOOLED.includes(act))));
+
+  test('is met often', () => expect(tooled.length).toBeGreaterThan(50));
+
+  test.each(tooled.map(({ id, data }) => [id, data] as const))('%s: says how to do without, or why not', (_, data) =>
+    expect(String(data['without'] ?? '')).not.toBe(''),
+  );
+
+  test.each(FIXES.map(({ id, data }) => [id, data] as const))('%s: says what to do where it did not help', (_, data) =>
+    expect(String(data['next'] ?? '').length).toBeGreaterThan(30),
+  );
+});
+
 describe('The page for what is hot or smells', () => {
   const steps = STEPS.filter(({ page }) => page === 'switch-off-now');
 
