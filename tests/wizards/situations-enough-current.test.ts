@@ -125,6 +125,26 @@ describe('no purchase on an unread label', () => {
     expect(said).toMatchObject({ outcome: 'supply-cannot-trip', readFirst: undefined });
   });
 
+  test('coaches whose lamps nobody has looked at: they come before a purchase, where they settle it', () => {
+    const unread = say({
+      modern: '6',
+      older: '2',
+      moving: '3',
+      coaches: '12',
+      lamps: 'unknown',
+      'unit-plug': 'unknown',
+    });
+    expect(unread.deciding?.unknown).toBe('coach-lamps');
+    const verdicts = unread.deciding?.choices.map(({ verdict }) => verdict === 'short');
+    expect(verdicts).toEqual([false, true]);
+    expect(unread.readFirst === 'lamps' || unread.remedies.every(({ ratings }) => ratings.length === 0)).toBe(true);
+  });
+
+  test('lamps decide nothing where it is too much with either kind', () => {
+    const said = say({ modern: '6', older: '2', moving: '4', coaches: '30', lamps: 'unknown' });
+    expect(said.kind === 'depends' && said.deciding?.unknown === 'coach-lamps').toBe(false);
+  });
+
   test('where there is nothing to buy, nothing has to be read first', () => {
     expect(say({ 'unit-plug': 'unknown' }).readFirst).toBeUndefined();
   });
@@ -344,6 +364,41 @@ describe('own measurements at the lead of a supply', () => {
     const set = say(MEASURED).reckoning;
     near(set.summary.mean, 2, 1e-9);
     expect(set.measuredTimes).toBeUndefined();
+  });
+});
+
+describe('trains that nobody has told', () => {
+  test.each<[string, Texts, boolean]>([
+    ['nothing of them', { modern: 'unknown', older: 'unknown', moving: 'unknown' }, true],
+    ['how many move', { moving: 'unknown' }, true],
+    ['the older ones', { older: 'unknown' }, true],
+    ['only sound', { sound: 'unknown' }, false],
+    ['all told', {}, false],
+  ])('%s: what is drawn is an example or not', (_, more, assumed) => {
+    expect(say(more).reckoning.trainsAssumed).toBe(assumed);
+  });
+});
+
+describe('a verdict on trains that nobody has told', () => {
+  const AMPLE = { 'supply-amps': '4 A', 'unit-limit': '3 A' };
+
+  test('which they are: enough is no more than an example', () => {
+    for (const more of [{ modern: 'unknown', older: 'unknown', moving: 'unknown' }, { older: 'unknown' }]) {
+      const said = say({ ...AMPLE, ...more });
+      expect(said.kind).toBe('depends');
+      expect(said.deciding?.unknown).toBe('trains');
+    }
+  });
+
+  test('how many move: surely where all of them may, else it depends on that', () => {
+    expect(say({ ...AMPLE, modern: '2', moving: 'unknown' }).kind).toBe('surely');
+    const many = say({ ...AMPLE, modern: '12', moving: 'unknown', 'supply-amps': '6 A', 'unit-limit': '5 A' });
+    expect([many.kind, many.deciding?.unknown]).toEqual(['depends', 'how-many-move']);
+  });
+
+  test('too much for an example of three is said as it is', () => {
+    const said = say({ modern: 'unknown', moving: 'unknown', 'supply-amps': '1 A', 'unit-limit': '0.5 A' });
+    expect(said.deciding?.unknown).not.toBe('trains');
   });
 });
 

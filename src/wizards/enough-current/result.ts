@@ -32,7 +32,7 @@ export interface Conclusion {
   readonly chosen: Remedy | undefined;
   /** The supply to get where this one cannot trip its unit or may lift the rails too high. */
   readonly toBuy: Supply | undefined;
-  /** What of the unit's label is to be read before anything is bought; undefined where all is read. */
+  /** What is to be read before anything is bought; undefined where all is read. */
   readonly readFirst: ReadFirst | undefined;
   /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. */
   readonly tripBelow: number | undefined;
@@ -65,9 +65,13 @@ export function concluded(answers: Answers): { readonly reckoning: Reckoning; re
 /** The part that may come a moment later: what to do. */
 export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
   const found = whatToDo(answers, reckoning);
+  return { ...found, readFirst: buys(found) ? readFirstOf(answers, found) : undefined };
+}
+
+function readFirstOf(answers: Answers, { deciding, divided }: Conclusion): ReadFirst | undefined {
+  if (deciding?.unknown === 'coach-lamps' && deciding.choices.length > 0) return 'lamps';
   // Of other districts no input was asked for.
-  const first = found.divided === undefined ? readFirst(answers, 'unit') : 'input';
-  return { ...found, readFirst: buys(found) ? first : undefined };
+  return divided === undefined ? readFirst(answers, 'unit') : 'input';
 }
 
 /** Something is to be got, as the answer or among what else would help. */

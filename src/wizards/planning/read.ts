@@ -161,10 +161,11 @@ export class Reader {
   }
 }
 
-/** What of a unit's label is to be read before anything is bought for it: what its input asks for at all, or which pole of its plug is where. */
-export type ReadFirst = 'input' | 'plug';
+/** What is to be read before anything is bought: what the unit's input asks for at all, which pole of its plug is where, or a coach's lamps. */
+export type ReadFirst = 'input' | 'plug' | 'lamps';
 
-export function readFirst(answers: Answers, prefix: string): ReadFirst | undefined {
+/** What of a unit's label. */
+export function readFirst(answers: Answers, prefix: string): Exclude<ReadFirst, 'lamps'> | undefined {
   const isRead = (id: string): boolean => answers[id]?.kind === 'choice' || answers[id]?.kind === 'number';
   if (!(isRead(`${prefix}-input`) && isRead(`${prefix}-input-volts`))) return 'input';
   // Alternating current has no poles.

@@ -1,5 +1,6 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
-import { SUPPLY_COST } from '../../../engine/index.ts';
+import type { Remedy } from '../../../engine/index.ts';
+import { atLeast, SUPPLY_COST } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
@@ -22,11 +23,11 @@ export function EnoughAnswer(props: Props) {
   const worked = useReckoned('conclude', answers, concluded);
   if (worked === undefined) return <p role="status">{say('reckoning-now')}</p>;
   const { reckoning, conclusion } = worked;
-  const { outcome, kind, deciding, remedies } = conclusion;
+  const { outcome, kind, deciding } = conclusion;
   const found: Found = { ...props, reckoning, conclusion };
   if (conclusion.divided !== undefined)
     return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} />;
-  const others = remedies.filter(({ id }) => id !== outcome);
+  const others = helpful(conclusion);
   const { power } = reckoning;
   // What was asked is answered beside what comes before it.
   const beside = power !== undefined && TRAINS_BESIDE.has(outcome) ? trainsLine(reckoning, power, say) : undefined;
@@ -131,11 +132,10 @@ function Decides({ deciding, answers, say, onTell }: Found & { readonly deciding
 }
 
 function Draw({ reckoning, say, numbers }: Found) {
-  const { power, fleet, trains, bars } = reckoning;
-  const caption = say(power === undefined ? 'figure-caption-plain' : 'figure-caption', {
-    trains,
-    moving: fleet.moving,
-  });
+  const { power, fleet, trains, trainsAssumed, bars } = reckoning;
+  const values = { trains, moving: fleet.moving };
+  const caption = say(power === undefined ? 'figure-caption-plain' : 'figure-caption', values);
+  const assumed = trainsAssumed ? `${say('figure-assumed', values)} ` : '';
   return (
     <div class="part">
       <Histogram
@@ -143,8 +143,8 @@ function Draw({ reckoning, say, numbers }: Found) {
         bars={bars}
         usable={power?.capacity.usable}
         hard={power?.capacity.hard}
-        title={say('figure-title')}
-        caption={caption}
+        title={`${assumed}${say('figure-title')}`}
+        caption={`${assumed}${caption}`}
         say={say}
         numbers={numbers}
       />
@@ -154,35 +154,31 @@ function Draw({ reckoning, say, numbers }: Found) {
 }
 
 function Notes({ reckoning, say, numbers }: Pick<Found, 'reckoning' | 'say' | 'numbers'>) {
-  const { power, measuredTimes, busyMinutes } = reckoning;
+  const { power } = reckoning;
   if (power === undefined) return null;
-  const { rails, trip, overloads, coldLamps, beyondNorm, supply } = power;
-  const band = {
-    minutes: numbers.plain(busyMinutes, 0),
-    least: numbers.plain(overloads.from, 0),
-    most: numbers.plain(overloads.to, 0),
-  };
+  const { rails, trip, coldLamps, beyondNorm } = power;
   return (
     <ul class="notes">
       {trip?.kind === 'perhaps' && <li>{say('trip-perhaps')}</li>}
       {rails.known && rails.finding !== 'in-range' && (
         <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(rails.volts) })}</li>
       )}
-      {overloads.to >= 1 && <li>{say('overloads-line', band)}</li>}
-      {supply.kind === 'ac' && <li>{say('transformer-line')}</li>}
       {beyondNorm && <li>{say('beyond-norm')}</li>}
       {coldLamps !== undefined && (
         <li>{say('cold-lamps', { least: numbers.amps(coldLamps.from), most: numbers.amps(coldLamps.to) })}</li>
       )}
-      {measuredTimes !== undefined && <li>{say('measured-times', { times: numbers.plain(measuredTimes, 2) })}</li>}
     </ul>
   );
 }
 
+/** What else would do, tight at the least. */
+const helpful = ({ remedies, outcome }: Conclusion): readonly Remedy[] =>
+  remedies.filter(({ id, verdict }) => id !== outcome && atLeast(verdict, 'tight'));
+
 /** The other remedies, one line each. */
 function Others({ conclusion, home, ...found }: Found) {
   const { say, numbers } = found;
-  const others = conclusion.remedies.filter(({ id }) => id !== conclusion.outcome);
+  const others = helpful(conclusion);
   return (
     <>
       {conclusion.toBuy !== undefined && <p class="small">{say('others-on-it')}</p>}

@@ -52,7 +52,7 @@ export function trainsLine({ fleet }: Reckoning, { judgement, seen, capacity }: 
 export function leadOf(found: Found): string {
   const { reckoning, conclusion, say, numbers } = found;
   const { power, labels, unit } = reckoning;
-  const { chosen, mayMove, outcome, toBuy, tripBelow, deciding } = conclusion;
+  const { chosen, mayMove, outcome, toBuy, tripBelow } = conclusion;
   const because = labels.kind === 'not-permitted' ? ` ${say(`because-not-permitted-${labels.because}`)}` : '';
   const [here = 0, there = 0] = chosen?.usable ?? [];
   const { muted = 0, parked = 0, moving = mayMove?.tight ?? 0 } = chosen?.counts ?? {};
@@ -75,8 +75,7 @@ export function leadOf(found: Found): string {
     muted,
     parked,
   });
-  const look = deciding?.unknown === 'coach-lamps' && deciding.choices.length > 0 ? `${say('lead-look-first')} ` : '';
-  return `${look}${lead}${because}${chosen?.inGroups === true ? ` ${say('in-groups')}` : ''}`;
+  return `${lead}${because}${chosen?.inGroups === true ? ` ${say('in-groups')}` : ''}`;
 }
 
 /** Which of the sentences of an outcome fits. */

@@ -7,6 +7,7 @@ import { inOrderOfWork, partsOf, wire } from '../../../wizards/wire-it/index.ts'
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Caution, together } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
+import { listed } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, costWords, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
@@ -27,7 +28,7 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
     ...props,
     outcome: found.outcome,
     verdict: chipOf(found, say),
-    headline: headlineOf(found, say, numbers),
+    headline: headlineOf(found, say, props.language),
     lead: leadFor(found, say, numbers),
     numbers: undefined,
   };
@@ -68,20 +69,29 @@ function chipOf(found: WireFound, say: Say): { readonly tone: Tone; readonly wor
   return found.now.verdict === 'good' ? chip('enough', 'good') : chip('tight', 'bearable');
 }
 
-function headlineOf(found: WireFound, say: Say, numbers: Numbers): string {
+function headlineOf(found: WireFound, say: Say, language: string): string {
   if (found.kind === 'not-known') return say('wire-headline-wiring-not-known');
   if (found.kind === 'stopped') return say(`wire-headline-${found.outcome}`);
   if (found.kind !== 'wiring') return say('wire-headline-nothing-left');
-  const { outcome, supply, sure, now, chosen, pair } = found;
+  const { outcome, supply, sure, now } = found;
   if (outcome === 'wiring-good') {
     if (supply === undefined) return say('wire-headline-supply-unread');
     if (sure.kind === 'depends') return say('wire-headline-depends');
     return say(now?.verdict === 'bearable' ? 'wire-headline-bearable' : 'wire-headline-wiring-good');
   }
-  const several = chosen?.change.kind === 'rewired' && partsOf(chosen.change, pair).length > 1;
-  return several
-    ? say('wire-headline-several', { what: changeWords(chosen.change, pair, say, numbers) })
+  const named = partsNamed(found, say);
+  return named.length > 1
+    ? say('wire-headline-several', { what: listed(named, language) })
     : say(`wire-headline-${outcome}`);
+}
+
+/** The parts of what is changed, each by its name. Where there is one pair only, its feeders bring the bus. */
+function partsNamed({ chosen, pair }: Wiring, say: Say): string[] {
+  const parts = chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [];
+  const laysBus = pair && parts.includes('more-feeders');
+  return parts
+    .filter((part) => !(laysBus && part === 'thicker-bus'))
+    .map((part) => say(laysBus && part === 'more-feeders' ? 'wire-part-pair-feeders' : `wire-part-${part}`));
 }
 
 function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
@@ -120,7 +130,7 @@ function tonightOf({ now, tonight }: Wiring, say: Say, numbers: Numbers): string
     now.fails.includes('short-circuit') || now.fails.includes('feeder-heat') || now.fails.includes('bus-heat');
   const told = [
     ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight) })]),
-    ...(weak ? [say('wire-tonight-watch')] : []),
+    ...(weak ? [say(tonight === undefined ? 'wire-tonight-watch' : 'wire-tonight-also')] : []),
   ];
   return told.length === 0 ? undefined : told.join(' ');
 }
