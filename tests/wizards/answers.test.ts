@@ -294,6 +294,7 @@ const BECAUSE: readonly Because[] = [
   'mains-side',
   'bare-gauge',
   'needs-volts',
+  'power-no-amperes',
   'more-than-trains',
 ];
 
@@ -484,4 +485,39 @@ describe('eighty addresses mangled at random', () => {
       }
     },
   );
+});
+
+describe('a power in place of amperes', () => {
+  const read = (question: keyof typeof QUESTIONS, texts: Readonly<Record<string, string>>, before = {}) =>
+    parseQuestion(QUESTIONS[question], new Map(Object.entries(texts)), 'metric', before);
+
+  test('36VA at 18 V are 2 A, typed in either way', () => {
+    const two = { kind: 'number', span: { from: 2, to: 2 } };
+    for (const volts of ['18', '18V~', '18 V AC 36 VA', '18V 36VA'])
+      expect(read('supply-label', { 'supply-volts': volts, 'supply-amps': '36VA' }).answers).toMatchObject({
+        'supply-volts': { kind: 'number', span: { from: 18, to: 18 } },
+        'supply-amps': two,
+      });
+  });
+
+  test('without volts it says that they are needed', () => {
+    for (const volts of ['', 'unknown'])
+      expect(read('supply-label', { 'supply-volts': volts, 'supply-amps': '36VA' }).problems).toContainEqual({
+        field: 'supply-amps',
+        because: 'needs-volts',
+        given: '36VA',
+      });
+  });
+
+  test('the supply of another district has the volts that were told of the first', () => {
+    const texts = { districts: '2', 'limit-b': '3', 'amps-b': '36VA' };
+    const volts = { 'supply-volts': { kind: 'number', span: { from: 18, to: 18 } } } as const;
+    expect(read('our-districts', texts, volts).answers['amps-b']).toMatchObject({ span: { from: 2, to: 2 } });
+    expect(read('our-districts', texts).problems[0]?.because).toBe('needs-volts');
+  });
+
+  test('what a unit passes has no volts that would do, those of its input least: amperes are asked for', () => {
+    const texts = { 'unit-limit': '36VA', 'unit-input-volts': '19 V' };
+    expect(read('unit-label', texts).problems[0]).toMatchObject({ field: 'unit-limit', because: 'power-no-amperes' });
+  });
 });

@@ -19,27 +19,27 @@ export function isAsked(field: Field, answers: Answers): boolean {
   return other.kind === 'number' && other.span.to > (when.above ?? 0);
 }
 
-/** Reads every field of a question from texts by field id; absent texts are left out, not complained about. */
+/** Reads every field of a question from texts by field id; absent texts are left out, not complained about. `before`: answers to other questions. */
 export function parseQuestion(
   question: Question,
   texts: ReadonlyMap<string, string>,
   bare: MeasureSystem = 'metric',
+  before: Answers = {},
 ): { answers: Answers; problems: Problem[] } {
   const answers: Record<string, Answer> = {};
   const problems: Problem[] = [];
   for (const field of question.fields) {
     const text = texts.get(field.id);
     if (text === undefined) continue;
-    const read = parseField(field, text, { volts: voltsBeside(question, answers), bare });
+    const read = parseField(field, text, { volts: voltsFor(field, { ...before, ...answers }), bare });
     if (read.kind === 'answer') answers[field.id] = read.answer;
     else problems.push(read.problem);
   }
   return { answers, problems };
 }
 
-function voltsBeside(question: Question, answers: Answers): number | undefined {
-  const volts = question.fields.find((field) => field.kind === 'number' && field.quantity === 'voltage');
-  const answer = volts === undefined ? undefined : answers[volts.id];
+function voltsFor(field: Field, answers: Answers): number | undefined {
+  const answer = field.kind === 'number' && field.volts !== undefined ? answers[field.volts] : undefined;
   return answer?.kind === 'number' ? answer.span.from : undefined;
 }
 
@@ -50,11 +50,14 @@ export function parseAddress(
 ): { answers: Answers; problems: Problem[] } {
   const texts = new Map<string, string>();
   for (const [name, value] of new URLSearchParams(search)) if (!texts.has(name)) texts.set(name, value);
-  const read = questions.map((question) => parseQuestion(question, texts));
-  return {
-    answers: Object.assign({}, ...read.map((one) => one.answers)),
-    problems: read.flatMap((one) => one.problems),
-  };
+  let answers: Answers = {};
+  const problems: Problem[] = [];
+  for (const question of questions) {
+    const read = parseQuestion(question, texts, 'metric', answers);
+    answers = { ...answers, ...read.answers };
+    problems.push(...read.problems);
+  }
+  return { answers, problems };
 }
 
 /** The name in the address of a question that is wanted at a quick answer: `?…&ask=coaches`. It is no answer. */

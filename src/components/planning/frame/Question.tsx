@@ -39,7 +39,7 @@ export function QuestionForm(props: Props) {
   }, [tries]);
 
   const set = (id: string, text: string): void => setTexts((old) => withLine(question, id, text, old));
-  const read = parseQuestion(question, new Map(Object.entries(texts)), numbers.system);
+  const read = parseQuestion(question, new Map(Object.entries(texts)), numbers.system, before);
   const asked = question.fields.filter((field) => isAsked(field, read.answers));
 
   const submit = (event: Event): void => {
