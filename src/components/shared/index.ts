@@ -4,4 +4,4 @@ export { allowOwnWorkers } from './own-workers.ts';
 export { useAddress, useHeading } from './use-address.ts';
 export type { Loaded } from './use-loaded.ts';
 export { fetchStyles, fetchWords, useLoaded } from './use-loaded.ts';
-export { useMeasures } from './use-measures.ts';
+export { useMeasures, useMeasuresTyped } from './use-measures.ts';

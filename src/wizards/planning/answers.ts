@@ -19,11 +19,14 @@ export function isAsked(field: Field, answers: Answers): boolean {
   return other.kind === 'number' && other.span.to > (when.above ?? 0);
 }
 
+/** The system of a number without a unit. */
+export type BareNumbers = (quantity: Quantity) => MeasureSystem;
+
 /** Reads every field of a question from texts by field id; absent texts are left out, not complained about. `before`: answers to other questions. */
 export function parseQuestion(
   question: Question,
   texts: ReadonlyMap<string, string>,
-  bare: MeasureSystem = 'metric',
+  bare: BareNumbers = () => 'metric',
   before: Answers = {},
 ): { answers: Answers; problems: Problem[] } {
   const answers: Record<string, Answer> = {};
@@ -31,7 +34,10 @@ export function parseQuestion(
   for (const field of question.fields) {
     const text = texts.get(field.id);
     if (text === undefined) continue;
-    const read = parseField(field, text, { volts: voltsFor(field, { ...before, ...answers }), bare });
+    const read = parseField(field, text, {
+      volts: voltsFor(field, { ...before, ...answers }),
+      ...(field.kind === 'number' ? { bare: bare(field.quantity) } : {}),
+    });
     if (read.kind === 'answer') answers[field.id] = read.answer;
     else problems.push(read.problem);
   }
@@ -53,7 +59,7 @@ export function parseAddress(
   let answers: Answers = {};
   const problems: Problem[] = [];
   for (const question of questions) {
-    const read = parseQuestion(question, texts, 'metric', answers);
+    const read = parseQuestion(question, texts, undefined, answers);
     answers = { ...answers, ...read.answers };
     problems.push(...read.problems);
   }
@@ -112,18 +118,21 @@ export function spanOf(answers: Answers, field: Field): Span | undefined {
   return { from: field.assume, to: field.assume };
 }
 
-/**
- * The system a person measures in, from the units they typed. Wires decide, since they are bought by it; without one, lengths do. The
- * most count; as many of each: the first. Undefined where nothing has a unit.
- */
-export function systemTyped(answers: Answers): MeasureSystem | undefined {
+/** The systems a person measures in, from the units they typed: most count; as many of each: the first. Undefined where nothing has a unit. */
+export interface SystemsTyped {
+  readonly lengths: MeasureSystem | undefined;
+  /** Wires are bought by gauge or by mm², whatever lengths are measured in. */
+  readonly wires: MeasureSystem | undefined;
+}
+
+export function systemsTyped(answers: Answers): SystemsTyped {
   const of = (isWire: boolean): MeasureSystem[] =>
     [...FIELDS].flatMap(([id, field]) => {
       const answer = answers[id];
       const counts = field.kind === 'number' && (field.quantity === 'area') === isWire;
       return counts && answer?.kind === 'number' && answer.typed !== undefined ? [answer.typed] : [];
     });
-  return mostOf(of(true)) ?? mostOf(of(false));
+  return { lengths: mostOf(of(false)), wires: mostOf(of(true)) };
 }
 
 /** The unit that a bare number of this field is taken as, for the sentence that says so; undefined where there is but one. */

@@ -7,7 +7,7 @@ export {
   isAsked,
   parseAddress,
   parseQuestion,
-  systemTyped,
+  systemsTyped,
   takenAs,
   toAddress,
   wantedIn,

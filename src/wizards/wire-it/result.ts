@@ -34,7 +34,7 @@ import {
   tripLevel,
 } from '../../engine/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
-import { Reader, systemTyped } from '../planning/index.ts';
+import { Reader, systemsTyped } from '../planning/index.ts';
 import type { Need, Run, Wires } from './laid.ts';
 import {
   feederCount,
@@ -149,7 +149,7 @@ export type WireFound = Wiring | NotKnown | Stopped | (FeedingProblem & { readon
  * only if one feeder is enough. Rails that stand too high, and a supply that cannot trip its unit, come before any wire. A plan that cannot
  * be (all are read from checked answers) gives its problem. Wires to buy are those that the person's `system` knows.
  */
-export function wire(answers: Answers, system: MeasureSystem = systemTyped(answers) ?? 'metric'): WireFound {
+export function wire(answers: Answers, system: MeasureSystem = soldTo(answers)): WireFound {
   const reader = new Reader(answers);
   const stopped = stoppedAt(reader);
   if (stopped !== undefined) return stopped;
@@ -159,6 +159,11 @@ export function wire(answers: Answers, system: MeasureSystem = systemTyped(answe
   const counted = feederCount(reader, described.run) !== undefined;
   if (counted || found.outcome !== 'wiring-good') return found;
   return goodWithOneFeeder(described) ? found : notKnown(answers, system);
+}
+
+function soldTo(answers: Answers): MeasureSystem {
+  const { lengths, wires } = systemsTyped(answers);
+  return wires ?? lengths ?? 'metric';
 }
 
 // One feeder at the end of the wire and of the track: whatever more there is, does better.

@@ -11,13 +11,13 @@ import {
   questionsIn,
   replay,
   surerIn,
-  systemTyped,
+  systemsTyped,
   toAddress,
   wantedIn,
   without,
 } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
-import { type Loaded, Missing, NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
+import { type Loaded, Missing, NotYet, useAddress, useHeading, useMeasuresTyped } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import { AnswerPage } from './AnswerPage.tsx';
@@ -68,8 +68,8 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const { answers, problems } = useMemo(() => parseAddress(all, search), [all, search]);
   const wanted = useMemo(() => wantedIn(search), [search]);
   const state = useMemo(() => replay(machine, answers, wanted), [machine, answers, wanted]);
-  const system = useMeasures(useMemo(() => systemTyped(answers), [answers]));
-  const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
+  const { lengths, wires } = useMeasuresTyped(useMemo(() => systemsTyped(answers), [answers]));
+  const numbers = useMemo(() => new Numbers(language, lengths, words, wires), [language, lengths, wires, words]);
   const questions = useMemo(() => inMeasures(written, numbers), [written, numbers]);
   const go = useCallback((next: Answers, ask?: QuestionId): void => {
     setFormer((old) => ({ ...old, ...next }));

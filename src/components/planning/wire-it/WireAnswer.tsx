@@ -16,7 +16,7 @@ import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
   const { answers, say, numbers } = props;
-  const { system } = numbers;
+  const { wires: system } = numbers;
   const found = useReckoned('wire', answers, (of) => wire(of, system), { system });
   if (found === undefined) return <p role="status">{say('wire-reckoning')}</p>;
   return <Found {...props} found={found} />;
