@@ -17,7 +17,7 @@ import {
   without,
 } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
-import { type Loaded, Missing, NotYet, useAddress, useHeading, useMeasuresTyped } from '../../shared/index.ts';
+import { type Loaded, NotYet, useAddress, useHeading, useMeasuresTyped } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import { AnswerPage } from './AnswerPage.tsx';
@@ -197,13 +197,12 @@ interface AwaitedProps {
   readonly say: Say;
 }
 
-/** An answer that could not be loaded is missed while questions are asked: it may be the one that forbids a plug. */
+/** It may be the answer that forbids a plug: that is said while it is on its way, and where it could not be had while questions are asked. */
 function Awaited({ loaded: { value, failed, again }, wanted, say }: AwaitedProps) {
-  if (value !== undefined) return null;
-  if (!failed) return wanted ? <NotYet say={say} failed={false} again={again} /> : null;
+  if (value !== undefined || !(failed || wanted)) return null;
   return (
     <>
-      <Missing say={say} again={again} />
+      <NotYet say={say} failed={failed} again={again} />
       <p>{say('nothing-plugged-till-then')}</p>
     </>
   );
