@@ -2,7 +2,7 @@
 //
 // Put --font-signs in front of the text face: `font-family: var(--font-signs), var(--font-text)`. Its unicode-range keeps
 // it to the signs, and a sign would otherwise be taken from the text face's system fallback.
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { fontProviders } from 'astro/config';
 import { create } from 'fontkitten';
 import subsetFont from 'subset-font';
@@ -81,6 +81,13 @@ function lettersOf({ from, characters }) {
   return LETTERS.filter((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0)));
 }
 
+/** A new file in the place of the old one: a copy of the project that shares it by a hard link keeps its own. */
+function replaceFile(at, bytes) {
+  const beside = new URL(`${at.href}.new`);
+  writeFileSync(beside, bytes);
+  renameSync(beside, at);
+}
+
 async function cut(one) {
   const wanted = one.characters + lettersOf(one).join('');
   const cutTo = (face, targetFormat) => subsetFont(face, wanted, { ...one.cutting, targetFormat });
@@ -88,7 +95,7 @@ async function cut(one) {
   const told = SLASHED.includes(one) ? withPlainScaleNames(await cutTo(face, 'sfnt')) : face;
   const bytes = await cutTo(told, 'woff2');
   assertComplete(one, bytes);
-  if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) writeFileSync(one.to, bytes);
+  if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) replaceFile(one.to, bytes);
   return bytes.length;
 }
 
