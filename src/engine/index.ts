@@ -131,6 +131,7 @@ export type {
   Verdict,
 } from './power/index.ts';
 export {
+  allParked,
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
@@ -151,6 +152,7 @@ export {
   gather,
   histogram,
   isAbove,
+  isAboveUsual,
   jointLoad,
   judge,
   judgedVolts,
