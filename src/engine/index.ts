@@ -29,7 +29,9 @@ export {
 
 // diagnosis: what is wrong.
 export type {
+  Belief,
   CheckRow,
+  CircumstanceRow,
   Compiled,
   ComplaintRow,
   Evidence,
@@ -40,11 +42,19 @@ export type {
   NextStep,
   Posterior,
   Precondition,
+  Risk,
   Seen,
+  SignCause,
+  SignCheck,
+  SignModel,
+  SignRow,
+  SignTables,
+  Source,
   Tool,
 } from './diagnosis/index.ts';
 export {
   assertModel,
+  believe,
   compile,
   contradictions,
   evidence,
@@ -53,6 +63,7 @@ export {
   posterior,
   questionsLeft,
   SOMETHING_ELSE,
+  signTables,
   TOOLS,
   WORTH_SHOWING,
 } from './diagnosis/index.ts';

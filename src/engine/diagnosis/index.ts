@@ -6,9 +6,23 @@ export { contradictions } from './conflicts.ts';
 export type { NextStep } from './diagnosis.ts';
 export { nextStep } from './diagnosis.ts';
 export { questionsLeft } from './left.ts';
-export type { CheckRow, ComplaintRow, FaultModel, FaultRow, LikelihoodWord, Precondition, Tool } from './model.ts';
+export type {
+  CheckRow,
+  ComplaintRow,
+  FaultModel,
+  FaultRow,
+  LikelihoodWord,
+  Precondition,
+  Risk,
+  Tool,
+} from './model.ts';
 export { SOMETHING_ELSE, TOOLS } from './model.ts';
 export type { HowOften } from './often.ts';
 export { howOften, WORTH_SHOWING } from './often.ts';
 export type { Evidence, Posterior, Seen } from './posterior.ts';
 export { evidence, posterior } from './posterior.ts';
+export type { Belief } from './sign-belief.ts';
+export { believe } from './sign-belief.ts';
+export type { CircumstanceRow, SignCause, SignCheck, SignModel, SignRow, Source } from './sign-model.ts';
+export type { SignTables } from './sign-tables.ts';
+export { signTables } from './sign-tables.ts';

@@ -1,0 +1,331 @@
+// A model of signs made ready to reckon with: words become chances, each cause gets one table per group of signs, each check one per option.
+import { WORD_CHANCE } from './model.ts';
+import type {
+  Gives,
+  Line,
+  Mix,
+  Reading,
+  Shows,
+  SignCause,
+  SignCheck,
+  SignModel,
+  SignRow,
+  Source,
+} from './sign-model.ts';
+import { SOURCES } from './sign-model.ts';
+
+/** Signs that are reckoned with together, or one circumstance: every combination of their values is one joint value. */
+export interface Group {
+  readonly id: string;
+  readonly signs: readonly { readonly id: string; readonly values: readonly string[] }[];
+  readonly size: number;
+  /** Joint value of a layout without trouble; -1 for a circumstance, which does not come and go. */
+  readonly sound: number;
+  /** Place of the circumstance, -1 for signs. */
+  readonly circumstance: number;
+}
+
+/** A table over the values of a few circumstances: one row of `width` chances for each of their combinations. */
+export interface Table {
+  /** Places of circumstances, ascending; at most three. */
+  readonly by: readonly number[];
+  readonly width: number;
+  readonly chances: Float64Array;
+}
+
+export interface CauseTables {
+  /** P(value) of each circumstance where the cause exists. */
+  readonly circumstances: readonly Float64Array[];
+  /** P(well just now), 0 to 1. */
+  readonly well: number;
+  /** P(joint value | circumstances) for each group. */
+  readonly groups: readonly Table[];
+}
+
+export interface CheckTable {
+  readonly group: number;
+  readonly source: number;
+  readonly options: number;
+  /** P(option | joint value) without slips at [option x size + joint value]. */
+  readonly says: Table;
+}
+
+export interface SignTables {
+  readonly model: SignModel;
+  readonly groups: readonly Group[];
+  /** Values of each circumstance. */
+  readonly sizes: readonly number[];
+  readonly causes: readonly CauseTables[];
+  readonly checks: readonly CheckTable[];
+  /** P(slip) of each source, in the order of SOURCES. */
+  readonly slips: readonly number[];
+  readonly checkAt: ReadonlyMap<string, number>;
+}
+
+/** Combinations of the circumstances of a table. */
+export const combinations = (by: readonly number[], sizes: readonly number[]): number =>
+  by.reduce((product, at) => product * (sizes[at] ?? 1), 1);
+
+/** Throws RangeError naming the row when an id or a value is unknown, a value has no line, or a table hangs on more than three circumstances. */
+export function signTables(model: SignModel, slips: Readonly<Record<Source, number>>): SignTables {
+  const groups = groupsOf(model);
+  const sizes = model.circumstances.map(({ values }) => Object.keys(values).length);
+  const builder = new Builder(model, groups, sizes);
+  return {
+    model,
+    groups,
+    sizes,
+    causes: model.causes.map((cause) => builder.cause(cause)),
+    checks: model.checks.map((check) => builder.check(check)),
+    slips: SOURCES.map((source) => slips[source]),
+    checkAt: new Map(model.checks.map(({ id }, at) => [id, at])),
+  };
+}
+
+function groupsOf({ signs, circumstances }: SignModel): Group[] {
+  const members = new Map<string, SignRow[]>();
+  for (const sign of signs) {
+    const id = sign.group ?? sign.id;
+    members.set(id, [...(members.get(id) ?? []), sign]);
+  }
+  const ofSigns = [...members].map(([id, rows]) => ({
+    id,
+    signs: rows,
+    size: rows.reduce((product, { values }) => product * values.length, 1),
+    sound: rows.reduce((at, { values, sound }) => at * values.length + values.indexOf(sound), 0),
+    circumstance: -1,
+  }));
+  const ofLayouts = circumstances.map(({ id, values }, circumstance) => {
+    const names = Object.keys(values);
+    return { id, signs: [{ id, values: names }], size: names.length, sound: -1, circumstance };
+  });
+  return [...ofSigns, ...ofLayouts];
+}
+
+const MOST_CIRCUMSTANCES = 3;
+
+class Builder {
+  readonly #model: SignModel;
+  readonly #groups: readonly Group[];
+  readonly #sizes: readonly number[];
+  readonly #signs: ReadonlyMap<string, SignRow>;
+  readonly #circumstanceAt: ReadonlyMap<string, number>;
+
+  constructor(model: SignModel, groups: readonly Group[], sizes: readonly number[]) {
+    this.#model = model;
+    this.#groups = groups;
+    this.#sizes = sizes;
+    this.#signs = new Map(model.signs.map((sign) => [sign.id, sign]));
+    this.#circumstanceAt = new Map(model.circumstances.map(({ id }, at) => [id, at]));
+  }
+
+  cause(cause: SignCause): CauseTables {
+    for (const id of Object.keys(cause.shows)) {
+      if (!this.#signs.has(id)) throw new RangeError(`cause "${cause.id}": sign "${id}" is not known`);
+    }
+    for (const [id, values] of Object.entries(cause.needs ?? {})) this.#checkNeed(cause.id, id, values);
+    return {
+      circumstances: this.#model.circumstances.map(({ id, values }) => {
+        const needed = cause.needs?.[id];
+        return normalised(
+          Object.entries(values).map(([value, share]) => (needed?.includes(value) === false ? 0 : share)),
+        );
+      }),
+      well: cause.well === undefined ? 0 : WORD_CHANCE[cause.well],
+      groups: this.#groups.map((group) => this.#shown(cause, group)),
+    };
+  }
+
+  #checkNeed(cause: string, id: string, values: readonly string[]): void {
+    const row = this.#model.circumstances[this.#circumstanceAt.get(id) ?? -1];
+    const stray = row === undefined ? id : values.find((value) => row.values[value] === undefined);
+    if (stray !== undefined) throw new RangeError(`cause "${cause}": "${stray}" is no circumstance`);
+  }
+
+  #shown(cause: SignCause, group: Group): Table {
+    if (group.circumstance >= 0) return this.#itself(group);
+    const shows = group.signs.map(({ id }) => cause.shows[id] ?? 'unaffected');
+    const by = this.#hangsOn(shows, `cause "${cause.id}", "${group.id}"`);
+    const rows = this.#overAll(by, (values) => {
+      const chances = new Float64Array(group.size);
+      for (let joint = 0; joint < group.size; joint++) {
+        const told = new Map(values);
+        let chance = 1;
+        for (const [i, value] of valuesOf(group, joint).entries()) {
+          const sign = group.signs[i]?.id ?? '';
+          chance *= this.#mix(shows[i] ?? 'unaffected', sign, told, cause.id)[value] ?? 0;
+          told.set(sign, value);
+        }
+        chances[joint] = chance;
+      }
+      return normalised([...chances]);
+    });
+    return { by, width: group.size, chances: joined(rows) };
+  }
+
+  /** A circumstance is what it is. */
+  #itself({ circumstance, size }: Group): Table {
+    const chances = new Float64Array(size * size);
+    for (let i = 0; i < size; i++) chances[i * size + i] = 1;
+    return { by: [circumstance], width: size, chances };
+  }
+
+  /** Chances of the values of a sign, by value. */
+  #mix(shows: Shows, sign: string, told: ReadonlyMap<string, string>, cause: string): Readonly<Record<string, number>> {
+    const row = this.#signs.get(sign);
+    if (row === undefined) throw new RangeError(`cause "${cause}": sign "${sign}" is not known`);
+    if (shows === 'unaffected') return shares(row.unaffected, row.values, `sign "${sign}"`);
+    if (!isBy(shows)) return shares(shows, row.values, `cause "${cause}", sign "${sign}"`);
+    const value = told.get(shows.by) ?? '';
+    const inner = shows.is[value];
+    if (inner === undefined)
+      throw new RangeError(`cause "${cause}", sign "${sign}": nothing is said by "${shows.by}" ${value}`);
+    return this.#mix(inner, sign, told, cause);
+  }
+
+  /** Places of the circumstances that are asked for anywhere in these. */
+  #hangsOn(specs: readonly (Shows | Reading)[], name: string): number[] {
+    const found = new Set<number>();
+    const visit = (spec: Shows | Reading): void => {
+      if (typeof spec === 'string' || !isBy(spec)) return;
+      const at = this.#circumstanceAt.get(spec.by);
+      if (at !== undefined) found.add(at);
+      else if (!this.#signs.has(spec.by))
+        throw new RangeError(`${name}: "${spec.by}" is neither sign nor circumstance`);
+      for (const inner of Object.values<Shows | Reading>(spec.is)) visit(inner);
+    };
+    for (const spec of specs) visit(spec);
+    if (found.size > MOST_CIRCUMSTANCES)
+      throw new RangeError(`${name}: hangs on ${found.size} circumstances, at most ${MOST_CIRCUMSTANCES}`);
+    return [...found].sort((a, b) => a - b);
+  }
+
+  #overAll(by: readonly number[], row: (values: ReadonlyMap<string, string>) => Float64Array): Float64Array[] {
+    return Array.from({ length: combinations(by, this.#sizes) }, (_, combination) => {
+      const values = new Map<string, string>();
+      let rest = combination;
+      for (const at of [...by].reverse()) {
+        const { id = '', values: all = {} } = this.#model.circumstances[at] ?? {};
+        const size = this.#sizes[at] ?? 1;
+        values.set(id, Object.keys(all)[rest % size] ?? '');
+        rest = Math.floor(rest / size);
+      }
+      return row(values);
+    });
+  }
+
+  check(check: SignCheck): CheckTable {
+    const name = `check "${check.id}"`;
+    const reads = typeof check.reads === 'string' ? [check.reads] : check.reads;
+    const at = this.#groups.findIndex(({ signs }) => signs.some(({ id }) => id === reads[0]));
+    const group = this.#groups[at];
+    const stray = reads.find((id) => !group?.signs.some((sign) => sign.id === id));
+    if (group === undefined || stray !== undefined) {
+      throw new RangeError(`${name}: "${stray ?? reads[0]}" is no sign of the group`);
+    }
+    const by = this.#hangsOn([check.reading], name);
+    const rows = this.#overAll(by, (circumstances) => this.#said(check, group, reads, circumstances));
+    const width = check.options.length * group.size;
+    return {
+      group: at,
+      source: SOURCES.indexOf(check.source),
+      options: check.options.length,
+      says: { by, width, chances: joined(rows) },
+    };
+  }
+
+  #said(
+    check: SignCheck,
+    group: Group,
+    reads: readonly string[],
+    circumstances: ReadonlyMap<string, string>,
+  ): Float64Array {
+    const reading = this.#readingOf(check, circumstances);
+    const chances = new Float64Array(check.options.length * group.size);
+    for (let joint = 0; joint < group.size; joint++) {
+      const values = new Map(valuesOf(group, joint).map((value, i) => [group.signs[i]?.id ?? '', value]));
+      const gives = givenBy(reading, reads, values);
+      if (gives === undefined)
+        throw new RangeError(`check "${check.id}": nothing is said for ${[...values.values()].join(', ')}`);
+      const said = shares(
+        typeof gives === 'string' ? { [gives]: 'always' } : gives,
+        check.options,
+        `check "${check.id}"`,
+        0,
+      );
+      for (const [i, option] of check.options.entries()) chances[i * group.size + joint] = said[option] ?? 0;
+    }
+    return chances;
+  }
+
+  #readingOf(
+    { id, reading }: SignCheck,
+    circumstances: ReadonlyMap<string, string>,
+  ): Readonly<Record<string, Gives>> | readonly Line[] {
+    let found: Reading | undefined = reading;
+    while (found !== undefined && isBy(found)) found = found.is[circumstances.get(found.by) ?? ''];
+    if (found === undefined) throw new RangeError(`check "${id}": a circumstance is missing in its reading`);
+    return found;
+  }
+}
+
+function givenBy(
+  reading: Readonly<Record<string, Gives>> | readonly Line[],
+  reads: readonly string[],
+  values: ReadonlyMap<string, string>,
+): Gives | undefined {
+  if (!isLines(reading)) return reading[values.get(reads[0] ?? '') ?? ''];
+  return reading.find(({ where }) => Object.entries(where).every(([sign, any]) => any.includes(values.get(sign) ?? '')))
+    ?.gives;
+}
+
+const isLines = (reading: Readonly<Record<string, Gives>> | readonly Line[]): reading is readonly Line[] =>
+  Array.isArray(reading);
+
+/** Told apart by their `by`, which no value of a sign is called. */
+const isBy = <Spec extends object>(spec: Spec): spec is Extract<Spec, { readonly by: string }> =>
+  Object.hasOwn(spec, 'by') && Object.hasOwn(spec, 'is');
+
+/** Names of the values of each sign that a joint value stands for. */
+export function valuesOf({ signs }: Group, joint: number): string[] {
+  const names: string[] = [];
+  let rest = joint;
+  for (const { values } of [...signs].reverse()) {
+    names.unshift(values[rest % values.length] ?? '');
+    rest = Math.floor(rest / values.length);
+  }
+  return names;
+}
+
+/** The words of a mix as shares of 1; a value without a word gets `unnamed`. */
+function shares(
+  mix: Mix,
+  values: readonly string[],
+  name: string,
+  unnamed: number = WORD_CHANCE.never,
+): Record<string, number> {
+  const stray = Object.keys(mix).find((value) => !values.includes(value));
+  if (stray !== undefined) throw new RangeError(`${name}: value "${stray}" is not known`);
+  const weights = values.map((value) => {
+    const word = mix[value];
+    return word === undefined ? unnamed : WORD_CHANCE[word];
+  });
+  const total = weights.reduce((sum, one) => sum + one, 0);
+  if (!(total > 0)) throw new RangeError(`${name}: no value has a word`);
+  return Object.fromEntries(values.map((value, i) => [value, (weights[i] ?? 0) / total]));
+}
+
+function normalised(weights: readonly number[]): Float64Array {
+  const total = weights.reduce((sum, one) => sum + one, 0);
+  return Float64Array.from(weights, (one) => one / total);
+}
+
+function joined(rows: readonly Float64Array[]): Float64Array {
+  const all = new Float64Array(rows.reduce((sum, { length }) => sum + length, 0));
+  let at = 0;
+  for (const row of rows) {
+    all.set(row, at);
+    at += row.length;
+  }
+  return all;
+}

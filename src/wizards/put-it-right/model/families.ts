@@ -1,0 +1,190 @@
+// What several causes show alike, so that a row says only what is its own. Source: common practice, no source (judgement).
+import type { Row, ShowsOf } from './rows.ts';
+import { always, rarely, sometimes, usually } from './words.ts';
+
+/** What goes off when a short or an overload trips a unit: all, or that part, or nothing that anyone sees where the unit is back in a blink. */
+export const TRIPS_ITS_UNIT: ShowsOf<'goes-off'> = {
+  by: 'protection',
+  is: {
+    latches: {
+      by: 'parts',
+      is: {
+        one: { 'all-at-once': always },
+        several: { 'that-part': usually, 'all-at-once': sometimes, 'one-after-the-other': rarely },
+      },
+    },
+    'tries-again': {
+      by: 'parts',
+      is: {
+        one: { 'all-at-once': always },
+        several: { 'that-part': usually, 'all-at-once': sometimes, 'one-after-the-other': rarely },
+      },
+    },
+    blinks: { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes },
+    'folds-back': { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes },
+  },
+};
+
+/** Two units are shorted on each other: both may go. */
+export const TRIPS_BOTH: ShowsOf<'goes-off'> = {
+  by: 'protection',
+  is: {
+    latches: { 'that-part': sometimes, 'all-at-once': usually, 'one-after-the-other': sometimes },
+    'tries-again': { 'that-part': sometimes, 'all-at-once': usually, 'one-after-the-other': sometimes },
+    blinks: { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes },
+    'folds-back': { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes },
+  },
+};
+
+export const NOTHING_OFF: ShowsOf<'goes-off'> = { nothing: always };
+
+const NEVER_OFF = { 'never-off': always } as const;
+
+/** What is over as soon as the train has moved on or been taken off: then it is the unit that says how it comes back. */
+export const BACK_AS_THE_UNIT_DOES: ShowsOf<'comes-back'> = {
+  by: 'goes-off',
+  is: {
+    nothing: {
+      by: 'protection',
+      is: {
+        latches: NEVER_OFF,
+        'tries-again': NEVER_OFF,
+        blinks: { 'never-off': usually, blink: usually },
+        'folds-back': NEVER_OFF,
+      },
+    },
+    'that-part': {
+      by: 'protection',
+      is: {
+        latches: { button: always, 'when-removed': sometimes },
+        'tries-again': { seconds: usually, 'when-removed': sometimes },
+        blinks: { blink: always, seconds: rarely },
+        'folds-back': { seconds: usually, 'when-removed': sometimes },
+      },
+    },
+    'all-at-once': {
+      by: 'protection',
+      is: {
+        latches: { button: always, 'when-removed': sometimes },
+        'tries-again': { seconds: usually, 'when-removed': sometimes },
+        blinks: { blink: always, seconds: rarely },
+        'folds-back': { seconds: usually, 'when-removed': sometimes },
+      },
+    },
+    'one-after-the-other': {
+      by: 'protection',
+      is: {
+        latches: { button: always, 'when-removed': sometimes },
+        'tries-again': { seconds: usually, 'when-removed': sometimes },
+        blinks: { blink: usually, seconds: sometimes },
+        'folds-back': { seconds: usually, 'when-removed': sometimes },
+      },
+    },
+  },
+};
+
+const REMOVED = { 'when-removed': usually, stays: sometimes, seconds: rarely, button: rarely } as const;
+/** A short that stands: nothing is well before it is found and taken away. */
+export const BACK_WHEN_REMOVED: ShowsOf<'comes-back'> = {
+  by: 'goes-off',
+  is: { nothing: NEVER_OFF, 'that-part': REMOVED, 'all-at-once': REMOVED, 'one-after-the-other': REMOVED },
+};
+
+const COOLED = { minutes: usually, button: sometimes, seconds: rarely } as const;
+/** Heat: a pause helps. */
+export const BACK_WHEN_COOL: ShowsOf<'comes-back'> = {
+  by: 'goes-off',
+  is: { nothing: NEVER_OFF, 'that-part': COOLED, 'all-at-once': COOLED, 'one-after-the-other': COOLED },
+};
+
+export const NEVER_WENT_OFF: ShowsOf<'comes-back'> = NEVER_OFF;
+
+const DARK = { stays: usually, button: rarely, 'when-removed': rarely } as const;
+/** What is off stays off until it is mended. */
+export const STAYS_OFF: ShowsOf<'comes-back'> = {
+  by: 'goes-off',
+  is: { nothing: NEVER_OFF, 'that-part': DARK, 'all-at-once': DARK, 'one-after-the-other': DARK },
+};
+
+/** Nothing is wrong with power or commands, no short, nothing hot: rows that differ elsewhere start from this and say the rest. */
+export const QUIET = {
+  'goes-off': NOTHING_OFF,
+  'comes-back': NEVER_WENT_OFF,
+  'unit-shows': 'unaffected',
+  volts: 'unaffected',
+  commands: 'unaffected',
+  short: 'unaffected',
+  hot: 'unaffected',
+  draw: 'unaffected',
+} as const satisfies Partial<Row>;
+
+/** There only while a vehicle joins two parts; well as soon as it is off the gap. */
+export const AT_THE_GAP = {
+  when: { 'at-the-gap': always, always: rarely },
+  where: { gaps: always },
+  vehicles: { 'every-one': usually, 'lit-or-long': sometimes, 'short-ones': rarely },
+  'goes-off': TRIPS_BOTH,
+  'comes-back': BACK_AS_THE_UNIT_DOES,
+  'unit-shows': {
+    by: 'protection',
+    is: {
+      latches: { fault: always },
+      'tries-again': { fault: always },
+      blinks: { ready: usually, fault: usually },
+      'folds-back': { ready: usually, fault: sometimes },
+    },
+  },
+  volts: 'unaffected',
+  commands: 'unaffected',
+  short: { none: usually, vehicle: sometimes },
+  hot: 'unaffected',
+  draw: 'unaffected',
+} as const satisfies Partial<Row>;
+
+/** A short that stands without any train. */
+export const STANDING_SHORT = {
+  trouble: { 'switches-off': always, 'only-shown': rarely },
+  when: { 'at-switching-on': usually, always: usually, 'in-mid-run': rarely },
+  where: { everywhere: usually, part: usually },
+  vehicles: { 'none-needed': always },
+  'goes-off': TRIPS_ITS_UNIT,
+  'comes-back': BACK_WHEN_REMOVED,
+  'unit-shows': { fault: always, restarts: rarely },
+  volts: { none: usually, moments: sometimes, low: rarely },
+  commands: { none: usually, arrive: rarely },
+  hot: { nothing: usually, 'joint-or-rail': sometimes, unit: rarely },
+  draw: { 'well-below': usually, above: sometimes },
+  ohms: { short: always },
+} as const satisfies Partial<Row>;
+
+/** A part that gets no power at all. */
+export const NO_POWER = {
+  trouble: { 'stops-dark': always, jerks: rarely },
+  when: { 'at-the-gap': usually, always: usually },
+  where: { part: always },
+  vehicles: { 'every-one': always },
+  'goes-off': { nothing: usually, 'that-part': rarely },
+  'comes-back': STAYS_OFF,
+  volts: { none: always },
+  commands: { none: always },
+  short: 'unaffected',
+  hot: 'unaffected',
+  draw: 'unaffected',
+} as const satisfies Partial<Row>;
+
+/** More is drawn than can be given: it shows as trains add up, wherever they are in that part. */
+export const TOO_LITTLE = {
+  trouble: { 'switches-off': usually, 'slow-or-dim': usually, jerks: rarely },
+  when: { 'with-traffic': always, 'after-minutes': sometimes, 'now-and-then': rarely },
+  where: { everywhere: usually, part: sometimes },
+  vehicles: { many: usually, 'every-one': sometimes, 'lit-or-long': sometimes },
+  'goes-off': TRIPS_ITS_UNIT,
+  'comes-back': BACK_AS_THE_UNIT_DOES,
+  'unit-shows': { fault: usually, ready: sometimes, restarts: rarely },
+  volts: { 'low-loaded': usually, full: sometimes },
+  commands: { arrive: always },
+  short: { none: always },
+  draw: { above: usually, 'near-the-limit': sometimes },
+  fewer: { helps: always },
+  before: { dims: usually, snaps: sometimes },
+} as const satisfies Partial<Row>;

@@ -1,0 +1,349 @@
+// What can be seen of a trouble, one fact each. `sound`: the value on a layout without trouble. `unaffected`: what is met where the trouble
+// does not touch the sign. Source of the words: common practice, no source (judgement). Causes say what they make of each: causes/*.ts.
+import type { SignRow } from '../../../engine/index.ts';
+import { always, rarely, sometimes, usually } from './words.ts';
+
+/** Signs of which every cause says something. */
+export const CORE_SIGNS = [
+  // What is wrong, in one line: everything or a part switches off; trains stop and their lights are out; they stand lit or run on and do not
+  // obey; slow or dim; a jerk, stutter or flicker; something runs or moves by itself; turnouts or signals act up; something gets hot;
+  // an empty track is shown as occupied; handhelds or their bus are dead; a decoder cannot be read; only a lamp or message complains.
+  {
+    id: 'trouble',
+    values: [
+      'switches-off',
+      'stops-dark',
+      'stops-lit',
+      'slow-or-dim',
+      'jerks',
+      'runs-by-itself',
+      'accessories-wrong',
+      'gets-hot',
+      'shown-occupied',
+      'handhelds-dead',
+      'cannot-be-read',
+      'only-shown',
+      'none',
+    ],
+    sound: 'none',
+    unaffected: { none: always },
+  },
+  // When it shows. `always`: as long as power is on. `after-a-short`: once a short is cleared, or after something else went off.
+  // `in-mid-run`: a train runs, then it stops and stays so. `now-and-then`: no pattern that anybody has found.
+  {
+    id: 'when',
+    values: [
+      'always',
+      'at-switching-on',
+      'at-the-gap',
+      'when-set-on',
+      'at-one-place',
+      'when-thrown',
+      'with-traffic',
+      'after-minutes',
+      'after-a-short',
+      'in-mid-run',
+      'now-and-then',
+    ],
+    sound: 'now-and-then',
+    unaffected: { always: sometimes, 'at-one-place': rarely, 'now-and-then': sometimes, 'in-mid-run': rarely },
+  },
+  // Where it shows. `part`: one whole part, beside its feed too. `far`: the farther from the feed the worse. `spot`: one spot, joint or stretch.
+  // `off-track`: with the track unplugged too, or at handhelds and units only.
+  {
+    id: 'where',
+    values: ['everywhere', 'part', 'gaps', 'far', 'spot', 'turnout', 'loop', 'off-track'],
+    sound: 'everywhere',
+    unaffected: { everywhere: usually, part: rarely, spot: rarely },
+  },
+  // Which vehicles show it. `kind`: those of one kind, such as lit, sound, metal or short ones. `many`: only many together. `none-needed`: an
+  // empty track shows it too.
+  {
+    id: 'vehicles',
+    values: ['every-one', 'one-only', 'short-ones', 'lit-or-long', 'many', 'none-needed'],
+    sound: 'every-one',
+    unaffected: { 'every-one': usually, 'none-needed': rarely },
+  },
+  // What was done last before it began. `time`: nothing but age, dust, warmth or damp. `a-short`: it began with a short or a derailing.
+  {
+    id: 'since',
+    values: ['nothing', 'track-or-wires', 'time', 'supply-or-unit', 'vehicle', 'setting', 'a-short'],
+    sound: 'nothing',
+    unaffected: {
+      nothing: usually,
+      'track-or-wires': sometimes,
+      time: rarely,
+      'supply-or-unit': rarely,
+      vehicle: sometimes,
+      setting: rarely,
+    },
+  },
+  // What goes off when it happens.
+  {
+    id: 'goes-off',
+    values: ['nothing', 'that-part', 'all-at-once', 'one-after-the-other'],
+    sound: 'nothing',
+    unaffected: { nothing: always },
+    group: 'event',
+  },
+  // How it comes back. `never-off`: nothing went off. `blink`: at once, hardly noticed. `stays`: not at all.
+  {
+    id: 'comes-back',
+    values: ['never-off', 'blink', 'seconds', 'minutes', 'button', 'when-removed', 'stays'],
+    sound: 'never-off',
+    unaffected: { 'never-off': always },
+    group: 'event',
+  },
+  // What the unit of the part with the trouble shows just then. `restarts`: its lamp goes out and on as at switching on.
+  {
+    id: 'unit-shows',
+    values: ['ready', 'dark', 'fault', 'no-signal', 'restarts', 'stopped'],
+    sound: 'ready',
+    unaffected: { ready: always },
+  },
+  // Volts from rail to rail where the trouble is. `low-loaded`: full until something draws current. `moments`: they come and go.
+  // `direct`: direct current, since no commands are on them.
+  {
+    id: 'volts',
+    values: ['full', 'low', 'low-loaded', 'none', 'moments', 'direct'],
+    sound: 'full',
+    unaffected: { full: always },
+    group: 'power',
+  },
+  // Whether commands arrive there. `other`: those of another unit or throttle. `one-deaf`: they arrive, one locomotive does not take them.
+  {
+    id: 'commands',
+    values: ['arrive', 'none', 'spoiled', 'other', 'one-deaf'],
+    sound: 'arrive',
+    unaffected: { arrive: always },
+    group: 'power',
+  },
+  // Where a short stands as long as it is there, found by taking things away: vehicles, a turnout's other setting, feeders, the track plug.
+  // `weak`: a path below the trip level. `only-shown`: none at all, though a unit says so.
+  {
+    id: 'short',
+    values: ['none', 'vehicle', 'track', 'one-setting', 'feeder', 'unit', 'weak', 'only-shown'],
+    sound: 'none',
+    unaffected: { none: always },
+  },
+  // What is hot after a while of running, or just after it cut out.
+  {
+    id: 'hot',
+    values: ['nothing', 'joint-or-rail', 'wire', 'unit', 'supply', 'vehicle', 'accessory'],
+    sound: 'nothing',
+    unaffected: { nothing: always, unit: rarely },
+  },
+  // What all trains together draw, against what unit and supply give.
+  {
+    id: 'draw',
+    values: ['well-below', 'near-the-limit', 'above'],
+    sound: 'well-below',
+    unaffected: { 'well-below': usually, 'near-the-limit': rarely },
+  },
+] as const satisfies readonly SignRow[];
+
+/** The other signs: a cause that says nothing of one leaves it as on a sound layout. */
+export const OTHER_SIGNS = [
+  // Which way a train goes when it shows.
+  { id: 'way', values: ['either', 'one-way', 'one-route'], sound: 'either', unaffected: { either: always } },
+  // Which way round the rails of the two parts meet at the gap, both on. `drift`: two units give unlike commands, or not in step.
+  { id: 'sides', values: ['agree', 'reversed', 'drift', 'changes'], sound: 'agree', unaffected: { agree: always } },
+  // Rail volts of the two parts, idle: alike, or a volt or more apart; or apart only as one of them sags.
+  { id: 'step', values: ['none', 'idle', 'loaded'], sound: 'none', unaffected: { none: always } },
+  // What joins the two parts though nothing should: with both parts' units unplugged from the rails.
+  {
+    id: 'cut',
+    values: ['both-cut', 'one-joined', 'both-joined', 'faintly-joined'],
+    sound: 'both-cut',
+    unaffected: { 'both-cut': always, 'one-joined': rarely },
+  },
+  // Where volts are lost with about one ampere flowing.
+  {
+    id: 'loss',
+    values: ['none', 'bus', 'rails', 'joint', 'at-the-unit'],
+    sound: 'none',
+    unaffected: { none: usually, rails: rarely },
+  },
+  // How rails and wheels touch. `plain-step`: a wheel catches. `wide`: a dead piece longer than some pick-ups reach. `flickers`: pressing the joint helps.
+  {
+    id: 'contact',
+    values: ['good', 'dirty', 'plain-step', 'wide', 'flickers'],
+    sound: 'good',
+    unaffected: { good: usually, dirty: sometimes },
+  },
+  // What one finds along the track wires of the part.
+  {
+    id: 'feed-wires',
+    values: ['right', 'missing', 'one-loose', 'wrong-socket', 'to-other-part', 'device-open'],
+    sound: 'right',
+    unaffected: { right: always },
+  },
+  // What one finds along the control cable.
+  {
+    id: 'link',
+    values: ['right', 'missing', 'wrong-socket', 'damaged', 'mirrored'],
+    sound: 'right',
+    unaffected: { right: always },
+  },
+  // A capacitor, choke or unknown box where the wires reach the rails.
+  { id: 'feed-piece', values: ['plain', 'capacitor'], sound: 'plain', unaffected: { plain: always } },
+  // Old or further wiring that still ends at these rails.
+  { id: 'old-wiring', values: ['none', 'dead-wires', 'live-source'], sound: 'none', unaffected: { none: always } },
+  // Swapping the two track wires of the new part, everything off.
+  {
+    id: 'swap',
+    values: ['no-change', 'cured', 'worse'],
+    sound: 'worse',
+    unaffected: { 'no-change': sometimes, worse: usually },
+  },
+  // With what the trouble goes when things are exchanged for each other.
+  { id: 'goes-with-unit', values: ['stays', 'goes-along'], sound: 'stays', unaffected: { stays: always } },
+  { id: 'goes-with-supply', values: ['stays', 'goes-along'], sound: 'stays', unaffected: { stays: always } },
+  { id: 'goes-with-cable', values: ['stays', 'goes-along'], sound: 'stays', unaffected: { stays: always } },
+  // Running fewer trains, whichever they are; or one that does it alone.
+  {
+    id: 'fewer',
+    values: ['no-help', 'helps', 'one-does-it', 'lit-do-it'],
+    sound: 'no-help',
+    unaffected: { 'no-help': always },
+  },
+  // Free air and a rest.
+  { id: 'cooling', values: ['no-help', 'helps'], sound: 'no-help', unaffected: { 'no-help': always } },
+  // Just before it cuts out.
+  {
+    id: 'before',
+    values: ['not-off', 'dims', 'snaps'],
+    sound: 'not-off',
+    unaffected: { 'not-off': usually, snaps: sometimes, dims: rarely },
+  },
+  // The lamp of the supply, and a room lamp on the same socket strip.
+  { id: 'supply-lamp', values: ['steady', 'pulses', 'dark'], sound: 'steady', unaffected: { steady: always } },
+  { id: 'mains', values: ['steady', 'dips'], sound: 'steady', unaffected: { steady: always } },
+  // Labels of supplies and units against each other and against the scale.
+  {
+    id: 'labels',
+    values: ['fit', 'volts-differ', 'wrong-kind', 'too-few-amps', 'unit-too-big'],
+    sound: 'fit',
+    unaffected: { fit: usually, 'volts-differ': rarely, 'too-few-amps': rarely, 'unit-too-big': rarely },
+  },
+  // Settings of the units, read on displays or in their menus.
+  {
+    id: 'settings',
+    values: [
+      'right',
+      'kinds-differ',
+      'feedback-differs',
+      'sends-own',
+      'volts-low',
+      'volts-high',
+      'other-format',
+      'reverses',
+      'trip-wrong',
+    ],
+    sound: 'right',
+    unaffected: { right: usually, 'kinds-differ': sometimes, 'feedback-differs': rarely },
+  },
+  // How the protection acts on a short made on purpose, near the unit and far out.
+  {
+    id: 'protection-near',
+    values: ['at-once', 'late', 'not', 'wrong-one'],
+    sound: 'at-once',
+    unaffected: { 'at-once': always },
+  },
+  {
+    id: 'protection-far',
+    values: ['at-once', 'not'],
+    sound: 'at-once',
+    unaffected: { 'at-once': usually, not: rarely },
+  },
+  // Ohms from rail to rail, everything off and unplugged, vehicles off.
+  { id: 'ohms', values: ['open', 'some', 'short'], sound: 'open', unaffected: { open: usually, some: sometimes } },
+  // What the reversing section does.
+  {
+    id: 'loop',
+    values: ['no-loop', 'fine', 'trips-entering', 'trips-leaving', 'trips-long-only', 'at-its-turnout'],
+    sound: 'no-loop',
+    unaffected: { 'no-loop': usually, fine: sometimes },
+  },
+  {
+    id: 'reverser',
+    values: ['none-there', 'acts', 'silent', 'chatters', 'acts-but-off'],
+    sound: 'none-there',
+    unaffected: { 'none-there': usually, acts: sometimes },
+  },
+  // What a turnout's setting changes.
+  { id: 'setting-matters', values: ['no', 'short-in-one', 'dead-in-one'], sound: 'no', unaffected: { no: always } },
+  // Turnouts, signals and other accessories.
+  {
+    id: 'accessories',
+    values: [
+      'fine',
+      'with-trains',
+      'after-trips',
+      'several-at-once',
+      'one-always',
+      'far-ones',
+      'all-always',
+      'at-random',
+      'sensing-only',
+    ],
+    sound: 'fine',
+    unaffected: { fine: always, 'at-random': rarely },
+  },
+  // Track occupancy reports. `wild`: many change at once.
+  { id: 'reports', values: ['fine', 'one-occupied', 'wild', 'absent'], sound: 'fine', unaffected: { fine: always } },
+  // Handhelds, radio, control bus, computer.
+  {
+    id: 'control',
+    values: ['fine', 'all-dead', 'one-dead', 'restarts', 'weak-bus', 'acts-by-itself'],
+    sound: 'fine',
+    unaffected: { fine: always },
+  },
+  // One locomotive against the others, and on other track.
+  {
+    id: 'one-loco',
+    values: ['like-the-others', 'deaf', 'runs-badly', 'another-number', 'shorts-alone', 'obeys-on-dc-only'],
+    sound: 'like-the-others',
+    unaffected: { 'like-the-others': always },
+  },
+  // The programming track.
+  {
+    id: 'programming',
+    values: ['works', 'cannot-read', 'others-take-it', 'shorts-there'],
+    sound: 'works',
+    unaffected: { works: always, 'cannot-read': rarely },
+  },
+  // Sparks or ticks.
+  {
+    id: 'sparks',
+    values: ['none', 'at-the-gap', 'at-a-frog', 'at-a-wheel', 'elsewhere'],
+    sound: 'none',
+    unaffected: { none: always },
+  },
+  // A locomotive without stored energy sent over the gap while the new part is not fed.
+  {
+    id: 'unfed-test',
+    values: ['stops', 'rolls-on', 'lit-beyond', 'still-across', 'fed-already'],
+    sound: 'stops',
+    unaffected: { stops: always },
+  },
+  // What else joins the units: a computer's cable, an earth pin.
+  {
+    id: 'other-path',
+    values: ['none-matters', 'unplugging-cures'],
+    sound: 'none-matters',
+    unaffected: { 'none-matters': always },
+  },
+  // Which plug flickers when it is moved a little.
+  {
+    id: 'loose-plug',
+    values: ['none', 'track-plug', 'control-cable', 'mains-lead'],
+    sound: 'none',
+    unaffected: { none: always },
+  },
+] as const satisfies readonly SignRow[];
+
+export const SIGNS = [...CORE_SIGNS, ...OTHER_SIGNS] as const;
+export type SignId = (typeof SIGNS)[number]['id'];
+export type CoreSignId = (typeof CORE_SIGNS)[number]['id'];
+export type SignValue<Id extends SignId> = Extract<(typeof SIGNS)[number], { id: Id }>['values'][number];

@@ -1,0 +1,8 @@
+// The five words as names.
+import type { LikelihoodWord } from '../../../engine/index.ts';
+
+export const always = 'always' satisfies LikelihoodWord;
+export const usually = 'usually' satisfies LikelihoodWord;
+export const sometimes = 'sometimes' satisfies LikelihoodWord;
+export const rarely = 'rarely' satisfies LikelihoodWord;
+export const never = 'never' satisfies LikelihoodWord;
