@@ -7,7 +7,8 @@ import { always, rarely, sometimes, usually } from './words.ts';
 export const CORE_SIGNS = [
   // What is wrong, in one line: everything or a part switches off; trains stop and their lights are out; they stand lit or run on and do not
   // obey; slow or dim; a jerk, stutter or flicker; something runs or moves by itself; turnouts or signals act up; something gets hot;
-  // an empty track is shown as occupied; handhelds or their bus are dead; a decoder cannot be read; only a lamp or message complains.
+  // an empty track is shown as occupied; handhelds or their bus are dead; a decoder cannot be read; only a lamp or message complains; the
+  // fuse or the residual-current switch of the house goes; metal parts tingle.
   {
     id: 'trouble',
     values: [
@@ -24,6 +25,8 @@ export const CORE_SIGNS = [
       'cannot-be-read',
       'only-shown',
       'none',
+      'house-fuse',
+      'tingle',
     ],
     sound: 'none',
     unaffected: { none: always },
@@ -65,9 +68,10 @@ export const CORE_SIGNS = [
     unaffected: { 'every-one': usually, 'none-needed': rarely },
   },
   // What was done last before it began. `time`: nothing but age, dust, warmth or damp. `a-short`: it began with a short or a derailing.
+  // `new-place`: the layout or some modules were set up at another place, such as a hall.
   {
     id: 'since',
-    values: ['nothing', 'track-or-wires', 'time', 'supply-or-unit', 'vehicle', 'setting', 'a-short'],
+    values: ['nothing', 'track-or-wires', 'time', 'supply-or-unit', 'vehicle', 'setting', 'a-short', 'new-place'],
     sound: 'nothing',
     unaffected: {
       nothing: usually,
@@ -76,6 +80,7 @@ export const CORE_SIGNS = [
       'supply-or-unit': rarely,
       vehicle: sometimes,
       setting: rarely,
+      'new-place': rarely,
     },
   },
   // What goes off when it happens.
@@ -119,10 +124,10 @@ export const CORE_SIGNS = [
     group: 'power',
   },
   // Where a short stands as long as it is there, found by taking things away: vehicles, a turnout's other setting, feeders, the track plug.
-  // `weak`: a path below the trip level. `only-shown`: none at all, though a unit says so.
+  // `weak`: a path below the trip level. `only-shown`: none at all, though a unit says so. `accessory`: gone with one accessory unplugged.
   {
     id: 'short',
-    values: ['none', 'vehicle', 'track', 'one-setting', 'feeder', 'unit', 'weak', 'only-shown'],
+    values: ['none', 'vehicle', 'track', 'one-setting', 'feeder', 'unit', 'weak', 'only-shown', 'accessory'],
     sound: 'none',
     unaffected: { none: always },
   },
@@ -218,7 +223,7 @@ export const OTHER_SIGNS = [
   },
   // The lamp of the supply, and a room lamp on the same socket strip.
   { id: 'supply-lamp', values: ['steady', 'pulses', 'dark'], sound: 'steady', unaffected: { steady: always } },
-  { id: 'mains', values: ['steady', 'dips'], sound: 'steady', unaffected: { steady: always } },
+  { id: 'mains', values: ['steady', 'dips', 'off'], sound: 'steady', unaffected: { steady: always } },
   // Labels of supplies and units against each other and against the scale.
   {
     id: 'labels',
@@ -226,7 +231,8 @@ export const OTHER_SIGNS = [
     sound: 'fit',
     unaffected: { fit: usually, 'volts-differ': rarely, 'too-few-amps': rarely, 'unit-too-big': rarely },
   },
-  // Settings of the units, read on displays or in their menus.
+  // Settings of the units, read on displays or in their menus. `zero-runs`: something is driven on address 0. `programs-main`: programming
+  // goes out to the whole layout.
   {
     id: 'settings',
     values: [
@@ -239,6 +245,8 @@ export const OTHER_SIGNS = [
       'other-format',
       'reverses',
       'trip-wrong',
+      'zero-runs',
+      'programs-main',
     ],
     sound: 'right',
     unaffected: { right: usually, 'kinds-differ': sometimes, 'feedback-differs': rarely },
@@ -273,7 +281,7 @@ export const OTHER_SIGNS = [
   },
   // What a turnout's setting changes.
   { id: 'setting-matters', values: ['no', 'short-in-one', 'dead-in-one'], sound: 'no', unaffected: { no: always } },
-  // Turnouts, signals and other accessories.
+  // Turnouts, signals and other accessories. `other-one`: another one moves than was called, or two move as one.
   {
     id: 'accessories',
     values: [
@@ -286,25 +294,100 @@ export const OTHER_SIGNS = [
       'all-always',
       'at-random',
       'sensing-only',
+      'other-one',
     ],
     sound: 'fine',
     unaffected: { fine: always, 'at-random': rarely },
   },
-  // Track occupancy reports. `wild`: many change at once.
-  { id: 'reports', values: ['fine', 'one-occupied', 'wild', 'absent'], sound: 'fine', unaffected: { fine: always } },
-  // Handhelds, radio, control bus, computer.
+  // The accessory with the trouble and a sound neighbour exchanged at their decoder: with what the trouble goes.
   {
-    id: 'control',
-    values: ['fine', 'all-dead', 'one-dead', 'restarts', 'weak-bus', 'acts-by-itself'],
+    id: 'accessory-exchanged',
+    values: ['stays-everywhere', 'with-the-accessory', 'with-the-number'],
+    sound: 'stays-everywhere',
+    unaffected: { 'stays-everywhere': always },
+  },
+  // Accessories fed from a supply of their own, for a test.
+  {
+    id: 'accessories-apart',
+    values: ['no-change', 'cured'],
+    sound: 'no-change',
+    unaffected: { 'no-change': always },
+  },
+  // Track occupancy reports. `wild`: many change at once. `long-wires`: only tracks with the longest wires stay occupied.
+  {
+    id: 'reports',
+    values: ['fine', 'one-occupied', 'wild', 'absent', 'long-wires'],
     sound: 'fine',
     unaffected: { fine: always },
   },
-  // One locomotive against the others, and on other track.
+  // What makes it well when it is unplugged, of the things that hang between the units and the rails or on two parts at once.
+  {
+    id: 'unplugging',
+    values: ['no-change', 'detector', 'lamp-or-decoder', 'frog-wire'],
+    sound: 'no-change',
+    unaffected: { 'no-change': always },
+  },
+  // Handhelds, radio, control bus, computer. `comes-and-goes`: now and then a press is late or lost.
+  {
+    id: 'control',
+    values: ['fine', 'all-dead', 'one-dead', 'restarts', 'weak-bus', 'acts-by-itself', 'comes-and-goes'],
+    sound: 'fine',
+    unaffected: { fine: always },
+  },
+  // A handheld at another socket, another handheld at this one: with what the trouble goes.
+  {
+    id: 'handheld-exchanged',
+    values: ['all-alike', 'with-the-handheld', 'with-the-socket'],
+    sound: 'all-alike',
+    unaffected: { 'all-alike': always },
+  },
+  // Volts on the control bus, against those beside the command station when all is well. `low-far`: full there, low farther out.
+  {
+    id: 'bus-volts',
+    values: ['full', 'low', 'low-far', 'none'],
+    sound: 'full',
+    unaffected: { full: always },
+  },
+  // One locomotive against the others, and on other track. `runs-off`: it drives without a command. `disturbs-others`: it runs, others or
+  // turnouts do not while it is there. `stops-later`: it obeys, and after a while it stops or is deaf.
   {
     id: 'one-loco',
-    values: ['like-the-others', 'deaf', 'runs-badly', 'another-number', 'shorts-alone', 'obeys-on-dc-only'],
+    values: [
+      'like-the-others',
+      'deaf',
+      'runs-badly',
+      'another-number',
+      'shorts-alone',
+      'obeys-on-dc-only',
+      'runs-off',
+      'disturbs-others',
+      'stops-later',
+    ],
     sound: 'like-the-others',
     unaffected: { 'like-the-others': always },
+  },
+  // This one vehicle in the hand, unpowered. `wheel-wrong`: a wheelset turned round, shifted or out of gauge. `wipers`: dirty, bent or not
+  // touching. `loose-inside`: a wire, tab, plug or gear loose, cracked or touching. `body-touches`: metal body or coupling on a rail's side.
+  // `parts-out`: the small parts at the motor are missing.
+  {
+    id: 'vehicle-in-hand',
+    values: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out'],
+    sound: 'nothing',
+    unaffected: { nothing: usually, wipers: sometimes },
+  },
+  // What is found in the decoder of this locomotive and under its number in the station. `direct-allowed`: it may run on direct current.
+  {
+    id: 'decoder-settings',
+    values: ['right', 'other-number', 'double-heading', 'direct-allowed'],
+    sound: 'right',
+    unaffected: { right: usually, 'direct-allowed': sometimes },
+  },
+  // Its number and settings written anew.
+  {
+    id: 'written-anew',
+    values: ['no-help', 'cured', 'not-taken'],
+    sound: 'no-help',
+    unaffected: { 'no-help': always },
   },
   // The programming track.
   {
