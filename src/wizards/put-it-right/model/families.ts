@@ -38,6 +38,47 @@ export const TRIPS_BOTH: ShowsOf<'goes-off'> = {
 
 export const NOTHING_OFF: ShowsOf<'goes-off'> = { nothing: always };
 
+const UNIT_OR_NOTHING: ShowsOf<'unit-shows'> = {
+  by: 'protection',
+  is: {
+    latches: { fault: always },
+    'tries-again': { fault: always },
+    blinks: { ready: usually, fault: usually },
+    'folds-back': { ready: usually, fault: sometimes },
+  },
+};
+/** A short, as the lamps show it: the unit's, unless a breaker between unit and track was first. */
+export const SHORT_ON_THE_LAMPS: ShowsOf<'unit-shows'> = {
+  by: 'between',
+  is: {
+    nothing: UNIT_OR_NOTHING,
+    breaker: { 'only-breaker': usually, fault: sometimes, ready: rarely },
+    reverser: { fault: usually, 'only-breaker': sometimes, ready: sometimes },
+  },
+};
+
+/** A short for a moment, as people tell it. A unit that is back in a blink, or lets its volts fall, hardly looks off. */
+export const SHORT_FOR_A_MOMENT: ShowsOf<'trouble'> = {
+  by: 'protection',
+  is: {
+    latches: { 'switches-off': always },
+    'tries-again': { 'switches-off': always, jerks: rarely },
+    blinks: { jerks: usually, 'switches-off': sometimes, 'runs-by-itself': rarely, 'only-shown': sometimes },
+    'folds-back': { 'stops-dark': sometimes, 'switches-off': sometimes, jerks: sometimes },
+  },
+};
+
+/** Off without any warning, where the unit goes off at all. */
+export const SNAPS_OFF: ShowsOf<'before'> = {
+  by: 'protection',
+  is: {
+    latches: { snaps: always },
+    'tries-again': { snaps: always },
+    blinks: { 'not-off': usually, snaps: usually },
+    'folds-back': { 'not-off': sometimes, dims: usually, snaps: sometimes },
+  },
+};
+
 const NEVER_OFF = { 'never-off': always } as const;
 
 /** What is over as soon as the train has moved on or been taken off: then it is the unit that says how it comes back. */
@@ -125,20 +166,13 @@ export const AT_THE_GAP = {
   vehicles: { 'every-one': usually, 'lit-or-long': sometimes, 'short-ones': rarely },
   'goes-off': TRIPS_BOTH,
   'comes-back': BACK_AS_THE_UNIT_DOES,
-  'unit-shows': {
-    by: 'protection',
-    is: {
-      latches: { fault: always },
-      'tries-again': { fault: always },
-      blinks: { ready: usually, fault: usually },
-      'folds-back': { ready: usually, fault: sometimes },
-    },
-  },
+  'unit-shows': SHORT_ON_THE_LAMPS,
   volts: 'unaffected',
   commands: 'unaffected',
   short: { none: usually, vehicle: sometimes },
   hot: 'unaffected',
   draw: 'unaffected',
+  before: SNAPS_OFF,
 } as const satisfies Partial<Row>;
 
 /** A short that stands without any train. */
@@ -149,12 +183,21 @@ export const STANDING_SHORT = {
   vehicles: { 'none-needed': always },
   'goes-off': TRIPS_ITS_UNIT,
   'comes-back': BACK_WHEN_REMOVED,
-  'unit-shows': { fault: always, restarts: rarely },
+  'unit-shows': {
+    by: 'between',
+    is: {
+      nothing: { fault: always, restarts: rarely },
+      breaker: { 'only-breaker': usually, fault: sometimes, restarts: rarely },
+      reverser: { fault: usually, 'only-breaker': sometimes, restarts: rarely },
+    },
+  },
   volts: { none: usually, moments: sometimes, low: rarely },
   commands: { none: usually, arrive: rarely },
   hot: { nothing: usually, 'joint-or-rail': sometimes, unit: rarely },
   draw: { 'well-below': usually, above: sometimes },
   ohms: { short: always },
+  swap: { 'no-change': always },
+  before: { 'not-off': usually, snaps: usually },
 } as const satisfies Partial<Row>;
 
 /** A part that gets no power at all. */
@@ -180,7 +223,14 @@ export const TOO_LITTLE = {
   vehicles: { many: usually, 'every-one': sometimes, 'lit-or-long': sometimes },
   'goes-off': TRIPS_ITS_UNIT,
   'comes-back': BACK_AS_THE_UNIT_DOES,
-  'unit-shows': { fault: usually, ready: sometimes, restarts: rarely },
+  'unit-shows': {
+    by: 'between',
+    is: {
+      nothing: { fault: usually, ready: sometimes, restarts: rarely },
+      breaker: { 'only-breaker': usually, fault: usually, ready: sometimes, restarts: rarely },
+      reverser: { fault: usually, ready: sometimes, restarts: rarely, 'only-breaker': rarely },
+    },
+  },
   volts: { 'low-loaded': usually, full: sometimes },
   commands: { arrive: always },
   short: { none: always },

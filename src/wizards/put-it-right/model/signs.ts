@@ -52,10 +52,10 @@ export const CORE_SIGNS = [
     unaffected: { always: sometimes, 'at-one-place': rarely, 'now-and-then': sometimes, 'in-mid-run': rarely },
   },
   // Where it shows. `part`: one whole part, beside its feed too. `far`: the farther from the feed the worse. `spot`: one spot, joint or stretch.
-  // `off-track`: with the track unplugged too, or at handhelds and units only.
+  // `off-track`: with the track unplugged too, or at handhelds and units only. `turntable`: its bridge, or its tracks in some positions.
   {
     id: 'where',
-    values: ['everywhere', 'part', 'gaps', 'far', 'spot', 'turnout', 'loop', 'off-track'],
+    values: ['everywhere', 'part', 'gaps', 'far', 'spot', 'turnout', 'loop', 'off-track', 'turntable'],
     sound: 'everywhere',
     unaffected: { everywhere: usually, part: rarely, spot: rarely },
   },
@@ -100,9 +100,10 @@ export const CORE_SIGNS = [
     group: 'event',
   },
   // What the unit of the part with the trouble shows just then. `restarts`: its lamp goes out and on as at switching on.
+  // `only-breaker`: the unit is ready, and a breaker or polarity switcher behind it shows that it has opened.
   {
     id: 'unit-shows',
-    values: ['ready', 'dark', 'fault', 'no-signal', 'restarts', 'stopped'],
+    values: ['ready', 'dark', 'fault', 'no-signal', 'restarts', 'stopped', 'only-breaker'],
     sound: 'ready',
     unaffected: { ready: always },
   },
@@ -423,6 +424,26 @@ export const OTHER_SIGNS = [
     values: ['none', 'track-plug', 'control-cable', 'mains-lead'],
     sound: 'none',
     unaffected: { none: always },
+  },
+  // Which rail of the dead stretch lacks power: clipping a live wire to one of them brings it back, or only to both.
+  { id: 'dead-rail', values: ['none', 'one', 'both'], sound: 'none', unaffected: { none: always } },
+  // The cuts inside turnouts, crossings and their ties, seen or felt with a thin blade: through, closed again, or never made.
+  { id: 'turnout-cuts', values: ['right', 'closed', 'missing'], sound: 'right', unaffected: { right: always } },
+  // Nail varnish on the two rails where they come closest at the frog.
+  { id: 'varnish', values: ['no-change', 'cured'], sound: 'no-change', unaffected: { 'no-change': always } },
+  // One rail followed with tape right round by every route: does it ever meet the other one?
+  {
+    id: 'red-rail',
+    values: ['meets-itself', 'meets-the-other'],
+    sound: 'meets-itself',
+    unaffected: { 'meets-itself': usually, 'meets-the-other': sometimes },
+  },
+  // Some of the trains moved to the other part: it is well, or it goes along with them.
+  {
+    id: 'moved-trains',
+    values: ['no-change', 'cured', 'goes-along'],
+    sound: 'no-change',
+    unaffected: { 'no-change': always },
   },
 ] as const satisfies readonly SignRow[];
 

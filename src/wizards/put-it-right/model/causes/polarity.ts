@@ -1,5 +1,5 @@
 // Which way round the rails meet at the gap, and what flows there while a vehicle joins the two parts.
-import { AT_THE_GAP } from '../families.ts';
+import { AT_THE_GAP, SHORT_FOR_A_MOMENT } from '../families.ts';
 import type { CauseRow } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
@@ -12,15 +12,7 @@ export const POLARITY = [
     needs: { parts: ['several'], rails: ['two'] },
     shows: {
       ...AT_THE_GAP,
-      trouble: {
-        by: 'protection',
-        is: {
-          latches: { 'switches-off': always },
-          'tries-again': { 'switches-off': always, jerks: rarely },
-          blinks: { jerks: usually, 'switches-off': sometimes, 'runs-by-itself': rarely, 'only-shown': sometimes },
-          'folds-back': { 'stops-dark': sometimes, 'switches-off': sometimes, jerks: sometimes },
-        },
-      },
+      trouble: SHORT_FOR_A_MOMENT,
       since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, nothing: rarely },
       sides: { reversed: always },
       swap: { cured: always, 'no-change': rarely },
