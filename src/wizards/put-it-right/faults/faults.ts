@@ -12,6 +12,13 @@ export const FAULTS = [
   { id: 'booster-off', fixClass: 'booster-off', minutes: 5 },
   { id: 'stop-active', fixClass: 'stop-active', minutes: 3 },
   { id: 'turnout-routing', fixClass: 'turnout-routing', minutes: 30 },
+  { id: 'module-plug', fixClass: 'board-plug', minutes: 10 },
+  { id: 'device-open', fixClass: 'device-open', minutes: 15 },
+  { id: 'fuse-blown', fixClass: 'fuse-blown', minutes: 10 },
+  { id: 'panel-switch', fixClass: 'old-switch', minutes: 10 },
+  { id: 'joiner-forgotten', fixClass: 'joiner-forgotten', minutes: 15 },
+  { id: 'brake-section', fixClass: 'brake-section', minutes: 15 },
+  { id: 'mains-off', fixClass: 'mains-off', minutes: 5 },
 
   // Signal missing or spoiled
   { id: 'link-missing', fixClass: 'no-signal', minutes: 6 },
@@ -41,6 +48,10 @@ export const FAULTS = [
   { id: 'no-reference', fixClass: 'no-reference', minutes: 15 },
   { id: 'hidden-common', fixClass: 'hidden-common', minutes: 20 },
   { id: 'cutout-mismatch', fixClass: 'cutout-mismatch', minutes: 15 },
+  { id: 'masked-reversal', fixClass: 'masked-reversal', minutes: 40 },
+  { id: 'reverser-at-plain-gap', fixClass: 'auto-reverse-off', minutes: 10 },
+  { id: 'rail-volts-too-high', fixClass: 'volts-too-high', minutes: 10 },
+  { id: 'centre-swapped', fixClass: 'centre-swapped', minutes: 10 },
 
   // Too little power
   { id: 'overload-total', fixClass: 'not-enough', minutes: 25 },
@@ -51,6 +62,7 @@ export const FAULTS = [
   { id: 'binding-locomotive', fixClass: 'binding-locomotive', minutes: 40 },
   { id: 'lamps', fixClass: 'filament-lamps', minutes: 40 },
   { id: 'inrush', fixClass: 'inrush', minutes: 20 },
+  { id: 'restart-load', fixClass: 'restart-load', minutes: 20 },
   { id: 'stage-heat', fixClass: 'stage-heat', minutes: 15 },
   { id: 'supply-heat', fixClass: 'supply-heat', minutes: 15 },
   { id: 'mains-sag', fixClass: 'mains-sag', minutes: 6 },
@@ -77,6 +89,8 @@ export const FAULTS = [
   { id: 'high-trip', fixClass: 'protection-set-wrong', minutes: 15 },
   { id: 'slow-trip', fixClass: 'protection-set-wrong', minutes: 15 },
   { id: 'breaker-setting', fixClass: 'protection-set-wrong', minutes: 15 },
+  { id: 'breaker-wired-unlike', fixClass: 'breakers-alike', minutes: 20 },
+  { id: 'fast-breaker-shows', fixClass: 'fast-breaker', minutes: 15 },
 
   // Reversing sections
   { id: 'loop-not-isolated', fixClass: 'loop-not-isolated', minutes: 40 },
@@ -85,11 +99,15 @@ export const FAULTS = [
   { id: 'reverser-grading', fixClass: 'reverser-grading', minutes: 15 },
   { id: 'two-auto-reversers', fixClass: 'two-auto-reversers', minutes: 30 },
   { id: 'reverse-route', fixClass: 'reverse-route', minutes: 60 },
+  { id: 'turntable-wipers', fixClass: 'turntable', minutes: 25 },
 
   // Turnouts and track
   { id: 'live-frog', fixClass: 'live-frog', minutes: 30 },
   { id: 'wheel-bridges-frog', fixClass: 'wheel-bridges-frog', minutes: 30 },
   { id: 'frog-cross-district', fixClass: 'frog-cross-district', minutes: 20 },
+  { id: 'frog-gap-closed', fixClass: 'frog-gap-closed', minutes: 25 },
+  { id: 'frog-unit-slow', fixClass: 'frog-unit-slow', minutes: 20 },
+  { id: 'track-piece-faulty', fixClass: 'track-piece-faulty', minutes: 15 },
   { id: 'metal-across', fixClass: 'metal-across', minutes: 15 },
   { id: 'moving-contact', fixClass: 'metal-across', minutes: 20 },
   { id: 'leak', fixClass: 'leak', minutes: 40 },
@@ -112,6 +130,7 @@ export const FAULTS = [
   { id: 'wrong-supply-kind', fixClass: 'wrong-supply-kind', minutes: 10 },
   { id: 'supply-defect', fixClass: 'supply-defect', minutes: 15 },
   { id: 'stage-defect', fixClass: 'stage-defect', minutes: 20 },
+  { id: 'unit-cuts-out', fixClass: 'unit-cuts-out', minutes: 20 },
   { id: 'socket-damaged', fixClass: 'socket-damaged', minutes: 15 },
 
   // Nothing is wrong: the test of the gap misled
