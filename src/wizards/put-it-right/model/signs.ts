@@ -8,7 +8,7 @@ export const CORE_SIGNS = [
   // What is wrong, in one line: everything or a part switches off; trains stop and their lights are out; they stand lit or run on and do not
   // obey; slow or dim; a jerk, stutter or flicker; something runs or moves by itself; turnouts or signals act up; something gets hot;
   // an empty track is shown as occupied; handhelds or their bus are dead; a decoder cannot be read; only a lamp or message complains; the
-  // fuse or the residual-current switch of the house goes; metal parts tingle.
+  // fuse or the residual-current switch of the house goes; metal parts tingle; trains too fast, lamps too bright.
   {
     id: 'trouble',
     values: [
@@ -27,6 +27,7 @@ export const CORE_SIGNS = [
       'none',
       'house-fuse',
       'tingle',
+      'fast-or-bright',
     ],
     sound: 'none',
     unaffected: { none: always },
@@ -108,10 +109,10 @@ export const CORE_SIGNS = [
     unaffected: { ready: always },
   },
   // Volts from rail to rail where the trouble is. `low-loaded`: full until something draws current. `moments`: they come and go.
-  // `direct`: direct current, since no commands are on them.
+  // `direct`: direct current, since no commands are on them. `high`: more than the scale bears.
   {
     id: 'volts',
-    values: ['full', 'low', 'low-loaded', 'none', 'moments', 'direct'],
+    values: ['full', 'low', 'low-loaded', 'none', 'moments', 'direct', 'high'],
     sound: 'full',
     unaffected: { full: always },
     group: 'power',
@@ -177,10 +178,20 @@ export const OTHER_SIGNS = [
     sound: 'good',
     unaffected: { good: usually, dirty: sometimes },
   },
-  // What one finds along the track wires of the part.
+  // What one finds along the track wires of the part. `device-open`: a detector or breaker. `board-plug`: out or crossed between two boards.
   {
     id: 'feed-wires',
-    values: ['right', 'missing', 'one-loose', 'wrong-socket', 'to-other-part', 'device-open'],
+    values: [
+      'right',
+      'missing',
+      'one-loose',
+      'wrong-socket',
+      'to-other-part',
+      'device-open',
+      'switch-off',
+      'fuse-blown',
+      'board-plug',
+    ],
     sound: 'right',
     unaffected: { right: always },
   },
@@ -418,10 +429,10 @@ export const OTHER_SIGNS = [
     sound: 'none-matters',
     unaffected: { 'none-matters': always },
   },
-  // Which plug flickers when it is moved a little.
+  // Which plug flickers when it is moved a little. `supply-plug`: the plug from supply to unit is out or loose, or the unit's switch is off.
   {
     id: 'loose-plug',
-    values: ['none', 'track-plug', 'control-cable', 'mains-lead'],
+    values: ['none', 'track-plug', 'control-cable', 'mains-lead', 'supply-plug'],
     sound: 'none',
     unaffected: { none: always },
   },
