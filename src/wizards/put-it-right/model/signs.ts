@@ -127,23 +127,24 @@ export const CORE_SIGNS = [
   },
   // Where a short stands as long as it is there, found by taking things away: vehicles, a turnout's other setting, feeders, the track plug.
   // `weak`: a path below the trip level. `only-shown`: none at all, though a unit says so. `accessory`: gone with one accessory unplugged.
+  // `both-on`: each unit is well alone, and only while both feed their parts there is one.
   {
     id: 'short',
-    values: ['none', 'vehicle', 'track', 'one-setting', 'feeder', 'unit', 'weak', 'only-shown', 'accessory'],
+    values: ['none', 'vehicle', 'track', 'one-setting', 'feeder', 'unit', 'weak', 'only-shown', 'accessory', 'both-on'],
     sound: 'none',
     unaffected: { none: always },
   },
-  // What is hot after a while of running, or just after it cut out.
+  // What is hot after a while of running, or just after it cut out. `smoking`: smoke, a smell, too hot to touch, or mains parts damaged.
   {
     id: 'hot',
-    values: ['nothing', 'joint-or-rail', 'wire', 'unit', 'supply', 'vehicle', 'accessory'],
+    values: ['nothing', 'joint-or-rail', 'wire', 'unit', 'supply', 'vehicle', 'accessory', 'smoking'],
     sound: 'nothing',
     unaffected: { nothing: always, unit: rarely },
   },
-  // What all trains together draw, against what unit and supply give.
+  // What all trains together draw, against what unit and supply give. `high-idle`: much is drawn with nothing on the track.
   {
     id: 'draw',
-    values: ['well-below', 'near-the-limit', 'above'],
+    values: ['well-below', 'near-the-limit', 'above', 'high-idle'],
     sound: 'well-below',
     unaffected: { 'well-below': usually, 'near-the-limit': rarely },
   },
@@ -157,10 +158,11 @@ export const OTHER_SIGNS = [
   { id: 'sides', values: ['agree', 'reversed', 'drift', 'changes'], sound: 'agree', unaffected: { agree: always } },
   // Rail volts of the two parts, idle: alike, or a volt or more apart; or apart only as one of them sags.
   { id: 'step', values: ['none', 'idle', 'loaded'], sound: 'none', unaffected: { none: always } },
-  // What joins the two parts though nothing should: with both parts' units unplugged from the rails.
+  // What joins the two parts though nothing should: with both parts' units unplugged from the rails. `touching`: the rails are cut, and their
+  // ends touch in one gap or another, by a burr, a drop of solder, a metal joiner or warmth.
   {
     id: 'cut',
-    values: ['both-cut', 'one-joined', 'both-joined', 'faintly-joined'],
+    values: ['both-cut', 'one-joined', 'both-joined', 'faintly-joined', 'touching'],
     sound: 'both-cut',
     unaffected: { 'both-cut': always, 'one-joined': rarely },
   },
@@ -455,6 +457,27 @@ export const OTHER_SIGNS = [
     values: ['no-change', 'cured', 'goes-along'],
     sound: 'no-change',
     unaffected: { 'no-change': always },
+  },
+  // Volts at the supply's own terminals. `collapses`: they fall far down or pulse at work. `wrong`: of another kind or far off its label.
+  {
+    id: 'supply-volts',
+    values: ['steady', 'collapses', 'wrong', 'none'],
+    sound: 'steady',
+    unaffected: { steady: always },
+  },
+  // What has been dead, or not itself, ever since a short.
+  {
+    id: 'dead-since',
+    values: ['nothing', 'vehicle', 'unit', 'accessory', 'control'],
+    sound: 'nothing',
+    unaffected: { nothing: always },
+  },
+  // Whether the weather or the room matters: it comes when it is warm, or when it is damp or just after glue and water.
+  {
+    id: 'weather',
+    values: ['no-matter', 'warm', 'damp'],
+    sound: 'no-matter',
+    unaffected: { 'no-matter': always },
   },
 ] as const satisfies readonly SignRow[];
 
