@@ -29,7 +29,6 @@ export {
 
 // diagnosis: what is wrong.
 export type {
-  Belief,
   CheckRow,
   CircumstanceRow,
   Compiled,
@@ -42,19 +41,20 @@ export type {
   NextStep,
   Posterior,
   Precondition,
+  Price,
   Risk,
   Seen,
   SignCause,
   SignCheck,
   SignModel,
   SignRow,
-  SignTables,
+  SignState,
   Source,
   Tool,
+  WalkModel,
 } from './diagnosis/index.ts';
 export {
   assertModel,
-  believe,
   compile,
   contradictions,
   evidence,
@@ -63,9 +63,14 @@ export {
   posterior,
   questionsLeft,
   SOMETHING_ELSE,
-  signTables,
+  signConflicts,
+  signEvidence,
+  signPosterior,
+  signQuestionsLeft,
+  signStep,
   TOOLS,
   WORTH_SHOWING,
+  walkModel,
 } from './diagnosis/index.ts';
 
 // drive: the drive across the gap that one plays with.

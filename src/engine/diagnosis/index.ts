@@ -21,8 +21,16 @@ export type { HowOften } from './often.ts';
 export { howOften, WORTH_SHOWING } from './often.ts';
 export type { Evidence, Posterior, Seen } from './posterior.ts';
 export { evidence, posterior } from './posterior.ts';
-export type { Belief } from './sign-belief.ts';
-export { believe } from './sign-belief.ts';
-export type { CircumstanceRow, SignCause, SignCheck, SignModel, SignRow, Source } from './sign-model.ts';
-export type { SignTables } from './sign-tables.ts';
-export { signTables } from './sign-tables.ts';
+export type {
+  CircumstanceRow,
+  Price,
+  SignCause,
+  SignCheck,
+  SignModel,
+  SignRow,
+  Source,
+} from './sign-model.ts';
+export { signConflicts, signEvidence, signPosterior, signQuestionsLeft } from './sign-shown.ts';
+export { signStep } from './sign-step.ts';
+export type { SignState, WalkModel } from './sign-walk.ts';
+export { walkModel } from './sign-walk.ts';

@@ -11,8 +11,11 @@ import { Valuer } from './value.ts';
  * likeliest answers make, looked one step ahead, weighted by chance. Not rounded; 0 when the next step is no question.
  */
 export function questionsLeft(compiled: Compiled, state: WalkState): number {
-  if (dangerOf(compiled, state) !== undefined) return 0;
-  const standing = standingOf(compiled, state);
+  return dangerOf(compiled, state) === undefined ? leftFrom(compiled, standingOf(compiled, state)) : 0;
+}
+
+/** The same from chances and checks that are open. */
+export function leftFrom(compiled: Compiled, standing: Standing): number {
   const valuer = new Valuer(compiled);
   const likely = [...standing.chances.keys()]
     .sort((a, b) => (standing.chances[b] ?? 0) - (standing.chances[a] ?? 0) || a - b)

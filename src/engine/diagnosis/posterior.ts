@@ -37,7 +37,7 @@ export interface Posterior {
 
 /** Below this chance a cause counts as ruled out, if it also fell to less than a quarter of its share. */
 export const RULED_OUT_BELOW = 0.02;
-const RULED_OUT_FALL = 0.25;
+export const RULED_OUT_FALL = 0.25;
 
 /** Place of the option among all options, -1 where it is unknown. */
 export function optionAt(compiled: Compiled, { check, option }: Seen): number {
@@ -140,7 +140,7 @@ export interface Evidence extends Cause {
 }
 
 /** An answer speaks for a cause from this many times its chance beforehand on, and against it below one over that. */
-const SPEAKS = 1.25;
+export const SPEAKS = 1.25;
 
 /** Every cause that is still possible, most likely first, with the answers that speak for and against it. Total. */
 export function evidence(compiled: Compiled, answers: readonly Seen[], setAside: readonly string[] = []): Evidence[] {

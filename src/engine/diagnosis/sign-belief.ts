@@ -2,21 +2,15 @@
 // that comes and goes shows just now, and over whether a source of answers slipped. See docs/decisions/019.
 import type { Seen } from './posterior.ts';
 import type { CauseTables, SignTables, Table } from './sign-tables.ts';
-import { combinations } from './sign-tables.ts';
 
 const MEMORY = 0;
 
-/** Answers to the checks of one group from one source: what they say if the source is right, and if it slipped. */
-interface Heard {
-  readonly group: number;
-  readonly source: number;
-  readonly checks: readonly { readonly check: number; readonly option: number }[];
-  /** Product of one over the number of options: what a slip says. */
-  readonly anyhow: number;
-}
+/** Showing just now, and well just now. */
+const SHOWING = 0;
+const WELL = 1;
 
 export interface Belief {
-  /** P(what was told | cause), up to one factor that all share. */
+  /** P(what was told | cause). */
   readonly likelihood: Float64Array;
   /** P(option | cause, what was told) at [option of all checks x causes + cause]. */
   readonly next: Float64Array;
@@ -24,30 +18,21 @@ export interface Belief {
   readonly optionStart: Int32Array;
 }
 
-/** The answers by group and source; of two to one check the later one counts, unknown ones are passed over. */
-function heardOf({ model, checks, checkAt }: SignTables, answers: readonly Seen[]): Heard[] {
-  const last = new Map(answers.map(({ check, option }) => [check, option]));
-  const found = new Map<
-    string,
-    { group: number; source: number; checks: { check: number; option: number }[]; anyhow: number }
-  >();
-  for (const [id, name] of [...last].sort(([a], [b]) => (checkAt.get(a) ?? 0) - (checkAt.get(b) ?? 0))) {
-    const check = checkAt.get(id);
-    const table = check === undefined ? undefined : checks[check];
-    const option = check === undefined ? -1 : (model.checks[check]?.options.indexOf(name) ?? -1);
-    if (check === undefined || table === undefined || option < 0) continue;
-    const key = `${table.group} ${table.source}`;
-    const known = found.get(key) ?? { group: table.group, source: table.source, checks: [], anyhow: 1 };
-    known.checks.push({ check, option });
-    known.anyhow /= table.options;
-    found.set(key, known);
-  }
-  return [...found.values()];
+/** Answers to the checks of one group from one source: they slip together or not at all. */
+interface Heard {
+  readonly group: number;
+  readonly source: number;
+  /** The circumstances that their readings hang on. */
+  readonly by: number;
+  /** P(these answers | joint value, source right) at [combination of `by` x values + value]. */
+  readonly right: Float64Array;
+  /** The same if the source slipped: one over the number of options, for each. */
+  readonly anyhow: number;
 }
 
 /**
  * Exact chances of what was told under each cause, and of each answer that could come next. Shapes: answers in, one entry per cause and per
- * option and cause out. Total: unknown answers are passed over. Source: own-derivation, Bayes; the order of the answers does not matter.
+ * option and cause out. Total: unknown answers are passed over, of two to one check the later one counts. Source: own-derivation, Bayes.
  */
 export function believe(tables: SignTables, answers: readonly Seen[]): Belief {
   const heard = heardOf(tables, answers);
@@ -55,267 +40,340 @@ export function believe(tables: SignTables, answers: readonly Seen[]): Belief {
   for (const [i, { options }] of tables.checks.entries()) optionStart[i + 1] = (optionStart[i] ?? 0) + options;
   const count = tables.causes.length;
   const next = new Float64Array((optionStart[tables.checks.length] ?? 0) * count);
-  const likelihood = Float64Array.from(tables.causes, (cause, at) =>
-    new CauseSum(tables, cause, heard).into(next, at, count, optionStart),
-  );
+  const likelihood = Float64Array.from(tables.causes, (cause, at) => {
+    const sum = new CauseSum(tables, cause, heard);
+    if (sum.total > 0) sum.expect(next, at, count, optionStart);
+    return sum.total;
+  });
   return { likelihood, next, optionStart };
 }
 
-/** All circumstances that matter to a cause and to what was told, one combination after the other. */
+function heardOf(tables: SignTables, answers: readonly Seen[]): Heard[] {
+  const { model, checks, checkAt } = tables;
+  const found = new Map<string, { readonly check: number; readonly option: number }[]>();
+  const last = new Map(answers.map((one) => [one.check, one.option]));
+  // In the order of the model, so that rounding is the same whatever the order of the answers.
+  for (const [id, name] of [...last].sort(([a], [b]) => (checkAt.get(a) ?? 0) - (checkAt.get(b) ?? 0))) {
+    const check = checkAt.get(id) ?? -1;
+    const option = model.checks[check]?.options.indexOf(name) ?? -1;
+    const table = checks[check];
+    if (table === undefined || option < 0) continue;
+    const key = `${table.group} ${table.source}`;
+    found.set(key, [...(found.get(key) ?? []), { check, option }]);
+  }
+  return [...found.values()].flatMap((said) => heardTogether(tables, said) ?? []);
+}
+
+function heardTogether(
+  { checks, groups, dims }: SignTables,
+  said: readonly { readonly check: number; readonly option: number }[],
+): Heard | undefined {
+  const first = checks[said[0]?.check ?? -1];
+  if (first === undefined) return undefined;
+  const width = groups[first.group]?.size ?? 1;
+  const by = said.reduce((mask, { check }) => mask | (checks[check]?.says.by ?? 0), 0);
+  const right = new Float64Array(dims.of(by).size * width).fill(1);
+  let anyhow = 1;
+  for (const { check, option } of said) {
+    const { says, options } = checks[check] ?? first;
+    const rows = dims.within(by, says.by);
+    anyhow /= options;
+    for (let at = 0; at < right.length; at++) {
+      const row = rows[Math.floor(at / width)] ?? 0;
+      right[at] = (right[at] ?? 0) * (says.chances[row * says.width + option * width + (at % width)] ?? 0);
+    }
+  }
+  return { group: first.group, source: first.source, by, right, anyhow };
+}
+
+/** Circumstances that hang together by what was told, with the weight of each of their combinations. */
+interface Part {
+  readonly mask: number;
+  /** Adds up to 1. */
+  readonly weights: Float64Array;
+}
+
+/** A group of which something was told, under one cause. */
+interface Told {
+  readonly group: number;
+  readonly by: number;
+  readonly heard: readonly Heard[];
+  /** P(what was told of it | combination of `by`), showing and well. */
+  readonly chances: readonly [Float64Array, Float64Array];
+}
+
 class CauseSum {
+  /** P(what was told | cause). */
+  readonly total: number;
   readonly #tables: SignTables;
   readonly #cause: CauseTables;
-  readonly #heard: readonly Heard[];
-  /** Places of the circumstances summed over, ascending, and how far apart their values lie in a combination. */
-  readonly #over: readonly number[];
-  readonly #step: ReadonlyMap<number, number>;
-  readonly #count: number;
-  /** For each combination the weight with the trouble showing, then with it well just now. */
-  readonly #weights: readonly [Float64Array, Float64Array];
+  readonly #told: ReadonlyMap<number, Told>;
+  /** Showing and well: P(it | what was told), and what is then known of the circumstances. */
+  readonly #share: readonly [number, number];
+  readonly #parts: readonly [readonly Part[], readonly Part[]];
+  readonly #known = new Map<number, Float64Array>();
 
   constructor(tables: SignTables, cause: CauseTables, heard: readonly Heard[]) {
     this.#tables = tables;
     this.#cause = cause;
-    this.#heard = heard;
-    const over = new Set<number>();
-    for (const { group, checks } of heard) {
-      for (const at of cause.groups[group]?.by ?? []) over.add(at);
-      for (const { check } of checks) for (const at of tables.checks[check]?.says.by ?? []) over.add(at);
-    }
-    this.#over = [...over].sort((a, b) => a - b);
-    const step = new Map<number, number>();
-    let apart = 1;
-    for (const at of [...this.#over].reverse()) {
-      step.set(at, apart);
-      apart *= tables.sizes[at] ?? 1;
-    }
-    this.#step = step;
-    this.#count = apart;
-    this.#weights = [new Float64Array(apart), new Float64Array(apart)];
-    this.#weigh();
-  }
-
-  #valueAt(combination: number, circumstance: number): number {
-    return Math.floor(combination / (this.#step.get(circumstance) ?? 1)) % (this.#tables.sizes[circumstance] ?? 1);
-  }
-
-  /** Row of a table in a combination. Every circumstance of the table is summed over. */
-  #row({ by }: Table, combination: number): number {
-    return by.reduce((row, at) => row * (this.#tables.sizes[at] ?? 1) + this.#valueAt(combination, at), 0);
-  }
-
-  #prior(combination: number): number {
-    return this.#over.reduce(
-      (product, at) => product * (this.#cause.circumstances[at]?.[this.#valueAt(combination, at)] ?? 0),
-      1,
+    const groups = [...new Set(heard.map(({ group }) => group))];
+    this.#told = new Map(
+      groups.map((group) => [
+        group,
+        this.#toldOf(
+          group,
+          heard.filter((one) => one.group === group),
+        ),
+      ]),
     );
+    const masks = joinedMasks([...this.#told.values()].map(({ by }) => by));
+    const showing = this.#partsOf(masks, SHOWING);
+    const well = cause.well > 0 ? this.#partsOf(masks, WELL) : { parts: [], total: 0 };
+    const both = [showing.total * (1 - cause.well), well.total * cause.well] as const;
+    this.total = both[0] + both[1];
+    this.#share = [both[0] / this.total, both[1] / this.total];
+    this.#parts = [showing.parts, well.parts];
   }
 
-  #weigh(): void {
-    const { well } = this.#cause;
-    const groups = [...new Set(this.#heard.map(({ group }) => group))];
-    for (let k = 0; k < this.#count; k++) {
-      const prior = this.#prior(k);
-      for (const [z, share] of [1 - well, well].entries()) {
-        let weight = prior * share;
-        if (weight > 0) for (const group of groups) weight *= sum(this.#joint(group, k, z));
-        const into = this.#weights[z];
-        if (into !== undefined) into[k] = weight;
-      }
-    }
+  #toldOf(group: number, heard: readonly Heard[]): Told {
+    const { dims } = this.#tables;
+    const table = this.#table(group);
+    const by = heard.reduce((mask, one) => mask | one.by, table.by);
+    const { size } = dims.of(by);
+    const rows = dims.within(by, table.by);
+    const chancesOf = (z: number): Float64Array =>
+      Float64Array.from({ length: size }, (_, combination) => {
+        const from = (rows[combination] ?? 0) * table.width;
+        let sum = 0;
+        for (let v = 0; v < table.width; v++) {
+          const chance = table.chances[from + v] ?? 0;
+          sum += chance * this.#heardIf(heard, by, combination, z, v);
+        }
+        return sum;
+      });
+    return {
+      group,
+      by,
+      heard,
+      chances: [chancesOf(SHOWING), this.#cause.well > 0 ? chancesOf(WELL) : new Float64Array(size)],
+    };
   }
 
-  /** P(joint value, what was told of the group | circumstances, showing or well). */
-  #joint(group: number, combination: number, z: number): Float64Array {
+  #table(group: number): Table {
     const table = this.#cause.groups[group];
-    const width = table?.width ?? 0;
-    const from = table === undefined ? 0 : this.#row(table, combination) * width;
-    const joint = Float64Array.from({ length: width }, (_, v) => table?.chances[from + v] ?? 0);
-    for (const heard of this.#heard) {
-      if (heard.group !== group) continue;
-      for (let v = 0; v < width; v++)
-        joint[v] = (joint[v] ?? 0) * this.#toldIf(heard, this.#seen(group, heard.source, z, v), combination);
+    if (table === undefined) throw new RangeError(`group ${group} is not in the tables`);
+    return table;
+  }
+
+  /** P(all these answers | joint value, circumstances). */
+  #heardIf(heard: readonly Heard[], by: number, combination: number, z: number, v: number): number {
+    let product = 1;
+    for (const one of heard) {
+      const slip = this.#tables.slips[one.source] ?? 0;
+      product *=
+        (1 - slip) * this.#rightIf(one, by, combination, this.#seen(one.group, one.source, z, v)) + slip * one.anyhow;
     }
-    return joint;
+    return product;
+  }
+
+  #rightIf(one: Heard, by: number, combination: number, v: number): number {
+    const row = this.#tables.dims.within(by, one.by)[combination] ?? 0;
+    return one.right[row * this.#table(one.group).width + v] ?? 0;
   }
 
   /** What can be seen now of a joint value: the sound one while the trouble is well, except in memory. */
   #seen(group: number, source: number, z: number, v: number): number {
     const { sound = -1 } = this.#tables.groups[group] ?? {};
-    return z === 1 && source !== MEMORY && sound >= 0 ? sound : v;
+    return z === WELL && source !== MEMORY && sound >= 0 ? sound : v;
   }
 
-  #toldIf(heard: Heard, v: number, combination: number): number {
-    const slip = this.#tables.slips[heard.source] ?? 0;
-    return (1 - slip) * this.#rightIf(heard, v, combination) + slip * heard.anyhow;
-  }
-
-  #rightIf({ checks }: Heard, v: number, combination: number): number {
-    let right = 1;
-    for (const { check, option } of checks) {
-      const { says } = this.#tables.checks[check] ?? {};
-      const width = this.#tables.groups[this.#tables.checks[check]?.group ?? 0]?.size ?? 1;
-      if (says === undefined) continue;
-      right *= says.chances[this.#row(says, combination) * says.width + option * width + v] ?? 0;
-    }
-    return right;
-  }
-
-  /** Writes what each check would say under this cause, and returns how likely what was told is. */
-  into(next: Float64Array, cause: number, count: number, optionStart: Int32Array): number {
-    const total = sum(this.#weights[0]) + sum(this.#weights[1]);
-    if (!(total > 0)) return 0;
-    const known = new Map<string, Expected>();
-    for (const [check, { group, source, options, says }] of this.#tables.checks.entries()) {
-      const key = `${group} ${source} ${says.by.join()}`;
-      const expected = known.get(key) ?? this.#expect(group, source, says.by);
-      known.set(key, expected);
-      const width = this.#tables.groups[group]?.size ?? 1;
-      const start = optionStart[check] ?? 0;
-      for (let option = 0; option < options; option++) {
-        let chance = expected.off / options;
-        for (const [row, right] of expected.right.entries()) {
-          const from = row * says.width + option * width;
-          for (let v = 0; v < width; v++) chance += (right[v] ?? 0) * (says.chances[from + v] ?? 0);
-        }
-        next[(start + option) * count + cause] = chance / total;
+  #partsOf(masks: readonly number[], z: number): { readonly parts: readonly Part[]; readonly total: number } {
+    let total = 1;
+    for (const told of this.#told.values()) if (told.by === 0) total *= told.chances[z]?.[0] ?? 0;
+    const parts = masks.map((mask) => {
+      const weights = this.#prior(mask).slice();
+      for (const { by, chances } of this.#told.values()) {
+        if (by === 0 || (by & mask) === 0) continue;
+        const rows = this.#tables.dims.within(mask, by);
+        for (let k = 0; k < weights.length; k++) weights[k] = (weights[k] ?? 0) * (chances[z]?.[rows[k] ?? 0] ?? 0);
       }
-    }
-    return total;
+      const sum = weights.reduce((all, one) => all + one, 0);
+      total *= sum;
+      return { mask, weights: weights.map((one) => one / sum) };
+    });
+    return { parts, total };
   }
 
-  /** What a further check of a group would find: by the circumstances its reading hangs on. */
-  #expect(group: number, source: number, by: readonly number[]): Expected {
-    const table = this.#cause.groups[group];
-    const width = table?.width ?? 0;
-    const right = Array.from({ length: combinations(by, this.#tables.sizes) }, () => new Float64Array(width));
-    const expected = { right, off: 0 };
-    if (table === undefined) return expected;
-    const heard = this.#heard.filter((one) => one.group === group);
-    return heard.length === 0
-      ? this.#expectUnread(expected, table, group, source, by)
-      : this.#expectRead(expected, table, group, source, by);
+  /** Chances of the combinations of some circumstances where nothing was told. */
+  #prior(mask: number): Float64Array {
+    const { dims } = this.#tables;
+    const { of, size } = dims.of(mask);
+    return Float64Array.from({ length: size }, (_, k) =>
+      of.reduce(
+        (product, at) => product * (this.#cause.circumstances[at]?.[dims.within(mask, 1 << at)[k] ?? 0] ?? 0),
+        1,
+      ),
+    );
   }
 
-  #expectUnread(expected: Expected, table: Table, group: number, source: number, by: readonly number[]): Expected {
-    const slip = this.#tables.slips[source] ?? 0;
-    const dims = union(table.by, by);
-    for (const z of [0, 1]) {
-      const weights = this.#marginal(dims, z);
-      for (let combination = 0; combination < weights.length; combination++) {
-        const weight = weights[combination] ?? 0;
-        if (weight === 0) continue;
-        const from = this.#within(combination, dims, table.by) * table.width;
-        const right = expected.right[this.#within(combination, dims, by)];
-        for (let v = 0; v < table.width; v++) {
-          const seen = this.#seen(group, source, z, v);
-          if (right !== undefined)
-            right[seen] = (right[seen] ?? 0) + weight * (1 - slip) * (table.chances[from + v] ?? 0);
-        }
-        expected.off += weight * slip;
-      }
-    }
-    return expected;
-  }
-
-  #expectRead(expected: Expected, table: Table, group: number, source: number, by: readonly number[]): Expected {
-    const slip = this.#tables.slips[source] ?? 0;
-    const mine = this.#heard.find((one) => one.group === group && one.source === source);
-    const others = this.#heard.filter((one) => one.group === group && one.source !== source);
-    const extra = by.filter((at) => !this.#over.includes(at));
-    const extras = this.#priors(extra);
-    for (const z of [0, 1])
-      for (let k = 0; k < this.#count; k++) {
-        const weight = this.#weights[z]?.[k] ?? 0;
-        if (weight === 0) continue;
-        const base = weight / sum(this.#joint(group, k, z));
-        const from = this.#row(table, k) * table.width;
-        for (let v = 0; v < table.width; v++) {
-          let joint = base * (table.chances[from + v] ?? 0);
-          for (const other of others) joint *= this.#toldIf(other, this.#seen(group, other.source, z, v), k);
-          const seen = this.#seen(group, source, z, v);
-          const right = joint * (1 - slip) * (mine === undefined ? 1 : this.#rightIf(mine, seen, k));
-          expected.off += joint * slip * (mine?.anyhow ?? 1);
-          for (const [e, prior] of extras.entries()) {
-            const into = expected.right[this.#mixed(by, extra, k, e)];
-            if (into !== undefined) into[seen] = (into[seen] ?? 0) + right * prior;
-          }
-        }
-      }
-    return expected;
-  }
-
-  readonly #marginals = new Map<string, Float64Array>();
-
-  /** Weight of each combination of some circumstances after what was told. */
-  #marginal(dims: readonly number[], z: number): Float64Array {
-    const key = `${z} ${dims.join()}`;
-    const known = this.#marginals.get(key);
+  /** Chances of the combinations of some circumstances after what was told. */
+  #marginal(mask: number, z: number): Float64Array {
+    const key = mask * 2 + z;
+    const known = this.#known.get(key);
     if (known !== undefined) return known;
-    const extra = dims.filter((at) => !this.#over.includes(at));
-    const extras = this.#priors(extra);
-    const marginal = new Float64Array(combinations(dims, this.#tables.sizes));
-    const weights = this.#weights[z] ?? new Float64Array(0);
-    for (let k = 0; k < this.#count; k++) {
-      const weight = weights[k] ?? 0;
-      if (weight === 0) continue;
-      for (const [e, prior] of extras.entries()) {
-        const at = this.#mixed(dims, extra, k, e);
-        marginal[at] = (marginal[at] ?? 0) + weight * prior;
-      }
+    const { dims } = this.#tables;
+    let rest = mask;
+    const marginal = new Float64Array(dims.of(mask).size).fill(1);
+    for (const part of this.#parts[z] ?? []) {
+      const shared = part.mask & mask;
+      if (shared === 0) continue;
+      rest &= ~shared;
+      multiply(
+        marginal,
+        dims.within(mask, shared),
+        summed(part.weights, dims.within(part.mask, shared), dims.of(shared).size),
+      );
     }
-    this.#marginals.set(key, marginal);
+    if (rest !== 0) multiply(marginal, dims.within(mask, rest), this.#prior(rest));
+    this.#known.set(key, marginal);
     return marginal;
   }
 
-  /** Chances of the combinations of circumstances that nothing was told of. */
-  #priors(extra: readonly number[]): Float64Array {
-    const { sizes } = this.#tables;
-    return Float64Array.from({ length: combinations(extra, sizes) }, (_, e) =>
-      extra.reduce((product, at) => product * (this.#cause.circumstances[at]?.[valueIn(e, extra, sizes, at)] ?? 0), 1),
-    );
+  /** Writes what each check would say next under this cause. */
+  expect(next: Float64Array, cause: number, count: number, optionStart: Int32Array): void {
+    const read = new Map<string, Expected>();
+    for (const [check, table] of this.#tables.checks.entries()) {
+      const start = optionStart[check] ?? 0;
+      const told = this.#told.get(table.group);
+      const chances = told === undefined ? this.#fresh(check) : this.#further(check, told, read);
+      for (let option = 0; option < table.options; option++)
+        next[(start + option) * count + cause] = chances[option] ?? 0;
+    }
   }
 
-  /** Place among the combinations of `dims` of the one that has the values of `k`, and of `e` for those of `extra`. */
-  #mixed(dims: readonly number[], extra: readonly number[], k: number, e: number): number {
-    const { sizes } = this.#tables;
-    return dims.reduce(
-      (place, at) =>
-        place * (sizes[at] ?? 1) + (extra.includes(at) ? valueIn(e, extra, sizes, at) : this.#valueAt(k, at)),
-      0,
-    );
+  /** Of a group of which nothing was told yet. */
+  #fresh(check: number): Float64Array {
+    const { options, source } = this.#tables.checks[check] ?? { options: 0, source: 0 };
+    const slip = this.#tables.slips[source] ?? 0;
+    const chances = new Float64Array(options).fill(slip / options);
+    for (const z of [SHOWING, WELL] as const) {
+      if (this.#share[z] === 0) continue;
+      const { by, chances: table } = this.#tables.expected(this.#cause, check, z === WELL && source !== MEMORY);
+      const weights = this.#marginal(by, z);
+      for (let k = 0; k < weights.length; k++) {
+        const weight = this.#share[z] * (weights[k] ?? 0) * (1 - slip);
+        for (let option = 0; option < options; option++)
+          chances[option] = (chances[option] ?? 0) + weight * (table[k * options + option] ?? 0);
+      }
+    }
+    return chances;
   }
 
-  /** Place among the combinations of `some` of a combination of `dims` that holds them. */
-  #within(combination: number, dims: readonly number[], some: readonly number[]): number {
-    const { sizes } = this.#tables;
-    return some.reduce((place, at) => place * (sizes[at] ?? 1) + valueIn(combination, dims, sizes, at), 0);
+  /** Of a group of which something was told: the source of the check may have slipped already. */
+  #further(check: number, told: Told, read: Map<string, Expected>): Float64Array {
+    const { options, source, says } = this.#tables.checks[check] ?? {
+      options: 0,
+      source: 0,
+      says: { by: 0, width: 0, chances: [] },
+    };
+    const key = `${told.group} ${source} ${says.by}`;
+    const expected = read.get(key) ?? this.#expected(told, source, says.by);
+    read.set(key, expected);
+    const { width } = this.#table(told.group);
+    const rows = expected.right.length / width;
+    return Float64Array.from({ length: options }, (_, option) => {
+      let chance = expected.off / options;
+      for (let row = 0; row < rows; row++) {
+        const from = row * says.width + option * width;
+        for (let v = 0; v < width; v++)
+          chance += (expected.right[row * width + v] ?? 0) * (says.chances[from + v] ?? 0);
+      }
+      return chance;
+    });
+  }
+
+  #expected(told: Told, source: number, by: number): Expected {
+    const { dims } = this.#tables;
+    const table = this.#table(told.group);
+    const mask = told.by | by;
+    const expected = { right: new Float64Array(dims.of(by).size * table.width), off: 0 };
+    const at = {
+      mask,
+      told: dims.within(mask, told.by),
+      table: dims.within(mask, table.by),
+      by: dims.within(mask, by),
+    };
+    for (const z of [SHOWING, WELL] as const) {
+      if (this.#share[z] === 0) continue;
+      for (const [k, weight] of this.#marginal(mask, z).entries()) {
+        const base = (this.#share[z] * weight) / (told.chances[z][at.told[k] ?? 0] ?? 1);
+        this.#add(expected, {
+          told,
+          source,
+          z,
+          base,
+          combination: k,
+          mask,
+          row: at.table[k] ?? 0,
+          into: at.by[k] ?? 0,
+        });
+      }
+    }
+    return expected;
+  }
+
+  #add(expected: Expected, { told, source, z, base, combination, mask, row, into }: Adding): void {
+    const table = this.#table(told.group);
+    const slip = this.#tables.slips[source] ?? 0;
+    const mine = told.heard.find((one) => one.source === source);
+    const others = told.heard.filter((one) => one.source !== source);
+    for (let v = 0; v < table.width; v++) {
+      const chance = table.chances[row * table.width + v] ?? 0;
+      const joint = base * chance * this.#heardIf(others, mask, combination, z, v);
+      const seen = this.#seen(told.group, source, z, v);
+      const right = mine === undefined ? 1 : this.#rightIf(mine, mask, combination, seen);
+      const place = into * table.width + seen;
+      expected.right[place] = (expected.right[place] ?? 0) + joint * (1 - slip) * right;
+      expected.off += joint * slip * (mine?.anyhow ?? 1);
+    }
   }
 }
 
+/** By the circumstances of a reading: P(joint value as it is seen, source right), and P(source slipped), after what was told. */
 interface Expected {
-  /** By the circumstances of the reading: P(joint value as it is seen, source right, what was told). */
-  readonly right: readonly Float64Array[];
-  /** P(source slipped, what was told). */
+  readonly right: Float64Array;
   off: number;
 }
 
-/** Value of one circumstance in a combination of several. */
-function valueIn(combination: number, dims: readonly number[], sizes: readonly number[], circumstance: number): number {
-  let rest = combination;
-  for (let i = dims.length - 1; i >= 0; i--) {
-    const size = sizes[dims[i] ?? 0] ?? 1;
-    if (dims[i] === circumstance) return rest % size;
-    rest = Math.floor(rest / size);
-  }
-  return 0;
+interface Adding {
+  readonly told: Told;
+  readonly source: number;
+  readonly z: 0 | 1;
+  readonly base: number;
+  readonly combination: number;
+  readonly mask: number;
+  /** Row of the cause's table, and of the reading. */
+  readonly row: number;
+  readonly into: number;
 }
 
-const union = (some: readonly number[], others: readonly number[]): number[] =>
-  [...new Set([...some, ...others])].sort((a, b) => a - b);
+/** Sets that share a circumstance become one. */
+function joinedMasks(masks: readonly number[]): number[] {
+  let joined: number[] = [];
+  for (const mask of masks) {
+    if (mask === 0) continue;
+    const touching = joined.filter((one) => (one & mask) !== 0).reduce((all, one) => all | one, mask);
+    joined = [...joined.filter((one) => (one & mask) === 0), touching];
+  }
+  return joined;
+}
 
-function sum(chances: Float64Array): number {
-  let total = 0;
-  for (const chance of chances) total += chance;
-  return total;
+function multiply(into: Float64Array, places: Int32Array, by: Float64Array): void {
+  for (let k = 0; k < into.length; k++) into[k] = (into[k] ?? 0) * (by[places[k] ?? 0] ?? 0);
+}
+
+function summed(weights: Float64Array, places: Int32Array, size: number): Float64Array {
+  const sums = new Float64Array(size);
+  for (let k = 0; k < weights.length; k++) sums[places[k] ?? 0] = (sums[places[k] ?? 0] ?? 0) + (weights[k] ?? 0);
+  return sums;
 }

@@ -85,6 +85,9 @@ export interface SignCheck {
   readonly forbids?: Readonly<Record<string, readonly string[]>>;
 }
 
+/** A plug, a setting, a look; work on the track or on wires; something bought, sent in or cut for good. */
+export type Price = 'cheap' | 'work' | 'dear';
+
 /** What people come with: a title that reads a few signs, and how often each cause stands behind it. */
 export interface OpeningRow {
   readonly id: string;
@@ -104,4 +107,8 @@ export interface SignModel {
   readonly openings: readonly OpeningRow[];
   /** Sign ids of which every cause says something. */
   readonly core: readonly string[];
+  /** Fix class to what a try of it asks for; a class without an entry is `work`. */
+  readonly prices?: Readonly<Record<string, Price>>;
+  /** Fix class to causes under which doing it harms: it is not proposed while one of them is still possible. */
+  readonly harms?: Readonly<Record<string, readonly string[]>>;
 }

@@ -1,5 +1,6 @@
 // A model of signs made ready to reckon with: words become chances, each cause gets one table per group of signs, each check one per option.
 import { WORD_CHANCE } from './model.ts';
+import { DimsTable, maskOf } from './sign-dims.ts';
 import type {
   Gives,
   Line,
@@ -27,8 +28,8 @@ export interface Group {
 
 /** A table over the values of a few circumstances: one row of `width` chances for each of their combinations. */
 export interface Table {
-  /** Places of circumstances, ascending; at most three. */
-  readonly by: readonly number[];
+  /** Set of circumstances, at most three, as a mask of their places. */
+  readonly by: number;
   readonly width: number;
   readonly chances: Float64Array;
 }
@@ -53,33 +54,88 @@ export interface CheckTable {
 export interface SignTables {
   readonly model: SignModel;
   readonly groups: readonly Group[];
-  /** Values of each circumstance. */
-  readonly sizes: readonly number[];
+  readonly dims: DimsTable;
   readonly causes: readonly CauseTables[];
   readonly checks: readonly CheckTable[];
   /** P(slip) of each source, in the order of SOURCES. */
   readonly slips: readonly number[];
   readonly checkAt: ReadonlyMap<string, number>;
+  /** P(option | cause, circumstances) of a check whose source is right, at [combination x options + option]; of a sound layout with `well`. */
+  readonly expected: (cause: CauseTables, check: number, well: boolean) => Expectation;
 }
 
-/** Combinations of the circumstances of a table. */
-export const combinations = (by: readonly number[], sizes: readonly number[]): number =>
-  by.reduce((product, at) => product * (sizes[at] ?? 1), 1);
+export interface Expectation {
+  readonly by: number;
+  readonly chances: Float64Array;
+}
 
 /** Throws RangeError naming the row when an id or a value is unknown, a value has no line, or a table hangs on more than three circumstances. */
 export function signTables(model: SignModel, slips: Readonly<Record<Source, number>>): SignTables {
   const groups = groupsOf(model);
-  const sizes = model.circumstances.map(({ values }) => Object.keys(values).length);
-  const builder = new Builder(model, groups, sizes);
+  const dims = new DimsTable(model.circumstances.map(({ values }) => Object.keys(values).length));
+  const builder = new Builder(model, groups, dims);
+  const checks = model.checks.map((check) => builder.check(check));
   return {
     model,
     groups,
-    sizes,
+    dims,
     causes: model.causes.map((cause) => builder.cause(cause)),
-    checks: model.checks.map((check) => builder.check(check)),
+    checks,
+    expected: expectations(checks, groups, dims),
     slips: SOURCES.map((source) => slips[source]),
     checkAt: new Map(model.checks.map(({ id }, at) => [id, at])),
   };
+}
+
+/** Reckoned when first asked for, and remembered. */
+function expectations(
+  checks: readonly CheckTable[],
+  groups: readonly Group[],
+  dims: DimsTable,
+): SignTables['expected'] {
+  const known = new Map<CauseTables, (Expectation | undefined)[]>();
+  return (cause, check, well) => {
+    const mine = known.get(cause) ?? [];
+    known.set(cause, mine);
+    const at = check * 2 + (well ? 1 : 0);
+    const found = mine[at] ?? expectation(cause, checks[check], groups, dims, well);
+    mine[at] = found;
+    return found;
+  };
+}
+
+function expectation(
+  cause: CauseTables,
+  check: CheckTable | undefined,
+  groups: readonly Group[],
+  dims: DimsTable,
+  well: boolean,
+): Expectation {
+  const table = cause.groups[check?.group ?? -1];
+  if (check === undefined || table === undefined) return { by: 0, chances: new Float64Array(0) };
+  const { sound = -1 } = groups[check.group] ?? {};
+  const shown = well && sound >= 0 ? onlySound(table.width, sound) : table;
+  const { says, options } = check;
+  const by = says.by | shown.by;
+  const rows = dims.within(by, shown.by);
+  const readings = dims.within(by, says.by);
+  const chances = new Float64Array(rows.length * options);
+  for (let at = 0; at < chances.length; at++) {
+    const k = Math.floor(at / options);
+    const from = (rows[k] ?? 0) * table.width;
+    const reading = (readings[k] ?? 0) * says.width + (at % options) * table.width;
+    let chance = 0;
+    for (let v = 0; v < table.width; v++) chance += (shown.chances[from + v] ?? 0) * (says.chances[reading + v] ?? 0);
+    chances[at] = chance;
+  }
+  return { by, chances };
+}
+
+/** The table of a layout without trouble. */
+function onlySound(width: number, sound: number): Table {
+  const chances = new Float64Array(width);
+  chances[sound] = 1;
+  return { by: 0, width, chances };
 }
 
 function groupsOf({ signs, circumstances }: SignModel): Group[] {
@@ -107,14 +163,14 @@ const MOST_CIRCUMSTANCES = 3;
 class Builder {
   readonly #model: SignModel;
   readonly #groups: readonly Group[];
-  readonly #sizes: readonly number[];
+  readonly #dims: DimsTable;
   readonly #signs: ReadonlyMap<string, SignRow>;
   readonly #circumstanceAt: ReadonlyMap<string, number>;
 
-  constructor(model: SignModel, groups: readonly Group[], sizes: readonly number[]) {
+  constructor(model: SignModel, groups: readonly Group[], dims: DimsTable) {
     this.#model = model;
     this.#groups = groups;
-    this.#sizes = sizes;
+    this.#dims = dims;
     this.#signs = new Map(model.signs.map((sign) => [sign.id, sign]));
     this.#circumstanceAt = new Map(model.circumstances.map(({ id }, at) => [id, at]));
   }
@@ -167,7 +223,7 @@ class Builder {
   #itself({ circumstance, size }: Group): Table {
     const chances = new Float64Array(size * size);
     for (let i = 0; i < size; i++) chances[i * size + i] = 1;
-    return { by: [circumstance], width: size, chances };
+    return { by: 1 << circumstance, width: size, chances };
   }
 
   /** Chances of the values of a sign, by value. */
@@ -183,8 +239,8 @@ class Builder {
     return this.#mix(inner, sign, told, cause);
   }
 
-  /** Places of the circumstances that are asked for anywhere in these. */
-  #hangsOn(specs: readonly (Shows | Reading)[], name: string): number[] {
+  /** The circumstances that are asked for anywhere in these. */
+  #hangsOn(specs: readonly (Shows | Reading)[], name: string): number {
     const found = new Set<number>();
     const visit = (spec: Shows | Reading): void => {
       if (typeof spec === 'string' || !isBy(spec)) return;
@@ -197,20 +253,17 @@ class Builder {
     for (const spec of specs) visit(spec);
     if (found.size > MOST_CIRCUMSTANCES)
       throw new RangeError(`${name}: hangs on ${found.size} circumstances, at most ${MOST_CIRCUMSTANCES}`);
-    return [...found].sort((a, b) => a - b);
+    return maskOf([...found]);
   }
 
-  #overAll(by: readonly number[], row: (values: ReadonlyMap<string, string>) => Float64Array): Float64Array[] {
-    return Array.from({ length: combinations(by, this.#sizes) }, (_, combination) => {
-      const values = new Map<string, string>();
-      let rest = combination;
-      for (const at of [...by].reverse()) {
+  #overAll(by: number, row: (values: ReadonlyMap<string, string>) => Float64Array): Float64Array[] {
+    const { of, size } = this.#dims.of(by);
+    return Array.from({ length: size }, (_, combination) => {
+      const values = of.map((at): [string, string] => {
         const { id = '', values: all = {} } = this.#model.circumstances[at] ?? {};
-        const size = this.#sizes[at] ?? 1;
-        values.set(id, Object.keys(all)[rest % size] ?? '');
-        rest = Math.floor(rest / size);
-      }
-      return row(values);
+        return [id, Object.keys(all)[this.#dims.within(by, 1 << at)[combination] ?? 0] ?? ''];
+      });
+      return row(new Map(values));
     });
   }
 

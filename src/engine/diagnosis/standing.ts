@@ -21,12 +21,15 @@ export interface WalkState {
 export function standingOf(compiled: Compiled, state: WalkState): Standing {
   const chances = startingChances(compiled, state.setAside);
   const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
+  for (const answer of inRowOrder(compiled, answers)) update(compiled, chances, optionAt(compiled, answer));
+  return { chances, ...openOf(compiled, state) };
+}
+
+/** What can still be asked, and what was shown to hold. Unknown ids are passed over. */
+export function openOf(compiled: Compiled, state: WalkState): Omit<Standing, 'chances'> {
+  const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
   let holds = 0;
-  for (const answer of inRowOrder(compiled, answers)) {
-    const option = optionAt(compiled, answer);
-    update(compiled, chances, option);
-    holds |= compiled.establishes[option] ?? 0;
-  }
+  for (const answer of inRowOrder(compiled, answers)) holds |= compiled.establishes[optionAt(compiled, answer)] ?? 0;
   const lost = answers.some((one) => dangerClass(compiled, one) !== undefined) ? bitsOf(['nothing-got-hot']) : 0;
   holds &= ~lost;
   const asked = new Set([...answers.map(({ check }) => check), ...state.skipped]);
@@ -39,7 +42,7 @@ export function standingOf(compiled: Compiled, state: WalkState): Standing {
   const canHold = holds | (stillShown(compiled, open) & ~lost);
   for (let at = 0; at < open.length; at++) if (!isShown(compiled, at, canHold)) open[at] = 0;
   const known = [...asked].filter((id) => compiled.checkAt.has(id)).length;
-  return { chances, open, holds, questions: Math.max(0, compiled.settings.mostQuestions - known) };
+  return { open, holds, questions: Math.max(0, compiled.settings.mostQuestions - known) };
 }
 
 /** Preconditions that an open check could still show to hold. */

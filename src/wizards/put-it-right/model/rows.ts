@@ -71,3 +71,12 @@ export type CheckRowOf<Options extends string> = CheckBase<Options> &
 export const check = <const Options extends string, const Row extends CheckRowOf<Options>>(
   row: Row & { readonly options: readonly Options[] },
 ): Row => row;
+
+/** What people come with. */
+export interface OpeningOf<Cause extends string> {
+  readonly id: string;
+  /** How often it is tapped, about per cent. */
+  readonly often: number;
+  readonly says: { readonly [id in SignId]?: readonly SignValue<id>[] };
+  readonly shares: { readonly [cause in Cause]?: number };
+}

@@ -1,0 +1,158 @@
+// The next step of a walk over signs: ask, mend, or set side by side what is left.
+import type { Compiled } from './compile.ts';
+import type { NextStep } from './diagnosis.ts';
+import { findingsOf } from './posterior.ts';
+import type { Price } from './sign-model.ts';
+import type { SignState, Stand, WalkModel } from './sign-walk.ts';
+import { standAt } from './sign-walk.ts';
+import { dangerOf, firstCheck } from './standing.ts';
+import type { Standing } from './value.ts';
+import { isShown, Valuer } from './value.ts';
+
+/** A repair that is dear waits while a cheaper one is likelier than this. From memory (judgement). */
+const CHEAPER_FIRST = 0.1;
+/** An answer contradicts a cause that makes it less likely than this part of what it is on average. From memory (judgement). */
+const CONTRADICTED = 0.15;
+
+/**
+ * The next step. Total and deterministic, whatever the order of the answers. Dangers come first, then `first` checks in their order, then what
+ * wastes the fewest minutes; a repair only from the chance on that its price asks for, and not while its cause was contradicted by one source
+ * alone and another can still be asked. Source: Heckerman, Breese and Rommelse, Communications of the ACM 38(3), 1995, with a second step looked ahead.
+ */
+export function signStep(model: WalkModel, state: SignState): NextStep {
+  const stand = standAt(model, state);
+  const { compiled, standing } = stand;
+  const danger = dangerOf(compiled, state);
+  if (danger !== undefined)
+    return { kind: 'fix', fixClass: danger.fixClass, chance: chanceOf(stand, danger.fixClass), danger: danger.answer };
+  const first = firstCheck(compiled, standing);
+  if (first >= 0) return { kind: 'ask', check: compiled.checks[first]?.id ?? '', because: 'first' };
+  const valuer = new Valuer(compiled);
+  const choice = valuer.choose(standing, compiled.settings.lookAhead);
+  if (choice.kind === 'ask') return asks(compiled, choice.at);
+  if (choice.kind === 'fix') {
+    const waits = waitsFor(model, stand, choice.at, valuer, state);
+    if (waits === undefined) return proposes(stand, choice.at);
+    if (waits >= 0) return asks(compiled, waits);
+  }
+  return { kind: 'hand-on', because: whyHandOn(stand) };
+}
+
+const asks = ({ checks }: Compiled, at: number): NextStep => ({
+  kind: 'ask',
+  check: checks[at]?.id ?? '',
+  because: 'separates',
+});
+
+function proposes(stand: Stand, at: number): NextStep {
+  const fixClass = stand.compiled.classes[at]?.fixClass ?? '';
+  return { kind: 'fix', fixClass, chance: chanceOf(stand, fixClass) };
+}
+
+/** Chance of a fix class, 0 to 1. */
+const chanceOf = ({ compiled, standing }: Stand, fixClass: string): number =>
+  findingsOf(compiled, standing.chances).find((one) => one.fixClass === fixClass)?.chance ?? 0;
+
+/** Undefined where the repair need not wait; else the check to ask first, or -1 where none can be asked. */
+function waitsFor(model: WalkModel, stand: Stand, at: number, valuer: Valuer, state: SignState): number | undefined {
+  const { compiled, standing } = stand;
+  const fixClass = compiled.classes[at]?.fixClass ?? '';
+  const chance = chanceOf(stand, fixClass);
+  const price = priceOf(model, fixClass);
+  const second = secondSource(model, stand, at, state);
+  if (second !== undefined) return second;
+  if (chance >= model.settings.proposeFrom[price] && !(price === 'dear' && cheaperIsLikely(model, stand, at)))
+    return undefined;
+  const next = valuer.shortlist(standing, 1).open.indexOf(1);
+  const shown = next >= 0 && isShown(compiled, next, standing.holds) ? next : firstShown(compiled, standing);
+  return shown >= 0 && standing.questions > 0 && tells(stand, shown) ? shown : -1;
+}
+
+const priceOf = ({ tables }: WalkModel, fixClass: string): Price => tables.model.prices?.[fixClass] ?? 'work';
+
+function cheaperIsLikely(model: WalkModel, stand: Stand, at: number): boolean {
+  return stand.compiled.classes.some(
+    ({ fixClass }, i) => i !== at && priceOf(model, fixClass) !== 'dear' && chanceOf(stand, fixClass) > CHEAPER_FIRST,
+  );
+}
+
+const firstShown = (compiled: Compiled, { open, holds }: Standing): number =>
+  open.findIndex((isOpen, at) => isOpen === 1 && isShown(compiled, at, holds));
+
+/** A check tells something where one of its answers moves the chances at all. */
+function tells({ compiled, standing }: Stand, check: number): boolean {
+  const { optionStart, likelihood } = compiled;
+  const { chances } = standing;
+  for (let option = optionStart[check] ?? 0; option < (optionStart[check + 1] ?? 0); option++) {
+    const row = option * chances.length;
+    const mean = chances.reduce((sum, chance, i) => sum + chance * (likelihood[row + i] ?? 0), 0);
+    const spread = chances.reduce((sum, chance, i) => sum + chance * Math.abs((likelihood[row + i] ?? 0) - mean), 0);
+    if (spread > LEAST_SPREAD) return true;
+  }
+  return false;
+}
+/** Below this a question is for nothing, share of answers. From memory (judgement). */
+const LEAST_SPREAD = 0.02;
+
+/** A check of another source on the sign that contradicts the likeliest cause of a class, where only one source has spoken of it. */
+function secondSource(model: WalkModel, stand: Stand, at: number, state: SignState): number | undefined {
+  const cause = likeliestOf(stand, at);
+  if (cause === undefined || stand.standing.questions === 0) return undefined;
+  const told = toldOf(model, state);
+  for (const { check, option, group } of told) {
+    const sources = new Set(told.filter((one) => one.group === group).map(({ source }) => source));
+    if (sources.size > 1 || !contradicts(model, cause, check, option)) continue;
+    const other = model.tables.checks.findIndex(
+      (one, i) => one.group === group && !sources.has(one.source) && isAskable(stand, i),
+    );
+    if (other >= 0) return other;
+  }
+  return undefined;
+}
+
+const isAskable = ({ compiled, standing }: Stand, check: number): boolean =>
+  standing.open[check] === 1 && isShown(compiled, check, standing.holds);
+
+function likeliestOf({ compiled, standing }: Stand, at: number): number | undefined {
+  const from = at === 0 ? 0 : (compiled.classEnd[at - 1] ?? 0);
+  const members = [...standing.chances.keys()].slice(from, compiled.classEnd[at]);
+  return members.sort((a, b) => (standing.chances[b] ?? 0) - (standing.chances[a] ?? 0))[0];
+}
+
+function toldOf({ tables }: WalkModel, { answers }: SignState) {
+  return answers.flatMap(({ check: id, option: name }) => {
+    const check = tables.checkAt.get(id) ?? -1;
+    const table = tables.checks[check];
+    const option = tables.model.checks[check]?.options.indexOf(name) ?? -1;
+    return table === undefined || option < 0 ? [] : [{ check, option, group: table.group, source: table.source }];
+  });
+}
+
+function contradicts({ tables }: WalkModel, cause: number, check: number, option: number): boolean {
+  const mine = expectedOf(tables, cause, check, option);
+  const usual = expectedOf(tables, tables.causes.length - 1, check, option);
+  return mine < CONTRADICTED * usual;
+}
+
+/** P(option | cause) with nothing told, the source right. */
+function expectedOf(tables: WalkModel['tables'], at: number, check: number, option: number): number {
+  const cause = tables.causes[at];
+  if (cause === undefined) return 0;
+  const { by, chances } = tables.expected(cause, check, false);
+  const { of, size } = tables.dims.of(by);
+  const options = tables.checks[check]?.options ?? 1;
+  let sum = 0;
+  for (let k = 0; k < size; k++) {
+    const weight = of.reduce(
+      (product, dim) => product * (cause.circumstances[dim]?.[tables.dims.within(by, 1 << dim)[k] ?? 0] ?? 0),
+      1,
+    );
+    sum += weight * (chances[k * options + option] ?? 0);
+  }
+  return sum;
+}
+
+function whyHandOn({ compiled, standing }: Stand): 'no-cause-left' | 'questions-used-up' | 'nothing-separates' {
+  if (findingsOf(compiled, standing.chances).every(({ chance }) => chance === 0)) return 'no-cause-left';
+  return standing.questions === 0 ? 'questions-used-up' : 'nothing-separates';
+}
