@@ -79,6 +79,27 @@ export const SNAPS_OFF: ShowsOf<'before'> = {
   },
 };
 
+/** Each trip takes the power from turnouts that the track feeds, and may upset modules that watch for trains. */
+const UPSET_BY_TRIPS = {
+  accessories: {
+    by: 'accessory-feed',
+    is: {
+      'own-supply': { fine: always, 'after-trips': rarely },
+      'from-the-track': { fine: usually, 'after-trips': sometimes },
+    },
+  },
+  reports: { by: 'sensing', is: { none: 'unaffected', some: { fine: usually, wild: sometimes } } },
+} as const satisfies Partial<Row>;
+
+/** Turnouts that the track feeds suffer where its volts fall as trains run. */
+export const TURNOUTS_SAG: ShowsOf<'accessories'> = {
+  by: 'accessory-feed',
+  is: {
+    'own-supply': 'unaffected',
+    'from-the-track': { fine: usually, 'with-trains': usually, 'after-trips': rarely, 'far-ones': rarely },
+  },
+};
+
 const NEVER_OFF = { 'never-off': always } as const;
 
 /** What is over as soon as the train has moved on or been taken off: then it is the unit that says how it comes back. */
@@ -173,6 +194,25 @@ export const AT_THE_GAP = {
   hot: 'unaffected',
   draw: 'unaffected',
   before: SNAPS_OFF,
+  ...UPSET_BY_TRIPS,
+} as const satisfies Partial<Row>;
+
+/** There for a moment, at one turnout. */
+export const AT_A_TURNOUT = {
+  trouble: SHORT_FOR_A_MOMENT,
+  when: { 'at-one-place': always, 'at-the-gap': rarely, 'now-and-then': rarely },
+  where: { turnout: always, spot: rarely },
+  'goes-off': TRIPS_ITS_UNIT,
+  'comes-back': BACK_AS_THE_UNIT_DOES,
+  'unit-shows': SHORT_ON_THE_LAMPS,
+  volts: 'unaffected',
+  commands: 'unaffected',
+  short: { none: usually, vehicle: sometimes },
+  hot: { nothing: always, vehicle: rarely, 'joint-or-rail': rarely },
+  draw: 'unaffected',
+  before: SNAPS_OFF,
+  sparks: { 'at-a-frog': usually, none: sometimes, 'at-a-wheel': sometimes },
+  ...UPSET_BY_TRIPS,
 } as const satisfies Partial<Row>;
 
 /** A short that stands without any train. */
@@ -198,6 +238,15 @@ export const STANDING_SHORT = {
   ohms: { short: always },
   swap: { 'no-change': always },
   before: { 'not-off': usually, snaps: usually },
+  accessories: {
+    by: 'accessory-feed',
+    is: {
+      'own-supply': 'unaffected',
+      'from-the-track': { fine: sometimes, 'all-always': usually, 'after-trips': sometimes },
+    },
+  },
+  reports: { by: 'sensing', is: { none: 'unaffected', some: { fine: usually, wild: sometimes, absent: sometimes } } },
+  control: { fine: always, restarts: rarely },
 } as const satisfies Partial<Row>;
 
 /** A part that gets no power at all. */
@@ -237,4 +286,5 @@ export const TOO_LITTLE = {
   draw: { above: usually, 'near-the-limit': sometimes },
   fewer: { helps: always },
   before: { dims: usually, snaps: sometimes },
+  accessories: TURNOUTS_SAG,
 } as const satisfies Partial<Row>;
