@@ -2,6 +2,7 @@
 
 import type { Conflict } from './conflicts.ts';
 import { CONFLICT } from './conflicts.ts';
+import { leftFrom } from './left.ts';
 import type { Evidence, Posterior, RuledOut, Seen } from './posterior.ts';
 import { findingsOf, RULED_OUT_BELOW, RULED_OUT_FALL, SPEAKS } from './posterior.ts';
 import { believe } from './sign-belief.ts';
