@@ -61,10 +61,10 @@ export const CORE_SIGNS = [
     unaffected: { everywhere: usually, part: rarely, spot: rarely },
   },
   // Which vehicles show it. `kind`: those of one kind, such as lit, sound, metal or short ones. `many`: only many together. `none-needed`: an
-  // empty track shows it too.
+  // empty track shows it too. `coupled`: each alone is well, coupled to each other they show it.
   {
     id: 'vehicles',
-    values: ['every-one', 'one-only', 'short-ones', 'lit-or-long', 'many', 'none-needed'],
+    values: ['every-one', 'one-only', 'short-ones', 'lit-or-long', 'many', 'none-needed', 'coupled'],
     sound: 'every-one',
     unaffected: { 'every-one': usually, 'none-needed': rarely },
   },
@@ -389,14 +389,15 @@ export const OTHER_SIGNS = [
     sound: 'nothing',
     unaffected: { nothing: usually, wipers: sometimes },
   },
-  // What is found in the decoder of this locomotive and under its number in the station. `direct-allowed`: it may run on direct current.
+  // What is found in the decoder of this locomotive or accessory and under its number in the station. `other-number`: not the number it is
+  // called by. `direct-allowed`: it may run on direct current.
   {
     id: 'decoder-settings',
     values: ['right', 'other-number', 'double-heading', 'direct-allowed'],
     sound: 'right',
     unaffected: { right: usually, 'direct-allowed': sometimes },
   },
-  // Its number and settings written anew.
+  // Number and settings of this locomotive or accessory written anew.
   {
     id: 'written-anew',
     values: ['no-help', 'cured', 'not-taken'],
