@@ -145,28 +145,6 @@ export const BACK_AS_THE_UNIT_DOES: ShowsOf<'comes-back'> = {
   },
 };
 
-/** Just before a short puts a unit out: nothing is seen to come, save where the unit lets the volts fall. */
-export const SNAPS_OFF: ShowsOf<'before'> = {
-  by: 'protection',
-  is: {
-    latches: { snaps: always },
-    'tries-again': { snaps: always },
-    blinks: { snaps: usually, 'not-off': usually },
-    'folds-back': { dims: usually, snaps: sometimes, 'not-off': sometimes },
-  },
-};
-
-/** What a short is noticed by. */
-export const SHORT_IS_NOTICED: ShowsOf<'trouble'> = {
-  by: 'protection',
-  is: {
-    latches: { 'switches-off': always },
-    'tries-again': { 'switches-off': always, jerks: rarely },
-    blinks: { jerks: usually, 'switches-off': sometimes, 'only-shown': sometimes },
-    'folds-back': { 'switches-off': sometimes, 'stops-dark': sometimes, 'slow-or-dim': sometimes, jerks: sometimes },
-  },
-};
-
 const REMOVED = { 'when-removed': usually, stays: sometimes, seconds: rarely, button: rarely } as const;
 /** A short that stands: nothing is well before it is found and taken away. */
 export const BACK_WHEN_REMOVED: ShowsOf<'comes-back'> = {

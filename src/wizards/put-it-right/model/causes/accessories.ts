@@ -1,5 +1,12 @@
 // Turnouts, signals and what drives them.
-import { BACK_AS_THE_UNIT_DOES, BACK_WHEN_REMOVED, QUIET, SNAPS_OFF, TRIPS_ITS_UNIT } from '../families.ts';
+import {
+  BACK_AS_THE_UNIT_DOES,
+  BACK_WHEN_REMOVED,
+  QUIET,
+  SNAPS_OFF,
+  STANDING_SHORT,
+  TRIPS_ITS_UNIT,
+} from '../families.ts';
 import type { CauseRow, Row } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
@@ -54,6 +61,7 @@ export const ACCESSORIES = [
       accessories: { 'after-trips': always },
       'accessories-apart': { cured: usually, 'no-change': sometimes },
       'written-anew': { 'no-help': usually, cured: sometimes },
+      'dead-since': { nothing: usually, accessory: usually },
     },
   },
 
@@ -96,6 +104,7 @@ export const ACCESSORIES = [
       'accessory-exchanged': { 'with-the-number': usually, 'stays-everywhere': sometimes },
       'decoder-settings': { 'other-number': always },
       'written-anew': { cured: always },
+      'dead-since': { nothing: usually, accessory: sometimes },
     },
   },
 
@@ -144,7 +153,7 @@ export const ACCESSORIES = [
       since: { 'track-or-wires': usually, nothing: usually, time: rarely, 'supply-or-unit': rarely },
       'goes-off': TRIPS_ITS_UNIT,
       'comes-back': BACK_WHEN_REMOVED,
-      'unit-shows': { fault: always, restarts: rarely },
+      'unit-shows': STANDING_SHORT['unit-shows'],
       volts: { none: usually, moments: sometimes, full: sometimes },
       commands: { none: usually, arrive: sometimes },
       short: { accessory: usually, 'one-setting': usually, track: sometimes },

@@ -10,6 +10,7 @@ const ONE_DOES_NOT_OBEY = {
   vehicles: { 'one-only': always },
   commands: { 'one-deaf': always },
   fewer: { 'one-does-it': usually, 'no-help': usually },
+  'moved-trains': { 'goes-along': always },
 } as const satisfies Partial<Row>;
 
 export const DECODERS = [
@@ -75,6 +76,7 @@ export const DECODERS = [
         'direct-allowed': sometimes,
       },
       'written-anew': { cured: always, 'no-help': rarely },
+      'dead-since': { vehicle: usually, nothing: usually },
     },
   },
 
@@ -107,6 +109,7 @@ export const DECODERS = [
       'vehicle-in-hand': { nothing: usually, 'loose-inside': rarely, wipers: rarely },
       programming: { 'cannot-read': usually, works: sometimes, 'shorts-there': rarely },
       'written-anew': { 'no-help': usually, 'not-taken': usually },
+      'dead-since': { vehicle: usually, nothing: usually },
     },
   },
 
@@ -142,6 +145,7 @@ export const DECODERS = [
       since: { vehicle: usually, nothing: usually, 'a-short': sometimes },
       commands: { spoiled: usually, arrive: sometimes },
       fewer: { 'one-does-it': always },
+      'moved-trains': { 'goes-along': usually, 'no-change': sometimes },
       accessories: {
         fine: usually,
         'with-trains': usually,
@@ -213,6 +217,7 @@ export const DECODERS = [
       commands: { arrive: usually, spoiled: sometimes },
       hot: { vehicle: usually, nothing: usually },
       fewer: { 'one-does-it': usually, 'no-help': usually },
+      'moved-trains': { 'goes-along': usually, 'no-change': sometimes },
       settings: { 'zero-runs': always },
       'one-loco': { 'runs-off': usually, 'runs-badly': sometimes, 'like-the-others': sometimes },
       programming: { works: usually, 'cannot-read': sometimes },

@@ -34,6 +34,7 @@ export const HOUSE = [
       before: { snaps: always },
       'supply-lamp': { dark: always },
       mains: { off: always },
+      'supply-volts': { none: always },
       'goes-with-supply': { 'goes-along': usually, stays: usually },
     },
   },

@@ -23,6 +23,7 @@ export const SENSING = [
       reports: { 'one-occupied': always, wild: sometimes },
       unplugging: { detector: usually, 'lamp-or-decoder': sometimes, 'no-change': sometimes },
       'unfed-test': { stops: usually, 'lit-beyond': sometimes },
+      weather: { 'no-matter': usually, damp: sometimes },
     },
   },
 

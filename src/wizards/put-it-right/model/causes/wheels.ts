@@ -1,9 +1,9 @@
 // One vehicle: its wheels, its wipers, its body, and what is loose or touching inside it.
 import {
-  AT_THE_GAP,
   BACK_AS_THE_UNIT_DOES,
   QUIET,
-  SHORT_IS_NOTICED,
+  SHORT_FOR_A_MOMENT,
+  SHORT_ON_THE_LAMPS,
   SNAPS_OFF,
   TRIPS_BOTH,
   TRIPS_ITS_UNIT,
@@ -24,15 +24,16 @@ const BACK_WHEN_LIFTED: ShowsOf<'comes-back'> = {
 
 /** Metal of one vehicle joins the two sides. */
 const SHORTED_BY_A_VEHICLE = {
-  trouble: SHORT_IS_NOTICED,
+  trouble: SHORT_FOR_A_MOMENT,
   vehicles: { 'one-only': always },
   'goes-off': TRIPS_ITS_UNIT,
   'comes-back': BACK_WHEN_LIFTED,
-  'unit-shows': AT_THE_GAP['unit-shows'],
+  'unit-shows': SHORT_ON_THE_LAMPS,
   volts: { full: usually, none: usually, moments: sometimes },
   commands: { arrive: usually, none: usually },
   draw: 'unaffected',
   fewer: { 'one-does-it': always },
+  'moved-trains': { 'goes-along': always },
   before: SNAPS_OFF,
 } as const satisfies Partial<Row>;
 
@@ -41,6 +42,7 @@ const BAD_CONTACT = {
   ...QUIET,
   vehicles: { 'one-only': always },
   fewer: { 'one-does-it': usually, 'no-help': usually },
+  'moved-trains': { 'goes-along': always },
 } as const satisfies Partial<Row>;
 
 export const WHEELS = [
@@ -170,6 +172,7 @@ export const WHEELS = [
       'one-loco': { 'shorts-alone': usually, 'like-the-others': sometimes },
       'vehicle-in-hand': { 'wheel-wrong': usually, nothing: sometimes },
       reports: { fine: usually, wild: sometimes },
+      varnish: { cured: usually, 'no-change': usually },
       sparks: { 'at-a-frog': usually, none: sometimes },
     },
   },
