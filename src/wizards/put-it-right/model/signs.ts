@@ -34,6 +34,7 @@ export const CORE_SIGNS = [
   },
   // When it shows. `always`: as long as power is on. `after-a-short`: once a short is cleared, or after something else went off.
   // `in-mid-run`: a train runs, then it stops and stays so. `now-and-then`: no pattern that anybody has found.
+  // `while-programming`: while the programming track is in use, or as soon as it was.
   {
     id: 'when',
     values: [
@@ -48,6 +49,7 @@ export const CORE_SIGNS = [
       'after-a-short',
       'in-mid-run',
       'now-and-then',
+      'while-programming',
     ],
     sound: 'now-and-then',
     unaffected: { always: sometimes, 'at-one-place': rarely, 'now-and-then': sometimes, 'in-mid-run': rarely },

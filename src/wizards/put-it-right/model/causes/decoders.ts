@@ -71,7 +71,7 @@ export const DECODERS = [
       programming: { works: usually, 'cannot-read': sometimes },
       'decoder-settings': {
         right: usually,
-        'other-number': usually,
+        'other-number': sometimes,
         'double-heading': rarely,
         'direct-allowed': sometimes,
       },
@@ -96,7 +96,13 @@ export const DECODERS = [
         'gets-hot': rarely,
         jerks: rarely,
       },
-      when: { always: usually, 'after-a-short': sometimes, 'when-set-on': sometimes, 'in-mid-run': sometimes },
+      when: {
+        always: usually,
+        'after-a-short': sometimes,
+        'when-set-on': sometimes,
+        'in-mid-run': sometimes,
+        'while-programming': rarely,
+      },
       since: { 'a-short': usually, vehicle: usually, nothing: sometimes, time: rarely, 'supply-or-unit': rarely },
       // Now and then it is a short by itself.
       'goes-off': { nothing: usually, 'that-part': rarely, 'all-at-once': rarely },
@@ -173,6 +179,7 @@ export const DECODERS = [
         'at-switching-on': sometimes,
         'after-a-short': sometimes,
         'when-set-on': sometimes,
+        'while-programming': sometimes,
         'now-and-then': sometimes,
         always: rarely,
       },

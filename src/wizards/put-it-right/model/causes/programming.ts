@@ -13,7 +13,7 @@ export const PROGRAMMING = [
     shows: {
       ...QUIET,
       trouble: { 'cannot-be-read': always },
-      when: { always: usually, 'now-and-then': sometimes },
+      when: { 'while-programming': always, always: sometimes, 'now-and-then': rarely },
       where: { spot: usually, everywhere: usually },
       vehicles: { 'one-only': usually, 'every-one': sometimes },
       since: { vehicle: usually, nothing: usually, 'supply-or-unit': rarely, time: rarely },
@@ -33,7 +33,7 @@ export const PROGRAMMING = [
     shows: {
       ...QUIET,
       trouble: { 'stops-lit': usually, 'runs-by-itself': sometimes, jerks: sometimes, 'cannot-be-read': sometimes },
-      when: { always: usually, 'now-and-then': usually },
+      when: { 'while-programming': usually, always: sometimes, 'now-and-then': sometimes },
       where: { everywhere: always },
       vehicles: { 'every-one': usually, 'one-only': sometimes, many: sometimes },
       since: { setting: always, 'supply-or-unit': rarely, nothing: rarely },
