@@ -1,0 +1,130 @@
+// Frogs, cuts and wheels inside turnouts and crossings.
+import { AT_A_TURNOUT, STANDING_SHORT, TRIPS_BOTH } from '../families.ts';
+import type { CauseRow, Row } from '../rows.ts';
+import { always, rarely, sometimes, usually } from '../words.ts';
+
+/** A standing short that most often is there with one setting of a turnout only. */
+const SHORT_AT_A_TURNOUT = {
+  ...STANDING_SHORT,
+  where: { turnout: usually, part: usually, everywhere: usually, spot: rarely },
+  hot: { nothing: usually, 'joint-or-rail': sometimes, accessory: rarely },
+  sparks: { none: usually, 'at-a-frog': sometimes },
+} as const satisfies Partial<Row>;
+
+export const TURNOUTS = [
+  // A live frog without cuts in the rails beyond it: it meets a rail that is fed the other way, with one setting or as soon as a feeder is added.
+  {
+    id: 'live-frog',
+    fixClass: 'live-frog',
+    minutes: 30,
+    needs: { rails: ['two'] },
+    shows: {
+      ...SHORT_AT_A_TURNOUT,
+      when: { 'when-thrown': usually, 'at-switching-on': usually, always: usually },
+      vehicles: { 'none-needed': always, 'every-one': rarely },
+      since: { 'track-or-wires': always, nothing: sometimes },
+      short: { 'one-setting': usually, feeder: usually, track: sometimes },
+      'setting-matters': { 'short-in-one': always, no: sometimes },
+      'turnout-cuts': { missing: always },
+      // With the other setting there is nothing to measure.
+      ohms: { short: usually, open: usually },
+      unplugging: { 'no-change': usually, 'frog-wire': sometimes },
+    },
+  },
+  // A cut inside a turnout, or in one of its ties, has closed or was never quite through: warmth, a whisker of copper, dust, solder.
+  {
+    id: 'frog-gap-closed',
+    fixClass: 'frog-gap-closed',
+    minutes: 25,
+    needs: { rails: ['two'] },
+    well: rarely,
+    shows: {
+      ...SHORT_AT_A_TURNOUT,
+      trouble: { 'switches-off': always, 'gets-hot': rarely, jerks: rarely },
+      when: {
+        'at-switching-on': usually,
+        always: usually,
+        'when-thrown': usually,
+        'at-one-place': sometimes,
+        'after-minutes': sometimes,
+        'in-mid-run': sometimes,
+        'now-and-then': sometimes,
+      },
+      vehicles: { 'none-needed': always, 'every-one': sometimes },
+      since: { time: usually, 'track-or-wires': usually, nothing: usually },
+      short: { track: usually, 'one-setting': usually, weak: rarely },
+      'setting-matters': { 'short-in-one': usually, no: usually },
+      'turnout-cuts': { closed: always },
+      ohms: { short: always, open: sometimes, some: sometimes },
+      unplugging: { 'no-change': usually, 'frog-wire': sometimes },
+    },
+  },
+  // A crossing or another piece of track whose routes touch inside.
+  {
+    id: 'track-piece-faulty',
+    fixClass: 'track-piece-faulty',
+    minutes: 15,
+    shows: {
+      ...STANDING_SHORT,
+      when: { 'at-switching-on': usually, always: usually },
+      where: { everywhere: usually, spot: usually, part: sometimes, turnout: sometimes },
+      since: { 'track-or-wires': always, nothing: rarely },
+      short: { track: always },
+      'turnout-cuts': { missing: usually, right: usually },
+    },
+  },
+  // At the frog a wide or narrow-set wheel touches both rails where they come closest.
+  {
+    id: 'wheel-bridges-frog',
+    fixClass: 'wheel-bridges-frog',
+    minutes: 30,
+    needs: { rails: ['two'] },
+    shows: {
+      ...AT_A_TURNOUT,
+      vehicles: { 'one-only': usually, 'every-one': sometimes },
+      since: { vehicle: usually, nothing: usually, 'track-or-wires': sometimes, 'supply-or-unit': sometimes },
+      way: { either: usually, 'one-way': usually, 'one-route': usually },
+      fewer: { 'one-does-it': usually, 'no-help': usually },
+      varnish: { cured: always },
+      'one-loco': { 'like-the-others': usually, 'shorts-alone': sometimes },
+    },
+  },
+  // The switch that turns an automatic live frog over is slower than the unit or breaker: off before it has turned.
+  {
+    id: 'frog-unit-slow',
+    fixClass: 'frog-unit-slow',
+    minutes: 20,
+    needs: { rails: ['two'], frogs: ['live'] },
+    shows: {
+      ...AT_A_TURNOUT,
+      vehicles: { 'every-one': always, 'one-only': rarely },
+      since: { 'supply-or-unit': usually, 'track-or-wires': usually, setting: rarely, nothing: sometimes },
+      // Only where the frog stands the other way round as the wheel comes.
+      way: { 'one-route': usually, 'one-way': usually, either: sometimes },
+      settings: { right: usually, 'trip-wrong': sometimes },
+      unplugging: { 'frog-wire': usually, 'no-change': sometimes },
+    },
+  },
+  // A frog, or its switch, takes its power from the neighbouring part.
+  {
+    id: 'frog-cross-district',
+    fixClass: 'frog-cross-district',
+    minutes: 20,
+    needs: { rails: ['two'], parts: ['several'], frogs: ['live'] },
+    shows: {
+      ...AT_A_TURNOUT,
+      when: { 'at-one-place': usually, 'at-the-gap': usually, 'when-thrown': sometimes },
+      where: { turnout: usually, gaps: usually },
+      vehicles: { 'every-one': always, 'none-needed': rarely },
+      since: { 'track-or-wires': usually, nothing: sometimes },
+      'goes-off': TRIPS_BOTH,
+      way: { 'one-route': usually, either: usually, 'one-way': rarely },
+      short: { none: usually, 'one-setting': sometimes, vehicle: sometimes },
+      sides: { agree: usually, reversed: sometimes },
+      cut: { 'one-joined': usually, 'both-cut': usually, 'faintly-joined': rarely },
+      'setting-matters': { no: usually, 'short-in-one': usually, 'dead-in-one': rarely },
+      unplugging: { 'frog-wire': always },
+      'unfed-test': { stops: usually, 'lit-beyond': sometimes, 'rolls-on': rarely },
+    },
+  },
+] as const satisfies readonly CauseRow[];
