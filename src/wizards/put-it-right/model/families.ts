@@ -288,3 +288,34 @@ export const TOO_LITTLE = {
   before: { dims: usually, snaps: sometimes },
   accessories: TURNOUTS_SAG,
 } as const satisfies Partial<Row>;
+
+/** All that one unit feeds. */
+export const ALL_OF_ITS_UNIT: ShowsOf<'where'> = {
+  by: 'parts',
+  is: { one: { everywhere: always }, several: { part: always, everywhere: rarely } },
+};
+
+/** A unit or its supply: all that it feeds, and just the same with the track unplugged. */
+export const UNIT_ITSELF: ShowsOf<'where'> = {
+  by: 'parts',
+  is: {
+    one: { everywhere: usually, 'off-track': usually },
+    several: { part: usually, 'off-track': usually, everywhere: rarely },
+  },
+};
+
+/** At the gap, but not each time: what flows there trips a unit only when there is much of it. */
+export const MAY_TRIP: ShowsOf<'goes-off'> = {
+  by: 'protection',
+  is: {
+    latches: { nothing: usually, 'that-part': usually, 'all-at-once': sometimes, 'one-after-the-other': sometimes },
+    'tries-again': {
+      nothing: usually,
+      'that-part': usually,
+      'all-at-once': sometimes,
+      'one-after-the-other': sometimes,
+    },
+    blinks: { nothing: always, 'that-part': sometimes, 'all-at-once': rarely },
+    'folds-back': { nothing: always, 'that-part': sometimes, 'all-at-once': rarely },
+  },
+};

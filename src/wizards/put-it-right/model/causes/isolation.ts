@@ -1,0 +1,222 @@
+// Two parts are joined though they should not be: a rail, a route, a feeder, a lamp or old wires. As long as both sides agree and have equal
+// volts, most of it shows nothing but in a test.
+import { BACK_AS_THE_UNIT_DOES, BACK_WHEN_REMOVED, MAY_TRIP, TRIPS_ITS_UNIT } from '../families.ts';
+import type { CauseRow, Row } from '../rows.ts';
+import { always, rarely, sometimes, usually } from '../words.ts';
+
+/** Joined, and in step: quiet, until polarity, volts or load differ. */
+const JOINED = {
+  trouble: { none: usually, 'switches-off': usually, 'shown-occupied': rarely, jerks: rarely, 'only-shown': sometimes },
+  when: {
+    always: sometimes,
+    'at-switching-on': sometimes,
+    'at-the-gap': usually,
+    'with-traffic': rarely,
+    'now-and-then': rarely,
+  },
+  where: { part: usually, gaps: usually, everywhere: sometimes },
+  vehicles: { 'every-one': usually, 'none-needed': usually },
+  'goes-off': MAY_TRIP,
+  'comes-back': BACK_AS_THE_UNIT_DOES,
+  'unit-shows': { ready: usually, fault: sometimes, 'only-breaker': rarely },
+  volts: { full: usually, none: rarely },
+  commands: { arrive: usually, none: rarely },
+  short: { none: always, feeder: rarely },
+  hot: 'unaffected',
+  draw: { 'well-below': usually, 'near-the-limit': rarely, above: rarely },
+  reports: {
+    by: 'sensing',
+    is: { none: { fine: always }, some: { fine: usually, 'one-occupied': sometimes, wild: rarely } },
+  },
+} as const satisfies Partial<Row>;
+
+export const ISOLATION = [
+  // Only one of the two rails is cut. A train that is not fed beyond it stops just as nicely; what needs both rails apart does not work.
+  {
+    id: 'one-rail',
+    fixClass: 'one-rail',
+    minutes: 30,
+    needs: { parts: ['several'] },
+    shows: {
+      ...JOINED,
+      trouble: {
+        by: 'commons',
+        is: {
+          floating: { none: usually, 'switches-off': sometimes, 'shown-occupied': sometimes, jerks: rarely },
+          joined: { none: usually, 'switches-off': usually, 'shown-occupied': sometimes, jerks: sometimes },
+        },
+      },
+      since: { 'track-or-wires': always, 'supply-or-unit': sometimes, nothing: rarely },
+      cut: { 'one-joined': always },
+      reverser: { 'none-there': usually, acts: sometimes, chatters: rarely, silent: rarely },
+    },
+  },
+  // Another way round joins the parts: a second track, a crossover, a yard, a metal bridge.
+  {
+    id: 'forgotten-path',
+    fixClass: 'second-path',
+    minutes: 40,
+    needs: { parts: ['several'] },
+    shows: {
+      ...JOINED,
+      since: { 'track-or-wires': always, 'supply-or-unit': sometimes },
+      cut: { 'both-joined': usually, 'one-joined': sometimes },
+      'unfed-test': { 'rolls-on': usually, 'lit-beyond': sometimes, stops: sometimes },
+      'setting-matters': { no: usually, 'short-in-one': rarely },
+      swap: { worse: always },
+    },
+  },
+  // A feeder of the old part still ends at the rails of the new part.
+  {
+    id: 'old-feeder-left',
+    fixClass: 'second-path',
+    minutes: 20,
+    needs: { parts: ['several'] },
+    shows: {
+      ...JOINED,
+      since: { 'track-or-wires': always, 'supply-or-unit': sometimes },
+      cut: { 'both-joined': always, 'one-joined': rarely },
+      'feed-wires': { 'to-other-part': always },
+      'unfed-test': { 'rolls-on': always, 'lit-beyond': sometimes, stops: rarely },
+      short: { none: usually, feeder: sometimes },
+      swap: { worse: always },
+    },
+  },
+  // A cut has closed, or a metal joiner still sits in it: warmth, a burr, creeping rails. In a reversing section it is a short.
+  {
+    id: 'gap-closed',
+    fixClass: 'gap-closed',
+    minutes: 20,
+    well: rarely,
+    shows: {
+      ...JOINED,
+      trouble: {
+        by: 'parts',
+        is: {
+          one: { 'switches-off': always, 'shown-occupied': sometimes, none: rarely },
+          several: { none: usually, 'switches-off': usually, 'shown-occupied': sometimes, jerks: rarely },
+        },
+      },
+      when: {
+        by: 'parts',
+        is: {
+          one: {
+            always: usually,
+            'at-one-place': usually,
+            'at-switching-on': usually,
+            'after-minutes': sometimes,
+            'now-and-then': sometimes,
+          },
+          several: {
+            'at-the-gap': usually,
+            always: sometimes,
+            'at-switching-on': sometimes,
+            'after-minutes': sometimes,
+            'now-and-then': sometimes,
+          },
+        },
+      },
+      where: {
+        by: 'parts',
+        is: {
+          one: { loop: usually, everywhere: usually, spot: sometimes },
+          several: { gaps: usually, part: usually, loop: sometimes, everywhere: rarely },
+        },
+      },
+      since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
+      'unit-shows': { ready: usually, fault: usually, 'only-breaker': rarely },
+      short: { none: usually, track: usually },
+      hot: { nothing: always, 'joint-or-rail': rarely },
+      cut: { 'one-joined': usually, 'both-joined': sometimes },
+      'unfed-test': { stops: usually, 'rolls-on': sometimes, 'lit-beyond': rarely },
+      ohms: {
+        by: 'parts',
+        is: { one: { short: usually, open: sometimes }, several: { open: usually, short: sometimes, some: sometimes } },
+      },
+      loop: {
+        by: 'parts',
+        is: {
+          one: { 'trips-leaving': usually, 'trips-entering': usually, 'no-loop': rarely },
+          several: { 'no-loop': usually, fine: sometimes, 'trips-leaving': sometimes, 'trips-entering': sometimes },
+        },
+      },
+      reverser: {
+        by: 'parts',
+        is: {
+          one: { silent: usually, chatters: sometimes, acts: sometimes, 'none-there': sometimes },
+          several: { 'none-there': usually, acts: sometimes, silent: sometimes, chatters: rarely },
+        },
+      },
+      swap: { worse: usually, 'no-change': sometimes },
+    },
+  },
+  // A lamp, a decoder, a detector or its return is wired across the boundary and joins the parts faintly.
+  {
+    id: 'shared-wire',
+    fixClass: 'shared-wire',
+    minutes: 15,
+    needs: { parts: ['several'] },
+    shows: {
+      ...JOINED,
+      trouble: {
+        by: 'sensing',
+        is: {
+          none: { none: usually, 'accessories-wrong': sometimes, 'switches-off': rarely, 'only-shown': rarely },
+          some: { 'shown-occupied': usually, none: usually, 'accessories-wrong': sometimes, 'switches-off': rarely },
+        },
+      },
+      when: { always: usually, 'at-the-gap': usually, 'now-and-then': rarely },
+      since: { 'track-or-wires': always, nothing: rarely, 'supply-or-unit': rarely },
+      'goes-off': { nothing: always, 'that-part': rarely, 'all-at-once': rarely },
+      'unit-shows': { ready: always, fault: rarely },
+      volts: 'unaffected',
+      commands: 'unaffected',
+      cut: { 'faintly-joined': always },
+      'unfed-test': { stops: usually, 'lit-beyond': usually },
+      unplugging: { 'lamp-or-decoder': usually, detector: sometimes },
+      reports: { by: 'sensing', is: { none: { fine: always }, some: { 'one-occupied': usually, fine: usually } } },
+    },
+  },
+  // Dead old wires, block switches or an unplugged old transformer still hang on the rails and join what should be apart.
+  {
+    id: 'leftover-wiring',
+    fixClass: 'leftover-wiring',
+    minutes: 30,
+    shows: {
+      trouble: {
+        'switches-off': usually,
+        none: sometimes,
+        'stops-lit': rarely,
+        'shown-occupied': rarely,
+        'gets-hot': rarely,
+        jerks: rarely,
+        'slow-or-dim': rarely,
+      },
+      when: {
+        'at-switching-on': usually,
+        always: usually,
+        'at-the-gap': sometimes,
+        'when-thrown': rarely,
+        'now-and-then': sometimes,
+      },
+      where: { everywhere: usually, part: usually, spot: sometimes, gaps: rarely },
+      vehicles: { 'none-needed': usually, 'every-one': usually },
+      since: { 'track-or-wires': usually, 'supply-or-unit': usually, nothing: sometimes },
+      'goes-off': TRIPS_ITS_UNIT,
+      'comes-back': BACK_WHEN_REMOVED,
+      'unit-shows': { fault: usually, ready: usually, 'only-breaker': rarely },
+      volts: { full: usually, none: sometimes, low: sometimes, moments: rarely },
+      commands: { arrive: usually, none: sometimes, spoiled: rarely },
+      short: { feeder: usually, none: sometimes, weak: sometimes },
+      hot: { nothing: usually, wire: sometimes, accessory: rarely, unit: rarely },
+      draw: { 'well-below': usually, above: sometimes, 'near-the-limit': sometimes },
+      'old-wiring': { 'dead-wires': always },
+      'feed-piece': { plain: usually, capacitor: sometimes },
+      ohms: { short: usually, some: usually, open: sometimes },
+      swap: { 'no-change': usually, worse: sometimes },
+      cut: { 'both-cut': usually, 'one-joined': sometimes, 'both-joined': sometimes, 'faintly-joined': sometimes },
+      'unfed-test': { stops: usually, 'rolls-on': sometimes, 'lit-beyond': sometimes },
+      before: { 'not-off': usually, snaps: usually },
+    },
+  },
+] as const satisfies readonly CauseRow[];
