@@ -234,7 +234,7 @@ export const STANDING_SHORT = {
   volts: { none: usually, moments: sometimes, low: rarely },
   commands: { none: usually, arrive: rarely },
   hot: { nothing: usually, 'joint-or-rail': sometimes, unit: rarely },
-  draw: { 'well-below': usually, above: sometimes },
+  draw: { 'well-below': usually, above: sometimes, 'high-idle': sometimes },
   ohms: { short: always },
   swap: { 'no-change': always },
   before: { 'not-off': usually, snaps: usually },

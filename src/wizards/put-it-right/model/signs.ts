@@ -176,9 +176,10 @@ export const OTHER_SIGNS = [
     unaffected: { none: usually, rails: rarely },
   },
   // How rails and wheels touch. `plain-step`: a wheel catches. `wide`: a dead piece longer than some pick-ups reach. `flickers`: pressing the joint helps.
+  // `insulated`: a plastic joiner or a cut where the rail should go on.
   {
     id: 'contact',
-    values: ['good', 'dirty', 'plain-step', 'wide', 'flickers'],
+    values: ['good', 'dirty', 'plain-step', 'wide', 'flickers', 'insulated'],
     sound: 'good',
     unaffected: { good: usually, dirty: sometimes },
   },
@@ -467,6 +468,20 @@ export const OTHER_SIGNS = [
     values: ['steady', 'collapses', 'wrong', 'none'],
     sound: 'steady',
     unaffected: { steady: always },
+  },
+  // What a lamp shows along the whole track, at its sides and below: something metal at both rails; wet, freshly glued or plastered; charred.
+  {
+    id: 'along-the-track',
+    values: ['nothing', 'metal', 'wet', 'charred'],
+    sound: 'nothing',
+    unaffected: { nothing: always, metal: rarely, wet: rarely },
+  },
+  // The suspected crossing or other piece of track by itself, off the layout: its routes measured, or the layout tried without it.
+  {
+    id: 'piece-alone',
+    values: ['sound', 'shorted'],
+    sound: 'sound',
+    unaffected: { sound: always },
   },
   // What has been dead, or not itself, ever since a short.
   {

@@ -42,8 +42,9 @@ export const BREAKERS = [
       vehicles: { 'every-one': usually, 'one-only': usually, 'none-needed': sometimes },
       since: { 'supply-or-unit': usually, 'a-short': usually, nothing: sometimes, setting: sometimes },
       volts: { full: usually, low: sometimes },
+      draw: { 'well-below': usually, 'high-idle': sometimes, 'near-the-limit': sometimes },
       short: { none: usually, weak: usually, vehicle: sometimes },
-      hot: { nothing: sometimes, vehicle: usually, 'joint-or-rail': usually, wire: sometimes },
+      hot: { nothing: sometimes, vehicle: usually, 'joint-or-rail': usually, wire: sometimes, smoking: sometimes },
       labels: { 'unit-too-big': usually, fit: sometimes },
       settings: { 'trip-wrong': usually, right: sometimes },
       // Near the unit a short is large enough to trip anything.
@@ -75,7 +76,7 @@ export const BREAKERS = [
       'comes-back': BACK_AS_THE_UNIT_DOES,
       'unit-shows': { fault: usually, ready: sometimes },
       short: { none: usually, vehicle: usually },
-      hot: { nothing: usually, vehicle: usually, 'joint-or-rail': sometimes },
+      hot: { nothing: usually, vehicle: usually, 'joint-or-rail': sometimes, smoking: rarely },
       settings: { 'trip-wrong': usually, right: sometimes },
       'protection-near': { late: always, not: rarely },
       'protection-far': { 'at-once': sometimes, not: usually },
@@ -112,7 +113,7 @@ export const BREAKERS = [
       where: { gaps: usually, everywhere: usually, part: sometimes },
       since: { 'track-or-wires': usually, 'supply-or-unit': usually, nothing: usually },
       'goes-off': { 'all-at-once': always, 'one-after-the-other': sometimes },
-      'feed-wires': { 'wrong-socket': usually, right: usually },
+      'feed-wires': { 'wrong-socket': always, right: sometimes },
       // Inside one part each breaker does its work.
       'protection-near': { 'at-once': usually, 'wrong-one': usually },
     },

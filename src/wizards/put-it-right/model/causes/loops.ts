@@ -28,11 +28,12 @@ export const LOOPS = [
     shows: {
       ...AT_THE_LOOP,
       // With both rails joined at one end the reverser can set it only one way: the other way it is a short that stands.
-      vehicles: { 'every-one': always, 'none-needed': rarely },
+      vehicles: { 'every-one': always, 'none-needed': sometimes },
       when: { 'at-the-gap': usually, 'at-one-place': usually, 'at-switching-on': sometimes },
-      since: { 'track-or-wires': usually, nothing: usually, time: rarely },
+      since: { 'track-or-wires': usually, nothing: usually, time: sometimes },
       way: { either: usually, 'one-way': usually, 'one-route': rarely },
-      cut: { 'one-joined': usually, 'both-joined': usually, 'both-cut': rarely },
+      cut: { 'one-joined': usually, 'both-joined': usually, touching: sometimes, 'both-cut': rarely },
+      weather: { 'no-matter': usually, warm: sometimes },
       sides: { changes: usually, reversed: sometimes, agree: sometimes },
       loop: { 'trips-leaving': usually, 'trips-entering': sometimes },
       reverser: { 'acts-but-off': usually, silent: sometimes, chatters: sometimes, 'none-there': sometimes },
@@ -46,7 +47,7 @@ export const LOOPS = [
     needs: { rails: ['two'] },
     shows: {
       ...AT_THE_LOOP,
-      vehicles: { 'lit-or-long': always, many: rarely },
+      vehicles: { 'lit-or-long': always, many: rarely, coupled: sometimes },
       since: { vehicle: usually, nothing: usually, 'track-or-wires': usually },
       sides: { changes: always, agree: rarely },
       loop: { 'trips-long-only': always },

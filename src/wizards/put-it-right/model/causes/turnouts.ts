@@ -1,5 +1,12 @@
 // Frogs, cuts and wheels inside turnouts and crossings.
-import { AT_A_TURNOUT, STANDING_SHORT, TRIPS_BOTH } from '../families.ts';
+import {
+  AT_A_TURNOUT,
+  SHORT_FOR_A_MOMENT,
+  SHORT_ON_THE_LAMPS,
+  SNAPS_OFF,
+  STANDING_SHORT,
+  TRIPS_BOTH,
+} from '../families.ts';
 import type { CauseRow, Row } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
@@ -56,6 +63,7 @@ export const TURNOUTS = [
       'setting-matters': { 'short-in-one': usually, no: usually },
       'turnout-cuts': { closed: always },
       ohms: { short: always, open: sometimes, some: sometimes },
+      weather: { 'no-matter': usually, warm: usually },
       unplugging: { 'no-change': usually, 'frog-wire': sometimes },
     },
   },
@@ -70,6 +78,7 @@ export const TURNOUTS = [
       where: { everywhere: usually, spot: usually, part: sometimes, turnout: sometimes },
       since: { 'track-or-wires': always, nothing: rarely },
       short: { track: always },
+      'piece-alone': { shorted: always },
       'turnout-cuts': { missing: usually, right: usually },
     },
   },
@@ -85,6 +94,7 @@ export const TURNOUTS = [
       since: { vehicle: usually, nothing: usually, 'track-or-wires': sometimes, 'supply-or-unit': sometimes },
       way: { either: usually, 'one-way': usually, 'one-route': usually },
       fewer: { 'one-does-it': usually, 'no-help': usually },
+      'moved-trains': { 'no-change': usually, 'goes-along': sometimes },
       varnish: { cured: always },
       'one-loco': { 'like-the-others': usually, 'shorts-alone': sometimes },
     },
@@ -113,11 +123,28 @@ export const TURNOUTS = [
     needs: { rails: ['two'], parts: ['several'], frogs: ['live'] },
     shows: {
       ...AT_A_TURNOUT,
+      // Units that share no wire only leave a train without power on that frog; with a shared one it is a short.
+      trouble: {
+        by: 'commons',
+        is: {
+          floating: { jerks: usually, 'stops-dark': usually, 'switches-off': sometimes },
+          joined: SHORT_FOR_A_MOMENT,
+        },
+      },
       when: { 'at-one-place': usually, 'at-the-gap': usually, 'when-thrown': sometimes },
       where: { turnout: usually, gaps: usually },
       vehicles: { 'every-one': always, 'none-needed': rarely },
       since: { 'track-or-wires': usually, nothing: sometimes },
-      'goes-off': TRIPS_BOTH,
+      'goes-off': {
+        by: 'commons',
+        is: { floating: { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes }, joined: TRIPS_BOTH },
+      },
+      'unit-shows': {
+        by: 'commons',
+        is: { floating: { ready: usually, fault: sometimes }, joined: SHORT_ON_THE_LAMPS },
+      },
+      before: { by: 'commons', is: { floating: 'unaffected', joined: SNAPS_OFF } },
+      contact: { good: usually, wide: sometimes, dirty: rarely },
       way: { 'one-route': usually, either: usually, 'one-way': rarely },
       short: { none: usually, 'one-setting': sometimes, vehicle: sometimes },
       sides: { agree: usually, reversed: sometimes },
