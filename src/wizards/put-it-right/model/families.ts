@@ -25,6 +25,15 @@ export const TRIPS_ITS_UNIT: ShowsOf<'goes-off'> = {
   },
 };
 
+/** A short that stays keeps off what it trips, however often the unit tries again. */
+const KEPT_OFF: ShowsOf<'goes-off'> = {
+  by: 'parts',
+  is: {
+    one: { 'all-at-once': always, nothing: rarely },
+    several: { 'that-part': usually, 'all-at-once': usually, nothing: rarely, 'one-after-the-other': rarely },
+  },
+};
+
 /** Two units are shorted on each other: both may go. */
 export const TRIPS_BOTH: ShowsOf<'goes-off'> = {
   by: 'protection',
@@ -200,8 +209,8 @@ export const AT_THE_GAP = {
 /** There for a moment, at one turnout. */
 export const AT_A_TURNOUT = {
   trouble: SHORT_FOR_A_MOMENT,
-  when: { 'at-one-place': always, 'at-the-gap': rarely, 'now-and-then': rarely },
-  where: { turnout: always, spot: rarely },
+  when: { 'at-one-place': always, 'now-and-then': sometimes, 'at-the-gap': rarely, 'with-traffic': rarely },
+  where: { turnout: always, spot: rarely, gaps: rarely, loop: rarely },
   'goes-off': TRIPS_ITS_UNIT,
   'comes-back': BACK_AS_THE_UNIT_DOES,
   'unit-shows': SHORT_ON_THE_LAMPS,
@@ -217,11 +226,11 @@ export const AT_A_TURNOUT = {
 
 /** A short that stands without any train. */
 export const STANDING_SHORT = {
-  trouble: { 'switches-off': always, 'only-shown': rarely },
+  trouble: { 'switches-off': always, 'stops-dark': sometimes, 'only-shown': rarely },
   when: { 'at-switching-on': usually, always: usually, 'in-mid-run': rarely },
   where: { everywhere: usually, part: usually },
   vehicles: { 'none-needed': always },
-  'goes-off': TRIPS_ITS_UNIT,
+  'goes-off': KEPT_OFF,
   'comes-back': BACK_WHEN_REMOVED,
   'unit-shows': {
     by: 'between',
@@ -267,7 +276,7 @@ export const NO_POWER = {
 /** More is drawn than can be given: it shows as trains add up, wherever they are in that part. */
 export const TOO_LITTLE = {
   trouble: { 'switches-off': usually, 'slow-or-dim': usually, jerks: rarely },
-  when: { 'with-traffic': always, 'after-minutes': sometimes, 'now-and-then': rarely },
+  when: { 'with-traffic': always, 'after-minutes': sometimes, 'when-set-on': rarely, 'now-and-then': rarely },
   where: { everywhere: usually, part: sometimes },
   vehicles: { many: usually, 'every-one': sometimes, 'lit-or-long': sometimes },
   'goes-off': TRIPS_ITS_UNIT,

@@ -18,7 +18,7 @@ const BACK_AS_BREAKERS_DO: ShowsOf<'comes-back'> = {
 /** A short somewhere takes everything with it, since its own breaker did not open. */
 const WRONG_ONE_OPENS = {
   ...QUIET,
-  trouble: { 'switches-off': always, 'gets-hot': rarely },
+  trouble: { 'switches-off': always, 'gets-hot': sometimes },
   vehicles: { 'every-one': usually, 'one-only': sometimes, 'none-needed': rarely },
   'goes-off': { 'all-at-once': always, 'that-part': rarely },
   'comes-back': BACK_AS_THE_UNIT_DOES,
@@ -131,6 +131,8 @@ export const BREAKERS = [
         'at-one-place': usually,
         'at-switching-on': sometimes,
         'when-set-on': sometimes,
+        'now-and-then': sometimes,
+        'with-traffic': rarely,
         'at-the-gap': sometimes,
       },
       where: { turnout: usually, part: usually, gaps: sometimes, spot: rarely },

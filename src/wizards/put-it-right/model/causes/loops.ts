@@ -27,6 +27,7 @@ export const LOOPS = [
     needs: { rails: ['two'] },
     shows: {
       ...AT_THE_LOOP,
+      where: { loop: always, gaps: sometimes, turnout: rarely },
       // With both rails joined at one end the reverser can set it only one way: the other way it is a short that stands.
       vehicles: { 'every-one': always, 'none-needed': sometimes },
       when: { 'at-the-gap': usually, 'at-one-place': usually, 'at-switching-on': sometimes },
@@ -124,6 +125,7 @@ export const LOOPS = [
     shows: {
       ...AT_THE_GAP,
       trouble: SHORT_FOR_A_MOMENT,
+      when: { 'at-the-gap': always, 'at-one-place': sometimes },
       where: { gaps: always, loop: sometimes },
       since: { 'track-or-wires': usually, nothing: sometimes },
       way: { 'one-route': always, 'one-way': sometimes, either: rarely },

@@ -24,9 +24,18 @@ export const TRACK_SHORTS = [
     minutes: 15,
     shows: {
       ...STANDING_SHORT,
-      when: { 'at-switching-on': usually, always: usually, 'in-mid-run': sometimes, 'when-thrown': rarely },
+      trouble: { 'switches-off': always, 'stops-dark': sometimes, 'only-shown': rarely, 'gets-hot': rarely },
+      when: {
+        'at-switching-on': usually,
+        always: usually,
+        'in-mid-run': sometimes,
+        'when-thrown': rarely,
+        'at-one-place': rarely,
+        'now-and-then': rarely,
+        'after-minutes': rarely,
+      },
       where: { everywhere: usually, part: usually, spot: sometimes, turnout: rarely },
-      since: { nothing: usually, 'track-or-wires': usually, 'new-place': rarely },
+      since: { nothing: usually, 'track-or-wires': usually, 'a-short': rarely, 'new-place': rarely },
       short: { track: always, 'one-setting': rarely, weak: rarely },
       'setting-matters': { no: usually, 'short-in-one': rarely },
       ohms: { short: always, some: rarely },
@@ -65,6 +74,10 @@ export const TRACK_SHORTS = [
     minutes: 10,
     shows: {
       ...STANDING_SHORT,
+      // On a stretch with both rails cut it waits for the first train.
+      when: { 'at-switching-on': usually, always: usually, 'in-mid-run': rarely, 'at-one-place': rarely },
+      where: { everywhere: usually, part: usually, spot: rarely },
+      vehicles: { 'none-needed': always, 'every-one': rarely },
       since: { 'track-or-wires': always, nothing: rarely, 'new-place': rarely },
       short: { feeder: always, track: rarely },
     },

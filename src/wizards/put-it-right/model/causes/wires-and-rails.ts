@@ -1,6 +1,6 @@
 // Volts lost on the way, rails that do not touch, stretches that lack power.
 import { QUIET } from '../families.ts';
-import type { CauseRow, Row } from '../rows.ts';
+import type { CauseRow, Row, ShowsOf } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
 /** Volts are lost between unit and train: the more, the more current flows. Nothing goes off. */
@@ -10,11 +10,11 @@ const LOST_ON_THE_WAY = {
     'slow-or-dim': always,
     jerks: rarely,
     'accessories-wrong': rarely,
-    'gets-hot': rarely,
+    'gets-hot': sometimes,
     'switches-off': rarely,
   },
   when: { always: usually, 'with-traffic': usually },
-  where: { far: always, part: rarely, spot: rarely },
+  where: { far: always, everywhere: sometimes, part: rarely, spot: rarely },
   vehicles: { 'every-one': usually, many: usually },
   since: { nothing: usually, 'track-or-wires': usually, vehicle: sometimes, time: rarely },
   volts: { 'low-loaded': always, low: rarely },
@@ -46,6 +46,23 @@ const DEAD_BEYOND = {
   swap: { 'no-change': always },
 } as const satisfies Partial<Row>;
 
+const TOUCHING = {
+  minutes: sometimes,
+  seconds: sometimes,
+  blink: sometimes,
+  stays: sometimes,
+  button: rarely,
+} as const;
+const BACK_WHEN_IT_TOUCHES: ShowsOf<'comes-back'> = {
+  by: 'goes-off',
+  is: {
+    nothing: { 'never-off': always },
+    'that-part': TOUCHING,
+    'all-at-once': TOUCHING,
+    'one-after-the-other': TOUCHING,
+  },
+};
+
 export const WIRES_AND_RAILS = [
   // The wire from the unit to the rails is too thin for its length and its load.
   {
@@ -65,6 +82,8 @@ export const WIRES_AND_RAILS = [
     minutes: 60,
     shows: {
       ...LOST_ON_THE_WAY,
+      when: { always: usually, 'with-traffic': usually, 'at-the-gap': rarely },
+      where: { far: always, everywhere: sometimes, part: rarely, spot: rarely, gaps: rarely },
       hot: { nothing: always, 'joint-or-rail': rarely },
       loss: { rails: always, joint: rarely },
       'feed-wires': { right: usually, missing: sometimes },
@@ -78,7 +97,13 @@ export const WIRES_AND_RAILS = [
     well: sometimes,
     shows: {
       ...LOST_ON_THE_WAY,
-      trouble: { 'slow-or-dim': usually, jerks: usually, 'stops-dark': sometimes, 'gets-hot': sometimes },
+      trouble: {
+        'slow-or-dim': usually,
+        jerks: usually,
+        'stops-dark': sometimes,
+        'switches-off': sometimes,
+        'gets-hot': sometimes,
+      },
       when: {
         'at-one-place': usually,
         'now-and-then': sometimes,
@@ -89,6 +114,9 @@ export const WIRES_AND_RAILS = [
       where: { spot: usually, far: sometimes, part: rarely, turnout: sometimes },
       vehicles: { 'every-one': always, many: rarely },
       since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
+      // It goes off where the joint feeds all that lies beyond, and comes back when it cools or is touched.
+      'goes-off': { nothing: usually, 'that-part': sometimes },
+      'comes-back': BACK_WHEN_IT_TOUCHES,
       volts: { 'low-loaded': usually, moments: usually, none: rarely },
       commands: { arrive: usually, none: sometimes, spoiled: rarely },
       hot: { 'joint-or-rail': usually, nothing: usually },
@@ -108,6 +136,9 @@ export const WIRES_AND_RAILS = [
     minutes: 25,
     shows: {
       ...DEAD_BEYOND,
+      // In a ring the rail beyond still has power, the long way round.
+      trouble: { 'stops-dark': always, 'slow-or-dim': rarely, jerks: rarely },
+      volts: { none: always, 'low-loaded': rarely },
       since: { time: usually, 'track-or-wires': usually, nothing: usually, 'new-place': rarely },
       loss: { joint: always },
       weather: { 'no-matter': usually, warm: rarely },
@@ -138,15 +169,15 @@ export const WIRES_AND_RAILS = [
     well: rarely,
     shows: {
       ...QUIET,
-      trouble: { jerks: always, 'stops-dark': usually, 'slow-or-dim': rarely, 'cannot-be-read': rarely },
+      trouble: { jerks: always, 'stops-dark': usually, 'slow-or-dim': sometimes, 'cannot-be-read': rarely },
       when: {
         'now-and-then': usually,
         'at-one-place': usually,
         always: sometimes,
-        'at-the-gap': rarely,
+        'at-the-gap': sometimes,
         'in-mid-run': sometimes,
       },
-      where: { everywhere: usually, spot: usually, part: rarely, turnout: sometimes, gaps: rarely, far: rarely },
+      where: { everywhere: usually, spot: usually, part: rarely, turnout: sometimes, gaps: sometimes, far: rarely },
       vehicles: { 'every-one': usually, 'short-ones': usually, 'one-only': sometimes },
       since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
       // Between rails all is well; under the wheels it comes and goes.
@@ -203,7 +234,7 @@ export const WIRES_AND_RAILS = [
     minutes: 15,
     shows: {
       ...QUIET,
-      trouble: { 'stops-lit': always, 'slow-or-dim': rarely, jerks: rarely },
+      trouble: { 'stops-lit': always, 'stops-dark': sometimes, 'slow-or-dim': rarely, jerks: rarely },
       when: { 'at-one-place': always, 'at-the-gap': sometimes, 'in-mid-run': rarely },
       where: { spot: usually, part: sometimes, gaps: rarely },
       // Only decoders that are set to heed it.
