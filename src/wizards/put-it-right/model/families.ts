@@ -308,8 +308,8 @@ export const ALL_OF_ITS_UNIT: ShowsOf<'where'> = {
 export const UNIT_ITSELF: ShowsOf<'where'> = {
   by: 'parts',
   is: {
-    one: { everywhere: usually, 'off-track': usually },
-    several: { part: usually, 'off-track': usually, everywhere: rarely },
+    one: { everywhere: usually, 'off-track': sometimes },
+    several: { part: usually, 'off-track': sometimes, everywhere: rarely },
   },
 };
 

@@ -58,6 +58,8 @@ export const BOUNDARY = [
       labels: { 'volts-differ': usually, fit: sometimes, 'too-few-amps': rarely },
       // Back where they were, it is well.
       'goes-with-supply': { 'goes-along': always },
+      'supply-volts': { steady: always, wrong: rarely },
+      'goes-with-unit': { stays: usually, 'goes-along': sometimes },
     },
   },
   // The supplies are unlike, and so are the volts on both sides of the gap.
@@ -72,9 +74,11 @@ export const BOUNDARY = [
       step: { idle: usually, loaded: sometimes },
       labels: { 'volts-differ': usually, fit: sometimes, 'too-few-amps': rarely },
       'goes-with-supply': { 'goes-along': always },
+      'supply-volts': { steady: always, wrong: rarely },
+      'goes-with-unit': { stays: usually, 'goes-along': sometimes },
     },
   },
-  // The rail volts of one unit are set lower: everything is slower or dimmer there, beside its feed too. It trips nothing by itself.
+  // The rail volts of one unit are set lower: everything is slower or dimmer there, beside its feed too. Alone it trips nothing.
   {
     id: 'low-setting',
     fixClass: 'voltage-step',
@@ -85,20 +89,27 @@ export const BOUNDARY = [
         by: 'parts',
         is: {
           one: { 'slow-or-dim': always },
-          several: { 'slow-or-dim': usually, jerks: sometimes, 'switches-off': rarely },
+          several: { 'slow-or-dim': usually, jerks: usually, 'switches-off': sometimes },
         },
       },
       when: { by: 'parts', is: { one: { always: always }, several: { always: usually, 'at-the-gap': usually } } },
-      where: ALL_OF_ITS_UNIT,
+      where: {
+        by: 'parts',
+        is: { one: { everywhere: always }, several: { part: usually, gaps: usually, everywhere: rarely } },
+      },
       vehicles: { 'every-one': always },
       since: { 'supply-or-unit': usually, setting: usually, nothing: rarely },
-      'goes-off': { nothing: always, 'that-part': rarely },
+      'goes-off': {
+        by: 'parts',
+        is: { one: { nothing: always }, several: { nothing: usually, 'that-part': sometimes, 'all-at-once': rarely } },
+      },
       'comes-back': BACK_AS_THE_UNIT_DOES,
       volts: { low: always },
       step: { by: 'parts', is: { one: { none: always }, several: { idle: always } } },
       settings: { 'volts-low': always },
       sparks: { none: usually, 'at-the-gap': rarely },
       'goes-with-unit': { 'goes-along': always },
+      before: { 'not-off': always, snaps: rarely, dims: rarely },
     },
   },
   // A selector or setting gives the rails more than the scale bears: fast, bright, hot, and decoders protect themselves or die.
@@ -110,7 +121,7 @@ export const BOUNDARY = [
       trouble: {
         'fast-or-bright': usually,
         'gets-hot': usually,
-        'switches-off': sometimes,
+        'switches-off': usually,
         'stops-lit': rarely,
         'stops-dark': rarely,
       },
@@ -139,6 +150,8 @@ export const BOUNDARY = [
       'goes-with-unit': { 'goes-along': usually, stays: usually },
       'goes-with-supply': { stays: usually, 'goes-along': usually },
       sparks: { none: usually, 'at-the-gap': sometimes },
+      'supply-volts': { steady: usually, wrong: sometimes },
+      'one-loco': { 'like-the-others': usually, 'runs-badly': rarely, deaf: rarely },
     },
   },
   // Units of different kinds, or a repeater in between: one switches a little later, and at each edge current flows across a train.
@@ -177,8 +190,8 @@ export const BOUNDARY = [
       trouble: {
         'stops-dark': usually,
         'accessories-wrong': usually,
-        jerks: sometimes,
-        'stops-lit': rarely,
+        jerks: usually,
+        'switches-off': rarely,
         'only-shown': rarely,
       },
       when: { 'at-the-gap': always, always: sometimes },
@@ -192,6 +205,7 @@ export const BOUNDARY = [
         by: 'sensing',
         is: { none: { fine: always }, some: { fine: usually, absent: sometimes, wild: rarely } },
       },
+      before: { 'not-off': always, snaps: rarely },
     },
   },
   // A computer's cable or the earth pins of two supplies join the units behind the layout's back.
@@ -211,6 +225,9 @@ export const BOUNDARY = [
       'other-path': { 'unplugging-cures': always },
       'goes-with-supply': { stays: usually, 'goes-along': sometimes },
       control: { fine: usually, 'acts-by-itself': rarely, restarts: rarely },
+      trouble: { 'switches-off': usually, jerks: sometimes, 'accessories-wrong': sometimes, 'only-shown': rarely },
+      accessories: { fine: usually, 'at-random': sometimes, 'after-trips': sometimes },
+      short: { none: always, 'both-on': sometimes, vehicle: rarely },
     },
   },
   // One unit makes the pause for feedback and its neighbour does not: in the pause one feeds the short that the other makes.

@@ -21,7 +21,7 @@ const JOINED = {
   'unit-shows': { ready: usually, fault: sometimes, 'only-breaker': rarely },
   volts: { full: usually, none: rarely },
   commands: { arrive: usually, none: rarely },
-  short: { none: always, feeder: rarely },
+  short: { none: usually, 'both-on': sometimes, feeder: rarely },
   hot: 'unaffected',
   draw: { 'well-below': usually, 'near-the-limit': rarely, above: rarely },
   reports: {
@@ -49,6 +49,7 @@ export const ISOLATION = [
       since: { 'track-or-wires': always, 'supply-or-unit': sometimes, nothing: rarely },
       cut: { 'one-joined': always },
       reverser: { 'none-there': usually, acts: sometimes, chatters: rarely, silent: rarely },
+      short: { none: always, 'both-on': rarely },
     },
   },
   // Another way round joins the parts: a second track, a crossover, a yard, a metal bridge.
@@ -64,6 +65,7 @@ export const ISOLATION = [
       'unfed-test': { 'rolls-on': usually, 'lit-beyond': sometimes, stops: sometimes },
       'setting-matters': { no: usually, 'short-in-one': rarely },
       swap: { worse: always },
+      'protection-near': { 'at-once': usually, 'wrong-one': sometimes, late: rarely },
     },
   },
   // A feeder of the old part still ends at the rails of the new part.
@@ -78,8 +80,9 @@ export const ISOLATION = [
       cut: { 'both-joined': always, 'one-joined': rarely },
       'feed-wires': { 'to-other-part': always },
       'unfed-test': { 'rolls-on': always, 'lit-beyond': sometimes, stops: rarely },
-      short: { none: usually, feeder: sometimes },
+      short: { none: usually, 'both-on': sometimes, feeder: sometimes },
       swap: { worse: always },
+      'protection-near': { 'at-once': usually, 'wrong-one': sometimes, late: rarely },
     },
   },
   // A cut has closed, or a metal joiner still sits in it: warmth, a burr, creeping rails. In a reversing section it is a short.
@@ -101,16 +104,17 @@ export const ISOLATION = [
         by: 'parts',
         is: {
           one: {
-            always: usually,
             'at-one-place': usually,
             'at-switching-on': usually,
+            always: sometimes,
             'after-minutes': sometimes,
             'now-and-then': sometimes,
           },
           several: {
             'at-the-gap': usually,
+            'at-switching-on': usually,
+            'at-one-place': sometimes,
             always: sometimes,
-            'at-switching-on': sometimes,
             'after-minutes': sometimes,
             'now-and-then': sometimes,
           },
@@ -119,15 +123,15 @@ export const ISOLATION = [
       where: {
         by: 'parts',
         is: {
-          one: { loop: usually, everywhere: usually, spot: sometimes },
-          several: { gaps: usually, part: usually, loop: sometimes, everywhere: rarely },
+          one: { loop: usually, spot: usually, turnout: sometimes, everywhere: sometimes },
+          several: { gaps: usually, loop: sometimes, spot: sometimes, part: sometimes, everywhere: sometimes },
         },
       },
       since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
       'unit-shows': { ready: usually, fault: usually, 'only-breaker': rarely },
-      short: { none: usually, track: usually },
+      short: { none: usually, track: usually, 'both-on': sometimes },
       hot: { nothing: always, 'joint-or-rail': rarely },
-      cut: { 'one-joined': usually, 'both-joined': sometimes },
+      cut: { touching: always, 'one-joined': sometimes, 'both-joined': rarely },
       'unfed-test': { stops: usually, 'rolls-on': sometimes, 'lit-beyond': rarely },
       ohms: {
         by: 'parts',
@@ -136,7 +140,7 @@ export const ISOLATION = [
       loop: {
         by: 'parts',
         is: {
-          one: { 'trips-leaving': usually, 'trips-entering': usually, 'no-loop': rarely },
+          one: { 'trips-leaving': usually, 'trips-entering': usually, 'no-loop': usually },
           several: { 'no-loop': usually, fine: sometimes, 'trips-leaving': sometimes, 'trips-entering': sometimes },
         },
       },
@@ -148,6 +152,8 @@ export const ISOLATION = [
         },
       },
       swap: { worse: usually, 'no-change': sometimes },
+      weather: { 'no-matter': usually, warm: usually },
+      cooling: { 'no-help': usually, helps: sometimes },
     },
   },
   // A lamp, a decoder, a detector or its return is wired across the boundary and joins the parts faintly.
@@ -162,7 +168,7 @@ export const ISOLATION = [
         by: 'sensing',
         is: {
           none: { none: usually, 'accessories-wrong': sometimes, 'switches-off': rarely, 'only-shown': rarely },
-          some: { 'shown-occupied': usually, none: usually, 'accessories-wrong': sometimes, 'switches-off': rarely },
+          some: { 'shown-occupied': always, none: sometimes, 'accessories-wrong': sometimes, 'switches-off': rarely },
         },
       },
       when: { always: usually, 'at-the-gap': usually, 'now-and-then': rarely },
@@ -207,15 +213,15 @@ export const ISOLATION = [
       'unit-shows': { fault: usually, ready: usually, 'only-breaker': rarely },
       volts: { full: usually, none: sometimes, low: sometimes, moments: rarely },
       commands: { arrive: usually, none: sometimes, spoiled: rarely },
-      short: { feeder: usually, none: sometimes, weak: sometimes },
+      short: { feeder: usually, none: sometimes, weak: sometimes, 'both-on': rarely },
       hot: { nothing: usually, wire: sometimes, accessory: rarely, unit: rarely },
-      draw: { 'well-below': usually, above: sometimes, 'near-the-limit': sometimes },
+      draw: { 'well-below': usually, 'high-idle': sometimes, above: sometimes },
       'old-wiring': { 'dead-wires': always },
       'feed-piece': { plain: usually, capacitor: sometimes },
       ohms: { short: usually, some: usually, open: sometimes },
       swap: { 'no-change': usually, worse: sometimes },
       cut: { 'both-cut': usually, 'one-joined': sometimes, 'both-joined': sometimes, 'faintly-joined': sometimes },
-      'unfed-test': { stops: usually, 'rolls-on': sometimes, 'lit-beyond': sometimes },
+      'unfed-test': { stops: always, 'rolls-on': sometimes, 'lit-beyond': rarely },
       before: { 'not-off': usually, snaps: usually },
     },
   },

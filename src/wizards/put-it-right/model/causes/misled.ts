@@ -22,7 +22,7 @@ export const MISLED = [
     needs: { parts: ['several'] },
     shows: {
       ...ALL_IS_WELL,
-      vehicles: { 'one-only': usually, 'every-one': sometimes },
+      vehicles: { 'one-only': usually, 'every-one': usually },
       'unfed-test': { 'rolls-on': always },
     },
   },

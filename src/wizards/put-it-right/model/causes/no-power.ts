@@ -6,8 +6,8 @@ import { always, rarely, sometimes, usually } from '../words.ts';
 const WHEN_A_TRAIN_GETS_THERE: ShowsOf<'when'> = {
   by: 'parts',
   is: {
-    one: { always: usually, 'at-one-place': usually, 'at-switching-on': sometimes },
-    several: { 'at-the-gap': usually, always: usually, 'at-one-place': sometimes },
+    one: { always: usually, 'at-one-place': sometimes },
+    several: { 'at-the-gap': always, always: sometimes, 'at-one-place': sometimes },
   },
 };
 
@@ -15,8 +15,8 @@ const WHEN_A_TRAIN_GETS_THERE: ShowsOf<'when'> = {
 const BEHIND_ITS_FEED: ShowsOf<'where'> = {
   by: 'parts',
   is: {
-    one: { part: usually, spot: usually, everywhere: sometimes },
-    several: { part: always, spot: sometimes },
+    one: { everywhere: usually, part: usually, spot: usually },
+    several: { part: always, gaps: sometimes, spot: sometimes },
   },
 };
 
@@ -50,6 +50,7 @@ const CUT_OFF = {
   swap: { 'no-change': always },
   step: { idle: usually, none: usually },
   accessories: ASLEEP,
+  before: { 'not-off': always },
 } as const satisfies Partial<Row>;
 
 export const NO_POWER_CAUSES = [
@@ -79,7 +80,12 @@ export const NO_POWER_CAUSES = [
         by: 'parts',
         is: {
           one: { always: usually, 'at-one-place': usually, 'in-mid-run': sometimes, 'now-and-then': sometimes },
-          several: { 'at-the-gap': usually, always: usually, 'in-mid-run': sometimes, 'now-and-then': sometimes },
+          several: {
+            'at-the-gap': usually,
+            'at-one-place': sometimes,
+            'in-mid-run': sometimes,
+            'now-and-then': sometimes,
+          },
         },
       },
       since: {
@@ -95,6 +101,8 @@ export const NO_POWER_CAUSES = [
       'dead-rail': { one: always, both: rarely },
       contact: { good: usually, flickers: sometimes, dirty: sometimes },
       'loose-plug': { none: usually, 'track-plug': sometimes },
+      loss: { none: usually, joint: sometimes, rails: rarely },
+      before: { 'not-off': always },
     },
   },
   // The track wires sit in the programming or another socket: power for moments only, or too little, and programming reaches that part.
@@ -104,7 +112,13 @@ export const NO_POWER_CAUSES = [
     minutes: 6,
     shows: {
       ...CUT_OFF,
-      trouble: { 'stops-dark': usually, 'stops-lit': sometimes, jerks: sometimes, 'slow-or-dim': rarely },
+      trouble: {
+        'stops-dark': usually,
+        'stops-lit': usually,
+        jerks: sometimes,
+        'slow-or-dim': rarely,
+        'runs-by-itself': rarely,
+      },
       where: ALL_OF_ITS_UNIT,
       since: { 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes },
       'unit-shows': { ready: always, fault: rarely },
@@ -114,6 +128,9 @@ export const NO_POWER_CAUSES = [
       'dead-rail': { both: always },
       programming: { works: usually, 'others-take-it': usually },
       'goes-with-unit': { 'goes-along': usually, stays: sometimes },
+      loss: { none: usually, 'at-the-unit': usually },
+      'one-loco': { 'like-the-others': usually, 'another-number': sometimes },
+      'decoder-settings': { right: usually, 'other-number': sometimes, 'direct-allowed': sometimes },
     },
   },
   // The unit is off, has no supply plugged in, or stands latched after a short that is long gone.
@@ -128,8 +145,8 @@ export const NO_POWER_CAUSES = [
       when: {
         by: 'parts',
         is: {
-          one: { always: usually, 'at-switching-on': usually, 'after-a-short': sometimes },
-          several: { 'at-the-gap': usually, always: usually, 'at-switching-on': sometimes, 'after-a-short': sometimes },
+          one: { always: usually, 'at-switching-on': sometimes, 'after-a-short': sometimes },
+          several: { 'at-the-gap': usually, always: sometimes, 'after-a-short': sometimes, 'at-switching-on': rarely },
         },
       },
       where: ALL_OF_ITS_UNIT,
@@ -162,6 +179,10 @@ export const NO_POWER_CAUSES = [
       'goes-with-unit': { 'goes-along': usually, stays: sometimes },
       'goes-with-supply': { stays: usually, 'goes-along': sometimes },
       'unfed-test': { stops: usually, 'lit-beyond': rarely },
+      'supply-volts': { steady: usually, none: sometimes },
+      'dead-since': { nothing: usually, unit: sometimes },
+      before: { 'not-off': always, snaps: rarely },
+      sparks: { none: always, 'at-the-gap': rarely },
     },
   },
   // Stop is pressed, programming is on, or that unit is switched off by command: all is well but told to be quiet.
@@ -172,16 +193,16 @@ export const NO_POWER_CAUSES = [
     shows: {
       ...NO_POWER,
       // Some systems only stop the trains and leave the rails on.
-      trouble: { 'stops-dark': usually, 'stops-lit': sometimes },
+      trouble: { 'stops-dark': usually, 'stops-lit': usually, 'handhelds-dead': rarely },
       when: {
         by: 'parts',
         is: {
-          one: { always: usually, 'in-mid-run': usually, 'at-switching-on': sometimes, 'after-a-short': sometimes },
+          one: { always: usually, 'in-mid-run': sometimes, 'at-switching-on': sometimes, 'after-a-short': sometimes },
           several: {
             always: usually,
-            'in-mid-run': usually,
-            'at-the-gap': sometimes,
-            'at-switching-on': sometimes,
+            'at-the-gap': usually,
+            'in-mid-run': sometimes,
+            'at-switching-on': rarely,
             'after-a-short': sometimes,
           },
         },
@@ -197,6 +218,7 @@ export const NO_POWER_CAUSES = [
       'dead-rail': { both: usually, none: usually },
       // Another unit that is not stopped brings the part to life.
       'goes-with-unit': { stays: usually, 'goes-along': sometimes },
+      before: { 'not-off': usually, snaps: sometimes },
     },
   },
   // A turnout cuts the power off: what lies behind it lives with one setting only, or lies dead behind dirty blades.
@@ -209,16 +231,11 @@ export const NO_POWER_CAUSES = [
       when: {
         by: 'parts',
         is: {
-          one: { 'at-one-place': usually, 'when-thrown': usually, always: sometimes },
-          several: {
-            'at-one-place': usually,
-            'when-thrown': usually,
-            always: sometimes,
-            'at-the-gap': sometimes,
-          },
+          one: { 'at-one-place': usually, 'when-thrown': sometimes, always: rarely },
+          several: { 'at-one-place': usually, 'at-the-gap': usually, 'when-thrown': sometimes, always: rarely },
         },
       },
-      where: { spot: usually, turnout: usually, part: sometimes },
+      where: { spot: usually, turnout: usually, part: usually },
       since: { 'track-or-wires': usually, nothing: usually, time: sometimes },
       'setting-matters': { 'dead-in-one': always },
       way: { either: usually, 'one-route': usually },
@@ -237,11 +254,11 @@ export const NO_POWER_CAUSES = [
       when: {
         by: 'parts',
         is: {
-          one: { 'at-switching-on': usually, always: usually, 'at-one-place': usually },
-          several: { 'at-switching-on': usually, always: usually, 'at-the-gap': usually, 'at-one-place': sometimes },
+          one: { always: usually, 'at-one-place': usually, 'at-switching-on': usually },
+          several: { 'at-the-gap': always, 'at-switching-on': sometimes, always: sometimes },
         },
       },
-      where: { part: always, everywhere: sometimes, gaps: rarely },
+      where: { part: always, gaps: sometimes, everywhere: sometimes },
       vehicles: { 'every-one': usually, 'none-needed': sometimes },
       since: { 'new-place': usually, 'track-or-wires': usually, nothing: rarely },
       'goes-off': { nothing: usually, 'all-at-once': sometimes, 'that-part': sometimes },
@@ -255,6 +272,7 @@ export const NO_POWER_CAUSES = [
       'feed-wires': { 'board-plug': always },
       'dead-rail': { both: usually, one: sometimes, none: sometimes },
       'loose-plug': { none: usually, 'track-plug': usually },
+      before: { 'not-off': usually, snaps: sometimes },
     },
   },
   // A detector or breaker in the feed is open, tripped or dead: its stretch is dead though the unit is well. Its own lamp may tell.
@@ -267,11 +285,17 @@ export const NO_POWER_CAUSES = [
       when: {
         by: 'parts',
         is: {
-          one: { always: usually, 'in-mid-run': usually, 'after-a-short': usually, 'at-one-place': usually },
-          several: { always: usually, 'in-mid-run': usually, 'after-a-short': usually, 'at-the-gap': sometimes },
+          one: { always: usually, 'at-one-place': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes },
+          several: { 'at-the-gap': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes, always: sometimes },
         },
       },
-      since: { 'a-short': usually, nothing: usually, 'track-or-wires': sometimes, 'supply-or-unit': rarely },
+      since: {
+        nothing: usually,
+        'a-short': usually,
+        'track-or-wires': usually,
+        'new-place': sometimes,
+        'supply-or-unit': rarely,
+      },
       'goes-off': { nothing: usually, 'that-part': usually },
       'unit-shows': {
         by: 'between',
@@ -288,6 +312,7 @@ export const NO_POWER_CAUSES = [
         is: { none: { fine: always }, some: { fine: usually, absent: usually, 'one-occupied': rarely } },
       },
       unplugging: { 'no-change': usually, detector: sometimes },
+      'dead-since': { nothing: usually, unit: sometimes },
     },
   },
   // A fuse in a feed or in the line of the turnouts has blown, mostly in a short.
@@ -301,11 +326,17 @@ export const NO_POWER_CAUSES = [
       when: {
         by: 'parts',
         is: {
-          one: { always: usually, 'in-mid-run': usually, 'after-a-short': usually },
-          several: { always: usually, 'in-mid-run': usually, 'after-a-short': usually, 'at-the-gap': sometimes },
+          one: { always: usually, 'in-mid-run': sometimes, 'after-a-short': sometimes, 'at-one-place': rarely },
+          several: { always: usually, 'at-the-gap': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes },
         },
       },
-      where: { part: usually, everywhere: sometimes, spot: sometimes },
+      where: {
+        by: 'parts',
+        is: {
+          one: { everywhere: usually, part: usually, spot: sometimes },
+          several: { part: usually, everywhere: sometimes },
+        },
+      },
       vehicles: { 'every-one': usually, 'none-needed': usually },
       since: { 'a-short': always, nothing: sometimes, 'track-or-wires': rarely },
       'goes-off': { nothing: usually, 'that-part': usually },
@@ -315,6 +346,7 @@ export const NO_POWER_CAUSES = [
       accessories: { 'all-always': usually, fine: usually },
       'feed-wires': { 'fuse-blown': always },
       'dead-rail': { one: usually, none: usually, both: rarely },
+      'dead-since': { nothing: usually, accessory: sometimes, unit: rarely },
     },
   },
   // An old block or panel switch in the feed is off, or its contact has gone.
@@ -343,8 +375,8 @@ export const NO_POWER_CAUSES = [
     minutes: 5,
     shows: {
       ...NO_POWER,
-      trouble: { 'stops-dark': usually, 'handhelds-dead': sometimes },
-      when: { always: usually, 'at-switching-on': usually, 'in-mid-run': sometimes },
+      trouble: { 'stops-dark': always, 'handhelds-dead': sometimes },
+      when: { always: always, 'at-switching-on': sometimes, 'in-mid-run': rarely },
       where: { everywhere: always, 'off-track': rarely, part: rarely },
       vehicles: { 'every-one': usually, 'none-needed': usually },
       since: { nothing: usually, 'new-place': sometimes, 'supply-or-unit': sometimes },
@@ -359,6 +391,8 @@ export const NO_POWER_CAUSES = [
       control: { 'all-dead': always, fine: rarely },
       'bus-volts': { none: always },
       programming: { 'cannot-read': always },
+      'supply-volts': { none: always },
+      before: { 'not-off': usually, snaps: sometimes },
     },
   },
 ] as const satisfies readonly CauseRow[];

@@ -49,10 +49,10 @@ export const POLARITY = [
     shows: {
       ...AT_THE_GAP,
       trouble: SHORT_FOR_A_MOMENT,
-      when: { 'at-the-gap': usually, 'at-one-place': usually, 'now-and-then': sometimes, 'at-switching-on': rarely },
-      where: { gaps: usually, spot: sometimes, part: sometimes, loop: sometimes },
+      when: { 'at-the-gap': always, 'at-one-place': sometimes, 'now-and-then': sometimes, 'at-switching-on': rarely },
+      where: { gaps: usually, part: sometimes, loop: sometimes, spot: rarely },
       since: { 'track-or-wires': usually, 'supply-or-unit': usually, setting: rarely },
-      short: { none: usually, vehicle: sometimes, feeder: rarely },
+      short: { none: usually, vehicle: sometimes, feeder: rarely, 'both-on': rarely },
       sides: { reversed: always },
       // Swapped at the unit the trouble only moves to another gap; swapped at that stretch it is cured.
       swap: { 'no-change': usually, cured: sometimes, worse: sometimes },
@@ -69,12 +69,18 @@ export const POLARITY = [
     minutes: 10,
     needs: { rails: ['two'] },
     shows: {
-      trouble: { 'stops-lit': usually, jerks: usually, 'switches-off': sometimes, 'runs-by-itself': rarely },
+      trouble: {
+        by: 'parts',
+        is: {
+          one: { 'stops-lit': usually, jerks: usually, 'switches-off': sometimes, 'runs-by-itself': rarely },
+          several: { jerks: usually, 'switches-off': usually, 'stops-lit': sometimes, 'runs-by-itself': rarely },
+        },
+      },
       when: {
         by: 'parts',
         is: {
           one: { 'now-and-then': usually, 'with-traffic': usually, 'at-one-place': rarely },
-          several: { 'now-and-then': usually, 'with-traffic': usually, 'at-the-gap': usually },
+          several: { 'at-the-gap': usually, 'with-traffic': sometimes, 'now-and-then': sometimes },
         },
       },
       where: {
@@ -92,7 +98,13 @@ export const POLARITY = [
         nothing: sometimes,
         'track-or-wires': sometimes,
       },
-      'goes-off': { nothing: usually, 'that-part': sometimes, 'all-at-once': rarely },
+      'goes-off': {
+        by: 'parts',
+        is: {
+          one: { nothing: usually, 'all-at-once': sometimes },
+          several: { nothing: usually, 'that-part': usually, 'all-at-once': sometimes, 'one-after-the-other': rarely },
+        },
+      },
       'comes-back': {
         by: 'goes-off',
         is: {

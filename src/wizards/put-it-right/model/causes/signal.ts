@@ -7,8 +7,16 @@ import {
   TRIPS_ITS_UNIT,
   UNIT_ITSELF,
 } from '../families.ts';
-import type { CauseRow, Row } from '../rows.ts';
+import type { CauseRow, Row, ShowsOf } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
+
+const TURNOUTS_GET_NOTHING: ShowsOf<'accessories'> = {
+  by: 'accessory-feed',
+  is: {
+    'own-supply': { fine: always },
+    'from-the-track': { fine: usually, 'all-always': sometimes, 'far-ones': rarely },
+  },
+};
 
 /** A unit without commands: most go quiet, some leave direct current on the rails, which a decoder that is allowed to may run away on. */
 const NO_COMMANDS = {
@@ -24,7 +32,7 @@ const NO_COMMANDS = {
     by: 'parts',
     is: {
       one: { always: always, 'at-switching-on': sometimes },
-      several: { 'at-the-gap': usually, always: usually, 'at-switching-on': rarely },
+      several: { 'at-the-gap': usually, always: usually },
     },
   },
   where: ALL_OF_ITS_UNIT,
@@ -44,6 +52,8 @@ const NO_COMMANDS = {
   'dead-rail': { both: usually, none: usually },
   'goes-with-unit': { 'goes-along': usually, stays: sometimes },
   sparks: { none: usually, 'at-the-gap': rarely },
+  accessories: TURNOUTS_GET_NOTHING,
+  before: { 'not-off': always, snaps: rarely },
 } as const satisfies Partial<Row>;
 
 export const SIGNAL = [
@@ -142,13 +152,14 @@ export const SIGNAL = [
       commands: { spoiled: usually, 'one-deaf': sometimes, none: sometimes },
       short: { none: always, weak: rarely },
       hot: { nothing: usually, unit: sometimes, accessory: rarely },
-      draw: { 'well-below': usually, 'near-the-limit': sometimes },
+      draw: { 'well-below': usually, 'high-idle': sometimes, 'near-the-limit': rarely },
       swap: { 'no-change': always },
       'feed-piece': { capacitor: always },
       'old-wiring': { none: usually, 'dead-wires': sometimes },
       'one-loco': { 'like-the-others': usually, deaf: sometimes },
       accessories: { fine: usually, 'at-random': sometimes, 'all-always': rarely },
       programming: { works: usually, 'cannot-read': sometimes },
+      before: { 'not-off': always, snaps: rarely },
     },
   },
   // The bus is so long, or so spread out, that the edges of the signal suffer: commands are lost far out, turnouts act at random.
@@ -184,6 +195,7 @@ export const SIGNAL = [
         is: { none: { fine: always }, some: { fine: usually, 'long-wires': rarely, wild: rarely } },
       },
       'one-loco': { 'like-the-others': usually, deaf: rarely },
+      before: { 'not-off': always, snaps: rarely },
     },
   },
   // A second live source, mostly the old throttle, still feeds the same rails.
@@ -194,8 +206,8 @@ export const SIGNAL = [
     shows: {
       trouble: {
         'switches-off': usually,
+        'stops-lit': usually,
         'runs-by-itself': sometimes,
-        'stops-lit': sometimes,
         'gets-hot': sometimes,
         'only-shown': rarely,
         jerks: rarely,
@@ -211,14 +223,16 @@ export const SIGNAL = [
       commands: { spoiled: usually, none: usually, other: sometimes, arrive: sometimes },
       short: { feeder: usually, none: sometimes, weak: sometimes },
       hot: { nothing: usually, supply: sometimes, unit: sometimes },
-      draw: { 'well-below': usually, above: sometimes, 'near-the-limit': sometimes },
+      draw: { 'well-below': usually, above: sometimes, 'high-idle': sometimes },
       swap: { 'no-change': always },
       sides: { agree: usually, drift: sometimes },
       // The winding of an old transformer is a few ohms; an electronic throttle or an open switch shows nothing.
       ohms: { short: usually, some: usually, open: sometimes },
       'old-wiring': { 'live-source': always },
-      'unfed-test': { 'fed-already': usually, stops: usually, 'lit-beyond': sometimes, 'rolls-on': rarely },
+      'unfed-test': { stops: usually, 'fed-already': sometimes, 'lit-beyond': rarely },
       before: { 'not-off': usually, snaps: usually },
+      cut: { 'both-cut': always, 'both-joined': rarely, 'one-joined': rarely },
+      'protection-near': { 'at-once': usually, not: sometimes, late: rarely },
     },
   },
   // The second unit is a command station of its own that was never set to repeat only: each part has its own commands.
@@ -288,13 +302,14 @@ export const SIGNAL = [
       reverser: { 'none-there': usually, acts: sometimes, chatters: rarely },
     },
   },
-  // The command station sends a data format that the booster cannot handle: it reports a fault with nothing but the cable connected.
+  // The command station sends a data format that the booster cannot handle, and it reports a fault with nothing but the cable connected; or
+  // several formats at once, and decoders do not follow.
   {
     id: 'wrong-format',
     fixClass: 'wrong-format',
     minutes: 5,
     shows: {
-      trouble: { 'only-shown': usually, 'switches-off': usually, 'stops-dark': sometimes, 'stops-lit': sometimes },
+      trouble: { 'switches-off': usually, 'only-shown': usually, 'stops-lit': usually, 'stops-dark': sometimes },
       when: { always: usually, 'at-switching-on': usually, 'at-the-gap': rarely },
       where: UNIT_ITSELF,
       vehicles: { 'none-needed': always, 'every-one': rarely },
@@ -307,17 +322,17 @@ export const SIGNAL = [
         },
       },
       'comes-back': STAYS_OFF,
-      'unit-shows': { fault: always, 'no-signal': rarely },
-      volts: { none: usually, full: sometimes, moments: rarely },
-      commands: { none: usually, spoiled: sometimes, 'one-deaf': rarely },
-      short: { 'only-shown': always },
+      'unit-shows': { fault: usually, ready: sometimes, 'no-signal': rarely },
+      volts: { none: usually, full: usually, moments: rarely },
+      commands: { none: usually, spoiled: sometimes, 'one-deaf': sometimes },
+      short: { 'only-shown': always, none: sometimes },
       hot: 'unaffected',
       draw: 'unaffected',
       swap: { 'no-change': always },
       step: { idle: usually, none: usually },
       settings: { 'other-format': always },
-      // Another make of unit may take the format.
-      'goes-with-unit': { stays: usually, 'goes-along': sometimes },
+      // The other unit knows the format, mostly.
+      'goes-with-unit': { 'goes-along': usually, stays: sometimes },
       'dead-rail': { both: usually, none: sometimes },
       before: { 'not-off': always },
     },

@@ -65,15 +65,17 @@ export const UNITS = [
       commands: 'unaffected',
       short: { none: usually, weak: usually },
       hot: {
-        'joint-or-rail': usually,
-        wire: usually,
-        unit: usually,
-        supply: usually,
-        vehicle: usually,
-        accessory: sometimes,
+        smoking: usually,
+        'joint-or-rail': sometimes,
+        wire: sometimes,
+        unit: sometimes,
+        supply: sometimes,
+        vehicle: sometimes,
+        accessory: rarely,
       },
       draw: { 'well-below': usually, 'near-the-limit': sometimes, above: sometimes },
       loss: { none: usually, joint: sometimes, bus: rarely, 'at-the-unit': sometimes },
+      sparks: { none: usually, elsewhere: sometimes, 'at-a-wheel': rarely },
     },
   },
   // The supply does not fit its unit: alternating for direct current, the plug the other way round, too many volts or too few.
@@ -84,11 +86,11 @@ export const UNITS = [
     shows: {
       ...WITHOUT_ANY_TRACK,
       trouble: {
-        'stops-dark': usually,
         'switches-off': usually,
+        'stops-dark': usually,
+        'slow-or-dim': sometimes,
         'gets-hot': sometimes,
-        'only-shown': sometimes,
-        'slow-or-dim': rarely,
+        'only-shown': rarely,
       },
       when: { 'at-switching-on': usually, always: usually, 'with-traffic': rarely, 'after-minutes': rarely },
       since: { 'supply-or-unit': always },
@@ -101,6 +103,7 @@ export const UNITS = [
       'supply-lamp': { steady: usually, pulses: sometimes, dark: rarely },
       'goes-with-supply': { 'goes-along': always },
       control: CONTROL_WITH_ITS_UNIT,
+      'supply-volts': { wrong: always, collapses: rarely },
     },
   },
   // The supply is broken: dead, or it gives up as soon as something is drawn.
@@ -113,11 +116,11 @@ export const UNITS = [
       trouble: { 'stops-dark': usually, 'switches-off': usually, 'slow-or-dim': sometimes, 'gets-hot': rarely },
       when: {
         always: usually,
-        'at-switching-on': usually,
+        'at-switching-on': sometimes,
         'in-mid-run': sometimes,
         'after-minutes': sometimes,
-        'with-traffic': sometimes,
         'now-and-then': sometimes,
+        'with-traffic': rarely,
       },
       vehicles: { 'none-needed': usually, 'every-one': usually, many: rarely },
       since: { nothing: usually, time: sometimes, 'supply-or-unit': sometimes, 'a-short': sometimes },
@@ -132,6 +135,9 @@ export const UNITS = [
       control: CONTROL_WITH_ITS_UNIT,
       loss: { none: usually, 'at-the-unit': sometimes },
       before: { 'not-off': usually, snaps: usually, dims: sometimes },
+      'supply-volts': { none: usually, collapses: usually, wrong: rarely },
+      'dead-since': { nothing: usually, unit: sometimes },
+      cooling: { 'no-help': usually, helps: sometimes },
     },
   },
   // The unit is broken: a fault with only its supply, or only supply and control cable, connected; or it no longer acts on a short.
@@ -159,6 +165,9 @@ export const UNITS = [
       'goes-with-unit': { 'goes-along': always },
       'protection-near': { 'at-once': usually, not: sometimes, late: rarely },
       control: CONTROL_WITH_ITS_UNIT,
+      'dead-since': { unit: usually, nothing: usually },
+      cooling: { 'no-help': usually, helps: rarely },
+      'supply-lamp': { steady: always, pulses: rarely },
     },
   },
   // The unit goes off now and then without cause, below its load too, and is well after a restart. Decisive: fed from the other unit, the part is well.
@@ -169,7 +178,13 @@ export const UNITS = [
     well: usually,
     shows: {
       trouble: { 'switches-off': always, 'stops-dark': sometimes },
-      when: { 'now-and-then': usually, 'in-mid-run': usually, 'with-traffic': sometimes, 'after-minutes': sometimes },
+      when: {
+        'now-and-then': usually,
+        'in-mid-run': sometimes,
+        'with-traffic': sometimes,
+        'after-minutes': sometimes,
+        'when-set-on': rarely,
+      },
       where: ALL_OF_ITS_UNIT,
       vehicles: { 'every-one': usually, 'none-needed': usually, 'lit-or-long': sometimes },
       since: {
@@ -197,6 +212,10 @@ export const UNITS = [
       before: { snaps: always },
       // Trains that leave its part have no more to fear.
       'moved-trains': { 'no-change': usually, cured: sometimes },
+      control: {
+        by: 'parts',
+        is: { one: { fine: usually, restarts: sometimes, 'all-dead': rarely }, several: { fine: always } },
+      },
     },
   },
   // A socket or plug of a unit is bent, worn or loose: it flickers as one touches it, and may grow warm.
@@ -208,9 +227,9 @@ export const UNITS = [
     shows: {
       trouble: {
         'stops-dark': usually,
+        'switches-off': usually,
         jerks: usually,
         'stops-lit': sometimes,
-        'switches-off': sometimes,
         'handhelds-dead': rarely,
         'gets-hot': rarely,
       },
@@ -246,6 +265,8 @@ export const UNITS = [
       'goes-with-unit': { 'goes-along': usually, stays: sometimes },
       'goes-with-cable': { stays: usually, 'goes-along': sometimes },
       control: { fine: usually, 'one-dead': rarely, 'comes-and-goes': rarely },
+      step: { none: usually, idle: sometimes, loaded: sometimes },
+      sparks: { none: usually, elsewhere: sometimes },
     },
   },
 ] as const satisfies readonly CauseRow[];
