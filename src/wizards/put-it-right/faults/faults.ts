@@ -4,6 +4,8 @@ import type { FaultRow } from '../../../engine/index.ts';
 export const FAULTS = [
   // Danger, whatever the cause: switch off first, look for the cause when everything is cold.
   { id: 'unsafe-heat', fixClass: 'switch-off-now', minutes: 10 },
+  { id: 'house-protection', fixClass: 'house-protection', minutes: 1 },
+  { id: 'tingle', fixClass: 'tingle', minutes: 1 },
 
   // Power missing
   { id: 'feed-missing', fixClass: 'no-feed', minutes: 20 },
@@ -84,6 +86,14 @@ export const FAULTS = [
   { id: 'wheelset-short', fixClass: 'wheelset-short', minutes: 15 },
   { id: 'wheelset-at-turnouts', fixClass: 'wheelset-short', minutes: 15 },
   { id: 'metal-bodies', fixClass: 'metal-bodies', minutes: 20 },
+  { id: 'loco-short-inside', fixClass: 'loco-short-inside', minutes: 30 },
+  { id: 'loco-loose-contact', fixClass: 'loco-loose-contact', minutes: 30 },
+  { id: 'decoder-damaged', fixClass: 'decoder-damaged', minutes: 20 },
+  { id: 'decoder-muddled', fixClass: 'decoder-muddled', minutes: 10 },
+  { id: 'decoder-disturbs', fixClass: 'decoder-disturbs', minutes: 15 },
+  { id: 'consist-left-over', fixClass: 'consist-left-over', minutes: 10 },
+  { id: 'address-zero', fixClass: 'address-zero', minutes: 5 },
+  { id: 'motor-noise', fixClass: 'motor-noise', minutes: 20 },
 
   // Protection
   { id: 'high-trip', fixClass: 'protection-set-wrong', minutes: 15 },
@@ -114,6 +124,8 @@ export const FAULTS = [
   { id: 'wet-ballast', fixClass: 'leak', minutes: 30 },
   { id: 'crossed-feeder', fixClass: 'crossed-feeder', minutes: 10 },
   { id: 'program-bridge', fixClass: 'program-bridge', minutes: 30 },
+  { id: 'cannot-be-read', fixClass: 'cannot-be-read', minutes: 10 },
+  { id: 'read-on-main', fixClass: 'programs-others', minutes: 10 },
 
   // Accessories and the control bus
   { id: 'sagging-accessories', fixClass: 'sagging-accessories', minutes: 40 },
@@ -122,9 +134,17 @@ export const FAULTS = [
   { id: 'accessory-address', fixClass: 'accessory-address', minutes: 8 },
   { id: 'accessory-wiring', fixClass: 'accessory-wiring', minutes: 15 },
   { id: 'accessory-polarity', fixClass: 'accessory-polarity', minutes: 6 },
+  { id: 'accessory-short', fixClass: 'accessory-short', minutes: 20 },
+  { id: 'accessory-random', fixClass: 'accessory-random', minutes: 20 },
   { id: 'detector-false', fixClass: 'detector-false', minutes: 30 },
+  { id: 'detector-crosstalk', fixClass: 'detector-crosstalk', minutes: 20 },
   { id: 'detector-drop', fixClass: 'detector-drop', minutes: 30 },
   { id: 'into-control-bus', fixClass: 'into-control-bus', minutes: 20 },
+  { id: 'handheld-lost', fixClass: 'handheld-lost', minutes: 5 },
+  { id: 'bus-weak', fixClass: 'control-bus-weak', minutes: 20 },
+  { id: 'bus-supply-missing', fixClass: 'control-bus-supply', minutes: 10 },
+  { id: 'radio-disturbed', fixClass: 'radio-disturbed', minutes: 20 },
+  { id: 'computer-acts', fixClass: 'computer-acts', minutes: 10 },
 
   // Units and supplies
   { id: 'wrong-supply-kind', fixClass: 'wrong-supply-kind', minutes: 10 },
