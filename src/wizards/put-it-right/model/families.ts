@@ -2,8 +2,8 @@
 import type { Row, ShowsOf } from './rows.ts';
 import { always, rarely, sometimes, usually } from './words.ts';
 
-/** What goes off when a short or an overload trips a unit: all, or that part, or nothing that anyone sees where the unit is back in a blink. */
-export const TRIPS_ITS_UNIT: ShowsOf<'goes-off'> = {
+const BREAKER_FIRST = { 'that-part': usually, 'all-at-once': sometimes, nothing: rarely } as const;
+const UNIT_TRIPS: ShowsOf<'goes-off'> = {
   by: 'protection',
   is: {
     latches: {
@@ -24,14 +24,26 @@ export const TRIPS_ITS_UNIT: ShowsOf<'goes-off'> = {
     'folds-back': { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes },
   },
 };
+/**
+ * What goes off when a short or an overload trips a unit: all, or that part, or nothing that anyone sees where the unit is back in a blink.
+ * Where each stretch has a breaker, that stretch.
+ */
+export const TRIPS_ITS_UNIT: ShowsOf<'goes-off'> = {
+  by: 'between',
+  is: { nothing: UNIT_TRIPS, reverser: UNIT_TRIPS, breaker: BREAKER_FIRST },
+};
 
-/** A short that stays keeps off what it trips, however often the unit tries again. */
-const KEPT_OFF: ShowsOf<'goes-off'> = {
+const UNIT_KEPT_OFF: ShowsOf<'goes-off'> = {
   by: 'parts',
   is: {
     one: { 'all-at-once': always, nothing: rarely },
     several: { 'that-part': usually, 'all-at-once': usually, nothing: rarely, 'one-after-the-other': rarely },
   },
+};
+/** A short that stays keeps off what it trips, however often the unit tries again. */
+const KEPT_OFF: ShowsOf<'goes-off'> = {
+  by: 'between',
+  is: { nothing: UNIT_KEPT_OFF, reverser: UNIT_KEPT_OFF, breaker: BREAKER_FIRST },
 };
 
 /** Two units are shorted on each other: both may go. */
