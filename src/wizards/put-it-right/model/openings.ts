@@ -111,7 +111,7 @@ export const OPENINGS = [
   {
     id: 'shuts-down-after-swap',
     often: 2.5,
-    says: { trouble: ['switches-off'], since: ['supply-or-unit'] },
+    says: { trouble: ['switches-off'], since: ['supply-or-unit', 'supply'] },
     shares: {
       'wrong-supply-kind': 16,
       'supplies-swapped': 12,

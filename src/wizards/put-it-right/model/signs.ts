@@ -71,10 +71,21 @@ export const CORE_SIGNS = [
     unaffected: { 'every-one': usually, 'none-needed': rarely },
   },
   // What was done last before it began. `time`: nothing but age, dust, warmth or damp. `a-short`: it began with a short or a derailing.
-  // `new-place`: the layout or some modules were set up at another place, such as a hall.
+  // `new-place`: the layout or some modules were set up at another place, such as a hall. `supply`: a supply alone was exchanged, moved or
+  // plugged in again; with a unit it is `supply-or-unit`.
   {
     id: 'since',
-    values: ['nothing', 'track-or-wires', 'time', 'supply-or-unit', 'vehicle', 'setting', 'a-short', 'new-place'],
+    values: [
+      'nothing',
+      'track-or-wires',
+      'time',
+      'supply-or-unit',
+      'vehicle',
+      'setting',
+      'a-short',
+      'new-place',
+      'supply',
+    ],
     sound: 'nothing',
     unaffected: {
       nothing: usually,
@@ -84,6 +95,7 @@ export const CORE_SIGNS = [
       vehicle: sometimes,
       setting: rarely,
       'new-place': rarely,
+      supply: rarely,
     },
   },
   // What goes off when it happens.

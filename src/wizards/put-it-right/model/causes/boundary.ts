@@ -29,10 +29,10 @@ const A_STEP = {
   trouble: {
     by: 'protection',
     is: {
-      latches: { 'switches-off': usually, jerks: usually, 'slow-or-dim': sometimes },
-      'tries-again': { 'switches-off': usually, jerks: usually, 'slow-or-dim': sometimes },
-      blinks: { jerks: usually, 'slow-or-dim': sometimes, 'switches-off': sometimes },
-      'folds-back': { jerks: usually, 'slow-or-dim': usually, 'switches-off': sometimes },
+      latches: { 'switches-off': usually, jerks: usually, 'slow-or-dim': sometimes, 'fast-or-bright': rarely },
+      'tries-again': { 'switches-off': usually, jerks: usually, 'slow-or-dim': sometimes, 'fast-or-bright': rarely },
+      blinks: { jerks: usually, 'slow-or-dim': sometimes, 'switches-off': sometimes, 'fast-or-bright': rarely },
+      'folds-back': { jerks: usually, 'slow-or-dim': usually, 'switches-off': sometimes, 'fast-or-bright': rarely },
     },
   },
   when: { 'at-the-gap': always, 'with-traffic': sometimes },
@@ -53,7 +53,7 @@ export const BOUNDARY = [
     needs: { parts: ['several'] },
     shows: {
       ...A_STEP,
-      since: { 'supply-or-unit': always },
+      since: { supply: always, 'supply-or-unit': rarely },
       step: { idle: usually, loaded: sometimes },
       labels: { 'volts-differ': usually, fit: sometimes, 'too-few-amps': rarely },
       // Back where they were, it is well.
@@ -70,7 +70,7 @@ export const BOUNDARY = [
     needs: { parts: ['several'] },
     shows: {
       ...A_STEP,
-      since: { 'supply-or-unit': usually, nothing: sometimes, 'track-or-wires': sometimes },
+      since: { supply: usually, 'supply-or-unit': usually, nothing: rarely, 'track-or-wires': sometimes },
       step: { idle: usually, loaded: sometimes },
       labels: { 'volts-differ': usually, fit: sometimes, 'too-few-amps': rarely },
       'goes-with-supply': { 'goes-along': always },
@@ -98,7 +98,7 @@ export const BOUNDARY = [
         is: { one: { everywhere: always }, several: { part: usually, gaps: usually, everywhere: rarely } },
       },
       vehicles: { 'every-one': always },
-      since: { 'supply-or-unit': usually, setting: usually, nothing: rarely },
+      since: { supply: rarely, 'supply-or-unit': usually, setting: usually, nothing: rarely },
       'goes-off': {
         by: 'parts',
         is: { one: { nothing: always }, several: { nothing: usually, 'that-part': sometimes, 'all-at-once': rarely } },
@@ -134,7 +134,7 @@ export const BOUNDARY = [
       },
       where: ALL_OF_ITS_UNIT,
       vehicles: { 'every-one': usually, 'lit-or-long': sometimes, 'one-only': sometimes },
-      since: { 'supply-or-unit': usually, setting: usually },
+      since: { supply: usually, 'supply-or-unit': usually, setting: usually },
       'goes-off': { nothing: usually, 'all-at-once': sometimes, 'that-part': sometimes },
       'comes-back': BACK_AS_THE_UNIT_DOES,
       'unit-shows': { ready: usually, fault: sometimes },
@@ -219,7 +219,13 @@ export const BOUNDARY = [
       when: { 'at-the-gap': usually, 'at-switching-on': sometimes, 'now-and-then': sometimes, always: rarely },
       where: { gaps: usually, part: sometimes, everywhere: sometimes },
       vehicles: { 'every-one': usually, 'lit-or-long': sometimes, 'none-needed': sometimes },
-      since: { 'supply-or-unit': usually, setting: sometimes, 'track-or-wires': rarely, nothing: rarely },
+      since: {
+        supply: usually,
+        'supply-or-unit': usually,
+        setting: sometimes,
+        'track-or-wires': rarely,
+        nothing: rarely,
+      },
       'unit-shows': { fault: usually, ready: usually, restarts: rarely },
       commands: { arrive: usually, spoiled: rarely },
       'other-path': { 'unplugging-cures': always },

@@ -40,7 +40,7 @@ export const BREAKERS = [
       when: { 'now-and-then': usually, 'at-one-place': usually, always: sometimes },
       where: { far: usually, spot: usually, everywhere: sometimes, turnout: sometimes },
       vehicles: { 'every-one': usually, 'one-only': usually, 'none-needed': sometimes },
-      since: { 'supply-or-unit': usually, 'a-short': usually, nothing: sometimes, setting: sometimes },
+      since: { supply: rarely, 'supply-or-unit': usually, 'a-short': usually, nothing: sometimes, setting: sometimes },
       volts: { full: usually, low: sometimes },
       draw: { 'well-below': usually, 'high-idle': sometimes, 'near-the-limit': sometimes },
       short: { none: usually, weak: usually, vehicle: sometimes },

@@ -73,7 +73,13 @@ export const CONTROL = [
     shows: {
       ...CANNOT_BE_DRIVEN,
       when: { always: usually, 'at-switching-on': usually, 'in-mid-run': rarely },
-      since: { 'supply-or-unit': usually, 'new-place': sometimes, nothing: sometimes, 'track-or-wires': sometimes },
+      since: {
+        supply: usually,
+        'supply-or-unit': usually,
+        'new-place': sometimes,
+        nothing: sometimes,
+        'track-or-wires': sometimes,
+      },
       control: { 'all-dead': usually, 'weak-bus': usually, restarts: sometimes, 'one-dead': rarely },
       'bus-volts': { low: usually, none: usually, 'low-far': sometimes },
       'handheld-exchanged': { 'all-alike': usually, 'with-the-socket': sometimes },

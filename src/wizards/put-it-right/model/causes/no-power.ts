@@ -61,7 +61,7 @@ export const NO_POWER_CAUSES = [
     minutes: 20,
     shows: {
       ...CUT_OFF,
-      since: { 'track-or-wires': always, 'new-place': rarely, nothing: rarely },
+      since: { supply: rarely, 'track-or-wires': always, 'new-place': rarely, nothing: rarely },
       'feed-wires': { missing: always },
       'dead-rail': { both: usually, one: sometimes },
       'loose-plug': { none: usually, 'track-plug': rarely },
@@ -89,6 +89,7 @@ export const NO_POWER_CAUSES = [
         },
       },
       since: {
+        supply: rarely,
         'track-or-wires': usually,
         nothing: usually,
         time: sometimes,
@@ -120,7 +121,7 @@ export const NO_POWER_CAUSES = [
         'runs-by-itself': rarely,
       },
       where: ALL_OF_ITS_UNIT,
-      since: { 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes },
+      since: { supply: rarely, 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes },
       'unit-shows': { ready: always, fault: rarely },
       volts: { none: usually, moments: usually, 'low-loaded': sometimes },
       commands: { none: usually, spoiled: sometimes, arrive: rarely },
@@ -151,6 +152,7 @@ export const NO_POWER_CAUSES = [
       },
       where: ALL_OF_ITS_UNIT,
       since: {
+        supply: usually,
         nothing: usually,
         'supply-or-unit': usually,
         'a-short': sometimes,
@@ -379,7 +381,7 @@ export const NO_POWER_CAUSES = [
       when: { always: always, 'at-switching-on': sometimes, 'in-mid-run': rarely },
       where: { everywhere: always, 'off-track': rarely, part: rarely },
       vehicles: { 'every-one': usually, 'none-needed': usually },
-      since: { nothing: usually, 'new-place': sometimes, 'supply-or-unit': sometimes },
+      since: { supply: sometimes, nothing: usually, 'new-place': sometimes, 'supply-or-unit': sometimes },
       'goes-off': { nothing: usually, 'all-at-once': sometimes },
       'unit-shows': { dark: always },
       swap: { 'no-change': always },

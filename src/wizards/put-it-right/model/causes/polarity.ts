@@ -15,7 +15,13 @@ export const POLARITY = [
     shows: {
       ...AT_THE_GAP,
       trouble: SHORT_FOR_A_MOMENT,
-      since: { 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes, nothing: rarely },
+      since: {
+        supply: rarely,
+        'track-or-wires': usually,
+        'supply-or-unit': usually,
+        'new-place': sometimes,
+        nothing: rarely,
+      },
       sides: { reversed: always },
       swap: { cured: always, 'no-change': rarely },
       sparks: { 'at-the-gap': usually, none: sometimes },
@@ -30,7 +36,13 @@ export const POLARITY = [
     shows: {
       ...AT_THE_GAP,
       trouble: SHORT_FOR_A_MOMENT,
-      since: { 'supply-or-unit': usually, 'track-or-wires': usually, 'new-place': sometimes, nothing: rarely },
+      since: {
+        supply: rarely,
+        'supply-or-unit': usually,
+        'track-or-wires': usually,
+        'new-place': sometimes,
+        nothing: rarely,
+      },
       sides: { reversed: always },
       swap: { cured: always, 'no-change': rarely },
       sparks: { 'at-the-gap': usually, none: sometimes },

@@ -64,7 +64,13 @@ export const SIGNAL = [
     minutes: 6,
     shows: {
       ...NO_COMMANDS,
-      since: { 'track-or-wires': usually, 'supply-or-unit': usually, nothing: sometimes, 'new-place': sometimes },
+      since: {
+        supply: rarely,
+        'track-or-wires': usually,
+        'supply-or-unit': usually,
+        nothing: sometimes,
+        'new-place': sometimes,
+      },
       link: { missing: always },
       'loose-plug': { none: usually, 'control-cable': usually },
       // Any cable that is plugged in both ends cures it.
@@ -78,7 +84,7 @@ export const SIGNAL = [
     minutes: 6,
     shows: {
       ...NO_COMMANDS,
-      since: { 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes },
+      since: { supply: rarely, 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes },
       'unit-shows': { 'no-signal': usually, ready: sometimes, fault: sometimes, dark: rarely },
       commands: { none: always, spoiled: rarely },
       link: { 'wrong-socket': always },
@@ -108,6 +114,7 @@ export const SIGNAL = [
         },
       },
       since: {
+        supply: rarely,
         nothing: usually,
         'track-or-wires': sometimes,
         'supply-or-unit': sometimes,

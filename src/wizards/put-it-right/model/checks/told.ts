@@ -255,8 +255,8 @@ export const TOLD_CHECKS = [
   }),
 
   // What was changed last, before the trouble began?
-  // track-or-wires: track, joints, feeders, a new part, glue or paint · supply-or-unit: a supply or a unit was exchanged, added or replugged ·
-  // vehicle: a new, cleaned or repaired vehicle or more trains · setting · a-short: it began with a short or a derailing · new-place: set up at
+  // track-or-wires: track, joints, feeders, a new part, glue or paint · supply: a supply alone was exchanged, moved or
+  // replugged · supply-or-unit: a unit, with or without its supply · vehicle: a new, cleaned or repaired vehicle or more trains · setting · a-short: it began with a short or a derailing · new-place: set up at
   // another place · time: nothing but age, a long pause, a season · nothing: nothing known.
   check({
     id: 'last-change',
@@ -265,13 +265,24 @@ export const TOLD_CHECKS = [
     risk: 0,
     needs: [],
     source: 'memory',
-    options: ['track-or-wires', 'supply-or-unit', 'vehicle', 'setting', 'a-short', 'new-place', 'time', 'nothing'],
+    options: [
+      'track-or-wires',
+      'supply',
+      'supply-or-unit',
+      'vehicle',
+      'setting',
+      'a-short',
+      'new-place',
+      'time',
+      'nothing',
+    ],
     reads: 'since',
     reading: {
       nothing: { nothing: always, time: rarely },
       'track-or-wires': { 'track-or-wires': always, nothing: rarely },
       time: { time: usually, nothing: usually },
       'supply-or-unit': { 'supply-or-unit': always, nothing: rarely },
+      supply: { supply: always, 'supply-or-unit': sometimes, nothing: rarely },
       vehicle: { vehicle: always, nothing: rarely },
       setting: { setting: usually, nothing: sometimes },
       'a-short': { 'a-short': always, nothing: rarely },
