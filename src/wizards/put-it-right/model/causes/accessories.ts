@@ -153,7 +153,13 @@ export const ACCESSORIES = [
     minutes: 20,
     shows: {
       trouble: { 'switches-off': always, 'accessories-wrong': sometimes, 'gets-hot': rarely, 'handhelds-dead': rarely },
-      when: { 'when-thrown': usually, 'at-switching-on': usually, always: sometimes, 'now-and-then': rarely },
+      when: {
+        'when-thrown': usually,
+        'at-switching-on': usually,
+        always: sometimes,
+        'now-and-then': sometimes,
+        'with-traffic': rarely,
+      },
       where: { turnout: usually, everywhere: usually, part: sometimes },
       vehicles: { 'none-needed': always },
       since: { 'track-or-wires': usually, nothing: usually, time: rarely, 'supply-or-unit': rarely },

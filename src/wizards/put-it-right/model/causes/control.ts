@@ -21,6 +21,8 @@ export const CONTROL = [
     well: sometimes,
     shows: {
       ...CANNOT_BE_DRIVEN,
+      // Its train runs on at the last command.
+      trouble: { 'handhelds-dead': usually, 'stops-lit': usually, 'runs-by-itself': rarely },
       when: { 'now-and-then': usually, 'in-mid-run': usually, always: usually, 'at-switching-on': sometimes },
       vehicles: { 'every-one': usually, 'none-needed': usually, 'one-only': sometimes },
       since: { nothing: usually, time: usually, setting: sometimes, 'new-place': rarely },
@@ -72,6 +74,7 @@ export const CONTROL = [
     needs: { driven: ['handhelds', 'radio', 'computer'] },
     shows: {
       ...CANNOT_BE_DRIVEN,
+      trouble: { 'handhelds-dead': always, 'stops-lit': sometimes, 'stops-dark': rarely },
       when: { always: usually, 'at-switching-on': usually, 'in-mid-run': rarely },
       since: {
         supply: usually,
@@ -100,7 +103,7 @@ export const CONTROL = [
       trouble: {
         'handhelds-dead': usually,
         'switches-off': sometimes,
-        'accessories-wrong': rarely,
+        'accessories-wrong': sometimes,
         'only-shown': sometimes,
       },
       when: {
@@ -142,7 +145,7 @@ export const CONTROL = [
     well: usually,
     shows: {
       ...CANNOT_BE_DRIVEN,
-      trouble: { 'stops-lit': usually, 'handhelds-dead': usually, jerks: sometimes, 'runs-by-itself': rarely },
+      trouble: { 'stops-lit': usually, 'handhelds-dead': usually, jerks: sometimes, 'runs-by-itself': sometimes },
       when: { 'now-and-then': always, 'in-mid-run': sometimes, always: rarely },
       where: { everywhere: usually, 'off-track': usually, far: sometimes, spot: rarely },
       vehicles: { 'every-one': always, 'none-needed': sometimes },
@@ -166,6 +169,8 @@ export const CONTROL = [
         'switches-off': usually,
         'stops-lit': sometimes,
         'accessories-wrong': sometimes,
+        'handhelds-dead': rarely,
+        'stops-dark': rarely,
       },
       when: {
         'now-and-then': usually,

@@ -212,7 +212,7 @@ export const DECODERS = [
       trouble: {
         'runs-by-itself': usually,
         'gets-hot': usually,
-        'stops-lit': rarely,
+        'stops-lit': sometimes,
         jerks: rarely,
         'only-shown': rarely,
       },

@@ -32,7 +32,7 @@ export const PROGRAMMING = [
     minutes: 10,
     shows: {
       ...QUIET,
-      trouble: { 'stops-lit': usually, 'runs-by-itself': sometimes, jerks: sometimes, 'cannot-be-read': sometimes },
+      trouble: { 'stops-lit': usually, 'runs-by-itself': sometimes, jerks: sometimes, 'cannot-be-read': usually },
       when: { 'while-programming': usually, always: sometimes, 'now-and-then': sometimes },
       where: { everywhere: always },
       vehicles: { 'every-one': usually, 'one-only': sometimes, many: sometimes },

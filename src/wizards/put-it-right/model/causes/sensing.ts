@@ -12,7 +12,7 @@ export const SENSING = [
     needs: { sensing: ['some'] },
     shows: {
       ...QUIET,
-      trouble: { 'shown-occupied': always },
+      trouble: { 'shown-occupied': always, 'accessories-wrong': rarely },
       when: { always: usually, 'now-and-then': sometimes },
       where: { part: usually, spot: usually },
       vehicles: { 'none-needed': always },
@@ -24,6 +24,7 @@ export const SENSING = [
       unplugging: { detector: usually, 'lamp-or-decoder': sometimes, 'no-change': sometimes },
       'unfed-test': { stops: usually, 'lit-beyond': sometimes },
       weather: { 'no-matter': usually, damp: sometimes },
+      'along-the-track': { nothing: always, wet: sometimes },
     },
   },
 
@@ -54,7 +55,7 @@ export const SENSING = [
     needs: { sensing: ['some'] },
     shows: {
       ...QUIET,
-      trouble: { 'slow-or-dim': usually, jerks: usually },
+      trouble: { 'slow-or-dim': usually, jerks: usually, 'shown-occupied': rarely, 'accessories-wrong': rarely },
       when: { 'at-the-gap': usually, 'at-one-place': usually, always: sometimes },
       where: { part: usually, spot: usually, gaps: usually },
       vehicles: { 'every-one': always, 'lit-or-long': sometimes },
