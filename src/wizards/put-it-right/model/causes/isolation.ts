@@ -106,7 +106,7 @@ export const ISOLATION = [
           one: {
             'at-one-place': usually,
             'at-switching-on': usually,
-            always: sometimes,
+            always: usually,
             'after-minutes': sometimes,
             'now-and-then': sometimes,
           },
@@ -123,7 +123,7 @@ export const ISOLATION = [
       where: {
         by: 'parts',
         is: {
-          one: { loop: usually, spot: usually, turnout: sometimes, everywhere: sometimes },
+          one: { loop: usually, everywhere: usually, spot: sometimes, turnout: sometimes },
           several: { gaps: usually, loop: sometimes, spot: sometimes, part: sometimes, everywhere: sometimes },
         },
       },

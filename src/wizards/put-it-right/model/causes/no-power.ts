@@ -199,11 +199,11 @@ export const NO_POWER_CAUSES = [
       when: {
         by: 'parts',
         is: {
-          one: { always: usually, 'in-mid-run': sometimes, 'at-switching-on': sometimes, 'after-a-short': sometimes },
+          one: { always: usually, 'in-mid-run': usually, 'at-switching-on': sometimes, 'after-a-short': sometimes },
           several: {
             always: usually,
-            'at-the-gap': usually,
-            'in-mid-run': sometimes,
+            'in-mid-run': usually,
+            'at-the-gap': sometimes,
             'at-switching-on': rarely,
             'after-a-short': sometimes,
           },
