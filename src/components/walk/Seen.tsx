@@ -1,8 +1,7 @@
 // What has been told: every answer can be changed; two that hardly go together are pointed out; other complaints keep all of it.
-import { contradictions } from '../../engine/index.ts';
 import type { Made } from '../../wizards/links/index.ts';
-import type { ComplaintId, Told } from '../../wizards/put-it-right/index.ts';
-import { CANNOT, COMPLAINT_IDS, compiledFor, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right/index.ts';
+import type { ComplaintId, Told, Walk } from '../../wizards/put-it-right/index.ts';
+import { CANNOT, COMPLAINT_IDS, conflictIn, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
@@ -10,21 +9,21 @@ import type { WalkWords } from './words.ts';
 interface Props extends PartProps {
   readonly complaint: ComplaintId;
   readonly told: Told;
-  readonly trail: readonly string[];
+  readonly walk: Walk;
   readonly checks: WalkWords['checks'];
   readonly onForget: (check: string) => void;
   readonly onTools: () => void;
+  /** Opens the screen on which everything can be told at once. */
+  readonly onTellMore: () => void;
   /** At an end the link stands above already. */
   readonly ended: boolean;
   readonly made: Made | undefined;
 }
 
-export function Seen({ complaint, told, trail, checks, say, home, onForget, onTools, ended, made }: Props) {
-  const answers = trail.flatMap((check) => {
-    const option = told.seen[check];
-    return option === undefined || option === CANNOT ? [] : [{ check, option }];
-  });
-  const [conflict] = contradictions(compiledFor(complaint), answers, told.tried);
+export function Seen(props: Props) {
+  const { complaint, told, walk, checks, say, home, onForget, onTools, onTellMore, ended, made } = props;
+  const { trail } = walk;
+  const conflict = conflictIn(walk.context);
   const name = (check: string): string => checks[check]?.known ?? check;
   const elsewhere = walkAddress({ ...NOTHING_TOLD, seen: told.seen, tools: told.tools, tried: told.tried });
   return (
@@ -41,8 +40,11 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
         </div>
       )}
       {trail.length > 0 && (
-        <>
-          <h2 class="h3">{say('answered-so-far')}</h2>
+        <details>
+          <summary>
+            <h2 class="h3">{say('walk-told', { n: trail.length })}</h2>{' '}
+            <span class="small">{trail.map(name).join(say('and-then'))}</span>
+          </summary>
           <ul class="known">
             {trail.map((check) => {
               const option = told.seen[check] ?? CANNOT;
@@ -68,8 +70,13 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
               </li>
             )}
           </ul>
-        </>
+        </details>
       )}
+      <p>
+        <button class="link" type="button" onClick={onTellMore}>
+          {say('walk-tell-more')}
+        </button>
+      </p>
       {told.tried.length > 0 && (
         <p class="small">
           {say('walk-tried', { causes: told.tried.map((one) => say(`class-${one}`)).join(say('and-then')) })}

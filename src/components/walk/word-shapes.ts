@@ -1,5 +1,6 @@
 // The shapes in which the words of a walk are fetched; what checks shapes weighs more than the first question.
 import * as z from 'zod/mini';
+import type { Said } from '../../wizards/put-it-right/index.ts';
 import { CAUTIONS, FIX, SENTENCES } from '../words/index.ts';
 import type { FetchedFix, WalkWords } from './words.ts';
 
@@ -19,3 +20,7 @@ const FIX_WORDS = z.object({ lang: z.optional(text), fix: FIX, cautions: CAUTION
 
 export const readWalkWords = (value: unknown): WalkWords => WALK_WORDS.parse(value);
 export const readFix = (value: unknown): FetchedFix => FIX_WORDS.parse(value);
+
+const SAID = z.array(z.object({ check: text, option: text, lines: z.array(text) }));
+/** What people say for each answer. */
+export const readSaid = (value: unknown): readonly Said[] => SAID.parse(value);

@@ -23,6 +23,18 @@ export interface FirstWords {
   readonly cautions: WalkWords['cautions'];
   /** By fix class. */
   readonly dangers: Readonly<Record<string, DangerWords>>;
+  /** The checks that can be the first: what a question is drawn from. */
+  readonly rows: Readonly<Record<string, CheckRow>>;
+  /** Their answers by which nothing is dangerous: they stand in no address. */
+  readonly safe: readonly string[];
+}
+
+/** What a question is drawn from, beside its words. */
+export interface CheckRow {
+  readonly options: readonly string[];
+  readonly needs: readonly string[];
+  readonly minutes: number;
+  readonly danger?: Readonly<Record<string, string>> | undefined;
 }
 
 export type DangerWords = Pick<FixWords, 'title' | 'steps'>;

@@ -97,6 +97,12 @@ export interface OpeningRow {
   readonly shares: Readonly<Record<string, number>>;
   /** Sign id to the values that its title says. */
   readonly says: Readonly<Record<string, readonly string[]>>;
+  /** Checks that are never asked here, though an answer that is known counts. */
+  readonly withheld?: readonly string[];
+  /** Check id to what must have been shown before it is asked here, beyond what it needs anyway. */
+  readonly needs?: Readonly<Record<string, readonly Precondition[]>>;
+  /** Asked straight after what is asked first. */
+  readonly lead?: string;
 }
 
 export interface SignModel {

@@ -27,6 +27,8 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
     return { kind: 'fix', fixClass: danger.fixClass, chance: chanceOf(stand, danger.fixClass), danger: danger.answer };
   const first = firstCheck(compiled, standing);
   if (first >= 0) return { kind: 'ask', check: compiled.checks[first]?.id ?? '', because: 'first' };
+  const lead = leadOf(model, stand, state);
+  if (lead >= 0) return asks(compiled, lead);
   const valuer = new Valuer(compiled);
   const choice = valuer.choose(standing, compiled.settings.lookAhead);
   if (choice.kind === 'ask') return asks(compiled, choice.at);
@@ -36,6 +38,13 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
     if (waits >= 0) return asks(compiled, waits);
   }
   return { kind: 'hand-on', because: whyHandOn(stand) };
+}
+
+/** Place of the check that an opening begins with, -1 where it has none or it was asked. */
+function leadOf({ openings, tables }: WalkModel, stand: Stand, { opening }: SignState): number {
+  const lead = openings.get(opening)?.row.lead;
+  const at = lead === undefined ? -1 : (tables.checkAt.get(lead) ?? -1);
+  return at >= 0 && isAskable(stand, at) ? at : -1;
 }
 
 const asks = ({ checks }: Compiled, at: number): NextStep => ({

@@ -38,6 +38,9 @@ export interface WalkModel {
 export interface Opened {
   readonly row: OpeningRow;
   readonly chances: Float64Array;
+  /** Checks with what this opening withholds, and what each needs here. */
+  readonly checks: Compiled['checks'];
+  readonly needs: Int32Array;
 }
 
 /** The state of a walk that began with an opening. */
@@ -62,7 +65,7 @@ export function walkModel(model: SignModel, settings: WalkSettings): WalkModel {
   const tables = { ...plain, causes: [...plain.causes, average(plain, overall)] };
   const openings = model.openings.map((row): [string, Opened] => [
     row.id,
-    { row, chances: openedBy(row, tables, causes, overall, settings) },
+    { row, chances: openedBy(row, tables, causes, overall, settings), ...allowedBy(row, model) },
   ]);
   return {
     settings,
@@ -82,6 +85,18 @@ function assertOpening({ id, shares, says }: OpeningRow, { causes, signs }: Sign
     if (row === undefined || value !== undefined)
       throw new RangeError(`opening "${id}": "${value ?? sign}" is not known`);
   }
+}
+
+function allowedBy({ id, withheld = [], needs = {}, lead }: OpeningRow, { checks }: SignModel) {
+  const known = new Set(checks.map((check) => check.id));
+  const stray = [...withheld, ...Object.keys(needs), ...(lead === undefined ? [] : [lead])].find(
+    (check) => !known.has(check),
+  );
+  if (stray !== undefined) throw new RangeError(`opening "${id}": check "${stray}" is not known`);
+  return {
+    checks: checks.map((check) => (withheld.includes(check.id) ? { ...check, withheld: true } : check)),
+    needs: Int32Array.from(checks, (check) => bitsOf([...check.needs, ...(needs[check.id] ?? [])])),
+  };
 }
 
 function byClass(rows: readonly SignCause[]): {
@@ -254,7 +269,8 @@ export function standAt(model: WalkModel, state: SignState): Stand {
   );
   const total = chances.reduce((sum, one) => sum + one, 0);
   if (total > 0) for (let at = 0; at < chances.length; at++) chances[at] = (chances[at] ?? 0) / total;
-  const now = { ...compiled, share: prior, likelihood: belief.next, checkCost: costs(compiled, state) };
+  const { checks, needs } = model.openings.get(state.opening) ?? compiled;
+  const now = { ...compiled, checks, needs, share: prior, likelihood: belief.next, checkCost: costs(compiled, state) };
   return { compiled: now, standing: { chances, ...openOf(now, state) }, belief };
 }
 

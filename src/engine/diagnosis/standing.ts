@@ -15,6 +15,8 @@ export interface WalkState {
   readonly skipped: readonly string[];
   /** What is at hand; eyes always are. */
   readonly tools: readonly Tool[];
+  /** Checks whose answers may show that something is safe; all where it is left out. Those of a link may not. */
+  readonly trusted?: ReadonlySet<string>;
 }
 
 /** Chances and open checks of a walk. Unknown ids are passed over. */
@@ -29,7 +31,9 @@ export function standingOf(compiled: Compiled, state: WalkState): Standing {
 export function openOf(compiled: Compiled, state: WalkState): Omit<Standing, 'chances'> {
   const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
   let holds = 0;
-  for (const answer of inRowOrder(compiled, answers)) holds |= compiled.establishes[optionAt(compiled, answer)] ?? 0;
+  for (const answer of inRowOrder(compiled, answers)) {
+    if (state.trusted?.has(answer.check) !== false) holds |= compiled.establishes[optionAt(compiled, answer)] ?? 0;
+  }
   const lost = answers.some((one) => dangerClass(compiled, one) !== undefined) ? bitsOf(['nothing-got-hot']) : 0;
   holds &= ~lost;
   const asked = new Set([...answers.map(({ check }) => check), ...state.skipped]);

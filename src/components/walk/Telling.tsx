@@ -1,0 +1,157 @@
+// What a person knows already, told at once: their own words are heard for what they could mean, chips are tapped, and one tap passes it over.
+import { useCallback, useMemo, useState } from 'preact/hooks';
+import type { ChipGroup, HeardOf, Said } from '../../wizards/put-it-right/index.ts';
+import { CHIP_GROUPS, CHIPS, dangerOfAnswer, Listener } from '../../wizards/put-it-right/index.ts';
+import { fetchWords, useLoaded } from '../shared/index.ts';
+import type { PartProps } from './part-props.ts';
+import { readSaid } from './word-shapes.ts';
+import type { WalkWords } from './words.ts';
+
+interface Props extends Pick<PartProps, 'say' | 'home'> {
+  readonly seen: Readonly<Record<string, string>>;
+  readonly checks: WalkWords['checks'];
+  readonly onTold: (seen: Readonly<Record<string, string>>) => void;
+}
+
+export function Telling({ seen, checks, say, home, onTold }: Props) {
+  const [told, setTold] = useState(seen);
+  const [text, setText] = useState('');
+  const listener = useListener(home);
+  const heard = useMemo(() => (text.trim() === '' ? [] : (listener?.hear(text) ?? [])), [text, listener]);
+  const toggle: Toggle = (check, option) => {
+    const { [check]: before, ...others } = told;
+    setTold(before === option ? others : { ...others, [check]: option });
+  };
+  const news = Object.keys(told).length - Object.keys(seen).length;
+  const chips = { told, checks, say, toggle };
+  return (
+    <form
+      class="part telling"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onTold(told);
+      }}
+    >
+      <h1 tabIndex={-1}>{say('walk-tell-title')}</h1>
+      <label class="field">
+        <span>{say('walk-tell-own-words')}</span>
+        <textarea rows={3} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+      </label>
+      <Heard heard={heard} {...chips} home={home} />
+      {CHIP_GROUPS.map((group) => (
+        <Group key={group} group={group} {...chips} />
+      ))}
+      <div class="acts">
+        <button class="button" type="submit">
+          {news > 0 ? say('walk-tell-go-on', { n: news }) : say('walk-tell-skip')}
+        </button>
+      </div>
+      <p class="small">{say('walk-tell-stays-here')}</p>
+    </form>
+  );
+}
+
+/** Lines by answer are fetched once the screen is there; without them chips can be tapped all the same. */
+function useListener(home: string): Listener | undefined {
+  const load = useCallback(
+    async (stop: AbortSignal) => readSaid(await fetchWords(`${home}put-it-right/said.json`, stop)),
+    [home],
+  );
+  const { value } = useLoaded<readonly Said[]>(load);
+  return useMemo(() => (value === undefined ? undefined : new Listener(value)), [value]);
+}
+
+type Toggle = (check: string, option: string) => void;
+
+interface ChipProps extends Pick<Props, 'checks' | 'say'> {
+  readonly told: Readonly<Record<string, string>>;
+  readonly toggle: Toggle;
+}
+
+interface HeardProps extends ChipProps {
+  readonly heard: readonly HeardOf[];
+  readonly home: string;
+}
+
+/** Words of danger open their page first; all else is a proposal, with the words that made it think so. */
+function Heard({ heard, told, checks, say, toggle, home }: HeardProps) {
+  const danger = heard.flatMap(({ check, option }) => dangerOfAnswer(check, option) ?? [])[0];
+  const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
+  return (
+    <div role="status" class="heard">
+      {danger !== undefined && (
+        <p class="problem">
+          {say('walk-tell-danger')} <a href={`${home}fixes/${danger}/`}>{say(`class-${danger}`)}</a>
+        </p>
+      )}
+      {proposed.length > 0 && (
+        <>
+          <p>{say('walk-tell-heard')}</p>
+          <ul class="chips">
+            {proposed.map(({ check, option, words }) => (
+              <li key={check + option}>
+                <Chip check={check} option={option} told={told} checks={checks} say={say} toggle={toggle} />
+                <small>{say('walk-tell-because', { words: words.join(' ') })}</small>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+function Group({ group, ...chips }: ChipProps & { readonly group: ChipGroup }) {
+  const [sought, setSought] = useState('');
+  const { say, told, checks } = chips;
+  const rows = CHIPS.filter((one) => one.group === group);
+  const count = rows.filter(({ check }) => told[check] !== undefined).length;
+  const fits = (check: string, option: string): boolean =>
+    labelOf(checks, check, option).toLowerCase().includes(sought.trim().toLowerCase());
+  return (
+    <details class="chip-group">
+      <summary>
+        <h2 class="h3">{say(`walk-tell-${group}`)}</h2> {count > 0 && <span class="small">{say('walk-tell-count', { n: count })}</span>}
+      </summary>
+      {rows.length > FILTERED_FROM && (
+        <label class="field">
+          <span>{say('walk-tell-filter')}</span>
+          <input type="search" value={sought} onInput={(event) => setSought(event.currentTarget.value)} />
+        </label>
+      )}
+      {rows.map(({ check, options }) => {
+        const shown = options.filter((option) => fits(check, option));
+        if (shown.length === 0) return null;
+        return (
+          <fieldset key={check}>
+            <legend class="small">{checks[check]?.known ?? check}</legend>
+            <ul class="chips">
+              {shown.map((option) => (
+                <li key={option}>
+                  <Chip check={check} option={option} {...chips} />
+                </li>
+              ))}
+            </ul>
+          </fieldset>
+        );
+      })}
+    </details>
+  );
+}
+
+/** Groups with more checks than this can be filtered. */
+const FILTERED_FROM = 4;
+
+const labelOf = (checks: WalkWords['checks'], check: string, option: string): string => {
+  const words = checks[check];
+  return `${words?.known ?? check}: ${words?.options[option]?.label ?? option}`;
+};
+
+function Chip({ check, option, told, checks, toggle }: ChipProps & { readonly check: string; readonly option: string }) {
+  return (
+    <label class="chip">
+      <input type="checkbox" checked={told[check] === option} onChange={() => toggle(check, option)} />
+      <span>{checks[check]?.options[option]?.label ?? option}</span>
+    </label>
+  );
+}
