@@ -2,7 +2,7 @@
 import type { CollectionEntry } from 'astro:content';
 import type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
-import { FAULT_MODEL, powerActsOf, TWO_PARTS } from '../wizards/put-it-right/index.ts';
+import { powerActsOf, SIGN_MODEL, showsSafety, TWO_PARTS } from '../wizards/put-it-right/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
 import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entryNamed, fixesFor } from './entries.ts';
 import { type Language, langOf, nameOf, writtenIn } from './href.ts';
@@ -27,10 +27,10 @@ async function wordsOfChecks(language: Language, wanted: (id: string) => boolean
   return Object.fromEntries(entries.map((entry) => [nameOf(entry.id), wordsOfCheck(entry)]));
 }
 
-const FIRST = new Set(FAULT_MODEL.checks.filter(({ first }) => first === true).map(({ id }) => id));
+const FIRST = new Set(SIGN_MODEL.checks.filter(({ first }) => first === true).map(({ id }) => id));
 /** Fix classes that a danger answer leads to, of whatever check: their pages begin with the first act. */
 export const DANGERS: ReadonlySet<string> = new Set(
-  FAULT_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})),
+  SIGN_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})),
 );
 
 /** The language a walk speaks: its page's, or English where that lacks a part of what every walk may say. */
@@ -47,7 +47,7 @@ const isTwoParted = (complaint: string): boolean => [...TWO_PARTS].some((one) =>
 export async function firstSentences(language: Language, complaint: string): Promise<Record<string, string>> {
   const { title, first } = entryNamed(await complaintsFor(language), complaint).data;
   const words = await wordsOf(language, WALK_FIRST_ROOMS);
-  for (const need of FAULT_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : []))) {
+  for (const need of SIGN_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : []))) {
     if (words[`need-${need}`] === undefined)
       throw new Error(`The first question needs "need-${need}" in walk-first.yaml`);
   }
@@ -70,7 +70,14 @@ export async function firstWords(language: Language): Promise<FirstWords> {
     ...cautionsOf(Object.values(checks)),
     ...cautionsOf(Object.values(dangers).flatMap(({ steps }) => steps)),
   ];
-  return { checks, dangers, cautions: await cautionWords(language, [...new Set(named)]) };
+  const rows = SIGN_MODEL.checks.filter(({ id }) => FIRST.has(id));
+  return {
+    checks,
+    dangers,
+    cautions: await cautionWords(language, [...new Set(named)]),
+    rows: Object.fromEntries(rows.map(({ id, options, needs, minutes, danger }) => [id, { options, needs, minutes, danger }])),
+    safe: rows.flatMap(({ id, options }) => options.filter((option) => showsSafety(id, option))),
+  };
 }
 
 const cautionsOf = (parts: readonly { readonly cautions: readonly string[] }[]): string[] =>
