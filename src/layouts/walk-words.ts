@@ -75,7 +75,9 @@ export async function firstWords(language: Language): Promise<FirstWords> {
     checks,
     dangers,
     cautions: await cautionWords(language, [...new Set(named)]),
-    rows: Object.fromEntries(rows.map(({ id, options, needs, minutes, danger }) => [id, { options, needs, minutes, danger }])),
+    rows: Object.fromEntries(
+      rows.map(({ id, options, needs, minutes, danger }) => [id, { options, needs, minutes, danger }]),
+    ),
     safe: rows.flatMap(({ id, options }) => options.filter((option) => showsSafety(id, option))),
   };
 }

@@ -1,5 +1,6 @@
 // What this room lets out.
 export { Missing, NotYet } from './Missing.tsx';
+export type { Address } from './use-address.ts';
 export { useAddress, useHeading } from './use-address.ts';
 export type { Loaded } from './use-loaded.ts';
 export { fetchStyles, fetchWords, useLoaded } from './use-loaded.ts';

@@ -111,7 +111,8 @@ function Group({ group, ...chips }: ChipProps & { readonly group: ChipGroup }) {
   return (
     <details class="chip-group">
       <summary>
-        <h2 class="h3">{say(`walk-tell-${group}`)}</h2> {count > 0 && <span class="small">{say('walk-tell-count', { n: count })}</span>}
+        <h2 class="h3">{say(`walk-tell-${group}`)}</h2>{' '}
+        {count > 0 && <span class="small">{say('walk-tell-count', { n: count })}</span>}
       </summary>
       {rows.length > FILTERED_FROM && (
         <label class="field">
@@ -147,7 +148,13 @@ const labelOf = (checks: WalkWords['checks'], check: string, option: string): st
   return `${words?.known ?? check}: ${words?.options[option]?.label ?? option}`;
 };
 
-function Chip({ check, option, told, checks, toggle }: ChipProps & { readonly check: string; readonly option: string }) {
+function Chip({
+  check,
+  option,
+  told,
+  checks,
+  toggle,
+}: ChipProps & { readonly check: string; readonly option: string }) {
   return (
     <label class="chip">
       <input type="checkbox" checked={told[check] === option} onChange={() => toggle(check, option)} />

@@ -89,7 +89,9 @@ export default function Walk({
           <Question {...parts} id={at.check} row={first.rows[at.check]} words={words1} onAnswer={answer} />
         </>
       )}
-      {at.begun && rest === undefined && !at.asks && <Awaited loaded={loaded} danger={danger !== undefined} say={say} />}
+      {at.begun && rest === undefined && !at.asks && (
+        <Awaited loaded={loaded} danger={danger !== undefined} say={say} />
+      )}
     </div>
   );
 }
@@ -111,7 +113,8 @@ function firstOf(search: string, sitting: Sitting, { rows, safe }: FirstWords): 
   const [check = ''] = Object.keys(rows);
   const row = rows[check];
   const inLink = given.get(check) ?? undefined;
-  const option = inLink !== undefined && row?.options.includes(inLink) && !safe.includes(inLink) ? inLink : sitting[check];
+  const option =
+    inLink !== undefined && row?.options.includes(inLink) && !safe.includes(inLink) ? inLink : sitting[check];
   const fixClass = option === undefined ? undefined : row?.danger?.[option];
   const dealtWith = (given.get('tried') ?? '').split('.').includes(fixClass ?? '');
   const isBare = [...given.keys()].every((name) => name === MADE || isMark(name));

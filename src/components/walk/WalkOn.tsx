@@ -5,9 +5,9 @@ import { HANDED_ON } from '../../wizards/links/index.ts';
 import type { ComplaintId, LeftOut, Sitting, Told, Walk } from '../../wizards/put-it-right/index.ts';
 import {
   CANNOT,
+  leavesATrace,
   NOTHING_TOLD,
   parseWalk,
-  leavesATrace,
   replayWalk,
   verdictOf,
   walkAddress,
@@ -209,7 +209,12 @@ function Now({ walk, told, checks, made, go, see, complaint: _, ...parts }: NowP
     }
     case 'telling':
       return (
-        <Telling {...parts} seen={told.seen} checks={checks} onTold={(seen) => go({ ...told, seen, toldFirst: true })} />
+        <Telling
+          {...parts}
+          seen={told.seen}
+          checks={checks}
+          onTold={(seen) => go({ ...told, seen, toldFirst: true })}
+        />
       );
     case 'equipping':
       return <Equipping say={parts.say} onTools={(tools) => go({ ...told, tools })} />;

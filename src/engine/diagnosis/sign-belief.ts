@@ -39,13 +39,24 @@ export function believe(tables: SignTables, answers: readonly Seen[]): Belief {
   const optionStart = new Int32Array(tables.checks.length + 1);
   for (const [i, { options }] of tables.checks.entries()) optionStart[i + 1] = (optionStart[i] ?? 0) + options;
   const count = tables.causes.length;
-  const next = new Float64Array((optionStart[tables.checks.length] ?? 0) * count);
+  // What was told changes only a part of what is expected: the rest stays as it is before any answer.
+  const before = heard.length === 0 ? undefined : beforeAny(tables);
+  const next = before?.next.slice() ?? new Float64Array((optionStart[tables.checks.length] ?? 0) * count);
   const likelihood = Float64Array.from(tables.causes, (cause, at) => {
     const sum = new CauseSum(tables, cause, heard);
-    if (sum.total > 0) sum.expect(next, at, count, optionStart);
+    if (sum.total > 0) sum.expect(next, at, count, optionStart, before !== undefined);
     return sum.total;
   });
   return { likelihood, next, optionStart };
+}
+
+const BEFORE = new WeakMap<SignTables, Belief>();
+
+/** Belief before any answer, remembered. */
+function beforeAny(tables: SignTables): Belief {
+  const known = BEFORE.get(tables) ?? believe(tables, []);
+  BEFORE.set(tables, known);
+  return known;
 }
 
 function heardOf(tables: SignTables, answers: readonly Seen[]): Heard[] {
@@ -239,16 +250,24 @@ class CauseSum {
     return marginal;
   }
 
-  /** Writes what each check would say next under this cause. */
-  expect(next: Float64Array, cause: number, count: number, optionStart: Int32Array): void {
+  /** Writes what each check would say next under this cause; only what the answers change where the rest is written already. */
+  expect(next: Float64Array, cause: number, count: number, optionStart: Int32Array, onlyChanged: boolean): void {
+    const changed = this.#parts[SHOWING].reduce((mask, part) => mask | part.mask, 0);
     const read = new Map<string, Expected>();
     for (const [check, table] of this.#tables.checks.entries()) {
       const start = optionStart[check] ?? 0;
       const told = this.#told.get(table.group);
+      if (onlyChanged && told === undefined && this.#cause.well === 0 && (this.#by(check) & changed) === 0) continue;
       const chances = told === undefined ? this.#fresh(check) : this.#further(check, told, read);
       for (let option = 0; option < table.options; option++)
         next[(start + option) * count + cause] = chances[option] ?? 0;
     }
+  }
+
+  /** The circumstances that an answer hangs on. */
+  #by(check: number): number {
+    const { group, says } = this.#tables.checks[check] ?? { group: -1, says: { by: 0 } };
+    return says.by | (this.#cause.groups[group]?.by ?? 0);
   }
 
   /** Of a group of which nothing was told yet. */

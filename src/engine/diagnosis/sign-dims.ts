@@ -1,5 +1,8 @@
 // Combinations of circumstances: a set is a mask of bits, a combination of its values is one place, the last circumstance counting fastest.
 
+/** More masks than there are of 16 circumstances. */
+const MOST_MASKS = 2 ** 16;
+
 export interface Dims {
   readonly mask: number;
   /** Places of the circumstances, ascending. */
@@ -12,7 +15,7 @@ export interface Dims {
 export class DimsTable {
   readonly #sizes: readonly number[];
   readonly #dims = new Map<number, Dims>();
-  readonly #within = new Map<string, Int32Array>();
+  readonly #within = new Map<number, Int32Array>();
 
   constructor(sizes: readonly number[]) {
     this.#sizes = sizes;
@@ -29,7 +32,7 @@ export class DimsTable {
 
   /** For each combination of `mask` the place of its part among the combinations of `part`, which `mask` holds. */
   within(mask: number, part: number): Int32Array {
-    const key = `${mask} ${part}`;
+    const key = mask * MOST_MASKS + part;
     const known = this.#within.get(key);
     if (known !== undefined) return known;
     const all = this.of(mask);

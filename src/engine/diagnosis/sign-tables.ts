@@ -202,21 +202,30 @@ class Builder {
     if (group.circumstance >= 0) return this.#itself(group);
     const shows = group.signs.map(({ id }) => cause.shows[id] ?? 'unaffected');
     const by = this.#hangsOn(shows, `cause "${cause.id}", "${group.id}"`);
-    const rows = this.#overAll(by, (values) => {
-      const chances = new Float64Array(group.size);
-      for (let joint = 0; joint < group.size; joint++) {
-        const told = new Map(values);
-        let chance = 1;
-        for (const [i, value] of valuesOf(group, joint).entries()) {
-          const sign = group.signs[i]?.id ?? '';
-          chance *= this.#mix(shows[i] ?? 'unaffected', sign, told, cause.id)[value] ?? 0;
-          told.set(sign, value);
-        }
-        chances[joint] = chance;
-      }
-      return normalised([...chances]);
-    });
+    const rows = this.#overAll(by, (values) => this.#joint(group, shows, values, cause.id));
     return { by, width: group.size, chances: joined(rows) };
+  }
+
+  /** P(joint value) of a group: each sign by the circumstances and the signs before it. */
+  #joint(
+    group: Group,
+    shows: readonly Shows[],
+    circumstances: ReadonlyMap<string, string>,
+    cause: string,
+  ): Float64Array {
+    let chances = Float64Array.of(1);
+    let told: readonly ReadonlyMap<string, string>[] = [circumstances];
+    const last = group.signs.length - 1;
+    for (const [i, { id, values }] of group.signs.entries()) {
+      const mixes = told.map((one) => this.#mix(shows[i] ?? 'unaffected', id, one, cause));
+      const before = chances;
+      chances = Float64Array.from({ length: before.length * values.length }, (_, at) => {
+        const earlier = Math.floor(at / values.length);
+        return (before[earlier] ?? 0) * (mixes[earlier]?.[at % values.length] ?? 0);
+      });
+      if (i < last) told = told.flatMap((one) => values.map((value) => new Map([...one, [id, value]])));
+    }
+    return chances;
   }
 
   /** A circumstance is what it is. */
@@ -226,17 +235,27 @@ class Builder {
     return { by: 1 << circumstance, width: size, chances };
   }
 
-  /** Chances of the values of a sign, by value. */
-  #mix(shows: Shows, sign: string, told: ReadonlyMap<string, string>, cause: string): Readonly<Record<string, number>> {
+  readonly #mixes = new Map<Mix, Float64Array>();
+
+  /** Chances of the values of a sign, in their order. */
+  #mix(shows: Shows, sign: string, told: ReadonlyMap<string, string>, cause: string): Float64Array {
     const row = this.#signs.get(sign);
     if (row === undefined) throw new RangeError(`cause "${cause}": sign "${sign}" is not known`);
-    if (shows === 'unaffected') return shares(row.unaffected, row.values, `sign "${sign}"`);
-    if (!isBy(shows)) return shares(shows, row.values, `cause "${cause}", sign "${sign}"`);
-    const value = told.get(shows.by) ?? '';
-    const inner = shows.is[value];
-    if (inner === undefined)
-      throw new RangeError(`cause "${cause}", sign "${sign}": nothing is said by "${shows.by}" ${value}`);
+    const name = `cause "${cause}", sign "${sign}"`;
+    if (shows === 'unaffected') return this.#sharesOf(row.unaffected, row.values, name);
+    if (!isBy(shows)) return this.#sharesOf(shows, row.values, name);
+    const inner = shows.is[told.get(shows.by) ?? ''];
+    if (inner === undefined) throw new RangeError(`${name}: nothing is said by "${shows.by}" ${told.get(shows.by)}`);
     return this.#mix(inner, sign, told, cause);
+  }
+
+  /** Remembered: families of causes share their mixes. */
+  #sharesOf(mix: Mix, values: readonly string[], name: string): Float64Array {
+    const known = this.#mixes.get(mix);
+    if (known !== undefined) return known;
+    const found = shares(mix, values, name);
+    this.#mixes.set(mix, found);
+    return found;
   }
 
   /** The circumstances that are asked for anywhere in these. */
@@ -300,13 +319,9 @@ class Builder {
       const gives = givenBy(reading, reads, values);
       if (gives === undefined)
         throw new RangeError(`check "${check.id}": nothing is said for ${[...values.values()].join(', ')}`);
-      const said = shares(
-        typeof gives === 'string' ? { [gives]: 'always' } : gives,
-        check.options,
-        `check "${check.id}"`,
-        0,
-      );
-      for (const [i, option] of check.options.entries()) chances[i * group.size + joint] = said[option] ?? 0;
+      const mix: Mix = typeof gives === 'string' ? { [gives]: 'always' } : gives;
+      const said = shares(mix, check.options, `check "${check.id}"`, 0);
+      for (const i of check.options.keys()) chances[i * group.size + joint] = said[i] ?? 0;
     }
     return chances;
   }
@@ -350,22 +365,16 @@ export function valuesOf({ signs }: Group, joint: number): string[] {
   return names;
 }
 
-/** The words of a mix as shares of 1; a value without a word gets `unnamed`. */
-function shares(
-  mix: Mix,
-  values: readonly string[],
-  name: string,
-  unnamed: number = WORD_CHANCE.never,
-): Record<string, number> {
+/** The words of a mix as shares of 1, in the order of the values; a value without a word gets `unnamed`. */
+function shares(mix: Mix, values: readonly string[], name: string, unnamed: number = WORD_CHANCE.never): Float64Array {
   const stray = Object.keys(mix).find((value) => !values.includes(value));
   if (stray !== undefined) throw new RangeError(`${name}: value "${stray}" is not known`);
   const weights = values.map((value) => {
     const word = mix[value];
     return word === undefined ? unnamed : WORD_CHANCE[word];
   });
-  const total = weights.reduce((sum, one) => sum + one, 0);
-  if (!(total > 0)) throw new RangeError(`${name}: no value has a word`);
-  return Object.fromEntries(values.map((value, i) => [value, (weights[i] ?? 0) / total]));
+  if (weights.every((weight) => weight === 0)) throw new RangeError(`${name}: no value has a word`);
+  return normalised(weights);
 }
 
 function normalised(weights: readonly number[]): Float64Array {

@@ -144,8 +144,18 @@ function average({ causes, groups, dims, model }: SignTables, overall: Float64Ar
   };
 }
 
-/** P(joint value | cause) over all circumstances in which it exists. */
+const MEANS = new WeakMap<CauseTables, Map<number, Float64Array>>();
+
+/** P(joint value | cause) over all circumstances in which it exists, remembered. */
 function meanOf(cause: CauseTables, group: number, dims: SignTables['dims']): Float64Array {
+  const mine = MEANS.get(cause) ?? new Map<number, Float64Array>();
+  MEANS.set(cause, mine);
+  const mean = mine.get(group) ?? meanOver(cause, group, dims);
+  mine.set(group, mean);
+  return mean;
+}
+
+function meanOver(cause: CauseTables, group: number, dims: SignTables['dims']): Float64Array {
   const { by, width, chances } = cause.groups[group] ?? { by: 0, width: 0, chances: new Float64Array(0) };
   const { of, size } = dims.of(by);
   const mean = new Float64Array(width);

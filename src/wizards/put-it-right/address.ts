@@ -321,8 +321,7 @@ function walkOf(snapshot: Snapshot, trail: readonly string[]): Walk {
     state,
     context: snapshot.context,
     check: state === 'safety' || state === 'asking' ? checkOf(snapshot) : undefined,
-    fixClass:
-      HAS_FIX.has(state) ? fixOf(snapshot) : undefined,
+    fixClass: HAS_FIX.has(state) ? fixOf(snapshot) : undefined,
     trail,
   };
 }

@@ -91,7 +91,8 @@ const TYPES: { context: WalkContext; events: WalkEvent; input: WalkInput } = {
 
 const isFirst = (next: NextStep | undefined): boolean => next?.kind === 'ask' && next.because === 'first';
 /** A check that needs something at hand: only then is it worth asking what there is. */
-const needsATool = (next: NextStep | undefined): boolean => next?.kind === 'ask' && rowOfCheck(next.check)?.tool !== 'eyes';
+const needsATool = (next: NextStep | undefined): boolean =>
+  next?.kind === 'ask' && rowOfCheck(next.check)?.tool !== 'eyes';
 const isDanger = (next: NextStep | undefined): boolean => next?.kind === 'fix' && next.danger !== undefined;
 
 export const putItRight = setup({
@@ -114,7 +115,10 @@ export const putItRight = setup({
   },
   actions: {
     reckon: assign(({ context }) => ({
-      next: context.doing === undefined && context.undoing === undefined && context.fixed.length === 0 ? stepOf(context) : undefined,
+      next:
+        context.doing === undefined && context.undoing === undefined && context.fixed.length === 0
+          ? stepOf(context)
+          : undefined,
     })),
     answer: assign(({ context, event }) =>
       event.type === 'user.answer'

@@ -30,7 +30,10 @@ const MOST_HEARD = 12;
 
 const NEGATIONS = new Set(
   ['not', 'no', 'never', 'without', 'none', 'nicht', 'kein', 'keine', 'keinen', 'nie', 'ohne'].concat(
-    ...[['pas', 'sans', 'jamais', 'aucun', 'aucune', 'plus'], ['niet', 'geen', 'nooit', 'zonder']],
+    ...[
+      ['pas', 'sans', 'jamais', 'aucun', 'aucune', 'plus'],
+      ['niet', 'geen', 'nooit', 'zonder'],
+    ],
   ),
 );
 
@@ -69,7 +72,8 @@ export class Listener {
     });
     this.#index.addAll(this.#lines);
     const count = new Map<string, number>();
-    for (const { text } of this.#lines) for (const word of new Set(wordsOf(text))) count.set(word, (count.get(word) ?? 0) + 1);
+    for (const { text } of this.#lines)
+      for (const word of new Set(wordsOf(text))) count.set(word, (count.get(word) ?? 0) + 1);
     for (const [word, n] of count) this.#weights.set(word, SMALL.has(word) ? 0 : Math.log(1 + this.#lines.length / n));
   }
 
@@ -79,7 +83,8 @@ export class Listener {
     for (const clause of text.split(CLAUSE)) {
       for (const { line, score, words } of this.#said(clause)) {
         const key = `${line.check} ${line.option}`;
-        if (score > (best.get(key)?.score ?? 0)) best.set(key, { check: line.check, option: line.option, words, score });
+        if (score > (best.get(key)?.score ?? 0))
+          best.set(key, { check: line.check, option: line.option, words, score });
       }
     }
     return [...best.values()]

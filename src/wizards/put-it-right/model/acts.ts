@@ -142,3 +142,8 @@ export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
 export const FORBIDDEN_AFTER: Readonly<Partial<Record<CheckId, Readonly<Record<string, readonly Act[]>>>>> = {
   'danger-now': { 'warm-or-was-hot': [on], browned: [on], 'smoke-heat-or-damage': [on] },
 };
+
+const isCheck = (id: string): id is CheckId => Object.hasOwn(ACTS_OF, id);
+
+/** What a check makes people do, by any name; a name that is no check does nothing. */
+export const powerActsOf = (check: string): readonly Act[] => (isCheck(check) ? ACTS_OF[check] : []);

@@ -83,7 +83,10 @@ interface Fitting {
 }
 
 /** What an opening withholds, and what it asks to be shown first. */
-export function fittingOf(opening: OpeningId, checks: readonly { readonly id: CheckId; readonly needs: readonly Precondition[] }[]): Fitting {
+export function fittingOf(
+  opening: OpeningId,
+  checks: readonly { readonly id: CheckId; readonly needs: readonly Precondition[] }[],
+): Fitting {
   const withheld: string[] = [];
   const needs: Record<string, readonly Precondition[]> = {};
   for (const { id } of checks) {

@@ -3,7 +3,7 @@ import type { Price } from '../../../engine/index.ts';
 import type { CauseId, FixClass } from './causes/index.ts';
 
 /** A plug, a setting or a look; what is bought, sent in, cut or laid anew. Every other class is work on track, wires or vehicles. */
-export const PRICES: Readonly<Partial<Record<FixClass, Price>>> = {
+export const PRICES = {
   'wrong-output': 'cheap',
   'booster-off': 'cheap',
   'stop-active': 'cheap',
@@ -46,7 +46,7 @@ export const PRICES: Readonly<Partial<Record<FixClass, Price>>> = {
   'loop-too-short': 'dear',
   'loop-no-device': 'dear',
   'reverse-route': 'dear',
-};
+} as const satisfies Readonly<Partial<Record<FixClass, Price>>>;
 
 /** Nothing was changed that would have to be put back: a look, cleaning, something switched on, or what is better that way anyhow. */
 const NO_TRACE: ReadonlySet<string> = new Set<FixClass>([
@@ -67,9 +67,9 @@ const LEAKS = ['leak', 'wet-ballast'] as const;
  * Repairs that do harm while another cause is the true one: not proposed while such a cause is still possible. First comes what harms nobody, an
  * inspection, or a check that tells the two apart. See decision 009.
  */
-export const HARMS: Readonly<Partial<Record<FixClass, readonly CauseId[]>>> = {
+export const HARMS = {
   // Its page puts power on, a load and a coin across the rails: with a leak that is what already glows.
   'protection-set-wrong': LEAKS,
   'supply-too-small': [...BAD_CONTACT, ...LEAKS],
   'not-enough': [...BAD_CONTACT, ...LEAKS],
-};
+} as const satisfies Readonly<Partial<Record<FixClass, readonly CauseId[]>>>;

@@ -44,3 +44,4 @@ export const CAUSES = [
 ] as const;
 
 export type CauseId = (typeof CAUSES)[number]['id'];
+export type FixClass = (typeof CAUSES)[number]['fixClass'];
