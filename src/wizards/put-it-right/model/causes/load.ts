@@ -130,7 +130,7 @@ export const LOAD = [
       trouble: { 'slow-or-dim': usually, 'switches-off': usually, jerks: sometimes },
       where: { everywhere: usually, part: usually, far: rarely },
       vehicles: { many: usually, 'every-one': sometimes, 'lit-or-long': sometimes },
-      since: { supply: usually, 'supply-or-unit': usually, vehicle: usually, nothing: sometimes },
+      since: { supply: usually, 'supply-or-unit': sometimes, vehicle: usually, nothing: sometimes },
       'goes-off': SUPPLY_GOES,
       'comes-back': BACK_WITH_THE_SUPPLY,
       'unit-shows': { ready: usually, restarts: sometimes, fault: sometimes, dark: rarely },
@@ -165,7 +165,7 @@ export const LOAD = [
         'now-and-then': rarely,
       },
       where: { everywhere: usually, part: sometimes },
-      since: { supply: usually, 'supply-or-unit': usually, vehicle: sometimes, nothing: sometimes },
+      since: { supply: usually, 'supply-or-unit': sometimes, vehicle: sometimes, nothing: sometimes },
       'goes-off': SUPPLY_GOES,
       'comes-back': BACK_WITH_THE_SUPPLY,
       'unit-shows': { restarts: usually, dark: usually, ready: rarely, fault: rarely },
@@ -319,7 +319,7 @@ export const LOAD = [
       when: { 'after-minutes': always, 'with-traffic': sometimes, 'now-and-then': rarely },
       where: { everywhere: usually, part: sometimes },
       vehicles: { 'every-one': usually, many: usually },
-      since: { supply: usually, nothing: usually, vehicle: sometimes, time: sometimes, 'supply-or-unit': usually },
+      since: { supply: usually, nothing: usually, vehicle: sometimes, time: sometimes, 'supply-or-unit': sometimes },
       'goes-off': {
         by: 'parts',
         is: {
@@ -358,9 +358,9 @@ export const LOAD = [
       where: { everywhere: always, part: rarely },
       vehicles: { 'every-one': usually, many: sometimes },
       since: {
-        supply: sometimes,
+        supply: usually,
         nothing: usually,
-        'supply-or-unit': usually,
+        'supply-or-unit': sometimes,
         time: sometimes,
         'new-place': sometimes,
       },
