@@ -302,9 +302,10 @@ export const OTHER_SIGNS = [
     sound: 'no-loop',
     unaffected: { 'no-loop': usually, fine: sometimes },
   },
+  // What swaps its rails. `taken-out`: there was an automatic one, and it was moved or taken out.
   {
     id: 'reverser',
-    values: ['none-there', 'acts', 'silent', 'chatters', 'acts-but-off'],
+    values: ['none-there', 'acts', 'silent', 'chatters', 'acts-but-off', 'taken-out'],
     sound: 'none-there',
     unaffected: { 'none-there': usually, acts: sometimes },
   },

@@ -69,7 +69,7 @@ export const POLARITY = [
       // Swapped at the unit the trouble only moves to another gap; swapped at that stretch it is cured.
       swap: { 'no-change': usually, cured: sometimes, worse: sometimes },
       'red-rail': { 'meets-itself': usually, 'meets-the-other': sometimes },
-      reverser: { 'none-there': usually, acts: sometimes, silent: rarely },
+      reverser: { 'taken-out': usually, 'none-there': sometimes, acts: sometimes, silent: rarely },
       loop: { 'no-loop': usually, fine: usually, 'trips-entering': sometimes, 'trips-leaving': sometimes },
       sparks: { 'at-the-gap': usually, none: sometimes },
     },

@@ -97,7 +97,7 @@ export const PROTECTION_CHECKS = [
 
   // What changes the polarity of the reversing section? Follow its wires.
   // automatic: one automatic reverser · switch: a switch, by hand or with the turnout · two-neighbours: two neighbouring parts both reverse by
-  // themselves · none: nothing does, or there is no such section.
+  // themselves · none: nothing does, or there is no such section · taken-out: there was an automatic reverser, and it was moved or taken out.
   check({
     id: 'what-reverses',
     minutes: 3,
@@ -105,7 +105,7 @@ export const PROTECTION_CHECKS = [
     risk: 0,
     needs: [],
     source: 'eye',
-    options: ['automatic', 'switch', 'two-neighbours', 'none'],
+    options: ['automatic', 'switch', 'two-neighbours', 'none', 'taken-out'],
     reads: 'reverser',
     reading: {
       'none-there': { none: always, switch: rarely },
@@ -113,6 +113,7 @@ export const PROTECTION_CHECKS = [
       silent: { automatic: always, switch: rarely },
       chatters: { 'two-neighbours': usually, automatic: sometimes },
       'acts-but-off': { automatic: always, 'two-neighbours': rarely },
+      'taken-out': { 'taken-out': usually, none: sometimes },
     },
   }),
 
@@ -135,6 +136,7 @@ export const PROTECTION_CHECKS = [
       silent: { silent: always, 'acts-but-off': rarely },
       chatters: { chatters: usually, 'acts-but-off': sometimes },
       'acts-but-off': { 'acts-but-off': usually, chatters: sometimes, silent: rarely },
+      'taken-out': 'none-there',
     },
   }),
 ] as const;
