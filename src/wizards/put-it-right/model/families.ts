@@ -340,3 +340,12 @@ export const MAY_TRIP: ShowsOf<'goes-off'> = {
     'folds-back': { nothing: always, 'that-part': sometimes, 'all-at-once': rarely },
   },
 };
+
+/** Turnouts that live on track power sleep where there is none. */
+export const TURNOUTS_ASLEEP: ShowsOf<'accessories'> = {
+  by: 'accessory-feed',
+  is: {
+    'own-supply': { fine: always },
+    'from-the-track': { fine: usually, 'all-always': sometimes, 'far-ones': sometimes },
+  },
+};

@@ -1,5 +1,5 @@
 // A stretch, a part or the whole layout gets no power. A dead stretch shows nothing but that; what is found along its wires tells the rest.
-import { ALL_OF_ITS_UNIT, NO_POWER } from '../families.ts';
+import { ALL_OF_ITS_UNIT, NO_POWER, TURNOUTS_ASLEEP } from '../families.ts';
 import type { CauseRow, Row, ShowsOf } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
@@ -17,15 +17,6 @@ const BEHIND_ITS_FEED: ShowsOf<'where'> = {
   is: {
     one: { everywhere: usually, part: usually, spot: usually },
     several: { part: always, gaps: sometimes, spot: sometimes },
-  },
-};
-
-/** Turnouts that live on track power sleep where there is none. */
-const ASLEEP: ShowsOf<'accessories'> = {
-  by: 'accessory-feed',
-  is: {
-    'own-supply': { fine: always },
-    'from-the-track': { fine: usually, 'all-always': sometimes, 'far-ones': sometimes },
   },
 };
 
@@ -49,7 +40,7 @@ const CUT_OFF = {
   'unit-shows': { ready: always },
   swap: { 'no-change': always },
   step: { idle: usually, none: usually },
-  accessories: ASLEEP,
+  accessories: TURNOUTS_ASLEEP,
   before: { 'not-off': always },
 } as const satisfies Partial<Row>;
 
@@ -170,7 +161,7 @@ export const NO_POWER_CAUSES = [
       'unit-shows': { dark: usually, fault: sometimes, ready: rarely },
       swap: { 'no-change': always },
       step: { idle: always },
-      accessories: ASLEEP,
+      accessories: TURNOUTS_ASLEEP,
       'dead-rail': { both: always },
       'supply-lamp': { steady: usually, dark: usually },
       'loose-plug': { none: usually, 'supply-plug': usually, 'mains-lead': rarely },
@@ -216,7 +207,7 @@ export const NO_POWER_CAUSES = [
       'unit-shows': { stopped: usually, ready: sometimes, dark: sometimes, 'no-signal': rarely },
       volts: { none: usually, full: sometimes },
       swap: { 'no-change': always },
-      accessories: ASLEEP,
+      accessories: TURNOUTS_ASLEEP,
       'dead-rail': { both: usually, none: usually },
       // Another unit that is not stopped brings the part to life.
       'goes-with-unit': { stays: usually, 'goes-along': sometimes },

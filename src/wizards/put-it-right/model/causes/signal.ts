@@ -5,18 +5,11 @@ import {
   BACK_WHEN_REMOVED,
   STAYS_OFF,
   TRIPS_ITS_UNIT,
+  TURNOUTS_ASLEEP,
   UNIT_ITSELF,
 } from '../families.ts';
-import type { CauseRow, Row, ShowsOf } from '../rows.ts';
+import type { CauseRow, Row } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
-
-const TURNOUTS_GET_NOTHING: ShowsOf<'accessories'> = {
-  by: 'accessory-feed',
-  is: {
-    'own-supply': { fine: always },
-    'from-the-track': { fine: usually, 'all-always': sometimes, 'far-ones': rarely },
-  },
-};
 
 /** A unit without commands: most go quiet, some leave direct current on the rails, which a decoder that is allowed to may run away on. */
 const NO_COMMANDS = {
@@ -52,7 +45,7 @@ const NO_COMMANDS = {
   'dead-rail': { both: usually, none: usually },
   'goes-with-unit': { 'goes-along': usually, stays: sometimes },
   sparks: { none: usually, 'at-the-gap': rarely },
-  accessories: TURNOUTS_GET_NOTHING,
+  accessories: TURNOUTS_ASLEEP,
   before: { 'not-off': always, snaps: rarely },
 } as const satisfies Partial<Row>;
 
