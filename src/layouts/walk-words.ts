@@ -2,6 +2,7 @@
 import type { CollectionEntry } from 'astro:content';
 import type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
+import type { Said } from '../wizards/put-it-right/index.ts';
 import { powerActsOf, SIGN_MODEL, showsSafety, TWO_PARTS } from '../wizards/put-it-right/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
 import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entryNamed, fixesFor } from './entries.ts';
@@ -104,4 +105,12 @@ export async function fixWords(language: Language, entry: CollectionEntry<'fixes
   const cautions = await cautionWords(writtenIn(entry.id), cautionsIn([fix]));
   const lang = langOf(entry.id, language);
   return { fix, cautions, ...(lang === undefined ? {} : { lang }) };
+}
+
+/** What people say for each answer, in the words of every language: what is asked first is left out, for it has been asked. */
+export async function saidOf(language: Language): Promise<Said[]> {
+  const entries = await checksFor(language);
+  return entries.flatMap(({ id, data }) =>
+    Object.entries(data.options).map(([option, { says }]) => ({ check: nameOf(id), option, lines: says })),
+  );
 }

@@ -7,7 +7,8 @@ export const TOLD_CHECKS = [
   // opened.
   // none: nothing is warmer than the hand · as-always: units and supplies are as warm and hum as they always did · warm-or-was-hot: something is
   // hotter or louder than before · browned: something is browned or melted, smelled or was too hot to touch earlier, and is cold now ·
-  // smoke-heat-or-damage: smoke, a smell, too hot to keep a hand on, or a mains lead, plug or case that is damaged or got wet.
+  // smoke-heat-or-damage: smoke, a smell, too hot to keep a hand on, or a mains lead, plug or case that is damaged or got wet ·
+  // analogue-transformer: a transformer of analogue days still reaches the rails; no sign is read by it, it ends the walk at once.
   check({
     id: 'danger-now',
     minutes: 1,
@@ -17,8 +18,8 @@ export const TOLD_CHECKS = [
     source: 'memory',
     first: true,
     establishes: { none: ['nothing-got-hot'], 'as-always': ['nothing-got-hot'] },
-    danger: { 'smoke-heat-or-damage': 'switch-off-now' },
-    options: ['none', 'as-always', 'warm-or-was-hot', 'browned', 'smoke-heat-or-damage'],
+    danger: { 'smoke-heat-or-damage': 'switch-off-now', 'analogue-transformer': 'two-sources' },
+    options: ['none', 'as-always', 'warm-or-was-hot', 'browned', 'smoke-heat-or-damage', 'analogue-transformer'],
     reads: 'hot',
     reading: {
       nothing: { none: usually, 'as-always': usually },
@@ -43,7 +44,6 @@ export const TOLD_CHECKS = [
     risk: 0,
     needs: [],
     source: 'memory',
-    first: true,
     danger: { 'still-connected': 'two-sources' },
     options: ['none', 'old-wires', 'still-connected'],
     reads: 'old-wiring',
