@@ -147,9 +147,9 @@ const words = defineCollection({
   schema: z.record(z.string(), text),
 });
 
-/** What people say in languages that the site may have no pages in, for the search: phrases/<language>/<kind>.yaml. */
+/** What people say in languages that the site may have no pages in: phrases/<language>/<kind>.yaml. Of checks by check/option. */
 const phrases = defineCollection({
-  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints}.yaml', base: './src/content' }),
+  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints,checks}.yaml', base: './src/content' }),
   schema: z.record(z.string(), z.array(text).min(1)),
 });
 
