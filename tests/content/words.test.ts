@@ -308,7 +308,8 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     }
   });
   test('every complaint has words, and no other', () => {
-    expect(ids('complaints').sort()).toEqual(SIGN_MODEL.openings.map(({ id }) => id).sort());
+    const complaints = [...SIGN_MODEL.openings.map(({ id }) => id), 'none-of-these'];
+    expect(ids('complaints').sort()).toEqual(complaints.sort());
   });
   test('every cause and every fix has a short name and a page', () => {
     const classes = [...new Set(SIGN_MODEL.causes.map(({ fixClass }) => fixClass))];
