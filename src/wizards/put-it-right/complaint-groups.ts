@@ -1,10 +1,10 @@
 // What people come with, in groups: whoever looks for theirs reads seven lines, then eight at most.
-import type { OpeningId } from './model/openings.ts';
+import type { ComplaintId, ENDS_AT_ONCE } from './model/index.ts';
 
 interface ComplaintGroup {
   readonly id: string;
   /** The commonest first. */
-  readonly complaints: readonly (OpeningId | 'none-of-these')[];
+  readonly complaints: readonly (ComplaintId | keyof typeof ENDS_AT_ONCE)[];
 }
 
 /** Danger first, whether often or not; the last group is for whom no other fits. Words: `put-right-group-<id>`. */
