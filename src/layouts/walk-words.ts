@@ -5,7 +5,16 @@ import { FALLBACK } from '../components/words/index.ts';
 import type { Said } from '../wizards/put-it-right/index.ts';
 import { powerActsOf, SIGN_MODEL, showsSafety, TWO_PARTS } from '../wizards/put-it-right/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
-import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entryNamed, fixesFor } from './entries.ts';
+import {
+  allWrittenIn,
+  cautionsFor,
+  cautionWords,
+  checksFor,
+  complaintsFor,
+  entryNamed,
+  fixesFor,
+  phrasesOfChecks,
+} from './entries.ts';
 import { type Language, langOf, nameOf, writtenIn } from './href.ts';
 import { WALK_FIRST_ROOMS, WALK_ROOMS } from './rooms.ts';
 import { cautionsIn, wordsOfFix } from './wizard-words.ts';
@@ -109,8 +118,13 @@ export async function fixWords(language: Language, entry: CollectionEntry<'fixes
 
 /** What people say for each answer, in the words of every language: what is asked first is left out, for it has been asked. */
 export async function saidOf(language: Language): Promise<Said[]> {
-  const entries = await checksFor(language);
-  return entries.flatMap(({ id, data }) =>
-    Object.entries(data.options).map(([option, { says }]) => ({ check: nameOf(id), option, lines: says })),
-  );
+  const phrases = await phrasesOfChecks();
+  return (await checksFor(language)).flatMap(({ id, data }) => {
+    const check = nameOf(id);
+    return Object.entries(data.options).map(([option, { says }]) => ({
+      check,
+      option,
+      lines: [...says, ...(phrases.get(`${check}/${option}`) ?? [])],
+    }));
+  });
 }

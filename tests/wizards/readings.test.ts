@@ -1,5 +1,6 @@
 // Checks read signs: each sign can be read, each value told from the sound one, and no option stands there for nothing.
 import { describe, expect, test } from 'vitest';
+import type { SignCheck } from '../../src/engine/diagnosis/sign-model.ts';
 import type { SignTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { CHECKS } from '../../src/wizards/put-it-right/model/checks/index.ts';
@@ -23,16 +24,18 @@ function said(check: number): number[][][] {
 }
 
 describe('What people find with a check', () => {
-  test.each(CHECKS.map(({ id, options }, at) => ({ id, options, at })))(
-    '$id: each option is the likeliest answer to something',
-    ({ options, at }) => {
-      const answers = said(at).flat();
-      const likeliest = options.filter((_, option) =>
-        answers.some((chances) => (chances[option] ?? 0) >= Math.max(...chances) - 1e-9),
-      );
-      expect(likeliest).toEqual([...options]);
-    },
-  );
+  // What means danger ends the walk at once, and never enters the odds.
+  const weighed = CHECKS.map((row, at) => {
+    const { id, options, danger = {} }: SignCheck = row;
+    return { id, at, options, ends: options.filter((option) => danger[option] !== undefined) };
+  });
+  test.each(weighed)('$id: each option is the likeliest answer to something', ({ at, options, ends }) => {
+    const answers = said(at).flat();
+    const likeliest = options.filter((_, option) =>
+      answers.some((chances) => (chances[option] ?? 0) >= Math.max(...chances) - 1e-9),
+    );
+    expect([...new Set([...likeliest, ...ends])].sort()).toEqual([...options].sort());
+  });
 
   test('no two checks have the same name', () => {
     expect(new Set(CHECKS.map(({ id }) => id)).size).toBe(CHECKS.length);
