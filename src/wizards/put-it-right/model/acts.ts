@@ -26,6 +26,7 @@ export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
   'which-way': [],
   'which-setting': [],
   'lights-then': [],
+  'analogue-one-at-the-gap': [],
   'dim-or-snap': [],
   'sparks-at-the-gap': [],
   'dead-since-a-short': [],

@@ -326,6 +326,27 @@ export const TOLD_CHECKS = [
     },
   }),
 
+  // From memory: a locomotive without a decoder, driven on address 0, as it crossed the gap. It goes by the volts of the rails, so that it turns
+  // round where they meet the wrong way; one with a decoder does not.
+  check({
+    id: 'analogue-one-at-the-gap',
+    minutes: 1,
+    tool: 'eyes',
+    risk: 0,
+    needs: [],
+    source: 'memory',
+    // Few people run one.
+    unsure: 0.8,
+    options: ['went-on', 'turned-round'],
+    reads: 'sides',
+    reading: {
+      agree: 'went-on',
+      reversed: { 'turned-round': always, 'went-on': rarely },
+      drift: { 'went-on': always, 'turned-round': rarely },
+      changes: { 'went-on': usually, 'turned-round': sometimes },
+    },
+  }),
+
   // When it stopped or misbehaved: what did the lamps of the locomotive and the coaches do, and did it obey?
   // out · dim: dimmer than elsewhere · flickers: out and on again · lit-not-obeying: lit as always, but it did not obey · fades-with-trains:
   // bright until more trains run · lit-and-obeying.
