@@ -240,7 +240,7 @@ export const TRACK_CHECKS = [
     minutes: 5,
     tool: 'lamps',
     risk: 1,
-    needs: ['nothing-got-hot'],
+    needs: ['vehicles-off', 'nothing-got-hot'],
     source: 'instrument',
     options: ['alike', 'dim-everywhere', 'dim-at-the-bus', 'dim-along-the-rails', 'dim-beyond-a-joint'],
     reads: 'loss',
