@@ -32,9 +32,13 @@ interface Heard {
 
 /**
  * Exact chances of what was told under each cause, and of each answer that could come next. Shapes: answers in, one entry per cause and per
- * option and cause out. Total: unknown answers are passed over, of two to one check the later one counts. Source: own-derivation, Bayes.
+ * option and cause out; a cause that is not worth it keeps what it would say before any answer. Total: unknown answers are passed over, of two to one check the later one counts. Source: own-derivation, Bayes.
  */
-export function believe(tables: SignTables, answers: readonly Seen[]): Belief {
+export function believe(
+  tables: SignTables,
+  answers: readonly Seen[],
+  worth: (likelihood: Float64Array) => Uint8Array = ({ length }) => new Uint8Array(length).fill(1),
+): Belief {
   const heard = heardOf(tables, answers);
   const optionStart = new Int32Array(tables.checks.length + 1);
   for (const [i, { options }] of tables.checks.entries()) optionStart[i + 1] = (optionStart[i] ?? 0) + options;
@@ -42,11 +46,12 @@ export function believe(tables: SignTables, answers: readonly Seen[]): Belief {
   // What was told changes only a part of what is expected: the rest stays as it is before any answer.
   const before = heard.length === 0 ? undefined : beforeAny(tables);
   const next = before?.next.slice() ?? new Float64Array((optionStart[tables.checks.length] ?? 0) * count);
-  const likelihood = Float64Array.from(tables.causes, (cause, at) => {
-    const sum = new CauseSum(tables, cause, heard);
-    if (sum.total > 0) sum.expect(next, at, count, optionStart, before !== undefined);
-    return sum.total;
-  });
+  const sums = tables.causes.map((cause) => new CauseSum(tables, cause, heard));
+  const likelihood = Float64Array.from(sums, ({ total }) => total);
+  const asked = before === undefined ? new Uint8Array(count).fill(1) : worth(likelihood);
+  for (const [at, sum] of sums.entries()) {
+    if (sum.total > 0 && asked[at] === 1) sum.expect(next, at, count, optionStart, before !== undefined);
+  }
   return { likelihood, next, optionStart };
 }
 

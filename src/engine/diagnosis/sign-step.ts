@@ -29,15 +29,67 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
   if (first >= 0) return { kind: 'ask', check: compiled.checks[first]?.id ?? '', because: 'first' };
   const lead = leadOf(model, stand, state);
   if (lead >= 0) return asks(compiled, lead);
-  const valuer = new Valuer(compiled);
-  const choice = valuer.choose(standing, compiled.settings.lookAhead);
+  const likely = likelyOnly(stand);
+  const valuer = new Valuer(likely.compiled);
+  const choice = valuer.choose(likely.standing, compiled.settings.lookAhead);
   if (choice.kind === 'ask') return asks(compiled, choice.at);
   if (choice.kind === 'fix') {
-    const waits = waitsFor(model, stand, choice.at, valuer, state);
-    if (waits === undefined) return proposes(stand, choice.at);
+    const at = likely.classes[choice.at] ?? -1;
+    const waits = waitsFor(model, stand, at, valuer.shortlist(likely.standing, 1).open, state);
+    if (waits === undefined) return proposes(stand, at);
     if (waits >= 0) return asks(compiled, waits);
   }
   return { kind: 'hand-on', because: whyHandOn(stand) };
+}
+
+/** Fix classes less likely than this weigh nothing in what is best to do. From memory (judgement). */
+const WEIGHS_NOTHING = 0.002;
+
+interface Likely {
+  readonly compiled: Compiled;
+  readonly standing: Standing;
+  /** Places of the classes that are left, among all. */
+  readonly classes: readonly number[];
+}
+
+/** The same with the likely fix classes only: what is best is weighed over them, chances are those of all. */
+function likelyOnly({ compiled, standing }: Stand): Likely {
+  const { classes, classEnd, faults, likelihood } = compiled;
+  const { chances } = standing;
+  const from = (at: number): number => (at === 0 ? 0 : (classEnd[at - 1] ?? 0));
+  const placesOf = (at: number): number[] => [...chances.keys()].slice(from(at), classEnd[at]);
+  const kept = [...classes.keys()].filter(
+    (at) => placesOf(at).reduce((sum, place) => sum + (chances[place] ?? 0), 0) >= WEIGHS_NOTHING,
+  );
+  const places = [...kept.flatMap(placesOf), chances.length - 1];
+  const at = new Map(places.map((place, i) => [place, i]));
+  const options = likelihood.length / chances.length;
+  const reduced = new Float64Array(options * places.length);
+  for (let i = 0; i < reduced.length; i++) {
+    const option = Math.floor(i / places.length);
+    reduced[i] = likelihood[option * chances.length + (places[i % places.length] ?? 0)] ?? 0;
+  }
+  let end = 0;
+  const ends = kept.map((one) => {
+    end += placesOf(one).length;
+    return end;
+  });
+  const { harms, classCost, perCost } = compiled;
+  return {
+    classes: kept,
+    compiled: {
+      ...compiled,
+      faults: places.flatMap((place) => faults[place] ?? []),
+      classes: kept.flatMap((one) => classes[one] ?? []),
+      classEnd: Int32Array.from(ends),
+      classOf: Int32Array.from([...kept.flatMap((one, i) => placesOf(one).map(() => i)), -1]),
+      classCost: Float64Array.from(kept, (one) => classCost[one] ?? 0),
+      perCost: Float64Array.from(kept, (one) => perCost[one] ?? 0),
+      harms: kept.map((one) => (harms[one] ?? []).flatMap((place) => at.get(place) ?? [])),
+      likelihood: reduced,
+    },
+    standing: { ...standing, chances: Float64Array.from(places, (place) => chances[place] ?? 0) },
+  };
 }
 
 /** Place of the check that an opening begins with, -1 where it has none or it was asked. */
@@ -63,7 +115,7 @@ const chanceOf = ({ compiled, standing }: Stand, fixClass: string): number =>
   findingsOf(compiled, standing.chances).find((one) => one.fixClass === fixClass)?.chance ?? 0;
 
 /** Undefined where the repair need not wait; else the check to ask first, or -1 where none can be asked. */
-function waitsFor(model: WalkModel, stand: Stand, at: number, valuer: Valuer, state: SignState): number | undefined {
+function waitsFor(model: WalkModel, stand: Stand, at: number, best: Uint8Array, state: SignState): number | undefined {
   const { compiled, standing } = stand;
   const fixClass = compiled.classes[at]?.fixClass ?? '';
   const chance = chanceOf(stand, fixClass);
@@ -72,7 +124,7 @@ function waitsFor(model: WalkModel, stand: Stand, at: number, valuer: Valuer, st
   if (second !== undefined) return second;
   if (chance >= model.settings.proposeFrom[price] && !(price === 'dear' && cheaperIsLikely(model, stand, at)))
     return undefined;
-  const next = valuer.shortlist(standing, 1).open.indexOf(1);
+  const next = best.indexOf(1);
   const shown = next >= 0 && isShown(compiled, next, standing.holds) ? next : firstShown(compiled, standing);
   return shown >= 0 && standing.questions > 0 && tells(stand, shown) ? shown : -1;
 }

@@ -262,6 +262,9 @@ function compiledOf(
   };
 }
 
+/** What a cause less likely than this part of the likeliest would say next is not worked out: it moves nothing. */
+const NEGLIGIBLE = 1e-3;
+
 /** How much dearer a check gets by each check with the same tool that could not be done. From memory (judgement). */
 const DEARER = 0.5;
 
@@ -271,12 +274,14 @@ const DEARER = 0.5;
  */
 export function standAt(model: WalkModel, state: SignState): Stand {
   const { tables, compiled } = model;
-  const belief = believe(tables, state.answers);
-  const prior = priorOf(model, state);
   const aside = new Set(state.setAside.filter((one) => one !== SOMETHING_ELSE));
-  const chances = prior.map((share, at) =>
-    aside.has(compiled.faults[at]?.fixClass ?? '') ? 0 : share * (belief.likelihood[at] ?? 0),
-  );
+  const prior = priorOf(model, state).map((share, at) => (aside.has(compiled.faults[at]?.fixClass ?? '') ? 0 : share));
+  const belief = believe(tables, state.answers, (likelihood) => {
+    const joint = prior.map((share, at) => share * (likelihood[at] ?? 0));
+    const least = NEGLIGIBLE * Math.max(...joint);
+    return Uint8Array.from(joint, (one) => (one >= least ? 1 : 0));
+  });
+  const chances = prior.map((share, at) => share * (belief.likelihood[at] ?? 0));
   const total = chances.reduce((sum, one) => sum + one, 0);
   if (total > 0) for (let at = 0; at < chances.length; at++) chances[at] = (chances[at] ?? 0) / total;
   const { checks, needs } = model.openings.get(state.opening) ?? compiled;
