@@ -3,6 +3,7 @@ export type { LeftOut, Sitting, Told, Walk } from './address.ts';
 export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf, walkAddress } from './address.ts';
 export type { ChipGroup } from './chips.ts';
 export { CHIP_GROUPS, CHIPS } from './chips.ts';
+export { COMPLAINT_GROUPS } from './complaint-groups.ts';
 export type { ComplaintId, FixClass } from './model/index.ts';
 export {
   COMPLAINT_IDS,
