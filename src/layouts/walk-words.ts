@@ -1,6 +1,14 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
-import type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
+import type {
+  CheckNames,
+  CheckWords,
+  DangerWords,
+  FetchedCheck,
+  FetchedFix,
+  FirstWords,
+  WalkWords,
+} from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
 import type { Said } from '../wizards/put-it-right/index.ts';
 import { powerActsOf, SIGN_MODEL, showsSafety, TWO_PARTS } from '../wizards/put-it-right/index.ts';
@@ -95,17 +103,28 @@ export async function firstWords(language: Language): Promise<FirstWords> {
 const cautionsOf = (parts: readonly { readonly cautions: readonly string[] }[]): string[] =>
   parts.flatMap(({ cautions }) => cautions);
 
-/** Everything a walk can say but its fixes and what the page says already. */
+/** Everything a walk can say but its questions, its fixes and what the page says already. */
 export async function walkWords(language: Language): Promise<WalkWords> {
   const there = await firstWords(language);
-  const checks = await wordsOfChecks(language, (id) => !FIRST.has(id));
-  const named = new Set([...LAST_LOOK, ...cautionsOf(Object.values(checks))]);
   const cautions = await cautionWords(
     language,
-    [...named].filter((id) => there.cautions[id] === undefined),
+    LAST_LOOK.filter((id) => there.cautions[id] === undefined),
+  );
+  const entries = await checksFor(language);
+  const checks = Object.fromEntries(
+    entries.map(({ id, data: { known, options } }): [string, CheckNames] => [
+      nameOf(id),
+      { known, options: Object.fromEntries(Object.entries(options).map(([option, { label }]) => [option, { label }])) },
+    ]),
   );
   const titles = (await complaintsFor(language)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
   return { words: { ...(await wordsOf(language, WALK_ROOMS)), ...Object.fromEntries(titles) }, checks, cautions };
+}
+
+/** One question with its cautions. */
+export async function askedWords(language: Language, entry: CollectionEntry<'checks'>): Promise<FetchedCheck> {
+  const check = wordsOfCheck(entry);
+  return { check, cautions: await cautionWords(language, check.cautions) };
 }
 
 /** One fix with the cautions of its steps, in one language. */

@@ -1,21 +1,38 @@
-// The check that is asked now, with roughly how many are to come.
-import { useEffect, useState } from 'preact/hooks';
+// The check that is asked now, with roughly how many are to come. Its words are fetched: most of them are never asked for in one walk.
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
+import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
+import { inMeasures } from '../words/index.ts';
 import type { PartProps } from './part-props.ts';
 import { Question } from './Question.tsx';
-import type { CheckWords } from './words.ts';
+import { readAsked } from './word-shapes.ts';
 
 interface Props extends PartProps {
   readonly id: string;
-  readonly words: CheckWords;
   readonly context: WalkContext;
   readonly onAnswer: (option: string) => void;
   readonly onCannot: () => void;
 }
 
 export function Asked({ context, ...props }: Props) {
-  return <Question {...props} row={rowOfCheck(props.id)} above={<ToGo context={context} say={props.say} />} />;
+  const { id, home, say, numbers } = props;
+  const load = useCallback(
+    async (stop: AbortSignal) => readAsked(await fetchWords(`${home}put-it-right/asked/${id}.json`, stop)),
+    [home, id],
+  );
+  const { value, failed, again } = useLoaded(load);
+  const words = useMemo(() => inMeasures(value, numbers), [value, numbers]);
+  if (words === undefined) return <NotYet say={say} failed={failed} again={again} />;
+  return (
+    <Question
+      {...props}
+      row={rowOfCheck(id)}
+      words={words.check}
+      cautions={words.cautions}
+      above={<ToGo context={context} say={say} />}
+    />
+  );
 }
 
 // Reckoned after the question is on the screen: it costs more than the question itself.

@@ -1,10 +1,9 @@
 // What a person knows already, told at once: their own words are heard for what they could mean, chips are tapped, and one tap passes it over.
 import { useCallback, useMemo, useState } from 'preact/hooks';
-import type { ChipGroup, HeardOf, Said } from '../../wizards/put-it-right/index.ts';
-import { CHIP_GROUPS, CHIPS, dangerOfAnswer, Listener } from '../../wizards/put-it-right/index.ts';
+import type { ChipGroup, HeardOf } from '../../wizards/put-it-right/index.ts';
+import { CHIP_GROUPS, CHIPS, dangerOfAnswer } from '../../wizards/put-it-right/index.ts';
 import { fetchWords, useLoaded } from '../shared/index.ts';
 import type { PartProps } from './part-props.ts';
-import { readSaid } from './word-shapes.ts';
 import type { WalkWords } from './words.ts';
 
 interface Props extends Pick<PartProps, 'say' | 'home'> {
@@ -16,7 +15,7 @@ interface Props extends Pick<PartProps, 'say' | 'home'> {
 export function Telling({ seen, checks, say, home, onTold }: Props) {
   const [told, setTold] = useState(seen);
   const [text, setText] = useState('');
-  const listener = useListener(home);
+  const listener = useListener(home, text !== '');
   const heard = useMemo(() => (text.trim() === '' ? [] : (listener?.hear(text) ?? [])), [text, listener]);
   const toggle: Toggle = (check, option) => {
     const { [check]: before, ...others } = told;
@@ -51,14 +50,19 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
   );
 }
 
-/** Lines by answer are fetched once the screen is there; without them chips can be tapped all the same. */
-function useListener(home: string): Listener | undefined {
+/** What hears is loaded once somebody begins to write; without it chips can be tapped all the same. */
+function useListener(home: string, wanted: boolean) {
   const load = useCallback(
-    async (stop: AbortSignal) => readSaid(await fetchWords(`${home}put-it-right/said.json`, stop)),
+    async (stop: AbortSignal) => {
+      const [{ listenTo }, said] = await Promise.all([
+        import('./listening.ts'),
+        fetchWords(`${home}put-it-right/said.json`, stop),
+      ]);
+      return listenTo(said);
+    },
     [home],
   );
-  const { value } = useLoaded<readonly Said[]>(load);
-  return useMemo(() => (value === undefined ? undefined : new Listener(value)), [value]);
+  return useLoaded(wanted ? load : undefined).value;
 }
 
 type Toggle = (check: string, option: string) => void;

@@ -193,20 +193,17 @@ function Now({ walk, told, checks, made, go, see, complaint: _, ...parts }: NowP
   const { context, state, check = '', fixClass = '' } = walk;
   switch (state) {
     case 'safety':
-    case 'asking': {
-      const words = checks[check];
-      return words === undefined ? null : (
+    case 'asking':
+      return (
         <Asked
           key={check}
           {...parts}
           id={check}
-          words={words}
           context={context}
           onAnswer={(option) => see(check, option)}
           onCannot={() => see(check, CANNOT)}
         />
       );
-    }
     case 'telling':
       return (
         <Telling
