@@ -25,6 +25,7 @@ const fixes = defineCollection({
     short: text.describe('Name in a list of remedies, a few words'),
     because: text.describe('Why this is the answer, or why it shows like this'),
     needs: text.describe('Parts and tools by kind, never by make'),
+    without: text.optional().describe('A way without those tools, or why there is none'),
     effort: text.describe('How much work: "exchange one plug", "a weekend, two gaps"'),
     steps: z.array(step).min(1),
     urgent: z.boolean().default(false).describe('The first act may not wait: nothing stands before it'),

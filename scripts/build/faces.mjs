@@ -2,11 +2,12 @@
 //
 // Put --font-signs in front of the text face: `font-family: var(--font-signs), var(--font-text)`. Its unicode-range keeps
 // it to the signs, and a sign would otherwise be taken from the text face's system fallback.
-import { existsSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { fontProviders } from 'astro/config';
 import { create } from 'fontkitten';
 import subsetFont from 'subset-font';
 import { LETTERS, SIGNS, TEXT } from './characters.mjs';
+import { withPlainScaleNames } from './scale-names.mjs';
 
 /** Bytes that all faces together may weigh; each letter that a language needs beyond the usual ones may add some to each face. */
 export const MOST_BYTES = 32 * 1024 + 450 * LETTERS.length;
@@ -29,6 +30,9 @@ const signs = face('noto-sans-math', 'noto-sans-math-latin-400-normal.woff2', SI
   noHinting: true,
   dropTables: ['MATH', 'GSUB', 'GPOS', 'GDEF'],
 });
+
+/** Faces whose zero is slashed. */
+const SLASHED = [text, strong];
 
 /** `optional`: text never jumps when a face arrives late; that visit keeps the fallback. */
 const variant = (weight, { path }) => ({ weight, style: 'normal', display: 'optional', src: [path] });
@@ -77,11 +81,21 @@ function lettersOf({ from, characters }) {
   return LETTERS.filter((letter) => font.hasGlyphForCodePoint(letter.codePointAt(0)));
 }
 
+/** A new file in the place of the old one: a copy of the project that shares it by a hard link keeps its own. */
+function replaceFile(at, bytes) {
+  const beside = new URL(`${at.href}.new`);
+  writeFileSync(beside, bytes);
+  renameSync(beside, at);
+}
+
 async function cut(one) {
   const wanted = one.characters + lettersOf(one).join('');
-  const bytes = await subsetFont(readFileSync(one.from), wanted, { ...one.cutting, targetFormat: 'woff2' });
+  const cutTo = (face, targetFormat) => subsetFont(face, wanted, { ...one.cutting, targetFormat });
+  const face = readFileSync(one.from);
+  const told = SLASHED.includes(one) ? withPlainScaleNames(await cutTo(face, 'sfnt')) : face;
+  const bytes = await cutTo(told, 'woff2');
   assertComplete(one, bytes);
-  if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) writeFileSync(one.to, bytes);
+  if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) replaceFile(one.to, bytes);
   return bytes.length;
 }
 

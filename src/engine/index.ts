@@ -1,5 +1,9 @@
 // The engine's door: names by room, each room's own door says what it computes.
 
+// cost: what a remedy takes.
+export type { Cost } from './cost.ts';
+export { byMoneyThenTime } from './cost.ts';
+
 // crossing: a train over a gap.
 export type {
   CrossingAdviceId,
@@ -111,14 +115,12 @@ export type {
   Arrangement,
   Bar,
   Capacity,
-  District,
   DistrictAdvice,
   DistrictFinding,
   DistrictLoad,
   DividedLayout,
   Fleet,
   InputLabel,
-  JointLaw,
   Judgement,
   LabelFinding,
   LoadedStage,
@@ -148,11 +150,9 @@ export {
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
-  besideBusy,
   bothBusy,
   capacity,
   chanceAbove,
-  chanceBoth,
   chanceEither,
   checkLabels,
   chosenOf,
@@ -174,7 +174,6 @@ export {
   judgeRails,
   largestMoving,
   limitFor,
-  loadedLink,
   measuredTrains,
   moreTrains,
   neighbourVolts,

@@ -74,9 +74,9 @@ const ACROSS = /^(?:ø\s*(\d?[.,]?\d{1,3})\s*(?:mm)?|(\d?[.,]?\d{1,3})\s*mm\s*(?
 const DIRECT = /(?<![a-z.])(?:dc|d\.c\.)(?![a-z])|(?<=\d\s?v)dc(?![a-z])|[⎓=]/;
 const ALTERNATING = /(?<![a-z.])(?:ac|a\.c\.)(?![a-z])|(?<=\d\s?v)ac(?![a-z])|[~∼]/;
 const PRINTED_BESIDE = /^(?:output|out|sec)\b[.:]?|(?<![a-z.])(?:dc|ac)(?![a-z])|[da]\.c\.|[⎓=~∼]/g;
-/** Volts, then amperes, on one line of a label. */
+/** Volts, then amperes or the power, on one line of a label. */
 const LINE =
-  /^\D{0,12}(?<volts>\d{1,3}(?:[.,]\d{1,3})?\s?v)(?:[\s/,;⎓=~∼-]|dc|ac)*(?<amps>\d{1,2}(?:,\d{3}|\d{0,3}(?:[.,]\d{1,3})?)\s?m?a)(?![a-z])\D{0,12}$/i;
+  /^\D{0,12}(?<volts>\d{1,3}(?:[.,]\d{1,3})?\s?v)(?:[\s/,;⎓=~∼-]|dc|ac)*(?<amps>\d{1,2}(?:,\d{3}|\d{0,3}(?:[.,]\d{1,3})?)\s?(?:m?a|va|w))(?![a-z])\D{0,12}$/i;
 const FEET_AND_INCHES = /^(\d{1,6})\s*(?:ft|feet|foot|')\s*(\d{1,3}(?:[.,]\d{0,6})?)\s*(?:in|inch|inches|")$/;
 const POWER = new Set(['va', 'w', 'watt', 'watts']);
 
@@ -132,7 +132,7 @@ export function kindPrinted(text: string): 'dc' | 'ac' | undefined {
   return dc ? 'dc' : 'ac';
 }
 
-/** Volts and amperes of a whole line of a label, as they stand there; undefined for anything else. */
+/** Volts and amperes (or VA, W) of a whole line of a label, as they stand there; undefined for anything else. */
 export function labelLine(text: string): { readonly volts: string; readonly amps: string } | undefined {
   const { volts, amps } = LINE.exec(text.trim())?.groups ?? {};
   return volts === undefined || amps === undefined ? undefined : { volts, amps };

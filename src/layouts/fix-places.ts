@@ -30,7 +30,14 @@ export const FIX_PLACES = {
       'two-supplies-alike',
       'higher-rails-to-command-station',
     ],
-    ...['exchange-a-supply', 'regulated-supply', 'supply-cannot-trip', 'volts-too-low', 'switch-off-now'],
+    ...[
+      'exchange-a-supply',
+      'regulated-supply',
+      'supply-cannot-trip',
+      'volts-too-low',
+      'switch-off-now',
+      'on-again-after-heat',
+    ],
   ],
   unit: [
     ...[
@@ -58,7 +65,7 @@ export const FIX_PLACES = {
       'wrong-output',
       'socket-damaged',
     ],
-    ...['connect-a-booster', 'load-test-and-coin', 'measure-the-amperes'],
+    ...['connect-a-booster', 'divide-the-track', 'load-test-and-coin', 'measure-the-amperes'],
   ],
   settings: [
     ...[

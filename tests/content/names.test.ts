@@ -68,3 +68,23 @@ describe.each(NAMES)('what is a %s', (term, others) => {
     expect(GLOSSARY.get(term)).toEqual(expect.arrayContaining([...others]));
   });
 });
+
+/** Words that nobody says at a layout. */
+const STIFF = [
+  'for a breath',
+  'falls away',
+  'as the last means',
+  'least dear',
+  'by intention',
+  'in the course of',
+  'prior to',
+];
+
+test.each(STIFF)('nothing is said in stiff words: “%s”', (words) => expect(usesOf(words)).toEqual([]));
+
+test('no search word is the talk of one product: its pair of wire colours', () => {
+  const talk = /\b(?:red and brown|brown and red)\b/i;
+  const says = FILES.flatMap(({ of, words }) => texts(words.data['says']).map((said) => `${of}: ${said}`));
+  expect(says.length).toBeGreaterThan(500);
+  expect(says.filter((said) => talk.test(said))).toEqual([]);
+});

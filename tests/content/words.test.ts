@@ -252,7 +252,7 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
 
   test.each([
     ...['empty', 'not-an-option', 'not-a-number', 'unknown-unit', 'not-whole', 'one-number'],
-    ...['too-small', 'too-large', 'bare-gauge', 'needs-volts', 'more-than-trains'],
+    ...['too-small', 'too-large', 'bare-gauge', 'needs-volts', 'power-no-amperes', 'more-than-trains'],
   ])('the problem %s has words', (because) => expect(said.get(`problem-${because}`)).toMatch(/\S/));
 
   test.each(['ample', 'enough', 'tight', 'short'])('the verdict %s has words', (verdict) => {

@@ -58,7 +58,10 @@ describe('a whole line of a label', () => {
     expect(value('DC 15V ⎓ 1500mA', 'current')).toBe(1.5);
   });
 
-  test.each(['18 V', '3 A', '36 VA', '16 V~ 52 VA', ''])('%j is none', (text) =>
+  test('a transformer names its power in place of amperes', () =>
+    expect(labelLine('16 V~ 52 VA')).toEqual({ volts: '16 V', amps: '52 VA' }));
+
+  test.each(['18 V', '3 A', '36 VA', '16 V~ 230 V', ''])('%j is none', (text) =>
     expect(labelLine(text)).toBeUndefined(),
   );
 });

@@ -3,11 +3,12 @@ import { describe, expect, test } from 'vitest';
 import { chanceAbove, constant, even, quantile, summarise } from '../../src/engine/power/demand.ts';
 import { countedTrains, districtLoad, jointLoad } from '../../src/engine/power/fleet.ts';
 import type { JointInput } from '../../src/engine/power/joint.ts';
-import { besideBusy, bothBusy, chanceBoth, chanceEither, jointLaw } from '../../src/engine/power/joint.ts';
+import { bothBusy, chanceEither, jointLaw } from '../../src/engine/power/joint.ts';
 import type { Draw } from '../../src/engine/power/kernels.ts';
 import { near } from '../near.ts';
 import { h0 } from '../samples.ts';
 import { seeded } from '../seeded.ts';
+import { besideBusy, chanceBoth } from './joint-moments.ts';
 
 /** Chance of each pair of near and far current, in cells of 10 mA. */
 type Pairs = ReadonlyMap<string, { readonly near: number; readonly far: number; readonly chance: number }>;

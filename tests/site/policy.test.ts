@@ -4,6 +4,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'node-html-parser';
 import { describe, expect, test } from 'vitest';
+import { type Opened, open } from './browser.ts';
 
 const SITE = process.env.SITE_FOLDER ?? 'dist';
 
@@ -32,5 +33,64 @@ describe('The policy of a page', () => {
       expect(text.includes("'wasm-unsafe-eval'"), page).toBe(/(?:^|[\\/])search[\\/]/.test(page));
       expect(text.slice(at, text.indexOf('>', at)), page).not.toMatch(/\bdata:|'unsafe-(?:inline|eval)'/);
     }
+  });
+
+  test('lets no string become a script or markup, and no worker start but on the search and in the planning wizards', () => {
+    for (const page of PAGES) {
+      const html = parse(readFileSync(join(SITE, page), 'utf8'));
+      const policy = html.querySelector('meta[http-equiv="content-security-policy"]')?.getAttribute('content');
+      expect(policy, page).toContain("require-trusted-types-for 'script'");
+      const starts = /(?:^|[\\/])(?:search|work-it-out[\\/][^\\/]+)[\\/]/.test(page);
+      expect(/trusted-types ([^;]*);/.exec(policy ?? '')?.[1], page).toBe(starts ? 'default' : "'none'");
+    }
+  });
+});
+
+describe('Trusted types, in a browser', () => {
+  const refused = (page: Opened['page'], code: string): Promise<boolean> =>
+    page.evaluate((act) => {
+      const acts: Record<string, () => unknown> = {
+        markup: () => {
+          document.createElement('p').innerHTML = '<img src=x>';
+        },
+        'a script of another host': () => new Worker('https://elsewhere.example/a.js'),
+        'a script of its own': () => new Worker('/none.js').terminate(),
+      };
+      try {
+        acts[act]?.();
+        return false;
+      } catch {
+        return true;
+      }
+    }, code);
+
+  test.each([
+    ['en/', ['markup', 'a script of another host', 'a script of its own'], []],
+    ['en/work-it-out/wire-it/', ['markup', 'a script of another host', 'a script of its own'], []],
+    ['en/search/?q=fishplate', ['markup', 'a script of another host'], ['a script of its own']],
+  ])('/%s refuses what it never does, and does what it must', async (path, never, may) => {
+    const { page, problems, close } = await open(path);
+    if (path.includes('search')) await page.locator('#results li mark').first().waitFor();
+    expect(await problems()).toEqual([]);
+    for (const act of never) expect(await refused(page, act), act).toBe(true);
+    for (const act of may) expect(await refused(page, act), act).toBe(false);
+    await close();
+  });
+
+  test('a club’s fleet is worked out in a worker under it', async () => {
+    const { page, problems, close } = await open('en/work-it-out/enough-current/');
+    const started: string[] = [];
+    page.on('worker', (worker) => started.push(worker.url()));
+    await page.goto(
+      new URL(
+        '/en/work-it-out/enough-current/?modern=60&moving=8&older=2&scale=h0&supply-amps=4&supply-kind=dc&supply-plug=unknown&supply-volts=16' +
+          '&system=two-rail&unit-input=dc&unit-input-volts=18&unit-limit=3&unit-plug=unknown&unit-rails=follows',
+        page.url(),
+      ).href,
+    );
+    await page.locator('h1.verdict').waitFor();
+    expect(started.some((address) => address.includes('reckon-worker'))).toBe(true);
+    expect(await problems()).toEqual([]);
+    await close();
   });
 });

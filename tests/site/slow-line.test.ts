@@ -55,6 +55,62 @@ describe('on a line of 400 kbit/s', () => {
   });
 });
 
+/** 24 V on a unit that permits 19 V: plugged in, it destroys the unit. */
+const TOO_MANY_VOLTS =
+  'en/work-it-out/enough-current/?modern=4&moving=3&older=2&scale=h0&supply-amps=2&supply-kind=dc&supply-plug=unknown&supply-volts=24' +
+  '&system=two-rail';
+const UNIT_OF_19 = '&unit-input=dc&unit-input-volts=19&unit-limit=3&unit-plug=unknown&unit-rails=follows';
+const NO_PLUG = 'Plug nothing in and change no plug';
+
+describe('on a line of 400 kbit/s, whoever has 24 V for a unit of 19 V', () => {
+  /** Waits for the stop; what stood in the wizard until then, without what stands there always. */
+  async function untilTheStop(page: Page): Promise<string> {
+    await page.locator('.step-of, .wizard [role=status], h1.verdict').first().waitFor({ timeout: 30_000 });
+    const before = await page.locator('.wizard').innerText();
+    await page.locator('h1.verdict').waitFor({ timeout: 30_000 });
+    return before;
+  }
+
+  async function showsTheStop(page: Page): Promise<void> {
+    expect(await page.locator('.answer .tag').getAttribute('class')).toContain('stop');
+    expect(await page.locator('.steps > li:visible').count()).toBeGreaterThan(2);
+    expect(await page.locator('.steps .caution:visible').count()).toBeGreaterThan(0);
+    expect(await page.locator('.histogram, .others, .trial').count()).toBe(0);
+    expect(await main(page)).not.toMatch(HOLES);
+  }
+
+  test('is told by a link to plug nothing in until the answer is there, and then to stop', async () => {
+    const { page, done } = await enter(`${TOO_MANY_VOLTS}${UNIT_OF_19}`, SLOW);
+    const before = await untilTheStop(page);
+    expect(before).toContain(NO_PLUG);
+    await showsTheStop(page);
+    await done();
+  });
+
+  test('is told the same while the last answer is given faster than the line can bring what it means', async () => {
+    const { page, done } = await enter('en/', SLOW);
+    const gate = Promise.withResolvers<void>();
+    await page.context().route(/enough-current\.json$/, async (route) => {
+      await gate.promise;
+      await route.continue();
+    });
+    await page.goto(new URL(`/${TOO_MANY_VOLTS}`, page.url()).href, { waitUntil: 'commit' });
+    await page.locator('#unit-limit').waitFor({ timeout: 30_000 });
+    await page.locator('astro-island:not([ssr])').waitFor({ state: 'attached', timeout: 30_000 });
+    await page.locator('#unit-limit').fill('3');
+    await page.locator('input[name="unit-input"][value="dc"]').check();
+    await page.locator('#unit-input-volts').fill('19');
+    await page.locator('input[name="unit-plug"][value="unknown"]').check();
+    await page.getByRole('button', { name: 'Continue' }).click();
+    await page.getByText(NO_PLUG).waitFor();
+    expect(await page.locator('h1.verdict, form').count()).toBe(0);
+    gate.resolve();
+    await untilTheStop(page);
+    await showsTheStop(page);
+    await done();
+  });
+});
+
 /** Every script and list of words that a page asks for until it is still. */
 async function filesOf(path: string): Promise<string[]> {
   const { page, close } = await open(path);

@@ -51,6 +51,9 @@ describe.each([
     const { page, close } = await open(`${FIX}#step-2`, { width: 360, javaScript });
     expect(await shown(page)).toBe(1);
     expect(await page.locator('#step-2').isVisible()).toBe(true);
+    expect(await page.locator('h1:visible').innerText()).toBe('Put in more feeders');
+    expect(await page.locator('#step-2').innerText()).toMatch(/^Step 2 of \d+\n/);
+    expect(await page.locator('.lead:visible').count()).toBe(0);
     expect(await overflow(page)).toEqual([]);
     await page.emulateMedia({ media: 'print' });
     expect(await shown(page)).toBeGreaterThan(3);
@@ -93,6 +96,11 @@ describe('an answer', () => {
     await page.locator('#step-2').waitFor();
     expect(await shown(page)).toBe(1);
     expect(page.url()).toMatch(/#step-2$/);
+    expect(await page.locator('#steps h2:visible').innerText()).toMatch(/^Use two supplies alike/);
+    expect(await page.locator('#step-2').innerText()).toMatch(/^Step 2 of 5\n/);
+    expect(await page.locator('.lead:visible, .said:visible').count()).toBe(0);
+    await page.getByRole('link', { name: 'Leave the steps' }).click();
+    expect(await page.locator('h1.verdict').isVisible()).toBe(true);
     await close();
   });
 
@@ -101,7 +109,7 @@ describe('an answer', () => {
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
     await page.locator('h1.verdict').waitFor();
     const verdict = await page.locator('h1.verdict').innerText();
-    const steps = await page.locator('.steps > li > p:first-child').allTextContents();
+    const steps = await page.locator('.steps > li > .step-at + p').allTextContents();
     const dangers = await page.locator('.steps .caution em').allTextContents();
     await page.getByRole('button', { name: 'Copy as text' }).click();
     await page.getByText('Copied').waitFor();

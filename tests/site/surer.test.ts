@@ -45,6 +45,23 @@ describe('a quick answer', () => {
   });
 });
 
+describe('what works an answer out', () => {
+  test('cannot be had, or does not come: the page does it itself', async () => {
+    for (const fails of ['aborted', 'held up'] as const) {
+      const { page, context, close } = await open('en/work-it-out/wire-it/', { width: 360 });
+      let asked = 0;
+      await context.route(/reckon-worker/, (route) => {
+        asked += 1;
+        return fails === 'aborted' ? route.abort() : undefined;
+      });
+      await page.goto(new URL(QUICK.replace(/^.*\?/, '?'), page.url()).href);
+      await page.locator('h1.verdict').waitFor();
+      expect(asked).toBeGreaterThan(0);
+      await close();
+    }
+  });
+});
+
 describe.each(['enough-current', 'which-supply-where', 'wire-it'])('whoever knows nothing, in %s', (wizard) => {
   test('is at an answer after at most six screens and twelve taps, and the answer takes at most four screens of a phone', async () => {
     const { page, close } = await open(`en/work-it-out/${wizard}/`, { width: 360 });

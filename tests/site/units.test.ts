@@ -140,7 +140,8 @@ describe('the switch', () => {
   test('units that were typed go on to the page of the fix', async () => {
     const { page, close } = await open(IN_FEET);
     await page.locator('h1.verdict').waitFor();
-    await page.locator('main a[href*="/fixes/"]').first().click();
+    await page.getByRole('link', { name: 'How to prove it' }).click();
+    await page.locator('#proof').getByRole('link', { name: 'The whole page on this' }).first().click();
     await page.waitForURL(/fixes\/.*units=feet/);
     expect(await page.locator('html').getAttribute('data-units')).toBe('feet');
     await close();

@@ -48,7 +48,8 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     const lead = await page.locator('.lead').innerText();
     // A unit that passes 3 A is tripped surely by more than 3 A: the next usual rating.
     expect(lead).toMatch(/A 4\sA supply surely trips it/);
-    expect(await page.locator('.histogram').isVisible()).toBe(true);
+    await page.locator('.histogram').waitFor();
+    await page.locator('details.folded').waitFor();
     expect(await page.locator('.steps li').count()).toBeGreaterThan(3);
     expect(await page.locator('.steps .caution').count()).toBeGreaterThan(0);
     expect(await overflow(page)).toEqual([]);
@@ -76,7 +77,7 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     const { page, problems, close } = await open(`${WIZARD}${fleet}`);
     await page.locator('h1.verdict').waitFor();
     expect(await heading(page)).toMatch(/more than this unit can give/);
-    expect(await page.locator('.histogram').isVisible()).toBe(true);
+    await page.locator('.histogram').waitFor();
     expect(await problems()).toEqual([]);
     await close();
   });
@@ -169,7 +170,7 @@ describe('ways back', () => {
     await answer(page, { older: '0' });
     expect(page.url()).toContain('older=0');
     expect(page.url()).toContain('supply-amps=2');
-    expect(await page.locator('.histogram').isVisible()).toBe(true);
+    await page.locator('.histogram').waitFor();
     await close();
   });
 

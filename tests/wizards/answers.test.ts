@@ -12,7 +12,7 @@ import {
   optionOf,
   parseQuestion,
   spanOf,
-  systemTyped,
+  systemsTyped,
   toAddress,
 } from '../../src/wizards/planning/answers.ts';
 import type { Answer, Because } from '../../src/wizards/planning/field.ts';
@@ -30,22 +30,29 @@ const field = (id: string) => {
   return found;
 };
 
-describe('the system a person measures in', () => {
-  const systemOf = (texts: Readonly<Record<string, string>>) => systemTyped(told(texts));
+describe('the systems a person measures in', () => {
+  const systemsOf = (texts: Readonly<Record<string, string>>) => {
+    const { lengths, wires } = systemsTyped(told(texts));
+    return [lengths, wires];
+  };
+  const [metric, feet] = ['metric', 'feet-and-gauge'] as const;
 
-  test.each<[Readonly<Record<string, string>>, MeasureSystem | undefined]>([
-    [{}, undefined],
-    [{ 'bus-length': '40', 'bus-wire': '1.5' }, undefined],
-    [{ 'supply-volts': '15 V', 'supply-amps': '2 A' }, undefined],
-    [{ 'bus-length': '40 ft' }, 'feet-and-gauge'],
-    [{ 'bus-length': '40', 'bus-wire': '14 AWG' }, 'feet-and-gauge'],
-    [{ 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '14 AWG' }, 'feet-and-gauge'],
-    [{ 'bus-length': '40 ft', 'track-length': '40 ft', 'bus-wire': '1.5 mm²' }, 'metric'],
-    [{ 'bus-wire': '1.5 mm²', 'feeder-wire': '20 AWG' }, 'metric'],
-    [{ 'bus-length': '40 ft', 'track-length': '12 m', 'feeder-length': '30 cm' }, 'metric'],
-    [{ 'bus-length': '40 ft', 'track-length': '12 m' }, 'feet-and-gauge'],
-    [{ 'bus-length': '12 m', 'track-length': '40 ft' }, 'metric'],
-  ])('%j: %s', (texts, system) => expect(systemOf(texts)).toBe(system));
+  test.each<[Readonly<Record<string, string>>, MeasureSystem | undefined, MeasureSystem | undefined]>([
+    [{}, undefined, undefined],
+    [{ 'bus-length': '40', 'bus-wire': '1.5' }, undefined, undefined],
+    [{ 'supply-volts': '15 V', 'supply-amps': '2 A' }, undefined, undefined],
+    [{ 'bus-length': '40 ft' }, feet, undefined],
+    [{ 'bus-length': '40 ft', 'track-length': '40 ft', 'bus-wire': '1.5 mm²' }, feet, metric],
+    [{ 'bus-wire': '1.5 mm²', 'feeder-wire': '20 AWG' }, undefined, metric],
+    [{ 'bus-length': '40 ft', 'track-length': '12 m', 'feeder-length': '30 cm' }, metric, undefined],
+    [{ 'bus-length': '40 ft', 'track-length': '12 m' }, feet, undefined],
+    [{ 'bus-length': '12 m', 'track-length': '40 ft' }, metric, undefined],
+  ])('%j: lengths %s, wires %s', (texts, ...systems) => expect(systemsOf(texts)).toEqual(systems));
+
+  test('a gauge says how wire is bought, and nothing of lengths: no next question is in feet for it', () => {
+    expect(systemsOf({ 'bus-length': '40', 'bus-wire': '14 AWG' })).toEqual([undefined, feet]);
+    expect(systemsOf({ 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '14 AWG' })).toEqual([metric, feet]);
+  });
 });
 
 describe('the fields', () => {
@@ -99,7 +106,7 @@ describe('what is typed into a field', () => {
       ['bus-length', '40'],
       ['bus-wire', '14'],
     ]);
-    const { answers } = parseQuestion(QUESTIONS.bus, texts, 'feet-and-gauge');
+    const { answers } = parseQuestion(QUESTIONS.bus, texts, () => 'feet-and-gauge');
     expect(toAddress(answers)).toBe('?bus-length=40+ft&bus-wire=14+AWG');
     expect(parseQuestion(QUESTIONS.bus, new Map([['bus-length', '40']])).answers).toEqual({
       'bus-length': { kind: 'number', span: { from: 40, to: 40 } },
@@ -294,6 +301,7 @@ const BECAUSE: readonly Because[] = [
   'mains-side',
   'bare-gauge',
   'needs-volts',
+  'power-no-amperes',
   'more-than-trains',
 ];
 
@@ -484,4 +492,39 @@ describe('eighty addresses mangled at random', () => {
       }
     },
   );
+});
+
+describe('a power in place of amperes', () => {
+  const read = (question: keyof typeof QUESTIONS, texts: Readonly<Record<string, string>>, before = {}) =>
+    parseQuestion(QUESTIONS[question], new Map(Object.entries(texts)), undefined, before);
+
+  test('36VA at 18 V are 2 A, typed in either way', () => {
+    const two = { kind: 'number', span: { from: 2, to: 2 } };
+    for (const volts of ['18', '18V~', '18 V AC 36 VA', '18V 36VA'])
+      expect(read('supply-label', { 'supply-volts': volts, 'supply-amps': '36VA' }).answers).toMatchObject({
+        'supply-volts': { kind: 'number', span: { from: 18, to: 18 } },
+        'supply-amps': two,
+      });
+  });
+
+  test('without volts it says that they are needed', () => {
+    for (const volts of ['', 'unknown'])
+      expect(read('supply-label', { 'supply-volts': volts, 'supply-amps': '36VA' }).problems).toContainEqual({
+        field: 'supply-amps',
+        because: 'needs-volts',
+        given: '36VA',
+      });
+  });
+
+  test('the supply of another district has the volts that were told of the first', () => {
+    const texts = { districts: '2', 'limit-b': '3', 'amps-b': '36VA' };
+    const volts = { 'supply-volts': { kind: 'number', span: { from: 18, to: 18 } } } as const;
+    expect(read('our-districts', texts, volts).answers['amps-b']).toMatchObject({ span: { from: 2, to: 2 } });
+    expect(read('our-districts', texts).problems[0]?.because).toBe('needs-volts');
+  });
+
+  test('what a unit passes has no volts that would do, those of its input least: amperes are asked for', () => {
+    const texts = { 'unit-limit': '36VA', 'unit-input-volts': '19 V' };
+    expect(read('unit-label', texts).problems[0]).toMatchObject({ field: 'unit-limit', because: 'power-no-amperes' });
+  });
 });

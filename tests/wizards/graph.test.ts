@@ -225,8 +225,14 @@ describe('in English', () => {
   const BOOSTERS = ['booster-with-freed-supply', 'booster-with-own-supply', 'more-districts'];
 
   // Common practice, no source: without the control link no command gets through a booster.
-  test.each(BOOSTERS)('%s sends to the one job that connects a booster', (id) => {
-    expect(stepsOf(page(id)).map(({ job }) => job)).toContain('connect-a-booster');
+  test.each(BOOSTERS)('%s sends to the one job that divides the track', (id) => {
+    expect(stepsOf(page(id)).map(({ job }) => job)).toContain('divide-the-track');
+  });
+
+  test('that job gaps, feeds, connects and proves, in this order', () => {
+    expect(stepsOf(page('divide-the-track')).flatMap(({ job }) => job ?? [])).toEqual([
+      ...['gap-both-rails', 'lay-a-feeder', 'connect-a-booster', 'prove-the-gap', 'load-test-and-coin'],
+    ]);
   });
 
   test('that job has a step for the control cable, with the caution about a booster without signal', () => {

@@ -92,6 +92,64 @@ describe('a home layout with four locomotives', () => {
   });
 });
 
+describe('no purchase on an unread label', () => {
+  const WEAK = { 'supply-amps': '2 A', 'own-use': 'bare' };
+
+  test.each(['unknown', undefined])(
+    'the plug of the unit is %s: its sign is read before the supply is bought',
+    (plug) => {
+      const unread = plug === undefined ? say(WEAK, ['unit-plug']) : say({ ...WEAK, 'unit-plug': plug });
+      expect(unread.toBuy).toBeDefined();
+      expect(unread.readFirst).toBe('plug');
+      expect(say({ ...WEAK, 'unit-plug': 'centre-plus' }).readFirst).toBeUndefined();
+    },
+  );
+
+  test('also where it is only one of several ways', () => {
+    const many = { modern: '30', moving: '25', 'supply-amps': '4 A', 'unit-limit': '3 A', 'unit-plug': 'unknown' };
+    const said = say(many);
+    expect(said.remedies.some(({ ratings }) => ratings.length > 0)).toBe(true);
+    expect(said.readFirst).toBe('plug');
+  });
+
+  test('an input whose kind or volts nobody has read: nothing is bought at all', () => {
+    for (const field of ['unit-input', 'unit-input-volts']) {
+      const said = say({ ...WEAK, [field]: 'unknown' });
+      expect(said).toMatchObject({ outcome: 'read-both-labels', kind: 'labels-first', readFirst: undefined });
+      buysNothing(said);
+    }
+  });
+
+  test('alternating current has no poles: no plug sign is waited for', () => {
+    const said = say({ ...WEAK, 'supply-kind': 'ac', 'unit-input': 'ac', 'unit-plug': 'unknown', 'unit-rails': 'set' });
+    expect(said).toMatchObject({ outcome: 'supply-cannot-trip', readFirst: undefined });
+  });
+
+  test('coaches whose lamps nobody has looked at: they come before a purchase, where they settle it', () => {
+    const unread = say({
+      modern: '6',
+      older: '2',
+      moving: '3',
+      coaches: '12',
+      lamps: 'unknown',
+      'unit-plug': 'unknown',
+    });
+    expect(unread.deciding?.unknown).toBe('coach-lamps');
+    const verdicts = unread.deciding?.choices.map(({ verdict }) => verdict === 'short');
+    expect(verdicts).toEqual([false, true]);
+    expect(unread.readFirst === 'lamps' || unread.remedies.every(({ ratings }) => ratings.length === 0)).toBe(true);
+  });
+
+  test('lamps decide nothing where it is too much with either kind', () => {
+    const said = say({ modern: '6', older: '2', moving: '4', coaches: '30', lamps: 'unknown' });
+    expect(said.kind === 'depends' && said.deciding?.unknown === 'coach-lamps').toBe(false);
+  });
+
+  test('where there is nothing to buy, nothing has to be read first', () => {
+    expect(say({ 'unit-plug': 'unknown' }).readFirst).toBeUndefined();
+  });
+});
+
 describe('labels that do not go together', () => {
   test.each<[string, Texts, string]>([
     ['24 V on a unit for 19 V', { 'supply-volts': '24 V' }, 'wrong-supply'],
@@ -309,6 +367,41 @@ describe('own measurements at the lead of a supply', () => {
   });
 });
 
+describe('trains that nobody has told', () => {
+  test.each<[string, Texts, boolean]>([
+    ['nothing of them', { modern: 'unknown', older: 'unknown', moving: 'unknown' }, true],
+    ['how many move', { moving: 'unknown' }, true],
+    ['the older ones', { older: 'unknown' }, true],
+    ['only sound', { sound: 'unknown' }, false],
+    ['all told', {}, false],
+  ])('%s: what is drawn is an example or not', (_, more, assumed) => {
+    expect(say(more).reckoning.trainsAssumed).toBe(assumed);
+  });
+});
+
+describe('a verdict on trains that nobody has told', () => {
+  const AMPLE = { 'supply-amps': '4 A', 'unit-limit': '3 A' };
+
+  test('which they are: enough is no more than an example', () => {
+    for (const more of [{ modern: 'unknown', older: 'unknown', moving: 'unknown' }, { older: 'unknown' }]) {
+      const said = say({ ...AMPLE, ...more });
+      expect(said.kind).toBe('depends');
+      expect(said.deciding?.unknown).toBe('trains');
+    }
+  });
+
+  test('how many move: surely where all of them may, else it depends on that', () => {
+    expect(say({ ...AMPLE, modern: '2', moving: 'unknown' }).kind).toBe('surely');
+    const many = say({ ...AMPLE, modern: '12', moving: 'unknown', 'supply-amps': '6 A', 'unit-limit': '5 A' });
+    expect([many.kind, many.deciding?.unknown]).toEqual(['depends', 'how-many-move']);
+  });
+
+  test('too much for an example of three is said as it is', () => {
+    const said = say({ modern: 'unknown', moving: 'unknown', 'supply-amps': '1 A', 'unit-limit': '0.5 A' });
+    expect(said.deciding?.unknown).not.toBe('trains');
+  });
+});
+
 describe('how sure', () => {
   const LIT = { coaches: '8', moving: '4', 'supply-amps': '4 A', 'unit-limit': '3 A' };
 
@@ -389,7 +482,7 @@ describe('the quick answer', () => {
   test('what is left is offered in the order of how likely it changes something: lit coaches early, what only counts last', () => {
     const answers = told({ ...quick, modern: '8', moving: '5' });
     const { left } = replay(enoughCurrent, answers);
-    const order = surerOf(answers);
+    const order = surerOf(answers, left);
     expect(order).toHaveLength(left.length);
     const ids = order.map(({ question }) => question);
     expect(ids.slice(0, 3)).toContain('coaches');

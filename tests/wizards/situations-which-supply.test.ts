@@ -44,6 +44,29 @@ const HOME: Texts = {
 const placed = (more: Texts = {}): Placement => placeSupplies(told({ ...HOME, ...more }));
 const outcome = (more: Texts = {}): string => placed(more).outcome;
 
+describe('no purchase on an unread label', () => {
+  const short = { ...supply('one', '16 V', '2 A'), ...supply('two', '16 V', '2 A') };
+
+  test('a larger supply for a unit whose plug sign nobody has read: that is read first', () => {
+    expect(placed(short)).toMatchObject({ outcome: 'supply-cannot-trip', readFirst: undefined });
+    for (const plug of [{ 'station-plug': 'unknown' }, { 'station-plug': 'unknown', 'booster-plug': 'unknown' }]) {
+      const one = placed({ ...short, ...plug });
+      expect(one.unit?.unit).toBe('station');
+      expect(one.readFirst).toBe('plug');
+    }
+    // The booster's is not the one that gets a new supply.
+    expect(placed({ ...short, 'booster-plug': 'unknown' }).readFirst).toBeUndefined();
+  });
+
+  test('an input of which nothing is known at all has no purchase, only labels to read', () => {
+    expect(placed({ ...short, 'station-input': 'unknown' })).toMatchObject({ outcome: 'read-both-labels', only: true });
+  });
+
+  test('where nothing is bought, nothing has to be read first', () => {
+    expect(placed({ 'station-plug': 'unknown', 'one-amps': '6 A' }).readFirst).toBeUndefined();
+  });
+});
+
 describe('two supplies that are the same', () => {
   test('it does not matter, and nothing else is said', () => {
     const one = placed();

@@ -1,6 +1,7 @@
 // Situations that people come with, and what somebody with experience answers. Where nothing else is said: common practice, no source.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { byMoneyThenTime } from '../../src/engine/cost.ts';
 import type { Stopped, WireFound, Wiring } from '../../src/wizards/wire-it/result.ts';
 import { partsOf, wire } from '../../src/wizards/wire-it/result.ts';
 import { told } from './told.ts';
@@ -168,6 +169,14 @@ describe('the supply', () => {
   });
 });
 
+describe('no purchase on an unread label', () => {
+  test('what the unit’s input asks for is not asked here, so it is read before another supply is bought', () => {
+    expect(stopped({ 'supply-amps': '2 A' }).buys).toBe(true);
+    expect(stopped({ 'wire-volts': '8 V' }).buys).toBe(true);
+    expect(stopped({ 'wire-volts': '24 V' }).buys).toBe(false);
+  });
+});
+
 describe('what the scale bears comes first', () => {
   test('N on 5 A: the trip current comes down to 3 A at the most, whatever the wires and the supply are', () => {
     const one = wiring({ scale: 'n', 'wire-volts': '14 V', 'wire-trip': '5 A', 'supply-amps': '5 A' });
@@ -198,7 +207,7 @@ describe('the cheapest that keeps the limits comes first', () => {
   test('one lead to the middle before two dozen feeders', () => {
     const one = wiring({ ...LONG, 'feeder-count': '8' });
     expect(parts(one)[0]).toBe('feed-bus-from-middle');
-    expect(one.chosen?.hours).toBeLessThan(5);
+    expect(one.chosen?.cost.hours.to).toBeLessThan(5);
   });
 
   test('the headline tells all that the change is: the middle with feeders, not one of both', () => {
@@ -224,7 +233,35 @@ describe('the cheapest that keeps the limits comes first', () => {
     const change = (one: typeof chosen): string[] => (one?.change.kind === 'rewired' ? partsOf(one.change, false) : []);
     for (const one of others) {
       const isMore = change(chosen).every((part) => change(one).includes(part));
-      if (isMore && one.verdict === chosen?.verdict) expect(one.cost).toBeLessThan(chosen.cost);
+      if (isMore && one.verdict === chosen?.verdict) expect(byMoneyThenTime(one.cost, chosen.cost)).toBeLessThan(0);
+    }
+  });
+
+  test('what else would do is told by money and then by time: a ring with a few feeders before dozens of feeders', () => {
+    const feeders = (one: (typeof far.others)[number]): number =>
+      one.change.kind === 'rewired' ? (one.change.feeders?.added ?? 0) : 0;
+    const far = wiring({ ...LONG, 'feeder-count': '2', 'wire-amps': '1.5 A' });
+    const ring = far.others.findIndex(({ change }) => change.kind === 'rewired' && change.ring === true);
+    const many = far.others.findIndex((one) => feeders(one) >= 2 * feeders(far.others[ring] ?? one));
+    expect([ring, many]).not.toContain(-1);
+    expect(ring).toBeLessThan(many);
+  });
+
+  test('where a feeder more makes it good, no booster is told of', () => {
+    const one = wiring({ 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '0.75 mm2', 'feeder-count': '3' });
+    expect(parts(one)).toEqual(['more-feeders']);
+    expect(one.others.map(({ change }) => change.kind)).not.toContain('second-stage');
+  });
+
+  test.each(['8 m', '14 m', '22 m', '30 m', '50 m'])('so it is at %s', (length) => {
+    for (const feeders of ['1', '4', '10']) {
+      const { others } = wiring({
+        'bus-length': length,
+        'track-length': length,
+        'bus-wire': '0.75 mm2',
+        'feeder-count': feeders,
+      });
+      expect(others).toEqual([...others].sort((a, b) => byMoneyThenTime(a.cost, b.cost)));
     }
   });
 });

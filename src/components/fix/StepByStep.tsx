@@ -4,7 +4,7 @@ import { firstSentence, Measured } from '../words/index.ts';
 import type { StepsProps } from './Steps.tsx';
 import { Steps } from './Steps.tsx';
 
-interface Props extends Omit<StepsProps, 'after'> {
+interface Props extends Omit<StepsProps, 'round'> {
   /** Where one goes from the steps: the answer, or the top of the page. */
   readonly back: string;
 }
@@ -12,35 +12,29 @@ interface Props extends Omit<StepsProps, 'after'> {
 export function StepByStep({ back, ...steps }: Props) {
   const { fix, say, language } = steps;
   const last = fix.steps.length;
-  return (
-    <Steps
-      {...steps}
-      after={(number) => (
-        <div class="step-ways">
-          <p class="acts">
-            {number < last ? (
-              <a class="button" href={`#step-${number + 1}`}>
-                {say('step-next')}
-              </a>
-            ) : (
-              <a class="button" href="#proof">
-                {say('step-proof')}
-              </a>
-            )}
-            {number > 1 && <a href={`#step-${number - 1}`}>{say('step-before')}</a>}
-            <a href={back}>{say('step-leave')}</a>
-          </p>
-          <p class="small">
-            {say('step-number', { number, total: last })}
-            {number < last && (
-              <>
-                . {say('step-then')}{' '}
-                <Measured text={firstSentence(fix.steps[number]?.do ?? '', language)[0]} language={language} />
-              </>
-            )}
-          </p>
-        </div>
+  const above = (number: number) => <p class="step-at">{say('step-number', { number, total: last })}</p>;
+  const below = (number: number) => (
+    <div class="step-ways">
+      <p class="acts">
+        {number < last ? (
+          <a class="button" href={`#step-${number + 1}`}>
+            {say('step-next')}
+          </a>
+        ) : (
+          <a class="button" href="#proof">
+            {say('step-proof')}
+          </a>
+        )}
+        {number > 1 && <a href={`#step-${number - 1}`}>{say('step-before')}</a>}
+        <a href={back}>{say('step-leave')}</a>
+      </p>
+      {number < last && (
+        <p class="small">
+          {say('step-then')}{' '}
+          <Measured text={firstSentence(fix.steps[number]?.do ?? '', language)[0]} language={language} />
+        </p>
       )}
-    />
+    </div>
   );
+  return <Steps {...steps} round={{ above, below }} />;
 }

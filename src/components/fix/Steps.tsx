@@ -11,11 +11,14 @@ import { formsOf } from './forms.ts';
 export interface StepsProps extends Pick<CautionProps, 'say' | 'language'> {
   readonly fix: Pick<FixWords, 'steps'> & Partial<Pick<FixWords, 'before'>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
-  /** What stands below a step, by its number from 1; steps then have addresses of their own. */
-  readonly after?: (number: number) => ComponentChildren;
+  /** What stands above and below a step, by its number from 1; steps then have addresses of their own. */
+  readonly round?: {
+    readonly above: (number: number) => ComponentChildren;
+    readonly below: (number: number) => ComponentChildren;
+  };
 }
 
-export function Steps({ fix, cautions, say, language, after }: StepsProps) {
+export function Steps({ fix, cautions, say, language, round }: StepsProps) {
   const { steps, before = [] } = fix;
   const forms = formsOf(steps, cautions);
   return (
@@ -24,9 +27,10 @@ export function Steps({ fix, cautions, say, language, after }: StepsProps) {
       <ol class="steps">
         {steps.map((step, i) => {
           const [first, rest] = firstSentence(step.do, language);
-          const own = after === undefined ? {} : { id: `step-${i + 1}`, 'data-step': i + 1, tabIndex: -1 };
+          const own = round === undefined ? {} : { id: `step-${i + 1}`, 'data-step': i + 1, tabIndex: -1 };
           return (
             <li key={step.do} {...own}>
+              {round?.above(i + 1)}
               <p>
                 <b>
                   <Measured text={first} language={language} />
@@ -53,7 +57,7 @@ export function Steps({ fix, cautions, say, language, after }: StepsProps) {
                   )
                 );
               })}
-              {after?.(i + 1)}
+              {round?.below(i + 1)}
             </li>
           );
         })}

@@ -3,4 +3,5 @@ export { Caution } from './Caution.tsx';
 export { formsOf } from './forms.ts';
 export { StepByStep } from './StepByStep.tsx';
 export { Steps } from './Steps.tsx';
+export { together } from './together.ts';
 export { Verify } from './Verify.tsx';

@@ -1,4 +1,5 @@
 // The search page: asks the index built beside the site, shows titles and what each page says, keeps the words in the address.
+import { allowOwnWorkers } from '../shared/index.ts';
 import { fill } from '../words/index.ts';
 
 interface Found {
@@ -31,6 +32,7 @@ const list = place?.querySelector<HTMLElement>('.list');
 
 let index: Promise<Index> | undefined;
 const load = (): Promise<Index> => {
+  allowOwnWorkers();
   index ??= import(/* @vite-ignore */ `${import.meta.env.BASE_URL.replace(/\/*$/, '/')}pagefind/pagefind.js`);
   // What could not be loaded is asked for again with the next words.
   index.catch(() => {
@@ -79,6 +81,17 @@ function literalFirst(pages: readonly Found[], asked: string): Found[] {
   return [...pages.filter(says), ...pages.filter((page) => !says(page))];
 }
 
+const plain = (text: string): string => text.replaceAll('&lt;', '<').replaceAll('&gt;', '>');
+
+/** What the index cuts out of a page: text, in which it has put <mark> round what was asked for; nothing else in it is taken for markup. */
+const marked = (excerpt: string): (string | HTMLElement)[] =>
+  excerpt.split(/<mark>(.*?)<\/mark>/s).map((text, index) => {
+    if (index % 2 === 0) return plain(text);
+    const mark = document.createElement('mark');
+    mark.textContent = plain(text);
+    return mark;
+  });
+
 /** One line of the list. A page that says itself what it is about shows that; a list of words leads to the word. */
 const line = ({ url, excerpt, meta, sub_results: parts }: Found): HTMLLIElement => {
   const part = meta.lead === undefined ? parts.find((candidate) => candidate.url.includes('#')) : undefined;
@@ -89,7 +102,7 @@ const line = ({ url, excerpt, meta, sub_results: parts }: Found): HTMLLIElement 
   const text = document.createElement('p');
   text.className = 'small';
   if (meta.lead !== undefined) text.textContent = meta.lead;
-  else text.innerHTML = part?.excerpt ?? excerpt; // built by the index from our own pages: text and <mark> only
+  else text.append(...marked(part?.excerpt ?? excerpt));
   item.append(link, text);
   return item;
 };

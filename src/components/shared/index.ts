@@ -1,7 +1,8 @@
 // What this room lets out.
 export { Missing, NotYet } from './Missing.tsx';
+export { allowOwnWorkers } from './own-workers.ts';
 export type { Address } from './use-address.ts';
 export { useAddress, useHeading } from './use-address.ts';
 export type { Loaded } from './use-loaded.ts';
 export { fetchStyles, fetchWords, useLoaded } from './use-loaded.ts';
-export { useMeasures } from './use-measures.ts';
+export { useMeasures, useMeasuresTyped } from './use-measures.ts';

@@ -28,13 +28,27 @@ export function useAddress(): Address {
   return { search, go, moved };
 }
 
-/** The box whose heading is read out, from the top of the page, whenever `place` changes by a step of one's own. */
+/** The box whose heading is read out, from the top of the page, whenever `place` changes by a step of one's own; one that comes later, when it is there. */
 export function useHeading({ moved }: Pick<Address, 'moved'>, place: string) {
   const box = useRef<HTMLDivElement>(null);
   useEffect(() => {
     if (!moved.current) return;
-    box.current?.querySelector('h1')?.focus({ preventScroll: true });
     scrollTo({ top: 0 });
+    return box.current === null ? undefined : focusHeading(box.current);
   }, [place]);
   return box;
+}
+
+/** What it gives back ends the waiting. */
+function focusHeading(box: HTMLElement): () => void {
+  const isThere = (): boolean => {
+    const heading = box.querySelector('h1');
+    heading?.focus({ preventScroll: true });
+    return heading !== null;
+  };
+  const watcher = new MutationObserver(() => {
+    if (isThere()) watcher.disconnect();
+  });
+  if (!isThere()) watcher.observe(box, { childList: true, subtree: true });
+  return () => watcher.disconnect();
 }

@@ -45,7 +45,7 @@ export function measureParts(text: string, metric: Numbers, feet: Numbers): Piec
 }
 
 function told([, unit, value, how = '', inMetric = '', inFeet = '']: readonly string[], numbers: Numbers): string {
-  const metric = numbers.system === 'metric';
+  const metric = (unit === 'mm2' ? numbers.wires : numbers.system) === 'metric';
   if (unit === undefined || !isUnit(unit)) return metric ? inMetric : inFeet;
   if (metric) return `${numbers.plain(Number(value), 3)}\u00a0${SIGNS[unit]}`;
   const telling = TELLINGS[how] ?? 'near';

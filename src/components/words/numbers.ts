@@ -44,13 +44,25 @@ const FINE_INCHES = 3;
 export class Numbers {
   readonly #language: string;
   readonly #say: Say;
+  /** Of lengths; and of wires, which are bought by it. */
   readonly system: MeasureSystem;
+  readonly wires: MeasureSystem;
 
   /** `words` hold those of the room `units`; lengths and wires have signs and do without. */
-  constructor(language: string, system: MeasureSystem = 'metric', words: Readonly<Record<string, string>> = {}) {
+  constructor(
+    language: string,
+    system: MeasureSystem = 'metric',
+    words: Readonly<Record<string, string>> = {},
+    wires: MeasureSystem = system,
+  ) {
     this.#language = language;
     this.#say = sayer(words, language);
     this.system = system;
+    this.wires = wires;
+  }
+
+  systemFor(quantity: Quantity): MeasureSystem {
+    return quantity === 'area' ? this.wires : this.system;
   }
 
   plain(value: number, digits: number): string {
@@ -107,7 +119,7 @@ export class Numbers {
 
   /** Square metres in; square millimetres, or the gauge, out. A size between two gauges is told with the sign of "about". */
   wire(area: number, telling: 'near' | 'at-least' = 'near'): string {
-    if (this.system === 'metric') return `${this.plain(toSquareMillimetres(area), 2)}${NARROW}mm²`;
+    if (this.wires === 'metric') return `${this.plain(toSquareMillimetres(area), 2)}${NARROW}mm²`;
     if (telling === 'at-least') return `AWG${NARROW}${gaugeAtLeast(area)}`;
     const gauge = nearestGauge(area);
     return `${gaugeOf(area) === undefined ? '≈' : ''}AWG${NARROW}${gauge}`;

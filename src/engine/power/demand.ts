@@ -185,31 +185,9 @@ function extraWhenMoving(group: TrainGroup): Draw | undefined {
 }
 
 /**
- * Mixture of regimes that exclude each other (evening with lamps on, day): exact; variances are never added across.
- * @keptFor E verdicts under m on average instead of exactly m, and under low and high draws
+ * Mixture of regimes that exclude each other (trains together, trains apart), on the finest of their grids; variances are never added
+ * across. The cells of all are taken as spread.
  */
-export function mix(
-  regimes: readonly { readonly probability: number; readonly distribution: Distribution }[],
-): Distribution {
-  const step = regimes[0]?.distribution.step ?? GRID_STEP;
-  const sum = regimes.reduce((total, regime) => total + regime.probability, 0);
-  if (Math.abs(sum - 1) > 1e-9) throw new RangeError(`mix: probabilities add up to ${sum}, not 1`);
-  const mass = new Float64Array(Math.max(1, ...regimes.map((regime) => regime.distribution.mass.length)));
-  for (const { probability, distribution } of regimes) {
-    if (distribution.step !== step) throw new RangeError('mix: distributions on different grids');
-    for (let i = 0; i < distribution.mass.length; i++) mass[i] = at(mass, i) + probability * at(distribution.mass, i);
-  }
-  const spread = regimes.length > 0 && regimes.every((regime) => regime.distribution.spread === true);
-  const ends = regimes.flatMap(({ distribution }) => distribution.ends ?? []);
-  return {
-    step,
-    mass,
-    ...(spread ? { spread } : {}),
-    ...(ends.length === 0 || ends.length < regimes.length ? {} : { ends: around(ends) }),
-  };
-}
-
-/** The same for laws on different grids, on the finest of them. The cells of all are taken as spread. */
 export function mixFitting(
   regimes: readonly { readonly probability: number; readonly distribution: Distribution }[],
 ): Distribution {

@@ -122,8 +122,11 @@ export function drawsSure({ trains }: Pick<Fleet, 'trains'>, scale: Scale): Sure
 
 const LEAST_SURE_FIRST: readonly Sureness[] = ['memory', 'practice', 'sourced'];
 
-/** How a figure of the draw (mean, 95 % point, largest; amperes) came about. Measured trains need no source but the person. */
-export function demandWorking(fleet: Fleet, scale: Scale, value: number): Working {
+/**
+ * How a figure of the draw (mean, 95 % point, largest; amperes) came about. Measured trains need no source but the person. `law`: the
+ * fleet's, where it is known already.
+ */
+export function demandWorking(fleet: Fleet, scale: Scale, value: number, law = lawOf(fleet)): Working {
   const { modernSure, olderSure } = DRAWS[scale];
   const sources = fleet.trains.flatMap(({ kind }) => {
     if (kind === 'measured') return [];
@@ -134,7 +137,7 @@ export function demandWorking(fleet: Fleet, scale: Scale, value: number): Workin
     ['moving', fleet.moving, 'trains'],
     ['coaches', fleet.coaches, 'pieces'],
     ['accessories', fleet.accessories, 'pieces'],
-    ['grid', lawOf(fleet).step, 'A'],
+    ['grid', law.step, 'A'],
   ] as const;
   return working('demand', value, 'A', inputs, [...new Set(['hong-2013', 'own-derivation', ...sources])]);
 }

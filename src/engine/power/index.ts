@@ -22,8 +22,7 @@ export {
   trainCount,
   withAllSound,
 } from './fleet.ts';
-export type { District, JointLaw } from './joint.ts';
-export { besideBusy, bothBusy, chanceBoth, chanceEither } from './joint.ts';
+export { bothBusy, chanceEither } from './joint.ts';
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
 export type { DistrictAdvice, DistrictFinding, DividedLayout, OwnDistrict } from './own-districts.ts';
@@ -32,7 +31,6 @@ export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts
 export {
   judgedVolts,
   judgeRails,
-  loadedLink,
   neighbourVolts,
   railFromConverter,
   railsTooHigh,
@@ -44,7 +42,7 @@ export {
   TRACK_LIMITS,
 } from './rail-voltage.ts';
 export type { Remedy, RemedyInput } from './remedies.ts';
-export { chosenOf, remedies, SUPPLY_COST, supplyFor } from './remedies.ts';
+export { BREAKERS_COST, chosenOf, remedies, SECOND_DISTRICT_COST, SUPPLY_COST, supplyFor } from './remedies.ts';
 export type { DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {
   atLeast,

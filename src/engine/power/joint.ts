@@ -12,10 +12,7 @@ import { kernelOf } from './kernels.ts';
 import type { Complex, Many } from './smooth.ts';
 import { characteristic, leastOf, MoversPolynomial, power, times, totalMoments } from './smooth.ts';
 
-/**
- * Chances of the pairs: cell i * cells + j stands for near = nearFrom + i * step, total = totalFrom + j * step, amperes.
- * @keptFor E two districts with the same trains
- */
+/** Chances of the pairs: cell i * cells + j stands for near = nearFrom + i * step, total = totalFrom + j * step, amperes. */
 export interface JointLaw {
   readonly step: number;
   readonly cells: number;
@@ -216,11 +213,8 @@ function massesOf(plane: ComplexRow): Float64Array {
   return mass;
 }
 
-/**
- * Which of the two districts.
- * @keptFor E two districts with the same trains
- */
-export type District = 'near' | 'far';
+/** Which of the two districts. */
+type District = 'near' | 'far';
 
 /** Sum over all pairs of what each counts for. */
 function over(law: JointLaw, counts: (near: number, far: number) => number): number {
@@ -241,14 +235,7 @@ function over(law: JointLaw, counts: (near: number, far: number) => number): num
 const above = (current: number, limit: number, step: number): number =>
   Math.min(1, Math.max(0, (current - limit) / step + 0.5));
 
-/**
- * Share of moments at which both districts draw more than their limits (amperes) at once.
- * @keptFor E two districts with the same trains
- */
-export const chanceBoth = (law: JointLaw, limits: Readonly<Record<District, number>>): number =>
-  over(law, (near, far) => above(near, limits.near, law.step) * above(far, limits.far, law.step));
-
-/** Share of moments at which at least one of them does. */
+/** Share of moments at which at least one of the two draws more than its limit, amperes. */
 export const chanceEither = (law: JointLaw, limits: Readonly<Record<District, number>>): number =>
   over(law, (near, far) => 1 - (1 - above(near, limits.near, law.step)) * (1 - above(far, limits.far, law.step)));
 
@@ -259,22 +246,4 @@ export const chanceEither = (law: JointLaw, limits: Readonly<Record<District, nu
 export function bothBusy(total: Distribution, share: number, q = 0.95): Readonly<Record<District, number>> {
   const whole = quantile(total, q);
   return { near: share * whole, far: (1 - share) * whole };
-}
-
-/**
- * Current that `district` does not pass in the share `q` of the moments at which the other draws more than `amps`; undefined where it never does.
- * @keptFor E two districts with the same trains
- */
-export function besideBusy(law: JointLaw, district: District, amps: number, q = 0.95): number | undefined {
-  const busy = (near: number, far: number): number => above(district === 'near' ? far : near, amps, law.step);
-  const moments = over(law, busy);
-  if (moments <= 0) return undefined;
-  let [low, high] = [0, law.nearFrom + law.totalFrom + 2 * law.cells * law.step];
-  for (let i = 0; i < 24; i++) {
-    const limit = (low + high) / 2;
-    const passed = over(law, (a, b) => busy(a, b) * above(district === 'near' ? a : b, limit, law.step));
-    if (passed > (1 - q) * moments) low = limit;
-    else high = limit;
-  }
-  return high;
 }

@@ -117,10 +117,7 @@ const loadedAmps = (supply: Supply, { loaded }: RailLoad): number => loaded ?? f
 /** All that a supply gives for good, amperes on the d.c. side. */
 const fullLoad = ({ kind, amps }: Supply): number => (kind === 'ac' ? amps / AC_FACTOR.usual : amps);
 
-/**
- * D.c. volts behind a transformer's rectifier at its full r.m.s. current, volts.
- * @keptFor E what a loaded a.c. supply gives
- */
+/** D.c. volts behind a transformer's rectifier at its full r.m.s. current, volts. */
 export const loadedLink = (volts: number): Span => ({
   from: Math.max(0, LOADED_FACTOR.from * volts - RECTIFIER_DROP.loaded),
   to: Math.max(0, LOADED_FACTOR.to * volts - RECTIFIER_DROP.loaded),

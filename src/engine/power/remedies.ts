@@ -1,6 +1,7 @@
 // What would mend a shortage, each computed for this fleet with what it would bring and what it takes: what is free first, then by money,
 // then by time.
-import type { Span } from '../units.ts';
+import type { Cost } from '../cost.ts';
+import { byMoneyThenTime, costOf as sumOf } from '../cost.ts';
 import type { Capacity, Stage, Supply } from './capacity.ts';
 import { capacity, trackCurrent } from './capacity.ts';
 import type { Scale } from './draws.ts';
@@ -26,12 +27,6 @@ export type RemedyId =
   | 'breakers-and-sub-districts';
 
 export const MOST_DISTRICTS = 6;
-
-/** What a remedy takes: money in euros, which dollars and pounds are near enough to, and hours of work. */
-export interface Cost {
-  readonly money: Span;
-  readonly hours: Span;
-}
 
 /** How many of each a remedy is about. */
 export interface Counts {
@@ -91,14 +86,16 @@ export const SUPPLY_COST: Cost = COSTS.supply;
 
 type Piece = keyof typeof COSTS;
 
-function costOf(pieces: readonly (readonly [count: number, piece: Piece])[]): Cost {
-  const sum = (of: (cost: Cost) => number): number =>
-    pieces.reduce((total, [count, piece]) => total + count * of(COSTS[piece]), 0);
-  return {
-    money: { from: sum(({ money }) => money.from), to: sum(({ money }) => money.to) },
-    hours: { from: sum(({ hours }) => hours.from), to: sum(({ hours }) => hours.to) },
-  };
-}
+const costOf = (pieces: readonly (readonly [count: number, piece: Piece])[]): Cost =>
+  sumOf(pieces.map(([count, piece]) => [count, COSTS[piece]]));
+
+/** Breakers for parts of the track, and a district more: its booster, its supply, and the work. */
+export const BREAKERS_COST = costOf([[2, 'breaker']]);
+export const SECOND_DISTRICT_COST = costOf([
+  [1, 'booster'],
+  [1, 'supply'],
+  [1, 'district'],
+]);
 
 /**
  * Every remedy that applies: by money, then by time; breakers last, since they give no power. A booster is taken to pass as much as the command station, with rails set
@@ -115,9 +112,7 @@ export function remedies(input: RemedyInput): Remedy[] {
     own(input),
     moreDistricts(input),
   ];
-  const sorted = found
-    .filter((remedy) => remedy !== undefined)
-    .sort((a, b) => a.cost.money.to - b.cost.money.to || a.cost.hours.to - b.cost.hours.to);
+  const sorted = found.filter((remedy) => remedy !== undefined).sort((a, b) => byMoneyThenTime(a.cost, b.cost));
   return [...sorted, breakers(input)];
 }
 
@@ -344,5 +339,5 @@ function fewer(input: RemedyInput): Remedy | undefined {
 }
 
 function breakers(input: RemedyInput): Remedy {
-  return remedy('breakers-and-sub-districts', input, [asItIs(input)], { cost: costOf([[2, 'breaker']]) });
+  return remedy('breakers-and-sub-districts', input, [asItIs(input)], { cost: BREAKERS_COST });
 }

@@ -75,18 +75,40 @@ type Levels = Readonly<Partial<Record<Unknown, Level>>>;
 /** Whether the power is enough whatever is not known; a tight verdict counts as enough. */
 export function sureness(input: SurenessInput): SurenessFinding {
   const { atBest = input.capacity, atWorst = input.capacity, loudest, untold = [] } = input;
-  const at = (of: SurenessInput): Verdict[] => everyEnd(of).map((levels) => verdictAt(of, levels));
+  const law = lawsOnce(input);
+  const at = (of: SurenessInput, laws = law): Verdict[] => everyEnd(of).map((levels) => verdictAt(of, levels, laws));
   const least = at({ ...input, capacity: atWorst });
   const most = atBest === atWorst ? [] : at({ ...input, capacity: atBest });
-  const loud = untold.length > 0 || loudest === undefined ? [] : at({ ...input, fleet: loudest, capacity: atWorst });
+  const loud =
+    untold.length > 0 || loudest === undefined
+      ? []
+      : at(...withItsLaws({ ...input, fleet: loudest, capacity: atWorst }));
   const worst = untold.length > 0 ? 'short' : worstVerdict([...least, ...loud]);
   const best = bestVerdict([...least, ...most]);
   if (enough(worst)) return { kind: 'surely', worst, best, unknowns: [] };
   if (!enough(best)) return { kind: 'surely-not', worst, best, unknowns: [] };
-  const unknowns = effectsOf(input);
+  const unknowns = effectsOf(input, law);
   const [first] = unknowns;
   return { kind: 'depends', worst, best, unknowns, ...(first === undefined ? {} : { deciding: first.unknown }) };
 }
+
+type Law = (levels: Levels) => Distribution;
+
+/** Each law is worked out when it is first asked for: what the unit passes has no part in it. */
+function lawsOnce(input: SurenessInput): Law {
+  const known = new Map<string, Distribution>();
+  return (levels) => {
+    const key = [
+      ...DRAWN.map((unknown) => levels[unknown] ?? 'usual'),
+      ...MOVED.map((unknown) => levels[unknown] === 'high'),
+    ].join();
+    const law = known.get(key) ?? lawAt(input, levels);
+    known.set(key, law);
+    return law;
+  };
+}
+
+const withItsLaws = (input: SurenessInput): [SurenessInput, Law] => [input, lawsOnce(input)];
 
 const bestVerdict = (verdicts: readonly Verdict[]): Verdict =>
   VERDICTS.findLast((verdict) => verdicts.includes(verdict)) ?? 'short';
@@ -125,30 +147,30 @@ function matters(unknown: Unknown, { fleet }: SurenessInput): boolean {
   }
 }
 
-function effectsOf(input: SurenessInput): UnknownEffect[] {
+function effectsOf(input: SurenessInput, law: Law): UnknownEffect[] {
   const found = [...DRAWN, ...MOVED]
     .filter((unknown) => matters(unknown, input))
     .map((unknown): UnknownEffect => {
       const [low, high] = (['low', 'high'] as const).map((level) => ({ [unknown]: level }));
-      const seldom = (levels: Levels): number => quantile(lawAt(input, levels), 0.999);
+      const seldom = (levels: Levels): number => quantile(law(levels), 0.999);
       return {
         unknown,
-        low: verdictAt(input, low ?? {}),
-        high: verdictAt(input, high ?? {}),
+        low: verdictAt(input, low ?? {}, law),
+        high: verdictAt(input, high ?? {}, law),
         swing: Math.abs(seldom(high ?? {}) - seldom(low ?? {})),
       };
     });
-  found.push(...givenEffects(input));
+  found.push(...givenEffects(input, law));
   const flips = ({ low, high }: UnknownEffect): boolean => enough(low) !== enough(high);
   return found.sort((a, b) => Number(flips(b)) - Number(flips(a)) || b.swing - a.swing);
 }
 
 /** What the unit takes and what it is given move the limit and not the draw: by as much as they move it, they count. */
-function givenEffects(input: SurenessInput): UnknownEffect[] {
+function givenEffects(input: SurenessInput, law: Law): UnknownEffect[] {
   const effect = (unknown: Unknown, low: Able, high: Able): UnknownEffect => ({
     unknown,
-    low: verdictAt({ ...input, capacity: low }, {}),
-    high: verdictAt({ ...input, capacity: high }, {}),
+    low: verdictAt({ ...input, capacity: low }, {}, law),
+    high: verdictAt({ ...input, capacity: high }, {}, law),
     swing: Math.abs(high.hard - low.hard),
   });
   const { capacity, atWorst, atBest } = input;
@@ -158,13 +180,13 @@ function givenEffects(input: SurenessInput): UnknownEffect[] {
   ];
 }
 
-function verdictAt(input: SurenessInput, levels: Levels): Verdict {
+function verdictAt(input: SurenessInput, levels: Levels, law: Law): Verdict {
   const { fleet, capacity, share = 1 } = input;
   const trains = trainsAt(fleet, levels);
   const standing = trains.reduce((sum, { count, standing: amps }) => sum + count * amps, 0);
   const lit = fleet.coaches * coachAt(input, levels) + fleet.accessories * accessoryAt(levels);
   const load = {
-    distribution: lawAt(input, levels),
+    distribution: law(levels),
     stallExtra: fleet.moving === 0 ? 0 : Math.max(0, ...trains.map(({ stall, running }) => stall - running.to)),
     powerUp: share * (standing + lit + fleet.stored * STORED_ENERGY_INRUSH),
   };

@@ -1,11 +1,13 @@
 // Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
+
+export type { Rewired, WiringChange } from './changes.ts';
 export { dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
 export { loadedVolts, shortFromLoadTest } from './load-test.ts';
 export type { FeedingPlan, FeedingProblem } from './plan.ts';
 export { evenFeeders, sourceOhms } from './plan.ts';
 export type { PlanCircuit, TrainAlong } from './plan-circuit.ts';
 export { solvePlan, voltsAt } from './plan-circuit.ts';
-export type { Rewired, WiringCandidate, WiringChange } from './remedies.ts';
+export type { WiringCandidate } from './remedies.ts';
 export { DROP_LIMIT, leastWiring, presentWiring, suggestWiring } from './remedies.ts';
 export type { ShortAlong } from './short-circuit.ts';
 export { shortAmpsAt } from './short-circuit.ts';

@@ -1,6 +1,10 @@
 // What would mend the wiring of a district, the cheapest first: each candidate is worked out for this very plan.
+import type { Cost } from '../cost.ts';
+import { byMoneyThenTime } from '../cost.ts';
 import { RESERVE } from '../power/index.ts';
 import { BREAKER_SHARE } from './breakers.ts';
+import type { Rewired, WiringChange } from './changes.ts';
+import { changeCost, workCost } from './changes.ts';
 import type { Feeder, FeedingPlan, FeedingProblem } from './plan.ts';
 import { evenFeeders, SAME_PLACE } from './plan.ts';
 import type { PlanCircuit } from './plan-circuit.ts';
@@ -41,28 +45,6 @@ export interface WiringNeed {
   readonly margin?: number;
 }
 
-/** What is laid anew, all of it together. */
-export interface Rewired {
-  readonly kind: 'rewired';
-  /** Where the unit joins the bus then, or its one pair the track: the middle, metres along. */
-  readonly middle?: number;
-  /** The two ends of the bus are joined; for layouts where they meet. */
-  readonly ring?: true;
-  readonly feeders?: { readonly spacing: number; readonly count: number; readonly added: number };
-  readonly bus?: Conductor;
-  /** Of every feeder. */
-  readonly feederWire?: Conductor;
-}
-
-export type WiringChange =
-  | { readonly kind: 'as-it-is' }
-  | Rewired
-  | { readonly kind: 'lower-trip'; readonly trip: number }
-  /** Breakers under the stage, which keeps its own trip current. */
-  | { readonly kind: 'breakers'; readonly trip: number }
-  /** Cut in the middle; the second half has a stage of its own, at the far end. */
-  | { readonly kind: 'second-stage'; readonly cutAt: number; readonly fedAt: number };
-
 export type WiringRule =
   /** A train loses more than it may. */
   | 'drop'
@@ -95,14 +77,12 @@ export interface WiringCandidate {
   readonly fails: readonly WiringRule[];
   /** `good`: all rules, and the drop within what is wanted. `bearable`: the drop within what is allowed. */
   readonly verdict: 'good' | 'bearable' | 'fails';
-  /** Work it takes, hours; and with the price of new wire as hours of work. Source: common-practice. */
-  readonly hours: number;
-  readonly cost: number;
+  readonly cost: Cost;
 }
 
 export interface WiringAdvice {
   readonly kind: 'advice';
-  /** `as-it-is` first, unless nothing would be left for a train; then new wiring in order of cost, other trip currents, a second stage. */
+  /** `as-it-is` first, unless nothing would be left for a train; then new wiring by money and then by time, other trip currents, a second stage. */
   readonly candidates: readonly WiringCandidate[];
   /** First that passes every rule; absent where none does. */
   readonly first?: WiringCandidate;
@@ -207,7 +187,6 @@ function judge(
   const low = rest.reduce((worst, one) => (one.volts < worst.volts ? one : worst), first);
   const weak = rest.reduce((worst, one) => (one.loopAmps < worst.loopAmps ? one : worst), first);
   const fails = failing(change, plans, { low, weak }, rules);
-  const hours = hoursOf(change, first.plan, rules.pair);
   return {
     change,
     plans,
@@ -221,8 +200,7 @@ function judge(
     faultHeat: worstFaultHeat(weak.fault, rules.trip).watts,
     fails,
     verdict: verdictOf(fails, low.drop <= rules.wanted),
-    hours,
-    cost: hours + priceOf(change, first.plan),
+    cost: changeCost(change, first.plan, rules.pair),
   };
 }
 
@@ -292,59 +270,6 @@ function thickerThan({ plan, sizes }: WiringNeed, { degrees }: Rules): Conductor
 const thinToThick = (sizes: readonly Conductor[], degrees: number): Conductor[] =>
   [...sizes].sort((a, b) => ohmsPerMetre(b, degrees) - ohmsPerMetre(a, degrees));
 
-/** Work for each way of mending, hours: to move the unit's lead; to join two ends; a feeder; to begin with a bus, and a metre of it. Source: common-practice. */
-const HOURS = {
-  middle: 1.5,
-  pairToMiddle: 0.5,
-  ring: 2,
-  feeder: 0.25,
-  bus: 1.5,
-  busMetre: 0.12,
-  trip: 0.25,
-  breakers: 2,
-  stage: 8,
-} as const;
-/** What a metre of bus of one square millimetre costs, as hours of work. Source: from-memory. */
-const PRICE = 0.01e6;
-
-function hoursOf(change: WiringChange, plan: FeedingPlan, pair: boolean): number {
-  switch (change.kind) {
-    case 'as-it-is':
-      return 0;
-    case 'lower-trip':
-      return HOURS.trip;
-    case 'breakers':
-      return HOURS.breakers;
-    case 'second-stage':
-      return HOURS.stage;
-    case 'rewired': {
-      const { middle, ring, bus, feeders, feederWire } = change;
-      const parts = { joined: { middle, ring }, bus: bus !== undefined, feeders: feeders !== undefined };
-      return (
-        hoursBefore(parts, plan, pair) +
-        HOURS.feeder * (feederWire === undefined ? (feeders?.added ?? 0) : plan.feeders.length)
-      );
-    }
-  }
-}
-
-/** All but the single feeders. Where there is only a pair of wires, feeders want a bus. */
-function hoursBefore(
-  { joined, bus, feeders }: Parts,
-  { bus: { length, lead = 0 } }: FeedingPlan,
-  pair: boolean,
-): number {
-  const middle = pair ? HOURS.pairToMiddle : HOURS.middle;
-  return (
-    (joined.middle === undefined ? 0 : middle) +
-    (joined.ring === undefined ? 0 : HOURS.ring) +
-    (bus || (pair && feeders) ? HOURS.bus + HOURS.busMetre * (length + lead) : 0)
-  );
-}
-
-const priceOf = (change: WiringChange, { bus: { length, lead = 0 } }: FeedingPlan): number =>
-  change.kind === 'rewired' ? PRICE * (change.bus?.area ?? 0) * (length + lead) : 0;
-
 /** How the unit is joined: as now, at the middle, or with the bus closed to a ring. */
 interface Joined {
   readonly middle?: number | undefined;
@@ -370,16 +295,17 @@ function rewirings(need: WiringNeed, rules: Rules): WiringCandidate[] {
   const anew = layingAnew(need, rules);
   const thicker = thickerThan(need, rules);
   const found: WiringCandidate[] = [];
-  let least = Number.POSITIVE_INFINITY;
+  let least: Cost | undefined;
   for (const parts of partsInOrder(need)) {
-    if (leastCost(parts, need) >= least) continue;
+    if (least !== undefined && byMoneyThenTime(leastCost(parts, need), least) >= 0) continue;
     const { joined, bus, feeders } = parts;
     const one = cheapest(anew, joined, bus ? thicker : [undefined], feeders ? FEEDER_SPACINGS : [undefined]);
     if (one === undefined) continue;
     found.push(one);
-    if (isGood(one) && joined.ring !== true) least = Math.min(least, one.cost);
+    if (isGood(one) && joined.ring !== true && (least === undefined || byMoneyThenTime(one.cost, least) < 0))
+      least = one.cost;
   }
-  return found.sort((a, b) => a.cost - b.cost);
+  return found.sort(cheaperFirst);
 }
 
 function partsInOrder(need: WiringNeed): Parts[] {
@@ -387,12 +313,18 @@ function partsInOrder(need: WiringNeed): Parts[] {
   const all = waysToJoin(need).flatMap((joined) =>
     both.flatMap((bus) => both.map((feeders): Parts => ({ joined, bus, feeders }))),
   );
-  return all.sort((a, b) => leastCost(a, need) - leastCost(b, need));
+  return all.sort((a, b) => byMoneyThenTime(leastCost(a, need), leastCost(b, need)));
 }
 
-/** Hours of work at the least, with a single new feeder. */
-const leastCost = (parts: Parts, { plan, pair = false }: WiringNeed): number =>
-  hoursBefore(parts, plan, pair) + (parts.feeders ? HOURS.feeder : 0);
+/** What it takes at the least, with a single new feeder and whatever wire. */
+const leastCost = ({ joined: { middle, ring }, bus, feeders }: Parts, { plan, pair = false }: WiringNeed): Cost =>
+  workCost(
+    { middle: middle !== undefined, ring: ring === true, bus: bus ? 0 : undefined, feeders: feeders ? 1 : 0 },
+    plan,
+    pair,
+  );
+
+const cheaperFirst = (a: WiringCandidate, b: WiringCandidate): number => byMoneyThenTime(a.cost, b.cost);
 
 type LaidAnew = (
   joined: Joined,
@@ -479,7 +411,7 @@ function cheapest(
             spacings.map((spacing) => () => anew(joined, size, spacing)),
           );
     });
-    const [best] = found.sort((a, b) => a.cost - b.cost);
+    const [best] = found.sort(cheaperFirst);
     if (best !== undefined) return best;
   }
   return anew(joined, sizes.at(-1), spacings.at(-1));

@@ -5,7 +5,7 @@ export { ENOUGH_CURRENT_OUTCOMES } from './outcomes.ts';
 export type { Power, Reckoning } from './reckoning.ts';
 export { reckon } from './reckoning.ts';
 export type { Conclusion } from './result.ts';
-export { conclude } from './result.ts';
+export { concluded } from './result.ts';
 export type { Deciding } from './sure.ts';
 export type { Likely } from './surer.ts';
 export { SELDOM, surerOf } from './surer.ts';

@@ -49,6 +49,8 @@ export interface Reckoning {
   readonly scale: Scale;
   readonly fleet: Fleet;
   readonly trains: number;
+  /** Which trains run, or how many of them, nobody has told: what is drawn and said of them is an example. */
+  readonly trainsAssumed: boolean;
   readonly load: DistrictLoad;
   readonly summary: Summary;
   readonly bars: readonly Bar[];
@@ -107,6 +109,8 @@ const LABEL_FIELDS = [
   'unit-input-volts',
 ] as const;
 
+const TRAIN_FIELDS: readonly string[] = ['modern', 'older', 'trains', 'moving'];
+
 /** The part that follows a slider. */
 export function reckon(answers: Answers): Reckoning {
   const reader = new Reader(answers);
@@ -127,6 +131,7 @@ export function reckon(answers: Answers): Reckoning {
     scale,
     fleet,
     trains: trainCount(fleet),
+    trainsAssumed: reader.assumptions.some(({ field }) => TRAIN_FIELDS.includes(field)),
     load,
     summary,
     bars: histogram(load.distribution, barWidth(summary.most - summary.least)),

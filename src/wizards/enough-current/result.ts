@@ -11,12 +11,13 @@ import {
   remedies,
   supplyFor,
 } from '../../engine/index.ts';
-import type { Answers } from '../planning/index.ts';
-import { Reader } from '../planning/index.ts';
+import type { Answers, ReadFirst } from '../planning/index.ts';
+import { Reader, readFirst } from '../planning/index.ts';
 import type { Divided } from './divided.ts';
 import { DIVIDED_OUTCOMES, dividedOf } from './divided.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
 import type { Power, Reckoning } from './reckoning.ts';
+import { reckon } from './reckoning.ts';
 import type { Deciding, VerdictKind } from './sure.ts';
 import { howSure, tripDepends } from './sure.ts';
 
@@ -31,6 +32,8 @@ export interface Conclusion {
   readonly chosen: Remedy | undefined;
   /** The supply to get where this one cannot trip its unit or may lift the rails too high. */
   readonly toBuy: Supply | undefined;
+  /** What is to be read before anything is bought; undefined where all is read. */
+  readonly readFirst: ReadFirst | undefined;
   /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. */
   readonly tripBelow: number | undefined;
   /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. */
@@ -46,14 +49,40 @@ const NOTHING_MORE = {
   remedies: [],
   chosen: undefined,
   toBuy: undefined,
+  readFirst: undefined,
   tripBelow: undefined,
   mayMove: undefined,
   more: undefined,
   divided: undefined,
 } as const;
 
+/** Both parts together. */
+export function concluded(answers: Answers): { readonly reckoning: Reckoning; readonly conclusion: Conclusion } {
+  const reckoning = reckon(answers);
+  return { reckoning, conclusion: conclude(answers, reckoning) };
+}
+
 /** The part that may come a moment later: what to do. */
 export function conclude(answers: Answers, reckoning: Reckoning): Conclusion {
+  const found = whatToDo(answers, reckoning);
+  return { ...found, readFirst: buys(found) ? readFirstOf(answers, found) : undefined };
+}
+
+function readFirstOf(answers: Answers, { deciding, divided }: Conclusion): ReadFirst | undefined {
+  if (deciding?.unknown === 'coach-lamps' && deciding.choices.length > 0) return 'lamps';
+  // Of other districts no input was asked for.
+  return divided === undefined ? readFirst(answers, 'unit') : 'input';
+}
+
+/** Something is to be got, as the answer or among what else would help. */
+function buys({ toBuy, chosen, remedies: all, divided, outcome }: Conclusion): boolean {
+  if (divided !== undefined) return DIVIDED_BUYS.includes(outcome);
+  return toBuy !== undefined || [chosen, ...all].some((one) => (one?.ratings.length ?? 0) > 0);
+}
+
+const DIVIDED_BUYS: readonly EnoughCurrentOutcome[] = ['larger-supply', 'more-districts', 'supply-cannot-trip'];
+
+function whatToDo(answers: Answers, reckoning: Reckoning): Conclusion {
   const { power: now, unread } = reckoning;
   const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
   const before = answerBefore(answers, reckoning);

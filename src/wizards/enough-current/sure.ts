@@ -1,5 +1,5 @@
 // How sure the verdict of "Is my power enough?" is, and the one unknown that decides: what nobody has told or measured, apart from what varies.
-import type { Fleet, Stage, Supply, Unknown, Untold, Verdict } from '../../engine/index.ts';
+import type { DistrictLoad, Fleet, Stage, Supply, Unknown, Untold, Verdict } from '../../engine/index.ts';
 import {
   atLeast,
   capacity,
@@ -9,6 +9,7 @@ import {
   railFromConverter,
   supplyTrip,
   sureness,
+  trainCount,
   withAllSound,
 } from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
@@ -18,7 +19,7 @@ import type { Power, Reckoning } from './reckoning.ts';
 export type VerdictKind = 'stop' | 'labels-first' | 'surely' | 'depends' | 'surely-not';
 
 /** What can decide: what the engine weighs, what nobody has told, and where the rail volts come from. */
-export type DecidingId = Unknown | Untold | 'rails' | 'sound';
+export type DecidingId = Unknown | Untold | 'rails' | 'sound' | 'trains';
 
 export interface Choice {
   readonly id: string;
@@ -71,20 +72,46 @@ export function howSure(answers: Answers, reckoning: Reckoning, now: Power): How
     loudest: isTold(answers, 'sound') || isMeasured(fleet) ? undefined : withAllSound(fleet, scale),
     untold,
   });
-  if (finding.kind !== 'depends') return { kind: finding.kind, deciding: undefined };
-  const verdict = judgeInGroups(reckoning.load, now.capacity).verdict;
-  const enoughNow = atLeast(verdict, 'tight');
-  const open: DecidingId | undefined = enoughNow
-    ? (untold[0] ?? (isTold(answers, 'sound') || isMeasured(fleet) ? undefined : 'sound'))
-    : undefined;
-  const flipping = finding.unknowns.find(({ low, high }) => atLeast(low, 'tight') !== atLeast(high, 'tight'));
-  // What a person can tell with one tap comes before what only a meter or a habit would settle.
-  const lamps = flipping?.unknown === 'coach-lamps' && !isTold(answers, 'lamps') ? 'coach-lamps' : undefined;
-  const unknown = lamps ?? open ?? flipping?.unknown ?? finding.deciding ?? 'train-draws';
-  return { kind: 'depends', deciding: decidingOf(unknown, answers, reckoning, now) };
+  if (finding.kind === 'surely-not') return { kind: finding.kind, deciding: undefined };
+  const example = exampleOf(answers, reckoning, now);
+  if (example !== undefined) return { kind: 'depends', deciding: decidingOf(example, answers, reckoning, now) };
+  if (finding.kind === 'surely') return { kind: finding.kind, deciding: undefined };
+  return { kind: 'depends', deciding: whatDecides(finding, untold, answers, reckoning, now) };
+}
+
+/** What a person can tell with one tap comes before what only a meter or a habit would settle, where it does settle it. */
+function whatDecides(
+  { unknowns }: ReturnType<typeof sureness>,
+  [first]: readonly Untold[],
+  answers: Answers,
+  reckoning: Reckoning,
+  now: Power,
+): Deciding {
+  const { fleet, load } = reckoning;
+  const flips = unknowns.filter(({ low, high }) => atLeast(low, 'tight') !== atLeast(high, 'tight'));
+  const lamps = isTold(answers, 'lamps') ? undefined : decidingOf('coach-lamps', answers, reckoning, now);
+  if (flips[0]?.unknown === 'coach-lamps' && lamps !== undefined && settles(lamps)) return lamps;
+  const soundOpen = !(isTold(answers, 'sound') || isMeasured(fleet));
+  const enoughNow = atLeast(judgeInGroups(load, now.capacity).verdict, 'tight');
+  const open: DecidingId | undefined = enoughNow ? (first ?? (soundOpen ? 'sound' : undefined)) : undefined;
+  const [other] = [...flips, ...unknowns].filter(({ unknown }) => unknown !== 'coach-lamps' || lamps === undefined);
+  return decidingOf(open ?? other?.unknown ?? 'train-draws', answers, reckoning, now);
+}
+
+/** What makes the trains an example, where what was taken of them is enough: which they are, or how many of them move. */
+function exampleOf(answers: Answers, { fleet, load }: Reckoning, now: Power): DecidingId | undefined {
+  const enoughFor = (of: DistrictLoad): boolean => atLeast(judgeInGroups(of, now.capacity).verdict, 'tight');
+  if (!enoughFor(load)) return undefined;
+  const untold = (id: string): boolean => answers[id]?.kind === 'unknown';
+  if (isMeasured(fleet) ? untold('trains') : untold('modern') || untold('older')) return 'trains';
+  if (isTold(answers, 'moving')) return undefined;
+  return enoughFor(districtLoad({ ...fleet, moving: trainCount(fleet) })) ? undefined : 'how-many-move';
 }
 
 const isMeasured = ({ trains }: Fleet): boolean => trains.every(({ kind }) => kind === 'measured');
+
+/** Whether one of its answers is enough. */
+const settles = ({ choices }: Deciding): boolean => choices.some(({ verdict }) => atLeast(verdict, 'tight'));
 
 /** With the best rectifier, or a converter that nobody has spoken of; undefined where neither can be. */
 function bestStage(supply: Supply, stage: Stage, conversion: Stage['rails'] | undefined) {

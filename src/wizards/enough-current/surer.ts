@@ -2,8 +2,7 @@
 // Each is answered as people may, and the answer worked out anew.
 import { middle, SCALE_RANGE } from '../../engine/index.ts';
 import type { Answer, Answers, QuestionId } from '../planning/index.ts';
-import { Reader, replay } from '../planning/index.ts';
-import { enoughCurrent } from './flow.ts';
+import { Reader } from '../planning/index.ts';
 import { reckon } from './reckoning.ts';
 import { answerBefore } from './result.ts';
 
@@ -21,9 +20,8 @@ interface Case {
   readonly weight: number;
 }
 
-/** The questions that are left, the one that is likeliest to change something first. */
-export function surerOf(answers: Answers): Likely[] {
-  const { left } = replay(enoughCurrent, answers);
+/** The questions that are `left`, the one that is likeliest to change something first. */
+export function surerOf(answers: Answers, left: readonly QuestionId[]): Likely[] {
   const now = signOf(answers);
   const chanceOf = (question: QuestionId): number =>
     casesOf(question, answers).reduce(
@@ -40,7 +38,10 @@ export function surerOf(answers: Answers): Likely[] {
     .sort((a, b) => b.chance - a.chance);
 }
 
-/** So many trains are seldom on one unit, and then each district is judged by itself. Source: from-memory. */
+/**
+ * From so many trains on, the chance that the layout is divided already, and below it: nobody has counted layouts. It only orders the
+ * questions. Source: from-memory.
+ */
 const CLUB = { trains: 12, divided: 0.6, otherwise: 0.03 } as const;
 const dividedOf = (answers: Answers): number => (reckon(answers).trains >= CLUB.trains ? CLUB.divided : CLUB.otherwise);
 

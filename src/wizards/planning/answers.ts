@@ -19,27 +19,33 @@ export function isAsked(field: Field, answers: Answers): boolean {
   return other.kind === 'number' && other.span.to > (when.above ?? 0);
 }
 
-/** Reads every field of a question from texts by field id; absent texts are left out, not complained about. */
+/** The system of a number without a unit. */
+export type BareNumbers = (quantity: Quantity) => MeasureSystem;
+
+/** Reads every field of a question from texts by field id; absent texts are left out, not complained about. `before`: answers to other questions. */
 export function parseQuestion(
   question: Question,
   texts: ReadonlyMap<string, string>,
-  bare: MeasureSystem = 'metric',
+  bare: BareNumbers = () => 'metric',
+  before: Answers = {},
 ): { answers: Answers; problems: Problem[] } {
   const answers: Record<string, Answer> = {};
   const problems: Problem[] = [];
   for (const field of question.fields) {
     const text = texts.get(field.id);
     if (text === undefined) continue;
-    const read = parseField(field, text, { volts: voltsBeside(question, answers), bare });
+    const read = parseField(field, text, {
+      volts: voltsFor(field, { ...before, ...answers }),
+      ...(field.kind === 'number' ? { bare: bare(field.quantity) } : {}),
+    });
     if (read.kind === 'answer') answers[field.id] = read.answer;
     else problems.push(read.problem);
   }
   return { answers, problems };
 }
 
-function voltsBeside(question: Question, answers: Answers): number | undefined {
-  const volts = question.fields.find((field) => field.kind === 'number' && field.quantity === 'voltage');
-  const answer = volts === undefined ? undefined : answers[volts.id];
+function voltsFor(field: Field, answers: Answers): number | undefined {
+  const answer = field.kind === 'number' && field.volts !== undefined ? answers[field.volts] : undefined;
   return answer?.kind === 'number' ? answer.span.from : undefined;
 }
 
@@ -50,11 +56,14 @@ export function parseAddress(
 ): { answers: Answers; problems: Problem[] } {
   const texts = new Map<string, string>();
   for (const [name, value] of new URLSearchParams(search)) if (!texts.has(name)) texts.set(name, value);
-  const read = questions.map((question) => parseQuestion(question, texts));
-  return {
-    answers: Object.assign({}, ...read.map((one) => one.answers)),
-    problems: read.flatMap((one) => one.problems),
-  };
+  let answers: Answers = {};
+  const problems: Problem[] = [];
+  for (const question of questions) {
+    const read = parseQuestion(question, texts, undefined, answers);
+    answers = { ...answers, ...read.answers };
+    problems.push(...read.problems);
+  }
+  return { answers, problems };
 }
 
 /** The name in the address of a question that is wanted at a quick answer: `?…&ask=coaches`. It is no answer. */
@@ -109,18 +118,21 @@ export function spanOf(answers: Answers, field: Field): Span | undefined {
   return { from: field.assume, to: field.assume };
 }
 
-/**
- * The system a person measures in, from the units they typed. Wires decide, since they are bought by it; without one, lengths do. The
- * most count; as many of each: the first. Undefined where nothing has a unit.
- */
-export function systemTyped(answers: Answers): MeasureSystem | undefined {
+/** The systems a person measures in, from the units they typed: most count; as many of each: the first. Undefined where nothing has a unit. */
+export interface SystemsTyped {
+  readonly lengths: MeasureSystem | undefined;
+  /** Wires are bought by gauge or by mm², whatever lengths are measured in. */
+  readonly wires: MeasureSystem | undefined;
+}
+
+export function systemsTyped(answers: Answers): SystemsTyped {
   const of = (isWire: boolean): MeasureSystem[] =>
     [...FIELDS].flatMap(([id, field]) => {
       const answer = answers[id];
       const counts = field.kind === 'number' && (field.quantity === 'area') === isWire;
       return counts && answer?.kind === 'number' && answer.typed !== undefined ? [answer.typed] : [];
     });
-  return mostOf(of(true)) ?? mostOf(of(false));
+  return { lengths: mostOf(of(false)), wires: mostOf(of(true)) };
 }
 
 /** The unit that a bare number of this field is taken as, for the sentence that says so; undefined where there is but one. */

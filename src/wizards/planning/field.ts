@@ -21,6 +21,8 @@ export interface NumberField {
   readonly range?: boolean;
   readonly assume?: number;
   readonly when?: Condition;
+  /** The field whose volts turn VA or W into amperes here; without one, a power cannot be read. */
+  readonly volts?: string;
 }
 
 /** The field is asked only when another field of the same question has one of these values (or, `above`, is larger). */
@@ -38,7 +40,7 @@ export const number = (
   quantity: Quantity,
   least: number,
   most: number,
-  more: Pick<NumberField, 'assume' | 'when' | 'range'> = {},
+  more: Pick<NumberField, 'assume' | 'when' | 'range' | 'volts'> = {},
 ): NumberField => ({ kind: 'number', id, quantity, least, most, ...more });
 
 export type Answer =
@@ -61,6 +63,7 @@ export type Because =
   | 'mains-side'
   | 'bare-gauge'
   | 'needs-volts'
+  | 'power-no-amperes'
   | 'more-than-trains';
 
 export interface Problem {
@@ -85,7 +88,7 @@ export type Read =
 
 /** What else is known where a number is read. */
 export interface Beside {
-  /** The voltage of the same question, so that VA or W can become amperes. */
+  /** The volts that go with the field, so that VA or W can become amperes. */
   readonly volts?: number | undefined;
   /** The system of a bare number: metric in every address, the person's own in a field. */
   readonly bare?: MeasureSystem;
@@ -118,6 +121,7 @@ function readNumber(field: NumberField, text: string, { volts, bare }: Beside): 
   const parsed = parseQuantity(text, field.quantity, bare);
   if (parsed.kind === 'bad') return { because: parsed.because };
   if (parsed.kind === 'power') {
+    if (field.volts === undefined) return { because: 'power-no-amperes' };
     if (volts === undefined) return { because: 'needs-volts' };
     const amps = Number((parsed.watts / volts).toPrecision(4));
     return inRange(field, { span: { from: amps, to: amps } });

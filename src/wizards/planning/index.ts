@@ -7,7 +7,7 @@ export {
   isAsked,
   parseAddress,
   parseQuestion,
-  systemTyped,
+  systemsTyped,
   takenAs,
   toAddress,
   wantedIn,
@@ -17,8 +17,8 @@ export { emptyIn, number, parseField, UNKNOWN } from './field.ts';
 export { OUT_OF_SCOPE } from './outcomes.ts';
 export type { Question, QuestionId } from './questions.ts';
 export { FURTHER_DISTRICTS, QUESTIONS } from './questions.ts';
-export type { Assumption } from './read.ts';
-export { knownSupply, Reader } from './read.ts';
+export type { Assumption, ReadFirst } from './read.ts';
+export { knownSupply, Reader, readFirst } from './read.ts';
 export type { Replayed } from './replay.ts';
 export {
   answersTo,
@@ -34,7 +34,6 @@ export {
   surerBy,
   surerIn,
   TYPES,
-  trainsIn,
   wants,
   without,
 } from './replay.ts';

@@ -32,7 +32,7 @@ const supplyLabel = (id: string, prefix: string): Question => ({
   fields: [
     choice(`${prefix}-kind`, ['dc', 'ac']),
     number(`${prefix}-volts`, 'voltage', 3, 60),
-    number(`${prefix}-amps`, 'current', 0.1, 40),
+    number(`${prefix}-amps`, 'current', 0.1, 40, { volts: `${prefix}-volts` }),
     choice(`${prefix}-plug`, ['centre-plus', 'centre-minus', 'terminals']),
   ],
 });
@@ -63,7 +63,7 @@ const ownDistricts: readonly Field[] = [
     const when = { field: 'districts', above: at + 1 };
     return [
       number(`limit-${letter}`, 'current', 0.3, 30, { when }),
-      number(`amps-${letter}`, 'current', 0.1, 40, { when }),
+      number(`amps-${letter}`, 'current', 0.1, 40, { when, volts: 'supply-volts' }),
       number(`traffic-${letter}`, 'count', 0, TENTHS, { when }),
     ];
   }),
@@ -136,8 +136,8 @@ export const QUESTIONS = {
     id: 'wire-need',
     fields: [
       number('wire-volts', 'voltage', 5, 30),
-      number('wire-trip', 'current', 0.3, 30),
-      number('wire-amps', 'current', 0.05, 30),
+      number('wire-trip', 'current', 0.3, 30, { volts: 'wire-volts' }),
+      number('wire-amps', 'current', 0.05, 30, { volts: 'wire-volts' }),
     ],
   },
   bus: {

@@ -161,6 +161,17 @@ export class Reader {
   }
 }
 
+/** What is to be read before anything is bought: what the unit's input asks for at all, which pole of its plug is where, or a coach's lamps. */
+export type ReadFirst = 'input' | 'plug' | 'lamps';
+
+/** What of a unit's label. */
+export function readFirst(answers: Answers, prefix: string): Exclude<ReadFirst, 'lamps'> | undefined {
+  const isRead = (id: string): boolean => answers[id]?.kind === 'choice' || answers[id]?.kind === 'number';
+  if (!(isRead(`${prefix}-input`) && isRead(`${prefix}-input-volts`))) return 'input';
+  // Alternating current has no poles.
+  return new Reader(answers).option(`${prefix}-input`) === 'ac' || isRead(`${prefix}-plug`) ? undefined : 'plug';
+}
+
 /** A supply whose label is complete enough to compute with, else undefined. */
 export function knownSupply(label: SupplyLabel): NamedSupply | undefined {
   const { kind, volts, amps, plug } = label;

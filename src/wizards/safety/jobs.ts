@@ -5,7 +5,9 @@ export const JOBS = [
   'gap-both-rails',
   'lay-a-feeder',
   'connect-a-booster',
+  'divide-the-track',
   'exchange-a-supply',
   'measure-the-amperes',
   'load-test-and-coin',
+  'on-again-after-heat',
 ] as const;

@@ -42,8 +42,8 @@ import {
   tripLevel,
   worstVerdict,
 } from '../../engine/index.ts';
-import type { Answers, Assumption } from '../planning/index.ts';
-import { knownSupply, Reader } from '../planning/index.ts';
+import type { Answers, Assumption, ReadFirst } from '../planning/index.ts';
+import { knownSupply, Reader, readFirst } from '../planning/index.ts';
 import type { WhichSupplyOutcome } from './outcomes.ts';
 
 /** Why it comes to an outcome, where that has more than one reason. */
@@ -83,6 +83,8 @@ export interface Placement {
   readonly only: boolean;
   /** The unit that an outcome speaks of. */
   readonly unit: UnitFound | undefined;
+  /** What of the units' labels is to be read before the supply that it takes is bought; undefined where all is read, or nothing is to be got. */
+  readonly readFirst: ReadFirst | undefined;
   /** Rails that stand too high, volts. */
   readonly railVolts: Span | undefined;
   readonly scale: Scale;
@@ -98,7 +100,7 @@ export interface Placement {
   readonly railsKnown: boolean;
   /** Even in the best arrangement a district has too little. */
   readonly stillShort: boolean;
-  /** Share of moments at which at least one of the two parts has too little in the best arrangement, by their joint law. */
+  /** Share of moments at which at least one of the two parts has too little in the best arrangement, by their joint law; 0 where only the outcome is shown. */
   readonly eitherShort: number;
   /** Nobody has told which trains run. */
   readonly trainsUntold: boolean;
@@ -148,6 +150,7 @@ export function placeSupplies(answers: Answers): Placement {
     : [];
   return {
     ...found,
+    readFirst: BUYS.includes(found.outcome) ? readFirstOf(answers, found.unit) : undefined,
     scale,
     supplies,
     arrangements,
@@ -156,10 +159,24 @@ export function placeSupplies(answers: Answers): Placement {
     stationShare,
     railsKnown,
     stillShort: isShort(arrangements[0]),
-    eitherShort: eitherShort(arrangements[0], fleet, stationShare),
+    eitherShort: found.only ? 0 : eitherShort(arrangements[0], fleet, stationShare),
     trainsUntold: reader.answers['moving'] === undefined || reader.answers['modern']?.kind !== 'number',
     assumptions: reader.assumptions,
   };
+}
+
+const BUYS: readonly WhichSupplyOutcome[] = [
+  'regulated-supply',
+  'supply-cannot-trip',
+  'volts-too-low',
+  'two-supplies-alike',
+];
+
+/** Of the unit that the outcome speaks of, else of both. */
+function readFirstOf(answers: Answers, unit: UnitFound | undefined): ReadFirst | undefined {
+  const units = unit === undefined ? (['station', 'booster'] as const) : [unit.unit];
+  const unread = units.flatMap((one) => readFirst(answers, one) ?? []);
+  return unread.find((one) => one === 'input') ?? unread[0];
 }
 
 const isShort = (best: Arrangement | undefined): boolean =>

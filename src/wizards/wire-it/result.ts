@@ -17,6 +17,7 @@ import type {
   Working,
 } from '../../engine/index.ts';
 import {
+  byMoneyThenTime,
   DROP_LIMIT,
   faultHeatAlong,
   judgeRails,
@@ -33,7 +34,7 @@ import {
   tripLevel,
 } from '../../engine/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
-import { Reader, systemTyped } from '../planning/index.ts';
+import { Reader, systemsTyped } from '../planning/index.ts';
 import type { Need, Run, Wires } from './laid.ts';
 import {
   feederCount,
@@ -104,6 +105,8 @@ export interface Stopped {
   readonly volts: number;
   readonly trip: number;
   readonly supply: SupplyTrip | undefined;
+  /** It may take another supply; what the unit's input asks for is not known here. */
+  readonly buys: boolean;
 }
 
 export interface Wiring {
@@ -127,7 +130,7 @@ export interface Wiring {
   /** What trains far away may draw as it is, amperes, so that no more is lost than may be; undefined where they may draw what was told. */
   readonly tonight: number | undefined;
   readonly chosen: WiringCandidate | undefined;
-  /** What else would do, cheapest first. */
+  /** What else would do, by money and then by time. */
   readonly others: readonly WiringCandidate[];
   readonly candidates: readonly WiringCandidate[];
   readonly train: TrainAlong | undefined;
@@ -146,7 +149,7 @@ export type WireFound = Wiring | NotKnown | Stopped | (FeedingProblem & { readon
  * only if one feeder is enough. Rails that stand too high, and a supply that cannot trip its unit, come before any wire. A plan that cannot
  * be (all are read from checked answers) gives its problem. Wires to buy are those that the person's `system` knows.
  */
-export function wire(answers: Answers, system: MeasureSystem = systemTyped(answers) ?? 'metric'): WireFound {
+export function wire(answers: Answers, system: MeasureSystem = soldTo(answers)): WireFound {
   const reader = new Reader(answers);
   const stopped = stoppedAt(reader);
   if (stopped !== undefined) return stopped;
@@ -156,6 +159,11 @@ export function wire(answers: Answers, system: MeasureSystem = systemTyped(answe
   const counted = feederCount(reader, described.run) !== undefined;
   if (counted || found.outcome !== 'wiring-good') return found;
   return goodWithOneFeeder(described) ? found : notKnown(answers, system);
+}
+
+function soldTo(answers: Answers): MeasureSystem {
+  const { lengths, wires } = systemsTyped(answers);
+  return wires ?? lengths ?? 'metric';
 }
 
 // One feeder at the end of the wire and of the track: whatever more there is, does better.
@@ -170,11 +178,12 @@ function stoppedAt(reader: Reader): Stopped | undefined {
   const supply = supplyFound(reader, { volts, trip });
   const at = { kind: 'stopped', scale, volts, trip, supply } as const;
   const rails = judgeRails({ idle: { from: volts, to: volts }, loaded: { from: volts, to: volts } }, scale);
-  if (rails === 'over-stop' || rails === 'over-decoder') return { ...at, outcome: 'rail-voltage-too-high' };
-  if (rails === 'too-low') return { ...at, outcome: 'volts-too-low' };
+  if (rails === 'over-stop' || rails === 'over-decoder')
+    return { ...at, outcome: 'rail-voltage-too-high', buys: false };
+  if (rails === 'too-low') return { ...at, outcome: 'volts-too-low', buys: true };
   // A trip current above what the scale bears comes down first, and then this supply may do.
   if (tripLevel(scale, trip).finding === 'above-ceiling') return undefined;
-  return supply?.kind === 'surely-not' ? { ...at, outcome: 'supply-cannot-trip' } : undefined;
+  return supply?.kind === 'surely-not' ? { ...at, outcome: 'supply-cannot-trip', buys: true } : undefined;
 }
 
 /** Wiring of which enough is told to judge it. */
@@ -270,12 +279,6 @@ function judged(
 function tonightAmps(now: WiringCandidate | undefined, trainAmps: number): number | undefined {
   return now === undefined || now.drop <= DROP_LIMIT ? undefined : (trainAmps * DROP_LIMIT) / now.drop;
 }
-
-/** Metres of track from which on all that could be laid anew takes longer to work out than a tap should. */
-const LONG_TRACK = 20;
-
-/** Whether it takes long to work out. */
-export const takesLong = (answers: Answers): boolean => (new Reader(answers).number('track-length') ?? 0) > LONG_TRACK;
 
 /** What a short draws then, as far as the supply gives it. */
 const behind = (supply: SupplyTrip | undefined, one: WiringCandidate): WiringCandidate => ({
@@ -378,7 +381,7 @@ function assumedFor(answers: Answers, { answers: taken, assumptions }: Reader): 
   return [...assumptions, ...added];
 }
 
-/** The fix that a change is told by: what is done first. The others of its parts are added to its steps. */
+/** The fix that a change is told by. The others of its parts are added to its steps. */
 function outcomeOf(chosen: WiringCandidate | undefined, { pair }: Run): WireItOutcome {
   if (chosen === undefined) return 'booster-near-load';
   const { change } = chosen;
@@ -393,7 +396,7 @@ const OUTCOMES = {
   'second-stage': 'booster-near-load',
 } as const;
 
-/** Fixes that together lay the wiring anew, in the order in which they are done. */
+/** Fixes that together lay the wiring anew, what the change is told by first. */
 export type WiringPart =
   | 'feed-bus-from-middle'
   | 'pair-to-the-middle'
@@ -410,9 +413,26 @@ export function partsOf(change: Rewired, pair: boolean): WiringPart[] {
     ['bus-as-a-ring', ring === true],
     ['thicker-bus', bus !== undefined],
     ['more-feeders', feeders !== undefined],
-    ['thicker-feeders', wire !== undefined && feeders === undefined],
+    ['thicker-feeders', wire !== undefined],
   ];
   return parts.flatMap(([part, isIn]) => (isIn ? [part] : []));
+}
+
+/** Each is done before what is joined to it. */
+const WORK: readonly WiringPart[] = [
+  'thicker-bus',
+  'thicker-feeders',
+  'feed-bus-from-middle',
+  'pair-to-the-middle',
+  'bus-as-a-ring',
+  'more-feeders',
+];
+
+/** The same in the order of the work. Where there is one pair only, its feeders are what lays the bus. */
+export function inOrderOfWork(parts: readonly WiringPart[], pair: boolean): WiringPart[] {
+  const laysBus = pair && parts.includes('more-feeders');
+  const rest = WORK.filter((part) => parts.includes(part));
+  return laysBus ? ['more-feeders', ...rest.filter((part) => part !== 'more-feeders' && part !== 'thicker-bus')] : rest;
 }
 
 const passes = ({ verdict }: WiringCandidate): boolean => verdict !== 'fails';
@@ -420,8 +440,13 @@ const isGood = ({ verdict }: WiringCandidate): boolean => verdict === 'good';
 const isRing = ({ change }: WiringCandidate): boolean => change.kind === 'rewired' && change.ring === true;
 const isLower = ({ change }: WiringCandidate): boolean => change.kind === 'lower-trip' || change.kind === 'breakers';
 
-/** What makes the wiring good rather than bearable is worth so much more work, hours: an evening. Source: common-practice. */
-const WORTH_GOOD = 4;
+/** What makes the wiring good rather than bearable is worth so much more: a long evening, and as much wire. Source: common-practice. */
+const WORTH_GOOD = { hours: 6, money: 30 } as const;
+
+function isWorthIt(good: WiringCandidate, least: WiringCandidate = good): boolean {
+  const more = (of: (one: WiringCandidate) => number): number => of(good) - of(least);
+  return more(({ cost }) => cost.hours.to) <= WORTH_GOOD.hours && more(({ cost }) => cost.money.to) <= WORTH_GOOD.money;
+}
 
 // The cheapest that keeps the limits; what makes it good, if it takes no more than an evening longer. A ring is for layouts whose bus
 // comes round again, so only where nothing else of wire will do. A trip current above what the scale bears comes down whatever the wires are.
@@ -434,21 +459,25 @@ function choose(candidates: readonly WiringCandidate[], level: TripLevel): Wirin
   const line = wiring.filter((one) => !isRing(one));
   const least = line.find(passes);
   const good = line.find(isGood);
-  if (good !== undefined && good.cost - (least?.cost ?? good.cost) <= WORTH_GOOD) return good;
+  if (good !== undefined && isWorthIt(good, least)) return good;
   return least ?? wiring.find(isGood) ?? candidates.find(passes);
 }
 
 /** At most so many others are told. */
 const MOST_OTHERS = 4;
 
-/** What else does, cheapest first: what costs less, what is better, and other ways that do as well; none that another one is part of. */
+/** What else does, by money and then by time: what costs less, what is better, and other ways that do as well; none that another one is part of. */
 function othersThan(
   chosen: WiringCandidate | undefined,
   candidates: readonly WiringCandidate[],
   pair: boolean,
 ): readonly WiringCandidate[] {
   const isNow = ({ change }: WiringCandidate): boolean => change.kind === 'as-it-is';
-  const does = candidates.filter((one) => one !== chosen && !isNow(one) && passes(one));
+  // Where wire makes it good, nobody buys a unit for it.
+  const wireDoes = candidates.some((one) => one.change.kind === 'rewired' && isGood(one));
+  const does = candidates.filter(
+    (one) => one !== chosen && !isNow(one) && passes(one) && !(wireDoes && one.change.kind === 'second-stage'),
+  );
   const will = candidates.some((one) => isNow(one) && passes(one));
   const worth = does.filter(
     (one) => (isGood(one) || !will) && (chosen === undefined || isWorthTelling(one, chosen, pair)),
@@ -456,13 +485,13 @@ function othersThan(
   const least = worth.filter((one) =>
     worth.every((other) => other === one || !holds(one, other, pair) || (isGood(one) && !isGood(other))),
   );
-  return least.slice(0, MOST_OTHERS);
+  return [...least].sort((a, b) => byMoneyThenTime(a.cost, b.cost)).slice(0, MOST_OTHERS);
 }
 
 function isWorthTelling(one: WiringCandidate, chosen: WiringCandidate, pair: boolean): boolean {
   if (isGood(one) && !isGood(chosen)) return true;
   if (chosen.change.kind === 'as-it-is') return false;
-  return one.cost < chosen.cost || ((isGood(one) || !isGood(chosen)) && !holds(one, chosen, pair));
+  return byMoneyThenTime(one.cost, chosen.cost) < 0 || ((isGood(one) || !isGood(chosen)) && !holds(one, chosen, pair));
 }
 
 /** Whether the one does all that the other does, and more. */

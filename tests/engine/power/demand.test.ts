@@ -12,13 +12,13 @@ import {
   isAbove,
   MOST_CONSUMERS,
   meanOf,
-  mix,
   quantile,
   summarise,
 } from '../../../src/engine/power/demand.ts';
 import type { Draw } from '../../../src/engine/power/kernels.ts';
 import { allNear, near } from '../../near.ts';
 import { movers, onOff } from '../../samples.ts';
+import { mixed } from './mixed.ts';
 
 const COARSE = 0.05;
 
@@ -252,13 +252,13 @@ describe('trains whose standing draw is spread too', () => {
           { count: 1 + modest, draw: hungryStanding },
         ],
       });
-    const mixed = mix([
+    const both = mixed([
       { probability: 0.3, distribution: withMovers(0) },
       { probability: 0.6, distribution: withMovers(1) },
       { probability: 0.1, distribution: withMovers(2) },
     ]);
     for (let limit = 0.1; limit < 5; limit += 0.1) {
-      near(chanceAbove(told, limit), chanceAbove(mixed, limit), 1e-12, `above ${limit} A`);
+      near(chanceAbove(told, limit), chanceAbove(both, limit), 1e-12, `above ${limit} A`);
     }
   });
 });
@@ -313,30 +313,6 @@ describe('reading a distribution', () => {
   test('bars in between that hold nothing are there with nothing', () => {
     const apart = { step: 1, mass: Float64Array.of(0.5, 0, 0, 0.5) };
     expect(histogram(apart, 1).map(({ probability }) => probability)).toEqual([0.5, 0, 0.5]);
-  });
-});
-
-describe('evenings with lamps on and days without', () => {
-  const day = demand({ trains: [], moving: 0, fixed: [{ count: 1, draw: constant(0) }], step: 1 });
-  const evening = demand({ trains: [], moving: 0, fixed: [{ count: 4, draw: constant(1) }], step: 1 });
-
-  test('are mixed, not averaged: it is 0 A or 4 A, never 2 A', () => {
-    const both = mix([
-      { probability: 0.75, distribution: day },
-      { probability: 0.25, distribution: evening },
-    ]);
-    allNear(both.mass, [0.75, 0, 0, 0, 0.25], 1e-15);
-  });
-
-  test('need chances that add up to one, on one grid', () => {
-    expect(() => mix([{ probability: 0.7, distribution: day }])).toThrow('0.7');
-    const finer = { ...evening, step: 0.5 };
-    expect(() =>
-      mix([
-        { probability: 0.5, distribution: day },
-        { probability: 0.5, distribution: finer },
-      ]),
-    ).toThrow('grids');
   });
 });
 

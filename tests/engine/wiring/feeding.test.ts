@@ -6,12 +6,14 @@ import type { Load, Network } from '../../../src/engine/circuit/parts.ts';
 import { Skyline } from '../../../src/engine/circuit/skyline.ts';
 import type { Operating } from '../../../src/engine/circuit/solve.ts';
 import { solve } from '../../../src/engine/circuit/solve.ts';
+import { byMoneyThenTime } from '../../../src/engine/cost.ts';
+import type { Rewired } from '../../../src/engine/wiring/changes.ts';
 import type { FeedingPlan } from '../../../src/engine/wiring/plan.ts';
 import { evenFeeders, MOST_FEEDERS } from '../../../src/engine/wiring/plan.ts';
 import type { PlanCircuit, StandingTrain } from '../../../src/engine/wiring/plan-circuit.ts';
 import { solvePlan, voltsAt } from '../../../src/engine/wiring/plan-circuit.ts';
 import { feedingNetwork, RETURN_NODE } from '../../../src/engine/wiring/plan-network.ts';
-import type { Rewired, WiringCandidate, WiringNeed } from '../../../src/engine/wiring/remedies.ts';
+import type { WiringCandidate, WiringNeed } from '../../../src/engine/wiring/remedies.ts';
 import { FEEDER_SPACINGS, leastWiring, presentWiring, suggestWiring } from '../../../src/engine/wiring/remedies.ts';
 import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
 import { shortAmpsAt } from '../../../src/engine/wiring/short-circuit.ts';
@@ -689,7 +691,8 @@ describe('advice on wiring', () => {
     const { candidates, first } = advise({ plan: thin(30, 12), trainAmps: 1 });
     expect(first?.change).toEqual({ kind: 'rewired', middle: 15 });
     const [feeders] = anew(candidates, 'feeders');
-    expect(feeders === undefined || feeders.verdict === 'fails' || feeders.cost > (first?.cost ?? 0)).toBe(true);
+    const dearer = feeders !== undefined && first !== undefined && byMoneyThenTime(feeders.cost, first.cost) > 0;
+    expect(feeders === undefined || feeders.verdict === 'fails' || dearer).toBe(true);
   });
 
   test('the middle goes together with thicker wire and with feeders where alone it does not reach', () => {
@@ -708,10 +711,34 @@ describe('advice on wiring', () => {
     expect(ring?.drop).toBeLessThan(middle?.drop ?? 0);
   });
 
-  test('new wiring comes cheapest first, and never costs less than what it is part of', () => {
-    const rewired = of(advise({ plan: thin(60, 10), trainAmps: 1.5 }).candidates, 'rewired');
-    expect(rewired.map(({ cost }) => cost)).toEqual(rewired.map(({ cost }) => cost).sort((a, b) => a - b));
-    for (const { hours, cost } of rewired) expect(hours > 0 && cost >= hours).toBe(true);
+  test('new wiring comes by money and then by time, both told as bands', () => {
+    const costs = of(advise({ plan: thin(60, 10), trainAmps: 1.5 }).candidates, 'rewired').map(({ cost }) => cost);
+    expect(costs.length).toBeGreaterThan(3);
+    expect(costs).toEqual([...costs].sort(byMoneyThenTime));
+    for (const { money, hours } of costs) {
+      expect(money.from).toBeLessThan(money.to);
+      expect(hours.from > 0 && hours.from < hours.to).toBe(true);
+    }
+  });
+
+  test('a change never costs less than one that is part of it', () => {
+    const found = advise({ plan: thin(60, 10), trainAmps: 1.5 }).candidates;
+    const [middle] = anew(found, 'middle');
+    const more = found.filter(({ change }) => change.kind === 'rewired' && Object.keys(change).length > 2);
+    const withMiddle = more.filter(({ change }) => change.kind === 'rewired' && change.middle !== undefined);
+    expect(withMiddle.length).toBeGreaterThan(0);
+    for (const { cost } of withMiddle) {
+      expect(cost.money.to).toBeGreaterThan(middle?.cost.money.to ?? 0);
+      expect(cost.hours.from).toBeGreaterThan(middle?.cost.hours.from ?? 0);
+    }
+  });
+
+  test('a second unit costs most, a lower trip current nothing', () => {
+    const found = advise({ plan: thin(30, 6), trainAmps: 0.4 }).candidates;
+    const money = (kind: WiringCandidate['change']['kind']): number[] =>
+      of(found, kind).map(({ cost }) => cost.money.to);
+    expect(money('lower-trip')).toEqual([0]);
+    expect(Math.max(...found.map(({ cost }) => cost.money.to))).toBe(money('second-stage')[0]);
   });
 
   // 10 A for each square millimetre: 0.14 mm2 bear 1.4 A.

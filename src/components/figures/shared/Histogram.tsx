@@ -32,10 +32,11 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
       <svg class="histogram" width="100%" height={TOP + HEIGHT + BOTTOM} role="img" aria-labelledby={`${id}-title`}>
         <title id={`${id}-title`}>{title}</title>
         <defs>
-          <pattern id={`${id}-hatch`} width="7" height="7" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-            <rect width="7" height="7" fill="var(--copper-wash)" />
-            <path d="M0 0V7" stroke="var(--copper)" stroke-width="3" />
-          </pattern>
+          {/* No pattern: on paper that becomes a picture of several megabytes. */}
+          <linearGradient id={`${id}-hatch`} gradientUnits="userSpaceOnUse" x2="5" y2="-5" spreadMethod="repeat">
+            <stop offset="0.57" stop-color="var(--copper-wash)" />
+            <stop offset="0.57" stop-color="var(--copper)" />
+          </linearGradient>
         </defs>
         {bars.map((bar) => {
           const height = (HEIGHT * bar.probability) / tallest;

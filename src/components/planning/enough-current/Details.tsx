@@ -17,9 +17,13 @@ type Row = readonly [name: string, value: string, working: Working];
 export function Details(props: Found) {
   const { conclusion, reckoning, say, numbers, home } = props;
   const { summary, power, plainSum } = reckoning;
-  const { fleet, scale } = reckoning;
+  const { fleet, scale, load } = reckoning;
   const amps = numbers.ampsExactly.bind(numbers);
-  const drawn = (key: string, value: number): Row => [say(key), amps(value), demandWorking(fleet, scale, value)];
+  const drawn = (key: string, value: number): Row => [
+    say(key),
+    amps(value),
+    demandWorking(fleet, scale, value, load.distribution),
+  ];
   const rows: Row[] = [
     drawn('number-mean', summary.mean),
     drawn('number-p95', summary.p95),
@@ -63,8 +67,28 @@ export function Details(props: Found) {
       {power !== undefined && (
         <Rules {...{ say, numbers, home }} judgement={power.judgement} capacity={power.capacity} />
       )}
+      <HowItIsMeant {...props} />
       {conclusion.remedies.length > 0 && <HowRemedies {...props} />}
     </section>
+  );
+}
+
+/** What the verdict does not say: how many overloads, how a transformer is judged, and what own measurements stand for. */
+function HowItIsMeant({ reckoning, say, numbers }: Found) {
+  const { power, measuredTimes, busyMinutes } = reckoning;
+  if (power === undefined) return null;
+  const { overloads, supply } = power;
+  const band = {
+    minutes: numbers.plain(busyMinutes, 0),
+    least: numbers.plain(overloads.from, 0),
+    most: numbers.plain(overloads.to, 0),
+  };
+  return (
+    <ul class="notes">
+      {overloads.to >= 1 && <li>{say('overloads-line', band)}</li>}
+      {supply.kind === 'ac' && <li>{say('transformer-line')}</li>}
+      {measuredTimes !== undefined && <li>{say('measured-times', { times: numbers.plain(measuredTimes, 2) })}</li>}
+    </ul>
   );
 }
 

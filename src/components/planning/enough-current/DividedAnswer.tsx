@@ -9,10 +9,9 @@ import { AnswerPage, Surer } from '../frame/index.ts';
 interface Props extends WorkedOutProps {
   readonly conclusion: Conclusion;
   readonly divided: Divided;
-  readonly settled: string | undefined;
 }
 
-export function DividedAnswer({ conclusion, divided, settled, ...props }: Props) {
+export function DividedAnswer({ conclusion, divided, ...props }: Props) {
   const { say, numbers, answers } = props;
   const { layout } = divided;
   const texts = textsOf(divided, say, numbers, props.language);
@@ -20,9 +19,9 @@ export function DividedAnswer({ conclusion, divided, settled, ...props }: Props)
     <AnswerPage
       {...props}
       outcome={conclusion.outcome}
-      settled={settled}
       verdict={verdictOf(divided, conclusion, say)}
       toDo={props.fixes[conclusion.outcome]?.short ?? ''}
+      readFirst={conclusion.readFirst}
       numbers={undefined}
       headline={texts.headline}
       lead={texts.lead}

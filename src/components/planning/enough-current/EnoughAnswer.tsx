@@ -1,12 +1,12 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
-import { useMemo } from 'preact/hooks';
-import { SUPPLY_COST } from '../../../engine/index.ts';
+import type { Remedy } from '../../../engine/index.ts';
+import { atLeast, SUPPLY_COST } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
-import { conclude, reckon, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
+import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Surer, useReckoned } from '../frame/index.ts';
-import { costWords, headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf } from './answer-texts.ts';
+import { AnswerPage, costWords, Surer, useReckoned } from '../frame/index.ts';
+import { headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf } from './answer-texts.ts';
 import { Details } from './Details.tsx';
 import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
@@ -20,16 +20,14 @@ interface Found extends Props {
 
 export function EnoughAnswer(props: Props) {
   const { answers, say } = props;
-  const reckoning = useMemo(() => reckon(answers), [answers]);
-  const concluded = useReckoned('conclude', answers, (of) => conclude(of, reckoning));
-  if (concluded === undefined) return <p role="status">{say('reckoning-now')}</p>;
-  const { result: conclusion } = concluded;
-  const { outcome, kind, deciding, remedies } = conclusion;
+  const worked = useReckoned('conclude', answers, concluded);
+  if (worked === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  const { reckoning, conclusion } = worked;
+  const { outcome, kind, deciding } = conclusion;
   const found: Found = { ...props, reckoning, conclusion };
-  const settled = concluded.answers === answers ? outcome : undefined;
   if (conclusion.divided !== undefined)
-    return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} settled={settled} />;
-  const others = remedies.filter(({ id }) => id !== outcome);
+    return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} />;
+  const others = helpful(conclusion);
   const { power } = reckoning;
   // What was asked is answered beside what comes before it.
   const beside = power !== undefined && TRAINS_BESIDE.has(outcome) ? trainsLine(reckoning, power, say) : undefined;
@@ -37,7 +35,6 @@ export function EnoughAnswer(props: Props) {
     <AnswerPage
       {...props}
       outcome={outcome}
-      settled={settled}
       verdict={verdictOf(found)}
       headline={headlineOf(found)}
       lead={leadOf(found)}
@@ -45,27 +42,31 @@ export function EnoughAnswer(props: Props) {
       {...(beside === undefined ? {} : { because: beside })}
       tonight={tonightOf(found)}
       {...toDoOf(found)}
+      readFirst={buysToDo(conclusion) ? conclusion.readFirst : undefined}
       {...(conclusion.mayMove === undefined ? {} : { fits: <Fits {...found} /> })}
       {...(deciding === undefined ? {} : { decides: <Decides {...found} deciding={deciding} /> })}
       figure={<Draw {...found} />}
       {...(others.length === 0 ? {} : { others: <Others {...found} /> })}
       {...(props.left.length === 0 ? {} : { surer: <SurerFirst {...props} /> })}
-      trial={<WhatIf {...props} />}
+      trial={<WhatIf {...props} reckoning={reckoning} />}
       numbers={<Details {...found} />}
       facts={factsOf(found)}
     />
   );
 }
 
+/** Whether the one thing to do is to get something; what else would help may be that as well. */
+const buysToDo = ({ chosen, toBuy }: Conclusion): boolean => toBuy !== undefined || (chosen?.ratings.length ?? 0) > 0;
+
 /** The one thing to do, and its price; else what the fix itself says. */
 function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string } {
   const { conclusion, say, numbers } = found;
   const { chosen, toBuy } = conclusion;
-  if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen, say, numbers) };
+  if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen.cost, say, numbers) };
   if (toBuy === undefined) return {};
   const { kind, volts, amps } = toBuy;
   const values = { kind: say(`kind-${kind}`), volts: numbers.volts(volts), rating: numbers.amps(amps) };
-  return { toDo: say('to-do-supply', values), price: costWords({ cost: SUPPLY_COST }, say, numbers) };
+  return { toDo: say('to-do-supply', values), price: costWords(SUPPLY_COST, say, numbers) };
 }
 
 const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level']);
@@ -86,8 +87,8 @@ function Fits({ reckoning, conclusion, say }: Found) {
 
 /** What is left to tell, the one that is likeliest to change something first; in the order of the chart until that is worked out. */
 function SurerFirst({ answers, left, questions, say, numbers, onAsk }: Props) {
-  const found = useReckoned('surer', answers, surerOf, { large: true });
-  const order = found?.answers === answers ? found.result : left.map((question) => ({ question, chance: 0 }));
+  const found = useReckoned('surer', answers, (of) => surerOf(of, left), { left });
+  const order = found ?? left.map((question) => ({ question, chance: 0 }));
   const could = ({ question, chance }: Likely): string =>
     chance < SELDOM
       ? say(`could-${question}`)
@@ -131,11 +132,10 @@ function Decides({ deciding, answers, say, onTell }: Found & { readonly deciding
 }
 
 function Draw({ reckoning, say, numbers }: Found) {
-  const { power, fleet, trains, bars } = reckoning;
-  const caption = say(power === undefined ? 'figure-caption-plain' : 'figure-caption', {
-    trains,
-    moving: fleet.moving,
-  });
+  const { power, fleet, trains, trainsAssumed, bars } = reckoning;
+  const values = { trains, moving: fleet.moving };
+  const caption = say(power === undefined ? 'figure-caption-plain' : 'figure-caption', values);
+  const assumed = trainsAssumed ? `${say('figure-assumed', values)} ` : '';
   return (
     <div class="part">
       <Histogram
@@ -143,8 +143,8 @@ function Draw({ reckoning, say, numbers }: Found) {
         bars={bars}
         usable={power?.capacity.usable}
         hard={power?.capacity.hard}
-        title={say('figure-title')}
-        caption={caption}
+        title={`${assumed}${say('figure-title')}`}
+        caption={`${assumed}${caption}`}
         say={say}
         numbers={numbers}
       />
@@ -154,43 +154,42 @@ function Draw({ reckoning, say, numbers }: Found) {
 }
 
 function Notes({ reckoning, say, numbers }: Pick<Found, 'reckoning' | 'say' | 'numbers'>) {
-  const { power, measuredTimes, busyMinutes } = reckoning;
+  const { power } = reckoning;
   if (power === undefined) return null;
-  const { rails, trip, overloads, coldLamps, beyondNorm, supply } = power;
-  const band = {
-    minutes: numbers.plain(busyMinutes, 0),
-    least: numbers.plain(overloads.from, 0),
-    most: numbers.plain(overloads.to, 0),
-  };
+  const { rails, trip, coldLamps, beyondNorm } = power;
   return (
     <ul class="notes">
       {trip?.kind === 'perhaps' && <li>{say('trip-perhaps')}</li>}
       {rails.known && rails.finding !== 'in-range' && (
         <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(rails.volts) })}</li>
       )}
-      {overloads.to >= 1 && <li>{say('overloads-line', band)}</li>}
-      {supply.kind === 'ac' && <li>{say('transformer-line')}</li>}
       {beyondNorm && <li>{say('beyond-norm')}</li>}
       {coldLamps !== undefined && (
         <li>{say('cold-lamps', { least: numbers.amps(coldLamps.from), most: numbers.amps(coldLamps.to) })}</li>
       )}
-      {measuredTimes !== undefined && <li>{say('measured-times', { times: numbers.plain(measuredTimes, 2) })}</li>}
     </ul>
   );
 }
 
+/** What else would do, tight at the least. */
+const helpful = ({ remedies, outcome }: Conclusion): readonly Remedy[] =>
+  remedies.filter(({ id, verdict }) => id !== outcome && atLeast(verdict, 'tight'));
+
 /** The other remedies, one line each. */
 function Others({ conclusion, home, ...found }: Found) {
   const { say, numbers } = found;
-  const others = conclusion.remedies.filter(({ id }) => id !== conclusion.outcome);
+  const others = helpful(conclusion);
   return (
     <>
       {conclusion.toBuy !== undefined && <p class="small">{say('others-on-it')}</p>}
+      {conclusion.readFirst !== undefined && !buysToDo(conclusion) && (
+        <p class="small">{say(`read-first-${conclusion.readFirst}`)}</p>
+      )}
       <ul class="others">
         {others.map((remedy) => (
           <li key={remedy.id}>
             <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, found)}</a>{' '}
-            <span class="price">{costWords(remedy, say, numbers)}</span>{' '}
+            <span class="price">{costWords(remedy.cost, say, numbers)}</span>{' '}
             <span class={`tag ${remedy.verdict}`}>{say(`verdict-${remedy.verdict}`)}</span>
           </li>
         ))}

@@ -1,5 +1,6 @@
 // A trial beside the answer to "Is my power enough?": other trains moving, another supply, other coaches.
 import { useMemo } from 'preact/hooks';
+import type { Reckoning } from '../../../wizards/enough-current/index.ts';
 import { reckon } from '../../../wizards/enough-current/index.ts';
 import { QUESTIONS } from '../../../wizards/planning/index.ts';
 import { Slider } from '../../figures/shared/index.ts';
@@ -7,10 +8,15 @@ import type { WorkedOutProps } from '../frame/index.ts';
 import { Trial, useTrial } from '../frame/index.ts';
 import { trainsLine } from './answer-texts.ts';
 
-export function WhatIf({ answers: own, say, numbers, onTell }: WorkedOutProps) {
+interface Props extends WorkedOutProps {
+  /** Of the person's own answers. */
+  readonly reckoning: Reckoning;
+}
+
+export function WhatIf({ answers: own, reckoning: ofOwn, say, numbers, onTell }: Props) {
   const tried = useTrial(own);
-  const { answers } = tried;
-  const reckoning = useMemo(() => reckon(answers), [answers]);
+  const { answers, on } = tried;
+  const reckoning = useMemo(() => (on ? reckon(answers) : ofOwn), [on, answers, ofOwn]);
   const { fleet, trains, power } = reckoning;
   const verdict = power?.judgement.verdict;
   const result = verdict && {

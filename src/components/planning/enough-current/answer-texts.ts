@@ -1,7 +1,7 @@
 // What the answer to "Is my power enough?" says in sentences: verdict, headline, lead, tonight, and what a remedy is called and takes.
 import type { Remedy } from '../../../engine/index.ts';
 import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-current/index.ts';
-import type { Numbers, Say } from '../../words/index.ts';
+import type { Say } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 
 interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes'> {
@@ -52,7 +52,7 @@ export function trainsLine({ fleet }: Reckoning, { judgement, seen, capacity }: 
 export function leadOf(found: Found): string {
   const { reckoning, conclusion, say, numbers } = found;
   const { power, labels, unit } = reckoning;
-  const { chosen, mayMove, outcome, toBuy, tripBelow, deciding } = conclusion;
+  const { chosen, mayMove, outcome, toBuy, tripBelow } = conclusion;
   const because = labels.kind === 'not-permitted' ? ` ${say(`because-not-permitted-${labels.because}`)}` : '';
   const [here = 0, there = 0] = chosen?.usable ?? [];
   const { muted = 0, parked = 0, moving = mayMove?.tight ?? 0 } = chosen?.counts ?? {};
@@ -75,8 +75,7 @@ export function leadOf(found: Found): string {
     muted,
     parked,
   });
-  const look = deciding?.unknown === 'coach-lamps' && deciding.choices.length > 0 ? `${say('lead-look-first')} ` : '';
-  return `${look}${lead}${because}${chosen?.inGroups === true ? ` ${say('in-groups')}` : ''}`;
+  return `${lead}${because}${chosen?.inGroups === true ? ` ${say('in-groups')}` : ''}`;
 }
 
 /** Which of the sentences of an outcome fits. */
@@ -100,19 +99,6 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string {
   if (most < 1 && reckoning.fleet.moving > 0) return `${say('tonight-none')}${beside}`;
   const all = most >= reckoning.fleet.moving;
   return `${say(all ? 'tonight-all' : 'tonight', { moving: most })}${beside}`;
-}
-
-/** Money and time, each as a band. */
-export function costWords({ cost }: Pick<Remedy, 'cost'>, say: Say, numbers: Numbers): string {
-  if (cost.money.to === 0) return say('costs-nothing');
-  const plain = (value: number): string => numbers.plain(value, 0);
-  const [quick, slow] = [Math.ceil(cost.hours.from), Math.ceil(cost.hours.to)];
-  return say(quick === slow ? 'costs-hours' : 'costs', {
-    least: plain(cost.money.from),
-    most: plain(cost.money.to),
-    quick: plain(quick),
-    slow: plain(slow),
-  });
 }
 
 /** Its short name with what is to be got or counted. */

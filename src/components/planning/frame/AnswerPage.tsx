@@ -1,9 +1,12 @@
 // The page of an answer: one order for every wizard. Each wizard fills the places; where one has nothing to say it is left out.
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
+import type { ReadFirst } from '../../../wizards/planning/index.ts';
 import { StepByStep, Verify } from '../../fix/index.ts';
 import { MadeThen, plainText, Share } from '../../link/index.ts';
+import type { FixWords } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
+import { useStages } from './use-stages.ts';
 
 /** The look of a verdict; its word is the wizard's. `open`: not known yet. */
 export type Tone = 'ample' | 'enough' | 'tight' | 'short' | 'stop' | 'open';
@@ -17,8 +20,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly because?: ComponentChildren;
   /** The fix that it comes to, by id. */
   readonly outcome: string;
-  /** Undefined while it is being reckoned. */
-  readonly settled?: string | undefined;
+  /** All fixes that it comes to, where there are several, and what they are together. */
+  readonly several?: { readonly fixes: readonly string[]; readonly fix: FixWords } | undefined;
   /** Nothing else is shown: a stop, a layout that is out of scope, labels that must be read. Its steps stand open, but where the verdict is `open`. */
   readonly only?: boolean;
   /** What can be run with what is there. */
@@ -26,6 +29,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   /** The one thing to do, in a few words, and its price in time and money; else the title and the effort of the fix. */
   readonly toDo?: string | undefined;
   readonly price?: string | undefined;
+  /** What is to be read before anything is bought. */
+  readonly readFirst?: ReadFirst | undefined;
   /** How many trains fit. */
   readonly fits?: ComponentChildren;
   /** The assumption that decides, to be settled with one tap. */
@@ -46,44 +51,88 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
 }
 
 export function AnswerPage(props: AnswerPageProps) {
-  const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, language, release } = props;
-  const settled = 'settled' in props ? props.settled : outcome;
+  const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, release } = props;
   const unfolded = only && verdict.tone !== 'open';
-  const fix = fixes[outcome];
-  useEffect(openStep, []);
+  const fix = props.several?.fix ?? fixes[outcome];
+  const stage = useStages(LAST_STAGE);
+  const whole = stage === LAST_STAGE;
+  useEffect(() => {
+    if (whole) openStep();
+  }, [whole]);
   if (fix === undefined) return null;
+  const first = props.readFirst === undefined ? undefined : say(`read-first-${props.readFirst}`);
   const text = (): string =>
-    plainText({ headline, lead, fix, cautions, facts: props.facts ?? [], say, here: location.href });
+    plainText({
+      headline,
+      lead,
+      fix,
+      cautions,
+      facts: [first ?? [], props.facts ?? []].flat(),
+      say,
+      here: location.href,
+    });
   return (
     <>
-      <section class="part answer" id="answer" aria-busy={settled === undefined}>
+      <section class="part answer" id="answer" aria-busy={!whole}>
         <p>
           <span class={`tag ${verdict.tone}`}>{verdict.word}</span>
         </p>
         <h1 class="verdict" tabIndex={-1}>
           {headline}
         </h1>
-        <MadeThen release={release} verdict={settled} titleOf={(id) => fixes[id]?.title} say={say} />
+        <MadeThen release={release} verdict={outcome} titleOf={(id) => fixes[id]?.title} say={say} />
         <p class="lead">{lead}</p>
         {because !== undefined && <p>{because}</p>}
         {!only && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}
-        {!unfolded && (
-          <div class="to-do">
-            <h2 class="h3">{say('to-do-title')}</h2>
-            <p>
-              <b>{props.toDo ?? fix.title}</b> <span class="price">{props.price ?? fix.effort}</span>
-            </p>
-            <p class="acts">
-              <a class="button" href="#step-1">
-                {say('to-do-start')}
-              </a>
-              <a href="#steps">{say('step-all', { n: fix.steps.length })}</a>
-              <a href="#proof">{say('to-do-proof')}</a>
-            </p>
-          </div>
-        )}
+        {unfolded && first !== undefined && <p>{first}</p>}
+        {!unfolded && <ToDo {...props} fix={fix} first={first} />}
       </section>
-      {!only && <Middle {...props} />}
+      {stage > 0 && !only && <Middle {...props} />}
+      {(whole || unfolded) && <Below {...props} fix={fix} unfolded={unfolded} text={text} />}
+    </>
+  );
+}
+
+/** The one thing to do, with what has to be read before anything is bought, its price, and the ways to its steps and proof. */
+function ToDo({
+  fix,
+  first,
+  toDo,
+  price,
+  say,
+}: AnswerPageProps & { readonly fix: FixWords; readonly first: string | undefined }) {
+  return (
+    <div class="to-do">
+      <h2 class="h3">{say('to-do-title')}</h2>
+      {first !== undefined && <p>{first}</p>}
+      <p>
+        <b>{toDo ?? fix.title}</b> <span class="price">{price ?? fix.effort}</span>
+      </p>
+      <p class="acts">
+        <a class="button" href="#step-1">
+          {say('to-do-start')}
+        </a>
+        <a href="#steps">{say('step-all', { n: fix.steps.length })}</a>
+        <a href="#proof">{say('to-do-proof')}</a>
+      </p>
+    </div>
+  );
+}
+
+/** After the verdict the figures, and then what one goes to from there. */
+const LAST_STAGE = 2;
+
+interface BelowProps extends AnswerPageProps {
+  readonly fix: FixWords;
+  readonly unfolded: boolean;
+  readonly text: () => string;
+}
+
+/** Steps and proof, each a page of its own, sharing, and the numbers. */
+function Below({ fix, unfolded, text, ...props }: BelowProps) {
+  const { outcome, only = false, cautions, say, language, release, numbers } = props;
+  return (
+    <>
       <section class={unfolded ? 'part' : 'part steps-page'} id="steps" tabIndex={-1}>
         <h2>{say('how-to-title', { remedy: fix.title })}</h2>
         <StepByStep fix={fix} cautions={cautions} say={say} language={language} back="#answer" />
@@ -91,10 +140,10 @@ export function AnswerPage(props: AnswerPageProps) {
       <Proof {...props} fix={fix} hidden={!unfolded} />
       <Share text={text} say={say} made={{ release, verdict: outcome }} />
       <p class="paper-link">{location.href}</p>
-      {!only && props.numbers !== undefined && (
+      {!only && numbers !== undefined && (
         <details class="part folded">
           <summary>{say('numbers-and-workings')}</summary>
-          {props.numbers}
+          {numbers}
         </details>
       )}
     </>
@@ -130,22 +179,26 @@ function Middle(props: AnswerPageProps) {
 
 function Proof({
   fix,
+  fixes,
+  several,
   proof,
   outcome,
   home,
   say,
   language,
   hidden,
-}: AnswerPageProps & { readonly fix: AnswerPageProps['fixes'][string]; readonly hidden: boolean }) {
+}: AnswerPageProps & { readonly fix: FixWords; readonly hidden: boolean }) {
   return (
     <div class={hidden ? 'part steps-page proof' : 'part proof'} id="proof" tabIndex={-1}>
       {proof}
       <Verify fix={fix} say={say} language={language} />
-      <p>
-        <a href={`${home}fixes/${outcome}/`}>
-          {say('full-page')}: {fix.title}
-        </a>
-      </p>
+      {(several?.fixes ?? [outcome]).map((id) => (
+        <p key={id}>
+          <a href={`${home}fixes/${id}/`}>
+            {say('full-page')}: {fixes[id]?.title}
+          </a>
+        </p>
+      ))}
       {hidden && (
         <p>
           <a href="#answer">{say('back-to-answer')}</a>

@@ -11,13 +11,13 @@ import {
   questionsIn,
   replay,
   surerIn,
-  systemTyped,
+  systemsTyped,
   toAddress,
   wantedIn,
   without,
 } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
-import { type Loaded, Missing, NotYet, useAddress, useHeading, useMeasures } from '../../shared/index.ts';
+import { type Loaded, NotYet, useAddress, useHeading, useMeasuresTyped } from '../../shared/index.ts';
 import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import { AnswerPage } from './AnswerPage.tsx';
@@ -68,8 +68,8 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const { answers, problems } = useMemo(() => parseAddress(all, search), [all, search]);
   const wanted = useMemo(() => wantedIn(search), [search]);
   const state = useMemo(() => replay(machine, answers, wanted), [machine, answers, wanted]);
-  const system = useMeasures(useMemo(() => systemTyped(answers), [answers]));
-  const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
+  const { lengths, wires } = useMeasuresTyped(useMemo(() => systemsTyped(answers), [answers]));
+  const numbers = useMemo(() => new Numbers(language, lengths, words, wires), [language, lengths, wires, words]);
   const questions = useMemo(() => inMeasures(written, numbers), [written, numbers]);
   const go = useCallback((next: Answers, ask?: QuestionId): void => {
     setFormer((old) => ({ ...old, ...next }));
@@ -79,7 +79,10 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   const [crash, recover] = useErrorBoundary();
   const done = state.question === undefined;
   const outcome = String(state.snapshot.value);
-  const heading = useHeading(address, `${state.question?.id} ${done}`);
+  // The marks that an answer leaves in its address tell nothing else.
+  const told = toAddress(state.used, wanted);
+  const used = useMemo(() => state.used, [told]);
+  const heading = useHeading(address, told);
 
   const answer = (given: Answers): void => {
     const next = { ...answers, ...given };
@@ -161,7 +164,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
             answerWords={fetched.answerWords}
             WorkedOut={fetched.WorkedOut}
             outcome={outcome}
-            answers={state.used}
+            answers={used}
             questions={questions}
             words={words}
             numbers={numbers}
@@ -194,13 +197,12 @@ interface AwaitedProps {
   readonly say: Say;
 }
 
-/** An answer that could not be loaded is missed while questions are asked: it may be the one that forbids a plug. */
+/** It may be the answer that forbids a plug: that is said while it is on its way, and where it could not be had while questions are asked. */
 function Awaited({ loaded: { value, failed, again }, wanted, say }: AwaitedProps) {
-  if (value !== undefined) return null;
-  if (!failed) return wanted ? <NotYet say={say} failed={false} again={again} /> : null;
+  if (value !== undefined || !(failed || wanted)) return null;
   return (
     <>
-      <Missing say={say} again={again} />
+      <NotYet say={say} failed={failed} again={again} />
       <p>{say('nothing-plugged-till-then')}</p>
     </>
   );

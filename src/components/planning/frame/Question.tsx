@@ -39,7 +39,12 @@ export function QuestionForm(props: Props) {
   }, [tries]);
 
   const set = (id: string, text: string): void => setTexts((old) => withLine(question, id, text, old));
-  const read = parseQuestion(question, new Map(Object.entries(texts)), numbers.system);
+  const read = parseQuestion(
+    question,
+    new Map(Object.entries(texts)),
+    (quantity) => numbers.systemFor(quantity),
+    before,
+  );
   const asked = question.fields.filter((field) => isAsked(field, read.answers));
 
   const submit = (event: Event): void => {
@@ -310,7 +315,7 @@ interface Reading {
 /** What is said beside a bare number, once it stands there; undefined where nothing ever is. */
 function takenFor(field: Field, text: string, { answers, say, numbers }: Reading): string | undefined {
   if (field.kind === 'number' && field.quantity === 'voltage') return lineSays(text) ? say('taken-from-line') : '';
-  if (takenAs(field, numbers.system) === undefined) return undefined;
+  if (field.kind !== 'number' || takenAs(field, numbers.systemFor(field.quantity)) === undefined) return undefined;
   if (field.kind === 'number' && field.quantity === 'area' && readsAsCrossSection(text))
     return say('taken-as-cross-section');
   const answer = answers[field.id];

@@ -3,6 +3,7 @@
 export type { Tone } from './AnswerPage.tsx';
 export { AnswerPage } from './AnswerPage.tsx';
 export type { AnswerProps } from './answer-props.ts';
+export { costWords } from './cost-words.ts';
 export type { WizardProps, WorkedOutProps } from './Frame.tsx';
 export { Frame } from './Frame.tsx';
 export { Assumed } from './KnownAnswers.tsx';

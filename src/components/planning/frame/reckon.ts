@@ -1,36 +1,36 @@
-// What takes long is worked out in a worker; small layouts stay on the page, where they are done before a worker would have begun.
+// An answer is worked out in a worker: a tap never waits for it, and a club's fleet takes longer than a frame. Where there is no worker,
+// or none that starts, the page does the work.
 import { useEffect, useState } from 'preact/hooks';
 import type { MeasureSystem } from '../../../engine/index.ts';
-import type { Conclusion, Likely } from '../../../wizards/enough-current/index.ts';
-import type { Answers } from '../../../wizards/planning/index.ts';
-import { trainsIn } from '../../../wizards/planning/index.ts';
+import type { Conclusion, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
+import type { Answers, QuestionId } from '../../../wizards/planning/index.ts';
 import type { Placement } from '../../../wizards/which-supply-where/index.ts';
 import type { WireFound } from '../../../wizards/wire-it/index.ts';
+import { allowOwnWorkers } from '../../shared/index.ts';
 
 export interface Tasks {
-  readonly conclude: Conclusion;
+  readonly conclude: { readonly reckoning: Reckoning; readonly conclusion: Conclusion };
   readonly surer: readonly Likely[];
   readonly place: Placement;
   readonly wire: WireFound;
 }
 
-export interface Order {
+/** What decides besides the answers. */
+interface Beside {
+  /** What a person measures in, where that decides what there is to buy. */
+  readonly system?: MeasureSystem;
+  /** The questions that are left. */
+  readonly left?: readonly QuestionId[];
+}
+
+export interface Order extends Beside {
   readonly task: keyof Tasks;
   readonly answers: Answers;
   readonly turn: number;
-  /** What a person measures in, where that decides what there is to buy. */
-  readonly system: MeasureSystem | undefined;
 }
 
-interface Reply<Task extends keyof Tasks> {
-  readonly turn: number;
-  readonly result: Tasks[Task];
-}
-
-/** With more trains than this the remedies take longer than a tap should. */
-const MOST_ON_THE_PAGE = 24;
-/** A slider that moves asks only when it rests, milliseconds. */
-const REST_MS = 140;
+/** What a worker says: that it has started, and then each result. */
+export type Reply<Task extends keyof Tasks> = 'started' | { readonly turn: number; readonly result: Tasks[Task] };
 
 interface ResultFor<Result> {
   readonly result: Result;
@@ -39,39 +39,48 @@ interface ResultFor<Result> {
   readonly system: MeasureSystem | undefined;
 }
 
-interface How {
-  /** Takes longer than a tap should, and goes to the worker. */
-  readonly large?: boolean;
-  readonly system?: MeasureSystem;
-}
-
-/** The result for these answers, or the last one while a new one is on its way; undefined until the first is there. */
+/** The result for these answers and no others; undefined while it is being worked out. */
 export function useReckoned<Task extends keyof Tasks>(
   task: Task,
   answers: Answers,
   here: (answers: Answers) => Tasks[Task],
-  { large = trainsIn(answers) > MOST_ON_THE_PAGE, system }: How = {},
-): ResultFor<Tasks[Task]> | undefined {
-  const [found, setFound] = useState<ResultFor<Tasks[Task]> | undefined>(() =>
-    large ? undefined : { result: here(answers), answers, system },
-  );
+  beside: Beside = {},
+): Tasks[Task] | undefined {
+  const [found, setFound] = useState<ResultFor<Tasks[Task]> | undefined>(undefined);
+  const { system } = beside;
   useEffect(() => {
-    if (found?.answers === answers && found.system === system) return;
-    const reckonHere = (): void => setFound({ result: here(answers), answers, system });
-    if (!large) {
-      const timer = setTimeout(reckonHere, REST_MS);
-      return () => clearTimeout(timer);
-    }
-    let stop = (): void => undefined;
-    const timer = setTimeout(() => {
-      stop = ask({ task, answers, system }, (result) => setFound({ result, answers, system }), reckonHere);
-    }, REST_MS);
-    return () => {
-      clearTimeout(timer);
-      stop();
-    };
-  }, [answers, system, large, found]);
-  return found;
+    const tell = (result: Tasks[Task]): void => setFound({ result, answers, system });
+    return ask({ task, answers, ...beside }, tell, () => tell(here(answers)));
+  }, [answers, system]);
+  return found?.answers === answers && found.system === system ? found.result : undefined;
+}
+
+interface Helper {
+  readonly worker: Worker;
+  started: boolean;
+}
+
+/** Those with nothing to do. They are kept, since one that has worked before works faster. */
+let idle: readonly Helper[] = [];
+/** A line that takes longer to bring a worker is slower than the page itself, milliseconds. */
+const START_MS = 1500;
+
+/** Has a worker ready before it is needed. */
+export function standBy(): void {
+  if (idle.length === 0 && typeof Worker === 'function') idle = [newHelper()];
+}
+
+function newHelper(): Helper {
+  allowOwnWorkers();
+  const worker = new Worker(new URL('./reckon-worker.ts', import.meta.url), { type: 'module' });
+  const helper: Helper = { worker, started: false };
+  worker.addEventListener('message', () => {
+    helper.started = true;
+  });
+  worker.addEventListener('error', () => {
+    idle = idle.filter((one) => one !== helper);
+  });
+  return helper;
 }
 
 let turns = 0;
@@ -82,17 +91,44 @@ function ask<Task extends keyof Tasks>(
   tell: (result: Tasks[Task]) => void,
   otherwise: () => void,
 ): () => void {
+  if (typeof Worker !== 'function') {
+    otherwise();
+    return () => undefined;
+  }
   turns += 1;
   const turn = turns;
-  const worker = new Worker(new URL('./reckon-worker.ts', import.meta.url), { type: 'module' });
-  worker.addEventListener('message', ({ data }: MessageEvent<Reply<Task>>) => {
-    if (data.turn === turn) tell(data.result);
-    worker.terminate();
-  });
-  worker.addEventListener('error', () => {
-    worker.terminate();
+  const [helper = newHelper(), ...others] = idle;
+  idle = others;
+  const { worker } = helper;
+  const over = new AbortController();
+  const giveUp = (): void => {
+    stop();
     otherwise();
-  });
+  };
+  const late = setTimeout(() => {
+    if (!helper.started) giveUp();
+  }, START_MS);
+  const stop = (): void => {
+    if (over.signal.aborted) return;
+    end();
+    worker.terminate();
+  };
+  const end = (): void => {
+    clearTimeout(late);
+    over.abort();
+  };
+  const { signal } = over;
+  worker.addEventListener(
+    'message',
+    ({ data }: MessageEvent<Reply<Task>>) => {
+      if (data === 'started' || data.turn !== turn) return;
+      end();
+      idle = [...idle, helper];
+      tell(data.result);
+    },
+    { signal },
+  );
+  worker.addEventListener('error', giveUp, { signal });
   worker.postMessage({ ...order, turn } satisfies Order);
-  return () => worker.terminate();
+  return stop;
 }

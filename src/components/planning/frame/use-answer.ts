@@ -4,6 +4,7 @@ import { useCallback } from 'preact/hooks';
 import type { Loaded } from '../../shared/index.ts';
 import { fetchWords, useLoaded } from '../../shared/index.ts';
 import type { AnswerWords } from '../../words/index.ts';
+import { standBy } from './reckon.ts';
 
 /** Loads what draws the worked-out answer. */
 export type LoadDrawing<Props> = () => Promise<ComponentType<Props>>;
@@ -22,6 +23,7 @@ export function useAnswer<Props>(address: string, load: LoadDrawing<Props>, want
         import('./answer-words.ts'),
         load(),
       ]);
+      standBy();
       return { answerWords: answerWordsIn(words), WorkedOut };
     },
     [address, load],

@@ -13,9 +13,8 @@ type Props = WorkedOutProps;
 
 export function WhichSupplyAnswer(props: Props) {
   const { answers, say, numbers, fixes, home } = props;
-  const found = useReckoned('place', answers, placeSupplies);
-  if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
-  const { result: placement } = found;
+  const placement = useReckoned('place', answers, placeSupplies);
+  if (placement === undefined) return <p role="status">{say('reckoning-now')}</p>;
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
   const [best] = placement.arrangements;
@@ -23,8 +22,8 @@ export function WhichSupplyAnswer(props: Props) {
     <AnswerPage
       {...props}
       outcome={placement.outcome}
-      settled={found.answers === answers ? placement.outcome : undefined}
       only={placement.only}
+      readFirst={placement.readFirst}
       verdict={verdictOf(placement, say)}
       headline={headlineOf(placement, say)}
       lead={leadOf(placement, say, numbers) ?? fix.lead}

@@ -1,53 +1,52 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
 import type { WiringCandidate } from '../../../engine/index.ts';
+import { byMoneyThenTime } from '../../../engine/index.ts';
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
-import { partsOf, takesLong, wire } from '../../../wizards/wire-it/index.ts';
+import { inOrderOfWork, partsOf, wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
-import { Caution } from '../../fix/index.ts';
+import { Caution, together } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
+import { listed } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Assumed, Surer, useReckoned, Workings } from '../frame/index.ts';
+import { AnswerPage, Assumed, costWords, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 import { changeWords } from './change-words.ts';
 import { LoadTest } from './LoadTest.tsx';
 
 export function WireAnswer(props: WorkedOutProps) {
   const { answers, say, numbers } = props;
-  const found = useReckoned('wire', answers, (of) => wire(of, numbers.system), {
-    large: takesLong(answers),
-    system: numbers.system,
-  });
+  const { wires: system } = numbers;
+  const found = useReckoned('wire', answers, (of) => wire(of, system), { system });
   if (found === undefined) return <p role="status">{say('wire-reckoning')}</p>;
-  return <Found {...props} found={found.result} settled={found.answers === answers} />;
+  return <Found {...props} found={found} />;
 }
 
-function Found({
-  found,
-  settled,
-  ...props
-}: WorkedOutProps & { readonly found: WireFound; readonly settled: boolean }) {
+function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound }) {
   const { say, numbers } = props;
   const page = {
     ...props,
     outcome: found.outcome,
-    settled: settled ? found.outcome : undefined,
     verdict: chipOf(found, say),
-    headline: headlineOf(found, say, numbers),
+    headline: headlineOf(found, say, props.language),
     lead: leadFor(found, say, numbers),
     numbers: undefined,
   };
-  if (found.kind === 'stopped') return <AnswerPage {...page} only={true} />;
+  // What the input of the unit asks for is not asked here.
+  if (found.kind === 'stopped')
+    return <AnswerPage {...page} only={true} readFirst={found.buys ? 'input' : undefined} />;
   if (found.kind === 'not-known') return <AnswerPage {...page} figure={<WhatIsMissing {...props} found={found} />} />;
   if (found.kind === 'no-solution') return <AnswerPage {...page} />;
   const wiring = found;
   return (
     <AnswerPage
       {...page}
-      because={<MoreParts {...props} wiring={wiring} />}
+      because={aboutSupply(wiring, say)}
+      readFirst={isUnit(wiring.chosen) ? 'input' : undefined}
+      several={severalOf(wiring, props)}
       tonight={tonightOf(wiring, say, numbers)}
       toDo={toDoOf(wiring, say, numbers)}
-      price={priceOf(wiring.chosen, say)}
+      price={priceOf(wiring.chosen, say, numbers)}
       decides={<Decides {...props} wiring={wiring} />}
       figure={<Pictures wiring={wiring} say={say} numbers={numbers} />}
       others={wiring.others.length === 0 ? undefined : <Others wiring={wiring} say={say} numbers={numbers} />}
@@ -70,20 +69,29 @@ function chipOf(found: WireFound, say: Say): { readonly tone: Tone; readonly wor
   return found.now.verdict === 'good' ? chip('enough', 'good') : chip('tight', 'bearable');
 }
 
-function headlineOf(found: WireFound, say: Say, numbers: Numbers): string {
+function headlineOf(found: WireFound, say: Say, language: string): string {
   if (found.kind === 'not-known') return say('wire-headline-wiring-not-known');
   if (found.kind === 'stopped') return say(`wire-headline-${found.outcome}`);
   if (found.kind !== 'wiring') return say('wire-headline-nothing-left');
-  const { outcome, supply, sure, now, chosen, pair } = found;
+  const { outcome, supply, sure, now } = found;
   if (outcome === 'wiring-good') {
     if (supply === undefined) return say('wire-headline-supply-unread');
     if (sure.kind === 'depends') return say('wire-headline-depends');
     return say(now?.verdict === 'bearable' ? 'wire-headline-bearable' : 'wire-headline-wiring-good');
   }
-  const several = chosen?.change.kind === 'rewired' && partsOf(chosen.change, pair).length > 1;
-  return several
-    ? say('wire-headline-several', { what: changeWords(chosen.change, pair, say, numbers) })
+  const named = partsNamed(found, say);
+  return named.length > 1
+    ? say('wire-headline-several', { what: listed(named, language) })
     : say(`wire-headline-${outcome}`);
+}
+
+/** The parts of what is changed, each by its name. Where there is one pair only, its feeders bring the bus. */
+function partsNamed({ chosen, pair }: Wiring, say: Say): string[] {
+  const parts = chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [];
+  const laysBus = pair && parts.includes('more-feeders');
+  return parts
+    .filter((part) => !(laysBus && part === 'thicker-bus'))
+    .map((part) => say(laysBus && part === 'more-feeders' ? 'wire-part-pair-feeders' : `wire-part-${part}`));
 }
 
 function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
@@ -93,27 +101,27 @@ function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
   return say(`along-problem-${found.because}`, { part: blamed(found.parts, say) });
 }
 
-/** A change of several parts has the steps of the first here, and those of the others on their own pages. */
-function MoreParts({ wiring, say, home, fixes }: WithWiring & Pick<WorkedOutProps, 'home' | 'fixes'>) {
-  const { chosen, pair, supply } = wiring;
-  const [, ...more] = chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [];
-  return (
-    <>
-      {supply?.kind === 'perhaps' && say('wire-supply-perhaps')}
-      {supply === undefined && say('wire-supply-unread')}
-      {more.length > 0 && (
-        <>
-          {' '}
-          {say('wire-then-also')}{' '}
-          {more.map((part) => (
-            <a key={part} href={`${home}fixes/${part}/`}>
-              {fixes[part]?.short}
-            </a>
-          ))}
-        </>
-      )}
-    </>
+/** What the supply's label says of it, or does not. */
+function aboutSupply({ supply }: Wiring, say: Say): string | undefined {
+  if (supply === undefined) return say('wire-supply-unread');
+  return supply.kind === 'perhaps' ? say('wire-supply-perhaps') : undefined;
+}
+
+/** All that a change of several parts takes, each step once and in the order of the work; undefined where it is but one. */
+function severalOf({ chosen, pair }: Wiring, { fixes, say, numbers }: WorkedOutProps) {
+  if (chosen?.change.kind !== 'rewired') return;
+  const parts = partsOf(chosen.change, pair);
+  if (parts.length < 2) return;
+  const order = inOrderOfWork(parts, pair);
+  const fix = together(
+    order.flatMap((part) => fixes[part] ?? []),
+    {
+      title: say('wire-together-title'),
+      effort: costWords(chosen.cost, say, numbers),
+      next: say('wire-together-next'),
+    },
   );
+  return fix === undefined ? undefined : { fixes: parts, fix };
 }
 
 function tonightOf({ now, tonight }: Wiring, say: Say, numbers: Numbers): string | undefined {
@@ -122,7 +130,7 @@ function tonightOf({ now, tonight }: Wiring, say: Say, numbers: Numbers): string
     now.fails.includes('short-circuit') || now.fails.includes('feeder-heat') || now.fails.includes('bus-heat');
   const told = [
     ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight) })]),
-    ...(weak ? [say('wire-tonight-watch')] : []),
+    ...(weak ? [say(tonight === undefined ? 'wire-tonight-watch' : 'wire-tonight-also')] : []),
   ];
   return told.length === 0 ? undefined : told.join(' ');
 }
@@ -132,23 +140,8 @@ function toDoOf({ chosen, pair, outcome }: Wiring, say: Say, numbers: Numbers): 
   return say('wire-to-do', { what: changeWords(chosen.change, pair, say, numbers) });
 }
 
-/** Work, in words: up to so many hours. */
-const WORK = [
-  ['half-hour', 0.5],
-  ['hours', 2.5],
-  ['evening', 5],
-  ['weekend', 12],
-] as const;
-
-function priceOf(one: WiringCandidate | undefined, say: Say): string | undefined {
-  if (one === undefined || one.hours === 0) return undefined;
-  const [work = 'weekends'] = WORK.find(([, most]) => one.hours <= most) ?? [];
-  return say('wire-price', { work: say(`wire-work-${work}`), money: say(`wire-money-${moneyOf(one)}`) });
-}
-
-function moneyOf({ change }: WiringCandidate): string {
-  if (change.kind !== 'rewired') return change.kind;
-  return change.bus === undefined ? 'some-wire' : 'new-bus';
+function priceOf(one: WiringCandidate | undefined, say: Say, numbers: Numbers): string | undefined {
+  return one === undefined || one.change.kind === 'as-it-is' ? undefined : costWords(one.cost, say, numbers);
 }
 
 /** Which question tells it, of those beyond the quick answer. */
@@ -188,16 +181,24 @@ function MakeSurer({ wiring, ...props }: WorkedOutProps & { readonly wiring: Wir
   return <Surer {...props} items={items} />;
 }
 
+/** A second unit, whose input nobody has read here. */
+const isUnit = (one: WiringCandidate | undefined): boolean => one?.change.kind === 'second-stage';
+
 function Others({ wiring, say, numbers }: WithWiring) {
+  const { chosen, others } = wiring;
   return (
-    <ul class="plain-list">
-      {wiring.others.map((one) => (
-        <li key={JSON.stringify(one.change)}>
-          {changeWords(one.change, wiring.pair, say, numbers)} <span class="price small">{priceOf(one, say)}</span>{' '}
-          <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>
-        </li>
-      ))}
-    </ul>
+    <>
+      {others.some(isUnit) && !isUnit(chosen) && <p class="small">{say('read-first-input')}</p>}
+      <ul class="plain-list">
+        {wiring.others.map((one) => (
+          <li key={JSON.stringify(one.change)}>
+            {changeWords(one.change, wiring.pair, say, numbers)}{' '}
+            <span class="price small">{priceOf(one, say, numbers)}</span>{' '}
+            <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>
+          </li>
+        ))}
+      </ul>
+    </>
   );
 }
 
@@ -273,9 +274,10 @@ function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], 
   });
 }
 
-function leadOf({ now, chosen, trip, outcome }: Wiring, say: Say, numbers: Numbers): string {
+function leadOf({ now, chosen, trip, outcome, plan }: Wiring, say: Say, numbers: Numbers): string {
   const facts = (one: WiringCandidate) => ({
     volts: numbers.volts(one.volts),
+    source: numbers.volts(plan.source.volts),
     share: numbers.share(one.drop),
     at: numbers.metres(one.voltsAt),
     amps: numbers.amps(one.shortAmps),
@@ -375,8 +377,10 @@ const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
 
 function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
   const { wiring, say, numbers, home } = props;
-  const { now, chosen, others, pair, loopLimit, faultHeat } = wiring;
-  const candidates = [now, chosen, ...others].filter((one, i, all) => one !== undefined && all.indexOf(one) === i);
+  const { now, chosen, others, pair, plan, loopLimit, faultHeat } = wiring;
+  const candidates = [now, chosen, ...others]
+    .flatMap((one, i, all) => (one === undefined || all.indexOf(one) !== i ? [] : [one]))
+    .sort((a, b) => byMoneyThenTime(a.cost, b.cost));
   return (
     <section class="part">
       <Given {...props} />
@@ -396,30 +400,29 @@ function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
           </tr>
         </thead>
         <tbody>
-          {candidates
-            .flatMap((one) => one ?? [])
-            .map((one) => (
-              <tr key={JSON.stringify(one.change)}>
-                <th scope="row">
-                  {changeWords(one.change, pair, say, numbers)}
-                  {one === chosen && <small> {say('remedy-chosen')}</small>}
-                </th>
-                <td class="num" data-label={say('wire-column-volts')}>
-                  {say('wire-cell', {
-                    value: numbers.volts(one.volts),
-                    share: numbers.share(one.drop),
-                    at: numbers.metres(one.voltsAt),
-                  })}
-                </td>
-                <td class="num" data-label={say('wire-column-short')}>
-                  {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
-                </td>
-                <td data-label={say('verdict-column')}>
-                  <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
-                  {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
-                </td>
-              </tr>
-            ))}
+          {candidates.map((one) => (
+            <tr key={JSON.stringify(one.change)}>
+              <th scope="row">
+                {changeWords(one.change, pair, say, numbers)}
+                {one === chosen && <small> {say('remedy-chosen')}</small>}
+              </th>
+              <td class="num" data-label={say('wire-column-volts')}>
+                {say('wire-cell', {
+                  value: numbers.volts(one.volts),
+                  source: numbers.volts(plan.source.volts),
+                  share: numbers.share(one.drop),
+                  at: numbers.metres(one.voltsAt),
+                })}
+              </td>
+              <td class="num" data-label={say('wire-column-short')}>
+                {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
+              </td>
+              <td data-label={say('verdict-column')}>
+                <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
+                {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
+              </td>
+            </tr>
+          ))}
         </tbody>
       </table>
       <p>{say('wire-how')}</p>
