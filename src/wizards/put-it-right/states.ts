@@ -4,7 +4,7 @@ import type { SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { NextStep, Seen, Tool } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
-import { comesAndGoes, leavesATrace } from './model/index.ts';
+import { comesAndGoes, leavesATrace, needsLastLook } from './model/index.ts';
 import { rowOfCheck, stepOf } from './step.ts';
 
 /** What a last look at isolation or phase has shown; `cannot`: not looked, or there is one part only. */
@@ -93,6 +93,7 @@ const isFirst = (next: NextStep | undefined): boolean => next?.kind === 'ask' &&
 /** A check that needs something at hand: only then is it worth asking what there is. */
 const needsATool = (next: NextStep | undefined): boolean =>
   next?.kind === 'ask' && rowOfCheck(next.check)?.tool !== 'eyes';
+const isLookedAt = ({ isolation, phase }: WalkContext): boolean => isolation !== undefined && phase !== undefined;
 const isDanger = (next: NextStep | undefined): boolean => next?.kind === 'fix' && next.danger !== undefined;
 
 export const putItRight = setup({
@@ -102,8 +103,7 @@ export const putItRight = setup({
     isPuttingBack: ({ context }) => context.undoing !== undefined,
     isWaiting: ({ context }) => context.fixed.length > 0 && !context.stayedAway && comesAndGoes(context),
     findsSecondFault: ({ context }) => context.fixed.length > 0 && secondFault(context) !== undefined,
-    isProven: ({ context }) =>
-      context.fixed.length > 0 && context.isolation !== undefined && context.phase !== undefined,
+    isProven: ({ context }) => context.fixed.length > 0 && (isLookedAt(context) || !context.fixed.some(needsLastLook)),
     leavesATrace: ({ event }) => event.type === 'user.not-helped' && leavesATrace(event.fixClass),
     hasHelped: ({ context }) => context.fixed.length > 0,
     meetsDanger: ({ context }) => isDanger(context.next),

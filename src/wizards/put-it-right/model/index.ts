@@ -15,7 +15,7 @@ export type { CauseId, FixClass } from './causes/index.ts';
 export type { CheckId } from './checks/index.ts';
 export { CIRCUMSTANCES } from './circumstances.ts';
 export { OPENINGS } from './openings.ts';
-export { leavesATrace } from './repairs.ts';
+export { leavesATrace, needsLastLook } from './repairs.ts';
 
 export const SIGN_MODEL: SignModel = {
   signs: SIGNS,

@@ -58,6 +58,25 @@ const NO_TRACE: ReadonlySet<string> = new Set<FixClass>([
 /** Whether a repair that did not help is undone first, so that it does not become a second fault. */
 export const leavesATrace = (fixClass: string): boolean => !NO_TRACE.has(fixClass);
 
+/** Work on track wires, cuts, links and units, where real conversions often hold a second fault. */
+const LOOKED_AT_AGAIN: ReadonlySet<string> = new Set<FixClass>([
+  ...([
+    'reversed',
+    'masked-reversal',
+    'second-path',
+    'one-rail',
+    'gap-closed',
+    'shared-wire',
+    'reverse-route',
+  ] as const),
+  ...(['no-feed', 'no-signal', 'wrong-output', 'crossed-feeder', 'leftover-wiring', 'frog-cross-district'] as const),
+  ...(['voltage-step', 'no-reference', 'hidden-common', 'booster-role', 'two-sources', 'board-plug'] as const),
+  ...(['frog-gap-closed', 'live-frog', 'loop-not-isolated', 'lopsided-split', 'skew', 'cutout-mismatch'] as const),
+]);
+
+/** Whether isolation and phase are looked at once more after a repair that helped. */
+export const needsLastLook = (fixClass: string): boolean => LOOKED_AT_AGAIN.has(fixClass);
+
 /** A bad contact on the mains side only gets hotter with a stronger supply behind it. */
 const BAD_CONTACT = ['mains-sag', 'socket-damaged'] as const;
 /** A resistive path between the rails, below the trip level. */
