@@ -4,6 +4,7 @@ import type { PowerAct as Act } from '../../safety/index.ts';
 import { ACTS_OF } from './acts.ts';
 import type { CheckId } from './checks/index.ts';
 import type { OpeningId } from './openings.ts';
+import { OPENINGS } from './openings.ts';
 
 export interface Forbidden {
   readonly act: Act;
@@ -76,6 +77,9 @@ const BEFORE_FEEDING: ReadonlySet<string> = new Set<CheckId>([
 /** Asked straight after danger: after an exchange, whether the new one may be plugged in at all. */
 const LEADS: Readonly<Partial<Record<OpeningId, CheckId>>> = { 'shuts-down-after-swap': 'read-labels' };
 
+/** Titles that say what happens. */
+const SAYS_WHAT: ReadonlySet<OpeningId> = new Set(OPENINGS.filter(({ says }) => 'trouble' in says).map(({ id }) => id));
+
 interface Fitting {
   readonly withheld: readonly string[];
   readonly needs: Readonly<Record<string, readonly Precondition[]>>;
@@ -91,7 +95,9 @@ export function fittingOf(
   const needs: Record<string, readonly Precondition[]> = {};
   for (const { id } of checks) {
     const met = FORBIDS[opening].filter(({ act }) => ACTS_OF[id].includes(act));
-    const unfit = opening === 'still-runs-past-gap' && !BEFORE_FEEDING.has(id);
+    // What the title has said already is not asked again in other words.
+    const said = id === 'what-happens' && SAYS_WHAT.has(opening);
+    const unfit = said || (opening === 'still-runs-past-gap' && !BEFORE_FEEDING.has(id));
     if (unfit || met.some(({ until }) => until === undefined)) withheld.push(id);
     const until = met.flatMap((one) => (one.until === undefined ? [] : [one.until]));
     if (until.length > 0) needs[id] = until;
