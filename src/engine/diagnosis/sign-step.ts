@@ -35,7 +35,7 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
   if (choice.kind === 'ask') return asks(compiled, choice.at);
   if (choice.kind === 'fix') {
     const at = likely.classes[choice.at] ?? -1;
-    const waits = waitsFor(model, stand, at, valuer.shortlist(likely.standing, 1).open, state);
+    const waits = waitsFor(model, stand, at, state);
     if (waits === undefined) return proposes(stand, at);
     if (waits >= 0) return asks(compiled, waits);
   }
@@ -115,7 +115,7 @@ const chanceOf = ({ compiled, standing }: Stand, fixClass: string): number =>
   findingsOf(compiled, standing.chances).find((one) => one.fixClass === fixClass)?.chance ?? 0;
 
 /** Undefined where the repair need not wait; else the check to ask first, or -1 where none can be asked. */
-function waitsFor(model: WalkModel, stand: Stand, at: number, best: Uint8Array, state: SignState): number | undefined {
+function waitsFor(model: WalkModel, stand: Stand, at: number, state: SignState): number | undefined {
   const { compiled, standing } = stand;
   const fixClass = compiled.classes[at]?.fixClass ?? '';
   const chance = chanceOf(stand, fixClass);
@@ -124,9 +124,7 @@ function waitsFor(model: WalkModel, stand: Stand, at: number, best: Uint8Array, 
   if (second !== undefined) return second;
   if (chance >= model.settings.proposeFrom[price] && !(price === 'dear' && cheaperIsLikely(model, stand, at)))
     return undefined;
-  const next = best.indexOf(1);
-  const shown = next >= 0 && isShown(compiled, next, standing.holds) ? next : firstShown(compiled, standing);
-  return shown >= 0 && standing.questions > 0 && tells(stand, shown) ? shown : -1;
+  return standing.questions > 0 ? tellsMost(stand) : -1;
 }
 
 const priceOf = ({ tables }: WalkModel, fixClass: string): Price => tables.model.prices?.[fixClass] ?? 'work';
@@ -137,23 +135,38 @@ function cheaperIsLikely(model: WalkModel, stand: Stand, at: number): boolean {
   );
 }
 
-const firstShown = (compiled: Compiled, { open, holds }: Standing): number =>
-  open.findIndex((isOpen, at) => isOpen === 1 && isShown(compiled, at, holds));
+/** The check that can be asked and tells most for its minutes; -1 where none tells anything. */
+function tellsMost(stand: Stand): number {
+  let best = -1;
+  let most = 0;
+  for (const check of stand.compiled.checks.keys()) {
+    const bits = isAskable(stand, check) ? bitsOf(stand, check) : 0;
+    const worth = bits / (stand.compiled.checkCost[check] ?? 1);
+    if (bits < LEAST_BITS || worth <= most) continue;
+    best = check;
+    most = worth;
+  }
+  return best;
+}
 
-/** A check tells something where one of its answers moves the chances at all. */
-function tells({ compiled, standing }: Stand, check: number): boolean {
+/** Below this a question is for nothing, bits. From memory (judgement). */
+const LEAST_BITS = 0.02;
+
+/** Bits that the answer to a check tells of the cause on average. Source: own-derivation, mutual information. */
+function bitsOf({ compiled, standing }: Stand, check: number): number {
   const { optionStart, likelihood } = compiled;
   const { chances } = standing;
+  let bits = 0;
   for (let option = optionStart[check] ?? 0; option < (optionStart[check + 1] ?? 0); option++) {
     const row = option * chances.length;
     const mean = chances.reduce((sum, chance, i) => sum + chance * (likelihood[row + i] ?? 0), 0);
-    const spread = chances.reduce((sum, chance, i) => sum + chance * Math.abs((likelihood[row + i] ?? 0) - mean), 0);
-    if (spread > LEAST_SPREAD) return true;
+    for (const [i, chance] of chances.entries()) {
+      const one = likelihood[row + i] ?? 0;
+      if (chance * one > 0) bits += chance * one * Math.log2(one / mean);
+    }
   }
-  return false;
+  return bits;
 }
-/** Below this a question is for nothing, share of answers. From memory (judgement). */
-const LEAST_SPREAD = 0.02;
 
 /** A check of another source on the sign that contradicts the likeliest cause of a class, where only one source has spoken of it. */
 function secondSource(model: WalkModel, stand: Stand, at: number, state: SignState): number | undefined {
