@@ -3,7 +3,7 @@ export { CAUTIONS, FIX, SENTENCES } from './fetched-shapes.ts';
 export { BASE, languageOf } from './language.ts';
 export type { Language } from './languages.ts';
 export { FALLBACK, LANGUAGES, languageNamed, lineOf, localeOf } from './languages.ts';
-export { listed } from './lists.ts';
+export { joined, listed } from './lists.ts';
 export { Measured } from './Measured.tsx';
 export { inMeasures } from './measured.ts';
 export { Numbers } from './numbers.ts';

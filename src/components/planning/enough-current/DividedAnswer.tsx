@@ -26,7 +26,7 @@ export function DividedAnswer({ conclusion, divided, ...props }: Props) {
       headline={texts.headline}
       lead={texts.lead}
       {...(conclusion.kind === 'depends'
-        ? { because: say('divided-depends', { worst: divided.letters[layout?.worst ?? 0] ?? '' }) }
+        ? { decides: <p>{say('divided-depends', { worst: divided.letters[layout?.worst ?? 0] ?? '' })}</p> }
         : {})}
       {...(layout === undefined
         ? {}

@@ -7,7 +7,7 @@ import { inOrderOfWork, partsOf, wire } from '../../../wizards/wire-it/index.ts'
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Caution, together } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
-import { listed } from '../../words/index.ts';
+import { joined } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, costWords, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
@@ -41,12 +41,17 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
   return (
     <AnswerPage
       {...page}
-      because={aboutSupply(wiring, say)}
       readFirst={isUnit(wiring.chosen) ? 'input' : undefined}
       several={severalOf(wiring, props)}
       tonight={tonightOf(wiring, say, numbers)}
       toDo={toDoOf(wiring, say, numbers)}
       price={priceOf(wiring.chosen, say, numbers)}
+      fits={
+        <>
+          <Afterwards wiring={wiring} say={say} numbers={numbers} />
+          <AboutSupply wiring={wiring} say={say} />
+        </>
+      }
       decides={<Decides {...props} wiring={wiring} />}
       figure={<Pictures wiring={wiring} say={say} numbers={numbers} />}
       others={wiring.others.length === 0 ? undefined : <Others wiring={wiring} say={say} numbers={numbers} />}
@@ -81,7 +86,7 @@ function headlineOf(found: WireFound, say: Say, language: string): string {
   }
   const named = partsNamed(found, say);
   return named.length > 1
-    ? say('wire-headline-several', { what: listed(named, language) })
+    ? say('wire-headline-several', { what: joined(named, language) })
     : say(`wire-headline-${outcome}`);
 }
 
@@ -89,9 +94,10 @@ function headlineOf(found: WireFound, say: Say, language: string): string {
 function partsNamed({ chosen, pair }: Wiring, say: Say): string[] {
   const parts = chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [];
   const laysBus = pair && parts.includes('more-feeders');
-  return parts
-    .filter((part) => !(laysBus && part === 'thicker-bus'))
-    .map((part) => say(laysBus && part === 'more-feeders' ? 'wire-part-pair-feeders' : `wire-part-${part}`));
+  const named = laysBus ? parts.filter((part) => part !== 'thicker-bus') : parts;
+  return named.map((part) =>
+    say(laysBus && part === 'more-feeders' && named[0] === part ? 'wire-part-pair-feeders' : `wire-part-${part}`),
+  );
 }
 
 function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
@@ -102,9 +108,9 @@ function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
 }
 
 /** What the supply's label says of it, or does not. */
-function aboutSupply({ supply }: Wiring, say: Say): string | undefined {
-  if (supply === undefined) return say('wire-supply-unread');
-  return supply.kind === 'perhaps' ? say('wire-supply-perhaps') : undefined;
+function AboutSupply({ wiring: { supply }, say }: Pick<WithWiring, 'wiring' | 'say'>) {
+  if (supply === undefined) return <p>{say('wire-supply-unread')}</p>;
+  return supply.kind === 'perhaps' ? <p>{say('wire-supply-perhaps')}</p> : null;
 }
 
 /** All that a change of several parts takes, each step once and in the order of the work; undefined where it is but one. */
@@ -274,8 +280,25 @@ function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], 
   });
 }
 
-function leadOf({ now, chosen, trip, outcome, plan }: Wiring, say: Say, numbers: Numbers): string {
-  const facts = (one: WiringCandidate) => ({
+function leadOf({ now, chosen, trip, plan }: Wiring, say: Say, numbers: Numbers): string {
+  const facts = factsOf({ trip, plan }, numbers);
+  const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
+  if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
+  if (chosen !== now) return present;
+  return `${present} ${say(chosen.verdict === 'good' ? 'wire-lead-good' : 'wire-lead-bearable')}`;
+}
+
+/** What the one thing to do brings. */
+function Afterwards({ wiring, say, numbers }: WithWiring) {
+  const { now, chosen, outcome } = wiring;
+  if (chosen === undefined || chosen === now) return null;
+  const sentence = outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then';
+  return <p>{say(sentence, factsOf(wiring, numbers)(chosen))}</p>;
+}
+
+const factsOf =
+  ({ trip, plan }: Pick<Wiring, 'trip' | 'plan'>, numbers: Numbers) =>
+  (one: WiringCandidate) => ({
     volts: numbers.volts(one.volts),
     source: numbers.volts(plan.source.volts),
     share: numbers.share(one.drop),
@@ -285,11 +308,6 @@ function leadOf({ now, chosen, trip, outcome, plan }: Wiring, say: Say, numbers:
     trip: numbers.amps(trip),
     watts: numbers.watts(one.faultHeat),
   });
-  const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
-  if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
-  if (chosen === now) return `${present} ${say(chosen.verdict === 'good' ? 'wire-lead-good' : 'wire-lead-bearable')}`;
-  return `${present} ${say(outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then', facts(chosen))}`;
-}
 
 function givenWords({ plan, wire: bus, way, pair, trainAmps, trip }: Wiring, say: Say, numbers: Numbers): string {
   return say(pair ? 'wire-given-pair' : 'wire-given', {
