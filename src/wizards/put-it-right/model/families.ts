@@ -305,7 +305,8 @@ export const TOO_LITTLE = {
   commands: { arrive: always },
   short: { none: always },
   draw: { above: usually, 'near-the-limit': sometimes },
-  fewer: { helps: always },
+  // Lit coaches are a part of it.
+  fewer: { helps: always, 'lit-do-it': rarely },
   before: { dims: usually, snaps: sometimes },
   accessories: TURNOUTS_SAG,
 } as const satisfies Partial<Row>;

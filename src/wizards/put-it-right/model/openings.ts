@@ -615,7 +615,8 @@ export const OPENINGS = [
   {
     id: 'nothing-works',
     often: 4,
-    says: { trouble: ['stops-dark'], when: ['always'], where: ['everywhere'] },
+    // One vehicle that stands still wherever it is set is not what the title says.
+    says: { trouble: ['stops-dark'], vehicles: ['every-one', 'none-needed'] },
     shares: {
       'mains-off': 18,
       'stop-active': 14,
@@ -785,6 +786,9 @@ export const OPENINGS = [
     shares: {
       'unit-cuts-out': 16,
       'wheel-bridges-frog': 8,
+      // A sound that starts anew and a train that stands for a moment are told as going off, too.
+      dirty: 3,
+      pickup: 2,
       'wheelset-short': 7,
       'moving-contact': 7,
       'metal-across': 6,

@@ -8,7 +8,7 @@ export const CORE_SIGNS = [
   // What is wrong, in one line: everything or a part switches off; trains stop and their lights are out; they stand lit or run on and do not
   // obey; slow or dim; a jerk, stutter or flicker; something runs or moves by itself; turnouts or signals act up; something gets hot;
   // an empty track is shown as occupied; handhelds or their bus are dead; a decoder cannot be read; only a lamp or message complains; the
-  // fuse or the residual-current switch of the house goes; metal parts tingle; trains too fast, lamps too bright.
+  // fuse or the residual-current switch of the house goes; metal parts tingle; trains too fast, lamps too bright; it only hums, buzzes or ticks.
   {
     id: 'trouble',
     values: [
@@ -28,13 +28,14 @@ export const CORE_SIGNS = [
       'house-fuse',
       'tingle',
       'fast-or-bright',
+      'hums',
     ],
     sound: 'none',
     unaffected: { none: always },
   },
   // When it shows. `always`: as long as power is on. `after-a-short`: once a short is cleared, or after something else went off.
   // `in-mid-run`: a train runs, then it stops and stays so. `now-and-then`: no pattern that anybody has found.
-  // `while-programming`: while the programming track is in use, or as soon as it was.
+  // `while-programming`: while the programming track is in use, or as soon as it was. `creeping`: at walking pace only, and a push helps.
   {
     id: 'when',
     values: [
@@ -50,6 +51,7 @@ export const CORE_SIGNS = [
       'in-mid-run',
       'now-and-then',
       'while-programming',
+      'creeping',
     ],
     sound: 'now-and-then',
     unaffected: { always: sometimes, 'at-one-place': rarely, 'now-and-then': sometimes, 'in-mid-run': rarely },
@@ -63,10 +65,21 @@ export const CORE_SIGNS = [
     unaffected: { everywhere: usually, part: rarely, spot: rarely },
   },
   // Which vehicles show it. `kind`: those of one kind, such as lit, sound, metal or short ones. `many`: only many together. `none-needed`: an
-  // empty track shows it too. `coupled`: each alone is well, coupled to each other they show it.
+  // empty track shows it too. `coupled`: each alone is well, coupled to each other they show it. `one-kind`: several, all with one kind of decoder,
+  // drive or wheel. `decoders-only`: all that have a decoder, while an engine without one runs.
   {
     id: 'vehicles',
-    values: ['every-one', 'one-only', 'short-ones', 'lit-or-long', 'many', 'none-needed', 'coupled'],
+    values: [
+      'every-one',
+      'one-only',
+      'short-ones',
+      'lit-or-long',
+      'many',
+      'none-needed',
+      'coupled',
+      'one-kind',
+      'decoders-only',
+    ],
     sound: 'every-one',
     unaffected: { 'every-one': usually, 'none-needed': rarely },
   },
@@ -364,10 +377,11 @@ export const OTHER_SIGNS = [
     sound: 'fine',
     unaffected: { fine: always },
   },
-  // A handheld at another socket, another handheld at this one: with what the trouble goes.
+  // A handheld at another socket, another handheld at this one: with what the trouble goes. `with-a-device`: all are well once one certain device is
+  // off the bus.
   {
     id: 'handheld-exchanged',
-    values: ['all-alike', 'with-the-handheld', 'with-the-socket'],
+    values: ['all-alike', 'with-the-handheld', 'with-the-socket', 'with-a-device'],
     sound: 'all-alike',
     unaffected: { 'all-alike': always },
   },
@@ -458,7 +472,13 @@ export const OTHER_SIGNS = [
   // Which rail of the dead stretch lacks power: clipping a live wire to one of them brings it back, or only to both.
   { id: 'dead-rail', values: ['none', 'one', 'both'], sound: 'none', unaffected: { none: always } },
   // The cuts inside turnouts, crossings and their ties, seen or felt with a thin blade: through, closed again, or never made.
-  { id: 'turnout-cuts', values: ['right', 'closed', 'missing'], sound: 'right', unaffected: { right: always } },
+  // Turnouts that need no cuts have none, and lie in many a track.
+  {
+    id: 'turnout-cuts',
+    values: ['right', 'closed', 'missing'],
+    sound: 'right',
+    unaffected: { right: always, missing: rarely },
+  },
   // Nail varnish on the two rails where they come closest at the frog.
   { id: 'varnish', values: ['no-change', 'cured'], sound: 'no-change', unaffected: { 'no-change': always } },
   // One rail followed with tape right round by every route: does it ever meet the other one?
@@ -503,10 +523,10 @@ export const OTHER_SIGNS = [
     sound: 'nothing',
     unaffected: { nothing: always },
   },
-  // Whether the weather or the room matters: it comes when it is warm, or when it is damp or just after glue and water.
+  // Whether the weather or the room matters: it comes when it is warm, or when it is damp or just after glue and water, or where there is much radio.
   {
     id: 'weather',
-    values: ['no-matter', 'warm', 'damp'],
+    values: ['no-matter', 'warm', 'damp', 'much-radio'],
     sound: 'no-matter',
     unaffected: { 'no-matter': always },
   },

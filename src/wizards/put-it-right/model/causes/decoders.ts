@@ -21,7 +21,8 @@ export const DECODERS = [
     minutes: 8,
     shows: {
       ...ONE_DOES_NOT_OBEY,
-      trouble: { 'stops-lit': usually, 'stops-dark': sometimes, 'runs-by-itself': rarely },
+      // Lamps that nobody has called are out, but rails without power are another sight.
+      trouble: { 'stops-lit': usually, 'stops-dark': rarely, 'runs-by-itself': rarely },
       when: { always: usually, 'when-set-on': sometimes },
       since: { setting: usually, vehicle: usually, nothing: sometimes, 'supply-or-unit': sometimes, 'a-short': rarely },
       'one-loco': { deaf: usually, 'another-number': usually, 'runs-badly': rarely },
@@ -58,7 +59,7 @@ export const DECODERS = [
     minutes: 10,
     shows: {
       ...ONE_DOES_NOT_OBEY,
-      trouble: { 'stops-lit': usually, 'stops-dark': sometimes, 'runs-by-itself': rarely },
+      trouble: { 'stops-lit': usually, 'stops-dark': rarely, 'runs-by-itself': rarely },
       when: { always: usually, 'when-set-on': usually, 'after-a-short': usually, 'in-mid-run': sometimes },
       since: {
         'a-short': usually,
@@ -89,12 +90,13 @@ export const DECODERS = [
       ...ONE_DOES_NOT_OBEY,
       trouble: {
         'stops-lit': usually,
-        'stops-dark': usually,
+        'stops-dark': sometimes,
         'slow-or-dim': sometimes,
         'switches-off': sometimes,
         'cannot-be-read': sometimes,
         'gets-hot': rarely,
         jerks: rarely,
+        hums: rarely,
       },
       when: {
         always: usually,
@@ -184,7 +186,7 @@ export const DECODERS = [
         always: rarely,
       },
       where: { part: usually, everywhere: sometimes, gaps: sometimes, spot: rarely },
-      vehicles: { 'one-only': usually, 'every-one': sometimes },
+      vehicles: { 'one-only': usually, 'one-kind': sometimes, 'every-one': sometimes },
       since: {
         vehicle: usually,
         setting: sometimes,
@@ -212,6 +214,7 @@ export const DECODERS = [
       trouble: {
         'runs-by-itself': usually,
         'gets-hot': usually,
+        hums: usually,
         'stops-lit': sometimes,
         jerks: rarely,
         'only-shown': rarely,

@@ -188,6 +188,7 @@ export const ISOLATION = [
     id: 'leftover-wiring',
     fixClass: 'leftover-wiring',
     minutes: 30,
+    well: rarely,
     shows: {
       trouble: {
         'switches-off': usually,
@@ -202,12 +203,14 @@ export const ISOLATION = [
         'at-switching-on': usually,
         always: usually,
         'at-the-gap': sometimes,
-        'when-thrown': rarely,
-        'now-and-then': sometimes,
+        // Old block switches, and turnouts that route power, decide whether it is a path.
+        'when-thrown': sometimes,
+        'now-and-then': usually,
       },
       where: { everywhere: usually, part: usually, spot: sometimes, gaps: rarely },
       vehicles: { 'none-needed': usually, 'every-one': usually },
-      since: { 'track-or-wires': usually, 'supply-or-unit': usually, nothing: sometimes },
+      since: { 'track-or-wires': usually, 'supply-or-unit': usually, nothing: usually },
+      'setting-matters': { no: usually, 'short-in-one': sometimes },
       'goes-off': TRIPS_ITS_UNIT,
       'comes-back': BACK_WHEN_REMOVED,
       'unit-shows': { fault: usually, ready: usually, 'only-breaker': rarely },

@@ -127,7 +127,7 @@ export const LOAD = [
     minutes: 15,
     shows: {
       ...TOO_LITTLE,
-      trouble: { 'slow-or-dim': usually, 'switches-off': usually, jerks: sometimes },
+      trouble: { 'slow-or-dim': usually, 'switches-off': usually, jerks: sometimes, hums: rarely },
       where: { everywhere: usually, part: usually, far: rarely },
       vehicles: { many: usually, 'every-one': sometimes, 'lit-or-long': sometimes },
       since: { supply: usually, 'supply-or-unit': sometimes, vehicle: usually, nothing: sometimes },
@@ -196,6 +196,7 @@ export const LOAD = [
         'in-mid-run': sometimes,
         'at-one-place': sometimes,
         'after-minutes': sometimes,
+        creeping: sometimes,
         'when-set-on': rarely,
       },
       where: { everywhere: always, part: rarely, spot: rarely },
@@ -246,7 +247,7 @@ export const LOAD = [
         'now-and-then': rarely,
       },
       where: { everywhere: usually, part: usually, gaps: rarely },
-      vehicles: { many: usually, 'lit-or-long': usually, 'one-only': sometimes },
+      vehicles: { many: usually, 'lit-or-long': usually, 'one-kind': sometimes, 'one-only': sometimes },
       since: { supply: rarely, vehicle: usually, 'supply-or-unit': sometimes, setting: rarely, nothing: sometimes },
       'moved-trains': { 'goes-along': usually, cured: sometimes },
     },
@@ -262,7 +263,7 @@ export const LOAD = [
       trouble: { 'switches-off': always, 'only-shown': sometimes, 'stops-dark': sometimes },
       when: { 'after-a-short': always, 'at-switching-on': sometimes, 'when-set-on': rarely },
       where: { everywhere: usually, part: usually },
-      vehicles: { many: always, 'lit-or-long': sometimes, 'one-only': rarely },
+      vehicles: { many: always, 'lit-or-long': sometimes, 'one-kind': sometimes, 'one-only': rarely },
       since: { 'a-short': usually, vehicle: sometimes, nothing: sometimes },
       'comes-back': {
         by: 'goes-off',
@@ -287,7 +288,7 @@ export const LOAD = [
       trouble: { 'switches-off': always, 'gets-hot': sometimes, 'slow-or-dim': rarely },
       when: { 'after-minutes': always, 'with-traffic': sometimes, 'now-and-then': rarely },
       where: { everywhere: usually, part: usually },
-      vehicles: { 'every-one': usually, many: usually },
+      vehicles: { 'every-one': usually, many: usually, 'lit-or-long': sometimes },
       since: { supply: rarely, nothing: usually, vehicle: sometimes, time: sometimes, 'supply-or-unit': sometimes },
       'goes-off': {
         by: 'parts',
@@ -318,7 +319,7 @@ export const LOAD = [
       trouble: { 'switches-off': always, 'gets-hot': sometimes, 'slow-or-dim': sometimes },
       when: { 'after-minutes': always, 'with-traffic': sometimes, 'now-and-then': rarely },
       where: { everywhere: usually, part: sometimes },
-      vehicles: { 'every-one': usually, many: usually },
+      vehicles: { 'every-one': usually, many: usually, 'lit-or-long': sometimes },
       since: { supply: usually, nothing: usually, vehicle: sometimes, time: sometimes, 'supply-or-unit': sometimes },
       'goes-off': {
         by: 'parts',

@@ -102,7 +102,7 @@ export const LOOPS = [
     needs: { rails: ['two'] },
     shows: {
       ...AT_THE_LOOP,
-      trouble: { jerks: usually, 'switches-off': usually, 'only-shown': rarely, 'stops-dark': rarely },
+      trouble: { jerks: usually, 'switches-off': usually, hums: sometimes, 'only-shown': rarely, 'stops-dark': rarely },
       when: { 'at-the-gap': always, 'at-one-place': sometimes },
       where: { gaps: usually, loop: usually },
       vehicles: { 'every-one': usually, 'lit-or-long': sometimes },
@@ -146,7 +146,13 @@ export const LOOPS = [
     shows: {
       ...QUIET,
       trouble: { 'stops-dark': usually, jerks: usually, 'switches-off': usually },
-      when: { 'at-one-place': usually, 'when-thrown': usually, 'now-and-then': sometimes, 'at-the-gap': rarely },
+      when: {
+        'at-one-place': usually,
+        'when-thrown': usually,
+        'now-and-then': sometimes,
+        'at-the-gap': rarely,
+        creeping: rarely,
+      },
       where: { turntable: always, spot: rarely },
       vehicles: { 'every-one': usually, 'none-needed': usually },
       since: { time: usually, nothing: usually, 'track-or-wires': usually },

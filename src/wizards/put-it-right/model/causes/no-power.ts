@@ -16,7 +16,7 @@ const BEHIND_ITS_FEED: ShowsOf<'where'> = {
   by: 'parts',
   is: {
     one: { everywhere: usually, part: usually, spot: usually },
-    several: { part: always, gaps: sometimes, spot: sometimes },
+    several: { part: always, gaps: sometimes, spot: sometimes, everywhere: rarely },
   },
 };
 
@@ -275,26 +275,36 @@ export const NO_POWER_CAUSES = [
     minutes: 15,
     shows: {
       ...CUT_OFF,
+      trouble: { 'stops-dark': always, 'switches-off': sometimes, jerks: rarely },
       when: {
         by: 'parts',
         is: {
           one: { always: usually, 'at-one-place': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes },
-          several: { 'at-the-gap': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes, always: sometimes },
+          several: { 'at-the-gap': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes, always: usually },
         },
       },
+      // In the main feed, before the parts divide, it takes all of them.
+      where: {
+        by: 'parts',
+        is: {
+          one: { everywhere: usually, part: usually, spot: sometimes },
+          several: { part: always, everywhere: sometimes, gaps: sometimes, spot: sometimes },
+        },
+      },
+      // It is a device itself, and most often a new one.
       since: {
         nothing: usually,
         'a-short': usually,
         'track-or-wires': usually,
         'new-place': sometimes,
-        'supply-or-unit': rarely,
+        'supply-or-unit': usually,
       },
-      'goes-off': { nothing: usually, 'that-part': usually },
+      'goes-off': { nothing: usually, 'that-part': usually, 'all-at-once': sometimes },
       'unit-shows': {
         by: 'between',
         is: {
           nothing: { ready: always },
-          breaker: { 'only-breaker': usually, ready: usually },
+          breaker: { 'only-breaker': usually, ready: sometimes },
           reverser: { 'only-breaker': sometimes, ready: usually },
         },
       },

@@ -63,7 +63,8 @@ export const POLARITY = [
       trouble: SHORT_FOR_A_MOMENT,
       when: { 'at-the-gap': always, 'at-one-place': sometimes, 'now-and-then': sometimes, 'at-switching-on': rarely },
       where: { gaps: usually, part: sometimes, loop: sometimes, spot: rarely },
-      since: { 'track-or-wires': usually, 'supply-or-unit': usually, setting: rarely },
+      // To take a reverser out is work on the wires.
+      since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, setting: rarely },
       short: { none: usually, vehicle: sometimes, feeder: rarely, 'both-on': rarely },
       sides: { reversed: always },
       // Swapped at the unit the trouble only moves to another gap; swapped at that stretch it is cured.

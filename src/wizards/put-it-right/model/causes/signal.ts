@@ -21,15 +21,10 @@ const NO_COMMANDS = {
     jerks: rarely,
     'switches-off': rarely,
   },
-  when: {
-    by: 'parts',
-    is: {
-      one: { always: always, 'at-switching-on': sometimes },
-      several: { 'at-the-gap': usually, always: usually },
-    },
-  },
-  where: ALL_OF_ITS_UNIT,
-  vehicles: { 'every-one': always, 'one-only': rarely },
+  when: { 'at-the-gap': usually, always: usually, 'at-switching-on': rarely },
+  // A command station that feeds no track itself speaks to all units by one cable.
+  where: { part: always, everywhere: sometimes },
+  vehicles: { 'every-one': always, 'one-only': rarely, 'decoders-only': rarely },
   'goes-off': { nothing: always, 'that-part': rarely },
   'comes-back': STAYS_OFF,
   'unit-shows': { 'no-signal': usually, ready: sometimes, fault: rarely, dark: rarely },
@@ -49,11 +44,15 @@ const NO_COMMANDS = {
   before: { 'not-off': always, snaps: rarely },
 } as const satisfies Partial<Row>;
 
+/** Where one unit feeds all it is the command station itself, most often, and no cable leads to another one. */
+const BESIDE_THE_COMMAND_STATION = { parts: ['several'] } as const;
+
 export const SIGNAL = [
   // The control cable between command station and booster is missing or not pushed home.
   {
     id: 'link-missing',
     fixClass: 'no-signal',
+    needs: BESIDE_THE_COMMAND_STATION,
     minutes: 6,
     shows: {
       ...NO_COMMANDS,
@@ -74,6 +73,7 @@ export const SIGNAL = [
   {
     id: 'link-wrong-socket',
     fixClass: 'no-signal',
+    needs: BESIDE_THE_COMMAND_STATION,
     minutes: 6,
     shows: {
       ...NO_COMMANDS,
@@ -88,6 +88,7 @@ export const SIGNAL = [
   {
     id: 'link-faulty',
     fixClass: 'no-signal',
+    needs: BESIDE_THE_COMMAND_STATION,
     minutes: 8,
     well: sometimes,
     shows: {
@@ -99,13 +100,7 @@ export const SIGNAL = [
         jerks: sometimes,
         'switches-off': sometimes,
       },
-      when: {
-        by: 'parts',
-        is: {
-          one: { always: usually, 'now-and-then': usually, 'in-mid-run': sometimes },
-          several: { always: usually, 'now-and-then': usually, 'at-the-gap': usually, 'in-mid-run': sometimes },
-        },
-      },
+      when: { always: usually, 'now-and-then': usually, 'at-the-gap': usually, 'in-mid-run': sometimes },
       since: {
         supply: rarely,
         nothing: usually,
@@ -143,7 +138,7 @@ export const SIGNAL = [
       },
       where: ALL_OF_ITS_UNIT,
       // Decoders differ in what they can still read.
-      vehicles: { 'every-one': usually, 'one-only': sometimes },
+      vehicles: { 'every-one': usually, 'one-kind': usually, 'decoders-only': sometimes, 'one-only': sometimes },
       since: { 'supply-or-unit': usually, 'track-or-wires': usually, nothing: sometimes, vehicle: sometimes },
       'goes-off': { nothing: always, 'that-part': rarely, 'all-at-once': rarely },
       'comes-back': BACK_AS_THE_UNIT_DOES,
@@ -178,7 +173,7 @@ export const SIGNAL = [
       },
       when: { 'now-and-then': usually, 'at-one-place': sometimes, 'with-traffic': rarely, always: rarely },
       where: { far: usually, part: sometimes, everywhere: sometimes },
-      vehicles: { 'every-one': usually, 'one-only': sometimes, 'none-needed': usually },
+      vehicles: { 'every-one': usually, 'one-kind': sometimes, 'one-only': sometimes, 'none-needed': usually },
       since: { 'track-or-wires': usually, nothing: usually, 'new-place': sometimes },
       'goes-off': { nothing: always, 'that-part': rarely, 'all-at-once': rarely },
       'comes-back': BACK_AS_THE_UNIT_DOES,
@@ -209,12 +204,13 @@ export const SIGNAL = [
         'stops-lit': usually,
         'runs-by-itself': sometimes,
         'gets-hot': sometimes,
+        hums: sometimes,
         'only-shown': rarely,
         jerks: rarely,
       },
       when: { 'at-switching-on': usually, always: usually, 'now-and-then': rarely, 'at-the-gap': rarely },
       where: { everywhere: usually, part: usually, spot: rarely },
-      vehicles: { 'every-one': usually, 'none-needed': usually },
+      vehicles: { 'every-one': usually, 'none-needed': usually, 'decoders-only': sometimes },
       since: { 'track-or-wires': usually, 'supply-or-unit': usually, nothing: rarely },
       'goes-off': TRIPS_ITS_UNIT,
       'comes-back': BACK_WHEN_REMOVED,
@@ -312,7 +308,8 @@ export const SIGNAL = [
       trouble: { 'switches-off': usually, 'only-shown': usually, 'stops-lit': usually, 'stops-dark': sometimes },
       when: { always: usually, 'at-switching-on': usually, 'at-the-gap': rarely },
       where: UNIT_ITSELF,
-      vehicles: { 'none-needed': always, 'every-one': rarely },
+      // Where several formats are sent, those of one kind do not follow.
+      vehicles: { 'none-needed': always, 'one-kind': sometimes, 'every-one': rarely, 'decoders-only': rarely },
       since: { setting: usually, 'supply-or-unit': sometimes, nothing: sometimes },
       'goes-off': {
         by: 'parts',

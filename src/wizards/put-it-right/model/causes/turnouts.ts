@@ -27,14 +27,15 @@ export const TURNOUTS = [
     needs: { rails: ['two'] },
     shows: {
       ...SHORT_AT_A_TURNOUT,
-      when: { 'when-thrown': usually, 'at-switching-on': usually, always: usually },
-      vehicles: { 'none-needed': always, 'every-one': rarely },
+      // A train that comes from the frog's end against the blades joins them too.
+      when: { 'when-thrown': usually, 'at-switching-on': usually, always: usually, 'at-one-place': sometimes },
+      vehicles: { 'none-needed': always, 'every-one': sometimes },
       since: { 'track-or-wires': always, nothing: sometimes },
       short: { 'one-setting': usually, feeder: usually, track: sometimes },
       'setting-matters': { 'short-in-one': always, no: sometimes },
       'turnout-cuts': { missing: always },
-      // With the other setting there is nothing to measure.
-      ohms: { short: usually, open: usually },
+      // With the other setting there is nothing to measure; of several such turnouts one stands the wrong way, mostly.
+      ohms: { short: usually, open: sometimes },
       unplugging: { 'no-change': usually, 'frog-wire': sometimes },
     },
   },
@@ -52,12 +53,13 @@ export const TURNOUTS = [
         'at-switching-on': usually,
         always: usually,
         'when-thrown': usually,
-        'at-one-place': sometimes,
+        // A frog without a feed of its own waits for the first wheel that stands on it.
+        'at-one-place': usually,
         'after-minutes': sometimes,
         'in-mid-run': sometimes,
         'now-and-then': sometimes,
       },
-      vehicles: { 'none-needed': always, 'every-one': sometimes },
+      vehicles: { 'none-needed': always, 'every-one': usually },
       since: { time: usually, 'track-or-wires': usually, nothing: usually },
       short: { track: usually, 'one-setting': usually, weak: rarely },
       'setting-matters': { 'short-in-one': usually, no: usually },
@@ -90,7 +92,7 @@ export const TURNOUTS = [
     needs: { rails: ['two'] },
     shows: {
       ...AT_A_TURNOUT,
-      vehicles: { 'one-only': usually, 'every-one': sometimes },
+      vehicles: { 'one-only': usually, 'one-kind': usually, 'every-one': sometimes },
       since: { vehicle: usually, nothing: usually, 'track-or-wires': sometimes, 'supply-or-unit': sometimes },
       way: { either: usually, 'one-way': usually, 'one-route': usually },
       fewer: { 'one-does-it': usually, 'no-help': usually },
@@ -131,7 +133,7 @@ export const TURNOUTS = [
           joined: SHORT_FOR_A_MOMENT,
         },
       },
-      when: { 'at-one-place': usually, 'at-the-gap': usually, 'when-thrown': sometimes },
+      when: { 'at-one-place': usually, 'at-the-gap': usually, 'when-thrown': sometimes, creeping: rarely },
       where: { turnout: usually, gaps: usually },
       vehicles: { 'every-one': always, 'none-needed': rarely },
       since: { 'track-or-wires': usually, nothing: sometimes },

@@ -61,6 +61,7 @@ export const WHEELS = [
         'at-the-gap': usually,
         always: sometimes,
         'in-mid-run': rarely,
+        creeping: usually,
       },
       where: { everywhere: usually, turnout: usually, spot: sometimes, gaps: usually, part: rarely },
       vehicles: { 'one-only': always, 'short-ones': rarely },
@@ -82,7 +83,13 @@ export const WHEELS = [
     shows: {
       ...BAD_CONTACT,
       trouble: { 'stops-dark': usually, 'stops-lit': usually, jerks: sometimes },
-      when: { 'in-mid-run': usually, 'now-and-then': usually, 'after-minutes': sometimes, always: rarely },
+      when: {
+        'in-mid-run': usually,
+        'now-and-then': usually,
+        'after-minutes': sometimes,
+        creeping: rarely,
+        always: rarely,
+      },
       where: { everywhere: always },
       since: { vehicle: usually, nothing: usually, time: sometimes, 'a-short': rarely },
       commands: { arrive: usually, 'one-deaf': usually },

@@ -8,15 +8,16 @@ const LOST_ON_THE_WAY = {
   ...QUIET,
   trouble: {
     'slow-or-dim': always,
-    jerks: rarely,
-    'accessories-wrong': rarely,
+    // Decoders that fall below their least volts start anew, and turnouts do not throw.
+    jerks: sometimes,
+    'accessories-wrong': sometimes,
     'gets-hot': sometimes,
     'switches-off': rarely,
   },
   when: { always: usually, 'with-traffic': usually },
   where: { far: always, everywhere: sometimes, part: rarely, spot: rarely },
-  vehicles: { 'every-one': usually, many: usually },
-  since: { nothing: usually, 'track-or-wires': usually, vehicle: sometimes, time: rarely },
+  vehicles: { 'every-one': usually, many: usually, 'one-kind': sometimes },
+  since: { nothing: usually, 'track-or-wires': usually, vehicle: sometimes, 'new-place': sometimes, time: rarely },
   volts: { 'low-loaded': always, low: rarely },
   commands: { arrive: always, spoiled: rarely },
   short: { none: always, weak: rarely },
@@ -113,7 +114,7 @@ export const WIRES_AND_RAILS = [
       },
       where: { spot: usually, far: sometimes, part: rarely, turnout: sometimes },
       vehicles: { 'every-one': always, many: rarely },
-      since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
+      since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': sometimes },
       // It goes off where the joint feeds all that lies beyond, and comes back when it cools or is touched.
       'goes-off': { nothing: usually, 'that-part': sometimes },
       'comes-back': BACK_WHEN_IT_TOUCHES,
@@ -139,7 +140,7 @@ export const WIRES_AND_RAILS = [
       // In a ring the rail beyond still has power, the long way round.
       trouble: { 'stops-dark': always, 'slow-or-dim': rarely, jerks: rarely },
       volts: { none: always, 'low-loaded': rarely },
-      since: { time: usually, 'track-or-wires': usually, nothing: usually, 'new-place': rarely },
+      since: { time: usually, 'track-or-wires': usually, nothing: usually, 'new-place': sometimes },
       loss: { joint: always },
       weather: { 'no-matter': usually, warm: rarely },
       contact: { flickers: usually, good: sometimes, dirty: rarely },
@@ -176,9 +177,10 @@ export const WIRES_AND_RAILS = [
         always: sometimes,
         'at-the-gap': sometimes,
         'in-mid-run': sometimes,
+        creeping: usually,
       },
       where: { everywhere: usually, spot: usually, part: rarely, turnout: sometimes, gaps: sometimes, far: rarely },
-      vehicles: { 'every-one': usually, 'short-ones': usually, 'one-only': sometimes },
+      vehicles: { 'every-one': usually, 'short-ones': usually, 'one-only': sometimes, 'one-kind': sometimes },
       since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
       // Between rails all is well; under the wheels it comes and goes.
       volts: { full: usually, moments: sometimes },
@@ -216,7 +218,7 @@ export const WIRES_AND_RAILS = [
     shows: {
       ...QUIET,
       trouble: { 'stops-dark': usually, jerks: usually },
-      when: { 'at-the-gap': usually, 'at-one-place': usually },
+      when: { 'at-the-gap': usually, 'at-one-place': usually, creeping: sometimes },
       where: { gaps: usually, turnout: usually, spot: sometimes },
       vehicles: { 'short-ones': always, 'one-only': sometimes },
       since: { 'track-or-wires': usually, vehicle: usually, nothing: sometimes },
@@ -238,7 +240,7 @@ export const WIRES_AND_RAILS = [
       when: { 'at-one-place': always, 'at-the-gap': sometimes, 'in-mid-run': rarely },
       where: { spot: usually, part: sometimes, gaps: rarely },
       // Only decoders that are set to heed it.
-      vehicles: { 'every-one': usually, 'one-only': sometimes },
+      vehicles: { 'every-one': usually, 'one-kind': usually, 'one-only': sometimes },
       since: { 'track-or-wires': usually, setting: sometimes, vehicle: sometimes, nothing: sometimes },
       volts: { full: usually, low: sometimes, direct: sometimes },
       commands: { arrive: usually, none: sometimes },

@@ -27,7 +27,8 @@ export const CONTROL_CHECKS = [
     },
   }),
 
-  // A handheld at another socket, and another handheld at this socket. With what does the trouble go?
+  // A handheld at another socket, and another handheld at this socket; then what else hangs on the bus unplugged, one after the other. With what does
+  // the trouble go?
   check({
     id: 'exchange-handhelds',
     minutes: 3,
@@ -35,12 +36,13 @@ export const CONTROL_CHECKS = [
     risk: 0,
     needs: [],
     source: 'eye',
-    options: ['all-alike', 'with-the-handheld', 'with-the-socket'],
+    options: ['all-alike', 'with-the-handheld', 'with-the-socket', 'with-a-device'],
     reads: 'handheld-exchanged',
     reading: {
       'all-alike': 'all-alike',
       'with-the-handheld': { 'with-the-handheld': always, 'all-alike': rarely },
       'with-the-socket': { 'with-the-socket': always, 'all-alike': rarely },
+      'with-a-device': { 'with-a-device': always, 'all-alike': rarely },
     },
   }),
 

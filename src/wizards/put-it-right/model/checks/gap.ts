@@ -15,7 +15,8 @@ export const GAP_CHECKS = [
     options: ['trips-at-once', 'sparks-or-ticks', 'nothing'],
     reads: 'sides',
     reading: {
-      agree: { nothing: always, 'sparks-or-ticks': rarely },
+      // They agree, and yet it sparks where their volts differ.
+      agree: { nothing: always, 'sparks-or-ticks': sometimes },
       reversed: { 'trips-at-once': always, 'sparks-or-ticks': rarely },
       drift: { 'sparks-or-ticks': usually, 'trips-at-once': sometimes, nothing: sometimes },
       changes: { nothing: usually, 'sparks-or-ticks': usually, 'trips-at-once': sometimes },

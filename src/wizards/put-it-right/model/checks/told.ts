@@ -77,13 +77,15 @@ export const TOLD_CHECKS = [
       'handhelds-dead',
       'cannot-be-read',
       'only-shown',
+      'hums',
       'just-testing',
       'house-fuse',
       'tingle',
     ],
     reads: 'trouble',
     reading: {
-      'switches-off': { 'switches-off': always, 'stops-dark': rarely, 'only-shown': rarely },
+      // Who finds it with a meter, before anything has run, is only testing too.
+      'switches-off': { 'switches-off': always, 'stops-dark': rarely, 'only-shown': rarely, 'just-testing': rarely },
       // In daylight nobody sees whether a locomotive is lit, and a dead part looks like one that has switched off.
       'stops-dark': { 'stops-dark': always, 'stops-lit': rarely, 'switches-off': sometimes },
       'stops-lit': { 'stops-lit': always, 'stops-dark': sometimes },
@@ -100,6 +102,7 @@ export const TOLD_CHECKS = [
       none: 'just-testing',
       'house-fuse': 'house-fuse',
       tingle: 'tingle',
+      hums: { hums: always, jerks: rarely },
     },
   }),
 
@@ -108,7 +111,7 @@ export const TOLD_CHECKS = [
   // instant a vehicle reaches or bridges the boundary · when-set-on: when a vehicle is set on the track · at-another-place: always at another
   // spot · when-thrown: when a turnout or signal is thrown · with-traffic: only when several trains run · after-minutes: only after a while ·
   // after-a-short: once a short is cleared, it does not start again · in-mid-run: it runs, then stops and stays so · while-programming: as the
-  // programming track is in use · now-and-then: no pattern.
+  // programming track is in use · at-walking-pace: only as it creeps, and a push helps · now-and-then: no pattern.
   check({
     id: 'when-it-happens',
     minutes: 2,
@@ -128,6 +131,7 @@ export const TOLD_CHECKS = [
       'after-a-short',
       'in-mid-run',
       'while-programming',
+      'at-walking-pace',
       'now-and-then',
     ],
     reads: 'when',
@@ -144,6 +148,7 @@ export const TOLD_CHECKS = [
       'in-mid-run': { 'in-mid-run': always, 'now-and-then': sometimes },
       'now-and-then': { 'now-and-then': always, 'in-mid-run': rarely },
       'while-programming': { 'while-programming': always, 'at-another-place': rarely },
+      creeping: { 'at-walking-pace': always, 'now-and-then': sometimes, 'at-another-place': rarely },
     },
   }),
 
@@ -196,7 +201,8 @@ export const TOLD_CHECKS = [
   // Which vehicles show it?
   // one-vehicle: always the same one · short-ones: short, two-axle or single vehicles, long ones pass · long-or-lit: long, lit or coupled trains,
   // a single locomotive passes · only-coupled: each alone is well, coupled together they are not ·
-  // only-many: none of them alone, only many together · every-one · none-needed: it happens with no vehicle there.
+  // only-many: none of them alone, only many together · one-kind: several, all of one kind of decoder, drive or wheel · decoders-only: all that have
+  // a decoder, an engine without one runs · every-one · none-needed: it happens with no vehicle there.
   check({
     id: 'which-vehicles',
     minutes: 3,
@@ -204,7 +210,17 @@ export const TOLD_CHECKS = [
     risk: 0,
     needs: [],
     source: 'memory',
-    options: ['one-vehicle', 'short-ones', 'long-or-lit', 'only-coupled', 'only-many', 'every-one', 'none-needed'],
+    options: [
+      'one-vehicle',
+      'one-kind',
+      'short-ones',
+      'long-or-lit',
+      'only-coupled',
+      'only-many',
+      'decoders-only',
+      'every-one',
+      'none-needed',
+    ],
     reads: 'vehicles',
     reading: {
       'every-one': { 'every-one': always, 'one-vehicle': rarely },
@@ -214,6 +230,8 @@ export const TOLD_CHECKS = [
       many: { 'only-many': always, 'every-one': sometimes, 'long-or-lit': rarely },
       'none-needed': { 'none-needed': always, 'every-one': sometimes },
       coupled: { 'only-coupled': usually, 'long-or-lit': sometimes },
+      'one-kind': { 'one-kind': always, 'every-one': sometimes, 'one-vehicle': sometimes },
+      'decoders-only': { 'decoders-only': always, 'every-one': sometimes },
     },
   }),
 
@@ -436,7 +454,8 @@ export const TOLD_CHECKS = [
   }),
 
   // Does the weather or the room matter?
-  // no-matter · warm: on warm days, in the sun, in a heated room · damp: on damp days, in a cold room, or just after glue and water.
+  // no-matter · warm: on warm days, in the sun, in a heated room · damp: on damp days, in a cold room, or just after glue and water · much-radio: in
+  // halls, beside a mast, where many people use radio.
   check({
     id: 'weather',
     minutes: 1,
@@ -445,12 +464,13 @@ export const TOLD_CHECKS = [
     needs: [],
     source: 'memory',
     unsure: 0.3,
-    options: ['no-matter', 'warm', 'damp'],
+    options: ['no-matter', 'warm', 'damp', 'much-radio'],
     reads: 'weather',
     reading: {
       'no-matter': { 'no-matter': always, warm: rarely },
       warm: { warm: usually, 'no-matter': sometimes },
       damp: { damp: usually, 'no-matter': sometimes },
+      'much-radio': { 'much-radio': usually, 'no-matter': sometimes },
     },
   }),
 

@@ -60,6 +60,8 @@ export const TRAIN_CHECKS = [
       many: { 'it-runs': always, 'the-same': rarely },
       'none-needed': { 'the-same': always, 'it-runs': rarely },
       coupled: { 'it-runs': always, 'the-same': rarely },
+      'one-kind': { 'it-runs': usually, 'the-same': usually },
+      'decoders-only': { 'the-same': usually, 'it-runs': rarely },
     },
   }),
 
@@ -82,6 +84,8 @@ export const TRAIN_CHECKS = [
       many: { crosses: always, 'stops-too': rarely },
       'none-needed': 'stops-too',
       coupled: { crosses: always, 'stops-too': rarely },
+      'one-kind': { crosses: usually, 'stops-too': usually },
+      'decoders-only': { 'stops-too': always, crosses: rarely },
     },
   }),
 
@@ -104,6 +108,8 @@ export const TRAIN_CHECKS = [
       many: 'well-apart',
       'none-needed': { 'no-change': always, 'well-apart': rarely },
       coupled: { 'well-apart': always, 'was-alone': rarely },
+      'one-kind': { 'was-alone': usually, 'no-change': usually },
+      'decoders-only': 'no-change',
     },
   }),
 
