@@ -116,6 +116,7 @@ const whenSlow = (layout: TableLayout): SignValue<'when'> => {
 };
 
 const whenOff = (layout: TableLayout, off: Shutdown): SignValue<'when'> => {
+  if (off.scene === 'thrown') return 'when-thrown';
   if (off.when === 'at-the-gap' && tripsInside(layout))
     return off.scene === 'standing' ? 'when-set-on' : 'with-traffic';
   return off.scene === 'standing' && layout.vehicles.locomotive.wheelShort === 'always'
@@ -370,6 +371,7 @@ const short: Read<'short'> = (asked) => {
   const isOff = (one: TableLayout): boolean => atRest(one, 'lifted').offs.length > 0;
   if (!isOff(layout)) {
     const stage = troubled(asked);
+    if (isOff(thrown(layout))) return 'one-setting';
     if (restState(layout, stage) === 'fault' && emptyState(pulled(layout, stage), stage) === 'fault') return 'unit';
     if (!isQuietAtRest(layout) || layout.vehicles.locomotive.wheelShort === 'always') return shortByVehicle(layout);
     return leakWatts(layout) > 5 ? 'weak' : 'none';

@@ -40,6 +40,9 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
     if (waits === undefined) return proposes(stand, at);
     if (waits >= 0) return asks(compiled, waits);
   }
+  // However many minutes it may take: nothing is handed on that a question can still tell apart.
+  const telling = choice.kind === 'hand-on' && standing.questions > 0 ? tellsMost(stand) : -1;
+  if (telling >= 0) return asks(compiled, telling);
   return { kind: 'hand-on', because: whyHandOn(stand) };
 }
 
