@@ -1,6 +1,7 @@
 // How often each sign has each value under each cause, by the circuit of the virtual layout, beside the word that the cause's row has for it.
-import type { LikelihoodWord } from '../../src/engine/index.ts';
+
 import type { Mix, Shows } from '../../src/engine/diagnosis/sign-model.ts';
+import type { LikelihoodWord } from '../../src/engine/index.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { LAYOUT_ANSWERS } from './answers/layout.ts';
 import { SIGN_READS, signOf } from './signs.ts';
