@@ -224,6 +224,12 @@ function bruteForce(cause: SignCause, told: readonly { readonly check: SignCheck
   return total;
 }
 
+/** Every answer that could come, with its place among all options. */
+const toCome = ({ checks }: SignModel, optionStart: Int32Array) =>
+  checks.flatMap((check, at) =>
+    check.options.map((option, o) => ({ check, option, place: (optionStart[at] ?? 0) + o })),
+  );
+
 describe('what is believed', () => {
   test.each([1, 2, 3, 4, 5, 6])(
     'is the sum over every world that could be, whatever was told (layout of data %i)',
@@ -240,16 +246,14 @@ describe('what is believed', () => {
           tables,
           told.map(({ check, option }) => ({ check: check.id, option })),
         );
+        const next = belief.expect([...model.causes.keys()]);
         for (const [c, cause] of model.causes.entries()) {
           const all = bruteForce(cause, told);
           expect(belief.likelihood[c]).toBeCloseTo(all, 12);
-          for (const [at, check] of model.checks.entries()) {
+          for (const { check, option, place } of toCome(model, tables.optionStart)) {
             if (told.some((one) => one.check === check)) continue;
-            for (const [o, option] of check.options.entries()) {
-              const both = bruteForce(cause, [...told, { check, option }]);
-              const place = (belief.optionStart[at] ?? 0) + o;
-              expect(belief.next[place * model.causes.length + c]).toBeCloseTo(both / all, 9);
-            }
+            const both = bruteForce(cause, [...told, { check, option }]);
+            expect(next[place * model.causes.length + c]).toBeCloseTo(both / all, 9);
           }
         }
       }

@@ -18,7 +18,14 @@ import {
 } from './answers/load.ts';
 import { meterAlongTheWay, meterSupplyCurrent } from './answers/meter.ts';
 import { bothLit, gapOf, hasBridge, isHungry, isLasting, isQuietAtRest, troubled } from './answers/shared.ts';
-import { borrowSupply, coolAir, exchangeCable, feedFromOtherUnit } from './answers/units.ts';
+import {
+  borrowSupply,
+  coolAir,
+  exchangeCable,
+  exchangeSupplies,
+  exchangeUnits,
+  putSuppliesBack,
+} from './answers/units.ts';
 import type { Situation } from './complaints.ts';
 import {
   inFarPart,
@@ -111,11 +118,14 @@ const whenWeakShort = (layout: TableLayout): SignValue<'when'> =>
 
 const whenSlow = (layout: TableLayout): SignValue<'when'> => {
   const { beyondGap, firstHalf, secondHalf } = drops(layout, 'run');
-  if (Math.max(firstHalf, secondHalf) > 0.06) return 'at-one-place';
+  if (secondHalf > 0.06 && firstHalf < 0.02) return 'at-one-place';
+  if (firstHalf + secondHalf > 0.06)
+    return volts(layout, 'new-far') < 0.94 * volts(layout, 'new-gap') ? 'always' : 'with-traffic';
   return beyondGap > 0.06 ? 'at-the-gap' : 'with-traffic';
 };
 
 const whenOff = (layout: TableLayout, off: Shutdown): SignValue<'when'> => {
+  if (off.scene === 'thrown') return 'when-thrown';
   if (off.when === 'at-the-gap' && tripsInside(layout))
     return off.scene === 'standing' ? 'when-set-on' : 'with-traffic';
   return off.scene === 'standing' && layout.vehicles.locomotive.wheelShort === 'always'
@@ -153,6 +163,9 @@ const whichParts = (layout: TableLayout, offs: readonly Off[]): SignValue<'goes-
   return other.time - first.time < 0.15 ? 'all-at-once' : 'one-after-the-other';
 };
 
+// Where trains move, what goes off comes back as its unit does, and goes off once more where the train still stands.
+const STANDS: readonly Shutdown['scene'][] = ['empty', 'standing', 'thrown'];
+
 const comesBack: Read<'comes-back'> = (asked) => {
   const off = shutdownOf(asked);
   const { layout } = asked;
@@ -161,7 +174,7 @@ const comesBack: Read<'comes-back'> = (asked) => {
   if (first === undefined) return 'never-off';
   if (first.kind === 'hot' || first.kind === 'supply-hot') return 'minutes';
   if (first.kind !== 'trip') return 'seconds';
-  if (isLasting(asked)) return 'when-removed';
+  if (STANDS.includes(off.scene) && isLasting(asked)) return 'when-removed';
   if (isBlink(layout)) return 'blink';
   return layout.stages[first.stage].comesBack === 'latched' ? 'button' : 'seconds';
 };
@@ -370,6 +383,7 @@ const short: Read<'short'> = (asked) => {
   const isOff = (one: TableLayout): boolean => atRest(one, 'lifted').offs.length > 0;
   if (!isOff(layout)) {
     const stage = troubled(asked);
+    if (isOff(thrown(layout))) return 'one-setting';
     if (restState(layout, stage) === 'fault' && emptyState(pulled(layout, stage), stage) === 'fault') return 'unit';
     if (!isQuietAtRest(layout) || layout.vehicles.locomotive.wheelShort === 'always') return shortByVehicle(layout);
     return leakWatts(layout) > 5 ? 'weak' : 'none';
@@ -420,6 +434,9 @@ const contact: Read<'contact'> = ({ layout }) => {
 const DEAD_RAIL = { 'one-rail-lacks': 'one', 'both-lack': 'both', 'stays-dead': 'none' } as const;
 
 const deadRail: Read<'dead-rail'> = (asked) => {
+  const { layout } = asked;
+  // Nothing of that part is live: both rails lack power.
+  if (inFarPart(layout).state === 'dark' && !layout.trackPulled[1] && !isFed(layout)) return 'both';
   const found = clipPowerToRails(asked);
   if (found === undefined) return;
   return DEAD_RAIL[found];
@@ -604,8 +621,11 @@ export const SIGN_READS: { readonly [id in SignId]?: Read<id> } = {
   'feed-piece': ({ layout }) => (layout.capacitor > 0 ? 'capacitor' : 'plain'),
   'old-wiring': oldWiring,
   swap: swapTrackWires,
-  'goes-with-unit': (asked) => (feedFromOtherUnit(asked) === 'follows-unit' ? 'goes-along' : 'stays'),
-  'goes-with-supply': (asked) => exchanged(borrowSupply(asked)),
+  'goes-with-unit': exchangeUnits,
+  'goes-with-supply': (asked) => {
+    const isCured = borrowSupply(asked) === 'cured' || putSuppliesBack(asked) === 'cured';
+    return isCured ? 'goes-along' : exchangeSupplies(asked);
+  },
   'goes-with-cable': (asked) => exchanged(exchangeCable(asked)),
   fewer: (asked) => {
     const found = halveTheTrains(asked);

@@ -1,11 +1,12 @@
 // Faults put into the virtual layout, and the walk of a person who has that layout on the table.
 
 import type { Tool } from '../../src/engine/diagnosis/model.ts';
-import { TOOLS } from '../../src/engine/diagnosis/model.ts';
+import { SOMETHING_ELSE, TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts';
 import { COMPLAINT_IDS, OPENINGS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
+import { handedOn } from '../../src/wizards/put-it-right/possible.ts';
 import { stepOf } from '../../src/wizards/put-it-right/step.ts';
 import { seeded } from '../seeded.ts';
 import { answerCheck } from './answers/index.ts';
@@ -116,6 +117,8 @@ export interface Walked {
   readonly proposed: readonly string[];
   /** `right`: the class of the fault. `healed`: another one that ended the trouble all the same. */
   readonly end: 'right' | 'healed' | 'handed-on';
+  /** The walk came to where causes are left side by side. */
+  readonly sideBySide: boolean;
   /** Asked until the last proposal, those that were skipped among them. */
   readonly questions: number;
 }
@@ -134,12 +137,13 @@ export function walk(one: Injected, { tools, wrong = 0 }: Person): Walked {
   const skipped: string[] = [];
   const proposed: string[] = [];
   const trusted = new Set<string>();
+  let sideBySide = false;
   const ended = (end: Walked['end']): Walked => {
-    return { fault, complaint, opening, proposed, end, questions: answers.length + skipped.length };
+    return { fault, complaint, opening, proposed, end, sideBySide, questions: answers.length + skipped.length };
   };
   for (;;) {
-    const step = stepOf({ complaint: opening, answers, skipped, tools, tried: proposed, trusted });
-    if (step.kind === 'hand-on') return ended('handed-on');
+    const known = { complaint: opening, answers, skipped, tools, tried: proposed, trusted };
+    const step = stepOf(known);
     if (step.kind === 'ask') {
       const seen = seenBy(one, step.check);
       trusted.add(step.check);
@@ -147,10 +151,15 @@ export function walk(one: Injected, { tools, wrong = 0 }: Person): Walked {
       else answers.push({ check: step.check, option: told(step.check, seen, wrong, random) });
       continue;
     }
-    proposed.push(step.fixClass);
-    if (step.fixClass === classOf(fault)) return ended('right');
-    if (step.danger !== undefined || proposed.length > MOST_TRIED) return ended('handed-on');
-    if (helps(one, step.fixClass)) return ended('healed');
+    // Where causes are left side by side, the person tries the likeliest of them.
+    const fixClass =
+      step.kind === 'fix' ? step.fixClass : handedOn(known).find(({ fixClass: of }) => of !== SOMETHING_ELSE)?.fixClass;
+    if (fixClass === undefined || proposed.length >= MOST_TRIED) return ended('handed-on');
+    if (step.kind === 'hand-on') sideBySide = true;
+    proposed.push(fixClass);
+    if (fixClass === classOf(fault)) return ended('right');
+    if (step.kind === 'fix' && step.danger !== undefined) return ended('handed-on');
+    if (helps(one, fixClass)) return ended('healed');
   }
 }
 

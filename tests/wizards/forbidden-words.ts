@@ -51,6 +51,12 @@ export const FORBIDDEN_IN_WORDS: Readonly<Partial<Record<OpeningId, Readonly<Par
   'trips-when-set-on': {
     'brings-it-about-again': 'do not try again and again',
   },
+  'short-in-mid-run': {
+    'brings-it-about-again': 'do not try to drive it on',
+  },
+  'wrong-one-trips': {
+    'switches-on': 'leave everything off until you know that nothing got hot',
+  },
   'house-protection-goes': {
     'switches-on': 'leave them unplugged',
   },

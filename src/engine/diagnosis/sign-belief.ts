@@ -10,12 +10,13 @@ const SHOWING = 0;
 const WELL = 1;
 
 export interface Belief {
-  /** P(what was told | cause). */
+  /** P(what was told | cause), in the order of the causes. */
   readonly likelihood: Float64Array;
-  /** P(option | cause, what was told) at [option of all checks x causes + cause]. */
-  readonly next: Float64Array;
-  /** Place of the first option of each check among all options, with one more entry for the end. */
-  readonly optionStart: Int32Array;
+  /**
+   * P(option | cause, what was told) at [option of all checks x places + place], for the causes at these places, each of which must be able to
+   * bring about what was told. Where `open` is given, options of the checks that are not 1 in it stay 0.
+   */
+  readonly expect: (places: readonly number[], open?: Uint8Array) => Float64Array;
 }
 
 /** Answers to the checks of one group from one source: they slip together or not at all. */
@@ -26,42 +27,27 @@ interface Heard {
   readonly by: number;
   /** P(these answers | joint value, source right) at [combination of `by` x values + value]. */
   readonly right: Float64Array;
+  /** The same whether it slipped or not. */
+  readonly mixed: Float64Array;
   /** The same if the source slipped: one over the number of options, for each. */
   readonly anyhow: number;
 }
 
 /**
- * Exact chances of what was told under each cause, and of each answer that could come next. Shapes: answers in, one entry per cause and per
- * option and cause out; a cause that is not worth it keeps what it would say before any answer. Total: unknown answers are passed over, of two to one check the later one counts. Source: own-derivation, Bayes.
+ * Exact chances of what was told under each cause, and of each answer that could come next. Total: unknown answers are passed over, of two to
+ * one check the later one counts. Source: own-derivation, Bayes.
  */
-export function believe(
-  tables: SignTables,
-  answers: readonly Seen[],
-  worth: (likelihood: Float64Array) => Uint8Array = ({ length }) => new Uint8Array(length).fill(1),
-): Belief {
-  const heard = heardOf(tables, answers);
-  const optionStart = new Int32Array(tables.checks.length + 1);
-  for (const [i, { options }] of tables.checks.entries()) optionStart[i + 1] = (optionStart[i] ?? 0) + options;
-  const count = tables.causes.length;
-  // What was told changes only a part of what is expected: the rest stays as it is before any answer.
-  const before = heard.length === 0 ? undefined : beforeAny(tables);
-  const next = before?.next.slice() ?? new Float64Array((optionStart[tables.checks.length] ?? 0) * count);
-  const sums = tables.causes.map((cause) => new CauseSum(tables, cause, heard));
-  const likelihood = Float64Array.from(sums, ({ total }) => total);
-  const asked = before === undefined ? new Uint8Array(count).fill(1) : worth(likelihood);
-  for (const [at, sum] of sums.entries()) {
-    if (sum.total > 0 && asked[at] === 1) sum.expect(next, at, count, optionStart, before !== undefined);
-  }
-  return { likelihood, next, optionStart };
-}
-
-const BEFORE = new WeakMap<SignTables, Belief>();
-
-/** Belief before any answer, remembered. */
-function beforeAny(tables: SignTables): Belief {
-  const known = BEFORE.get(tables) ?? believe(tables, []);
-  BEFORE.set(tables, known);
-  return known;
+export function believe(tables: SignTables, answers: readonly Seen[]): Belief {
+  const teller = new Teller(tables, heardOf(tables, answers));
+  const sums = tables.causes.map((cause) => new CauseSum(tables, cause, teller));
+  return {
+    likelihood: Float64Array.from(sums, ({ total }) => total),
+    expect: (places, open) => {
+      const next = new Float64Array((tables.optionStart.at(-1) ?? 0) * places.length);
+      for (const [i, place] of places.entries()) sums[place]?.expect(next, i, places.length, open);
+      return next;
+    },
+  };
 }
 
 function heardOf(tables: SignTables, answers: readonly Seen[]): Heard[] {
@@ -81,7 +67,7 @@ function heardOf(tables: SignTables, answers: readonly Seen[]): Heard[] {
 }
 
 function heardTogether(
-  { checks, groups, dims }: SignTables,
+  { checks, groups, dims, slips }: SignTables,
   said: readonly { readonly check: number; readonly option: number }[],
 ): Heard | undefined {
   const first = checks[said[0]?.check ?? -1];
@@ -99,7 +85,85 @@ function heardTogether(
       right[at] = (right[at] ?? 0) * (says.chances[row * says.width + option * width + (at % width)] ?? 0);
     }
   }
-  return { group: first.group, source: first.source, by, right, anyhow };
+  const slip = slips[first.source] ?? 0;
+  const mixed = right.map((one) => (1 - slip) * one + slip * anyhow);
+  return { group: first.group, source: first.source, by, right, mixed, anyhow };
+}
+
+/** A group of which something was told, under the causes that make one and the same of it. */
+interface Told {
+  readonly table: Table;
+  /** Joint value of the group while the trouble is well, -1 where it does not come and go. */
+  readonly sound: number;
+  readonly by: number;
+  readonly heard: readonly Heard[];
+  /** P(what was told of it | combination of `by`), showing and well. */
+  readonly chances: readonly [Float64Array, Float64Array];
+}
+
+/** What was told, group by group; reckoned once for all causes that make the same of a group. */
+class Teller {
+  readonly groups: readonly number[];
+  readonly #tables: SignTables;
+  readonly #heard: readonly Heard[];
+  readonly #known = new Map<Table, Told>();
+
+  constructor(tables: SignTables, heard: readonly Heard[]) {
+    this.#tables = tables;
+    this.#heard = heard;
+    this.groups = [...new Set(heard.map(({ group }) => group))];
+  }
+
+  told(group: number, table: Table): Told {
+    const known = this.#known.get(table) ?? this.#toldOf(group, table);
+    this.#known.set(table, known);
+    return known;
+  }
+
+  #toldOf(group: number, table: Table): Told {
+    const { dims, groups } = this.#tables;
+    const heard = this.#heard.filter((one) => one.group === group);
+    const by = heard.reduce((mask, one) => mask | one.by, table.by);
+    const { sound = -1 } = groups[group] ?? {};
+    const chances = [SHOWING, WELL].map((z) => {
+      const said = saidIf(this.#tables, heard, by, z === WELL ? sound : -1, table.width);
+      return summedOver(table, dims.within(by, table.by), said);
+    });
+    const [showing = new Float64Array(0), well = showing] = chances;
+    return { table, sound, by, heard, chances: [showing, well] };
+  }
+}
+
+/**
+ * P(all these answers | joint value, circumstances) at [combination of `by` x width + value]. While the trouble is well, what is seen now is
+ * the value `sound` (-1: it shows, or the sign does not come and go); what is remembered is not.
+ */
+function saidIf({ dims }: SignTables, heard: readonly Heard[], by: number, sound: number, width: number): Float64Array {
+  const said = new Float64Array(dims.of(by).size * width).fill(1);
+  for (const one of heard) {
+    const rows = dims.within(by, one.by);
+    const seen = one.source === MEMORY ? -1 : sound;
+    for (let k = 0; k < rows.length; k++) {
+      const from = (rows[k] ?? 0) * width;
+      for (let v = 0; v < width; v++) {
+        const at = k * width + v;
+        said[at] = (said[at] ?? 0) * (one.mixed[from + (seen >= 0 ? seen : v)] ?? 0);
+      }
+    }
+  }
+  return said;
+}
+
+/** Sum over the joint values, for each combination of circumstances. */
+function summedOver({ width, chances }: Table, rows: Int32Array, said: Float64Array): Float64Array {
+  const sums = new Float64Array(rows.length);
+  for (let k = 0; k < sums.length; k++) {
+    const from = (rows[k] ?? 0) * width;
+    let sum = 0;
+    for (let v = 0; v < width; v++) sum += (chances[from + v] ?? 0) * (said[k * width + v] ?? 0);
+    sums[k] = sum;
+  }
+  return sums;
 }
 
 /** Circumstances that hang together by what was told, with the weight of each of their combinations. */
@@ -109,39 +173,21 @@ interface Part {
   readonly weights: Float64Array;
 }
 
-/** A group of which something was told, under one cause. */
-interface Told {
-  readonly group: number;
-  readonly by: number;
-  readonly heard: readonly Heard[];
-  /** P(what was told of it | combination of `by`), showing and well. */
-  readonly chances: readonly [Float64Array, Float64Array];
-}
-
 class CauseSum {
   /** P(what was told | cause). */
   readonly total: number;
   readonly #tables: SignTables;
   readonly #cause: CauseTables;
-  readonly #told: ReadonlyMap<number, Told>;
+  readonly #told = new Map<number, Told>();
   /** Showing and well: P(it | what was told), and what is then known of the circumstances. */
   readonly #share: readonly [number, number];
   readonly #parts: readonly [readonly Part[], readonly Part[]];
   readonly #known = new Map<number, Float64Array>();
 
-  constructor(tables: SignTables, cause: CauseTables, heard: readonly Heard[]) {
+  constructor(tables: SignTables, cause: CauseTables, teller: Teller) {
     this.#tables = tables;
     this.#cause = cause;
-    const groups = [...new Set(heard.map(({ group }) => group))];
-    this.#told = new Map(
-      groups.map((group) => [
-        group,
-        this.#toldOf(
-          group,
-          heard.filter((one) => one.group === group),
-        ),
-      ]),
-    );
+    for (const group of teller.groups) this.#told.set(group, teller.told(group, this.#table(group)));
     const masks = joinedMasks([...this.#told.values()].map(({ by }) => by));
     const showing = this.#partsOf(masks, SHOWING);
     const well = cause.well > 0 ? this.#partsOf(masks, WELL) : { parts: [], total: 0 };
@@ -151,96 +197,39 @@ class CauseSum {
     this.#parts = [showing.parts, well.parts];
   }
 
-  #toldOf(group: number, heard: readonly Heard[]): Told {
-    const { dims } = this.#tables;
-    const table = this.#table(group);
-    const by = heard.reduce((mask, one) => mask | one.by, table.by);
-    const { size } = dims.of(by);
-    const rows = dims.within(by, table.by);
-    const chancesOf = (z: number): Float64Array =>
-      Float64Array.from({ length: size }, (_, combination) => {
-        const from = (rows[combination] ?? 0) * table.width;
-        let sum = 0;
-        for (let v = 0; v < table.width; v++) {
-          const chance = table.chances[from + v] ?? 0;
-          sum += chance * this.#heardIf(heard, by, combination, z, v);
-        }
-        return sum;
-      });
-    return {
-      group,
-      by,
-      heard,
-      chances: [chancesOf(SHOWING), this.#cause.well > 0 ? chancesOf(WELL) : new Float64Array(size)],
-    };
-  }
-
   #table(group: number): Table {
     const table = this.#cause.groups[group];
     if (table === undefined) throw new RangeError(`group ${group} is not in the tables`);
     return table;
   }
 
-  /** P(all these answers | joint value, circumstances). */
-  #heardIf(heard: readonly Heard[], by: number, combination: number, z: number, v: number): number {
-    let product = 1;
-    for (const one of heard) {
-      const slip = this.#tables.slips[one.source] ?? 0;
-      product *=
-        (1 - slip) * this.#rightIf(one, by, combination, this.#seen(one.group, one.source, z, v)) + slip * one.anyhow;
-    }
-    return product;
-  }
-
-  #rightIf(one: Heard, by: number, combination: number, v: number): number {
-    const row = this.#tables.dims.within(by, one.by)[combination] ?? 0;
-    return one.right[row * this.#table(one.group).width + v] ?? 0;
-  }
-
-  /** What can be seen now of a joint value: the sound one while the trouble is well, except in memory. */
-  #seen(group: number, source: number, z: number, v: number): number {
-    const { sound = -1 } = this.#tables.groups[group] ?? {};
-    return z === WELL && source !== MEMORY && sound >= 0 ? sound : v;
-  }
-
-  #partsOf(masks: readonly number[], z: number): { readonly parts: readonly Part[]; readonly total: number } {
+  #partsOf(masks: readonly number[], z: 0 | 1): { readonly parts: readonly Part[]; readonly total: number } {
+    const { dims } = this.#tables;
     let total = 1;
-    for (const told of this.#told.values()) if (told.by === 0) total *= told.chances[z]?.[0] ?? 0;
+    for (const told of this.#told.values()) if (told.by === 0) total *= told.chances[z][0] ?? 0;
     const parts = masks.map((mask) => {
-      const weights = this.#prior(mask).slice();
+      const weights = this.#tables.prior(this.#cause, mask).slice();
       for (const { by, chances } of this.#told.values()) {
-        if (by === 0 || (by & mask) === 0) continue;
-        const rows = this.#tables.dims.within(mask, by);
-        for (let k = 0; k < weights.length; k++) weights[k] = (weights[k] ?? 0) * (chances[z]?.[rows[k] ?? 0] ?? 0);
+        if (by !== 0 && (by & mask) !== 0) multiply(weights, dims.within(mask, by), chances[z]);
       }
-      const sum = weights.reduce((all, one) => all + one, 0);
+      let sum = 0;
+      for (const one of weights) sum += one;
       total *= sum;
-      return { mask, weights: weights.map((one) => one / sum) };
+      for (let k = 0; k < weights.length; k++) weights[k] = (weights[k] ?? 0) / sum;
+      return { mask, weights };
     });
     return { parts, total };
   }
 
-  /** Chances of the combinations of some circumstances where nothing was told. */
-  #prior(mask: number): Float64Array {
-    const { dims } = this.#tables;
-    const { of, size } = dims.of(mask);
-    return Float64Array.from({ length: size }, (_, k) =>
-      of.reduce(
-        (product, at) => product * (this.#cause.circumstances[at]?.[dims.within(mask, 1 << at)[k] ?? 0] ?? 0),
-        1,
-      ),
-    );
-  }
-
   /** Chances of the combinations of some circumstances after what was told. */
-  #marginal(mask: number, z: number): Float64Array {
+  #marginal(mask: number, z: 0 | 1): Float64Array {
     const key = mask * 2 + z;
     const known = this.#known.get(key);
     if (known !== undefined) return known;
     const { dims } = this.#tables;
     let rest = mask;
     const marginal = new Float64Array(dims.of(mask).size).fill(1);
-    for (const part of this.#parts[z] ?? []) {
+    for (const part of this.#parts[z]) {
       const shared = part.mask & mask;
       if (shared === 0) continue;
       rest &= ~shared;
@@ -250,47 +239,44 @@ class CauseSum {
         summed(part.weights, dims.within(part.mask, shared), dims.of(shared).size),
       );
     }
-    if (rest !== 0) multiply(marginal, dims.within(mask, rest), this.#prior(rest));
+    if (rest !== 0) multiply(marginal, dims.within(mask, rest), this.#tables.prior(this.#cause, rest));
     this.#known.set(key, marginal);
     return marginal;
   }
 
-  /** Writes what each check would say next under this cause; only what the answers change where the rest is written already. */
-  expect(next: Float64Array, cause: number, count: number, optionStart: Int32Array, onlyChanged: boolean): void {
+  /** Writes what each open check would say next under this cause. */
+  expect(next: Float64Array, place: number, places: number, open: Uint8Array | undefined): void {
+    const { checks, optionStart } = this.#tables;
     const changed = this.#parts[SHOWING].reduce((mask, part) => mask | part.mask, 0);
     const read = new Map<string, Expected>();
-    for (const [check, table] of this.#tables.checks.entries()) {
+    for (let check = 0; check < checks.length; check++) {
+      if (open !== undefined && open[check] !== 1) continue;
+      const chances = this.#next(check, changed, read);
       const start = optionStart[check] ?? 0;
-      const told = this.#told.get(table.group);
-      if (onlyChanged && told === undefined && this.#cause.well === 0 && (this.#by(check) & changed) === 0) continue;
-      const chances = told === undefined ? this.#fresh(check) : this.#further(check, told, read);
-      for (let option = 0; option < table.options; option++)
-        next[(start + option) * count + cause] = chances[option] ?? 0;
+      for (let option = 0; option < chances.length; option++)
+        next[(start + option) * places + place] = chances[option] ?? 0;
     }
   }
 
-  /** The circumstances that an answer hangs on. */
-  #by(check: number): number {
-    const { group, says } = this.#tables.checks[check] ?? { group: -1, says: { by: 0 } };
-    return says.by | (this.#cause.groups[group]?.by ?? 0);
+  #next(check: number, changed: number, read: Map<string, Expected>): Float64Array {
+    const { group = -1, says = { by: 0 } } = this.#tables.checks[check] ?? {};
+    const told = this.#told.get(group);
+    if (told !== undefined) return this.#further(check, told, read);
+    // What was told changes only a part of what is expected: the rest stays as it is before any answer.
+    const asBefore = ((says.by | this.#table(group).by) & changed) === 0;
+    const [showing, well] = this.#share;
+    if (well === 0) return this.#fresh(check, SHOWING, asBefore);
+    if (showing === 0) return this.#fresh(check, WELL, asBefore);
+    const [one, other] = [this.#fresh(check, SHOWING, asBefore), this.#fresh(check, WELL, asBefore)];
+    return one === other ? one : mixed(one, showing, other, well);
   }
 
   /** Of a group of which nothing was told yet. */
-  #fresh(check: number): Float64Array {
-    const { options, source } = this.#tables.checks[check] ?? { options: 0, source: 0 };
-    const slip = this.#tables.slips[source] ?? 0;
-    const chances = new Float64Array(options).fill(slip / options);
-    for (const z of [SHOWING, WELL] as const) {
-      if (this.#share[z] === 0) continue;
-      const { by, chances: table } = this.#tables.expected(this.#cause, check, z === WELL && source !== MEMORY);
-      const weights = this.#marginal(by, z);
-      for (let k = 0; k < weights.length; k++) {
-        const weight = this.#share[z] * (weights[k] ?? 0) * (1 - slip);
-        for (let option = 0; option < options; option++)
-          chances[option] = (chances[option] ?? 0) + weight * (table[k * options + option] ?? 0);
-      }
-    }
-    return chances;
+  #fresh(check: number, z: 0 | 1, asBefore: boolean): Float64Array {
+    const isSound = z === WELL && this.#tables.checks[check]?.source !== MEMORY;
+    if (asBefore) return this.#tables.usual(this.#cause, check, isSound);
+    const { by } = this.#tables.expected(this.#cause, check, isSound);
+    return this.#tables.said(this.#cause, check, isSound, this.#marginal(by, z));
   }
 
   /** Of a group of which something was told: the source of the check may have slipped already. */
@@ -300,85 +286,96 @@ class CauseSum {
       source: 0,
       says: { by: 0, width: 0, chances: [] },
     };
-    const key = `${told.group} ${source} ${says.by}`;
+    const key = `${told.heard[0]?.group} ${source} ${says.by}`;
     const expected = read.get(key) ?? this.#expected(told, source, says.by);
     read.set(key, expected);
-    const { width } = this.#table(told.group);
+    const { width } = told.table;
+    const chances = new Float64Array(options).fill(expected.off / options);
     const rows = expected.right.length / width;
-    return Float64Array.from({ length: options }, (_, option) => {
-      let chance = expected.off / options;
+    for (let option = 0; option < options; option++) {
       for (let row = 0; row < rows; row++) {
         const from = row * says.width + option * width;
         for (let v = 0; v < width; v++)
-          chance += (expected.right[row * width + v] ?? 0) * (says.chances[from + v] ?? 0);
+          chances[option] =
+            (chances[option] ?? 0) + (expected.right[row * width + v] ?? 0) * (says.chances[from + v] ?? 0);
       }
-      return chance;
-    });
+    }
+    return chances;
   }
 
   #expected(told: Told, source: number, by: number): Expected {
-    const { dims } = this.#tables;
-    const table = this.#table(told.group);
-    const mask = told.by | by;
-    const expected = { right: new Float64Array(dims.of(by).size * table.width), off: 0 };
-    const at = {
-      mask,
-      told: dims.within(mask, told.by),
-      table: dims.within(mask, table.by),
-      by: dims.within(mask, by),
-    };
+    const { size } = this.#tables.dims.of(by);
+    const expected = { right: new Float64Array(size * told.table.width), off: 0 };
     for (const z of [SHOWING, WELL] as const) {
-      if (this.#share[z] === 0) continue;
-      for (const [k, weight] of this.#marginal(mask, z).entries()) {
-        const base = (this.#share[z] * weight) / (told.chances[z][at.told[k] ?? 0] ?? 1);
-        this.#add(expected, {
-          told,
-          source,
-          z,
-          base,
-          combination: k,
-          mask,
-          row: at.table[k] ?? 0,
-          into: at.by[k] ?? 0,
-        });
-      }
+      if (this.#share[z] > 0) this.#add(expected, told, source, by, z);
     }
     return expected;
   }
 
-  #add(expected: Expected, { told, source, z, base, combination, mask, row, into }: Adding): void {
-    const table = this.#table(told.group);
-    const slip = this.#tables.slips[source] ?? 0;
-    const mine = told.heard.find((one) => one.source === source);
-    const others = told.heard.filter((one) => one.source !== source);
-    for (let v = 0; v < table.width; v++) {
-      const chance = table.chances[row * table.width + v] ?? 0;
-      const joint = base * chance * this.#heardIf(others, mask, combination, z, v);
-      const seen = this.#seen(told.group, source, z, v);
-      const right = mine === undefined ? 1 : this.#rightIf(mine, mask, combination, seen);
-      const place = into * table.width + seen;
-      expected.right[place] = (expected.right[place] ?? 0) + joint * (1 - slip) * right;
-      expected.off += joint * slip * (mine?.anyhow ?? 1);
+  #add(expected: Expected, told: Told, source: number, by: number, z: 0 | 1): void {
+    const { dims } = this.#tables;
+    const { table, heard, chances } = told;
+    const mask = told.by | by;
+    const marginal = this.#marginal(mask, z);
+    const toldAt = dims.within(mask, told.by);
+    const sound = z === WELL ? told.sound : -1;
+    const mine = heard.find((one) => one.source === source);
+    const said = saidIf(
+      this.#tables,
+      heard.filter((one) => one !== mine),
+      mask,
+      sound,
+      table.width,
+    );
+    const reader: Reader = {
+      mine,
+      mineAt: dims.within(mask, mine?.by ?? 0),
+      slip: this.#tables.slips[source] ?? 0,
+      seen: source === MEMORY ? -1 : sound,
+      width: table.width,
+    };
+    const [tableAt, into] = [dims.within(mask, table.by), dims.within(mask, by)];
+    for (let k = 0; k < marginal.length; k++) {
+      const base = (this.#share[z] * (marginal[k] ?? 0)) / (chances[z][toldAt[k] ?? 0] ?? 1);
+      for (let v = 0; v < table.width; v++) {
+        const chance = table.chances[(tableAt[k] ?? 0) * table.width + v] ?? 0;
+        add(expected, reader, k, v, into[k] ?? 0, base * chance * (said[k * table.width + v] ?? 0));
+      }
     }
   }
+}
+
+/** A source that is asked again, or for the first time. */
+interface Reader {
+  /** What it said already. */
+  readonly mine: Heard | undefined;
+  readonly mineAt: Int32Array;
+  readonly slip: number;
+  /** The joint value that it sees in place of the true one, -1 for the true one. */
+  readonly seen: number;
+  /** Joint values. */
+  readonly width: number;
+}
+
+/** Adds the chance of one joint value in one combination of circumstances, which count to `row` of the reading. */
+function add(
+  expected: Expected,
+  { mine, mineAt, slip, seen, width }: Reader,
+  k: number,
+  v: number,
+  row: number,
+  joint: number,
+): void {
+  const value = seen >= 0 ? seen : v;
+  const right = mine?.right[(mineAt[k] ?? 0) * width + value] ?? 1;
+  expected.right[row * width + value] = (expected.right[row * width + value] ?? 0) + joint * (1 - slip) * right;
+  expected.off += joint * slip * (mine?.anyhow ?? 1);
 }
 
 /** By the circumstances of a reading: P(joint value as it is seen, source right), and P(source slipped), after what was told. */
 interface Expected {
   readonly right: Float64Array;
   off: number;
-}
-
-interface Adding {
-  readonly told: Told;
-  readonly source: number;
-  readonly z: 0 | 1;
-  readonly base: number;
-  readonly combination: number;
-  readonly mask: number;
-  /** Row of the cause's table, and of the reading. */
-  readonly row: number;
-  readonly into: number;
 }
 
 /** Sets that share a circumstance become one. */
@@ -390,6 +387,12 @@ function joinedMasks(masks: readonly number[]): number[] {
     joined = [...joined.filter((one) => (one & mask) === 0), touching];
   }
   return joined;
+}
+
+function mixed(one: Float64Array, share: number, other: Float64Array, rest: number): Float64Array {
+  const mix = new Float64Array(one.length);
+  for (let i = 0; i < mix.length; i++) mix[i] = share * (one[i] ?? 0) + rest * (other[i] ?? 0);
+  return mix;
 }
 
 function multiply(into: Float64Array, places: Int32Array, by: Float64Array): void {

@@ -6,6 +6,7 @@ import { leftFrom } from './left.ts';
 import type { Evidence, Posterior, RuledOut, Seen } from './posterior.ts';
 import { findingsOf, RULED_OUT_BELOW, RULED_OUT_FALL, SPEAKS } from './posterior.ts';
 import { believe } from './sign-belief.ts';
+import { likelyOnly } from './sign-likely.ts';
 import type { SignState, WalkModel } from './sign-walk.ts';
 import { knownAnswers, standAt } from './sign-walk.ts';
 import { dangerOf } from './standing.ts';
@@ -108,6 +109,8 @@ export function signConflicts(model: WalkModel, state: SignState): Conflict[] {
 
 /** Roughly how many questions are to come, not rounded; 0 when the next step is no question. See `questionsLeft`. */
 export function signQuestionsLeft(model: WalkModel, state: SignState): number {
-  const { compiled, standing } = standAt(model, state);
-  return dangerOf(compiled, state) === undefined ? leftFrom(compiled, standing) : 0;
+  const stand = standAt(model, state);
+  if (dangerOf(stand.compiled, state) !== undefined) return 0;
+  const { compiled, standing } = likelyOnly(stand);
+  return leftFrom(compiled, standing);
 }

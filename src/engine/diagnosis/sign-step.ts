@@ -2,11 +2,12 @@
 import type { Compiled } from './compile.ts';
 import type { NextStep } from './diagnosis.ts';
 import { findingsOf } from './posterior.ts';
+import type { Likely } from './sign-likely.ts';
+import { likelyOnly } from './sign-likely.ts';
 import type { Price } from './sign-model.ts';
 import type { SignState, Stand, WalkModel } from './sign-walk.ts';
 import { standAt } from './sign-walk.ts';
 import { dangerOf, firstCheck } from './standing.ts';
-import type { Standing } from './value.ts';
 import { isShown, Valuer } from './value.ts';
 
 /** A repair that is dear waits while a cheaper one is likelier than this. From memory (judgement). */
@@ -35,61 +36,14 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
   if (choice.kind === 'ask') return asks(compiled, choice.at);
   if (choice.kind === 'fix') {
     const at = likely.classes[choice.at] ?? -1;
-    const waits = waitsFor(model, stand, at, state);
+    const waits = waitsFor(model, stand, likely, at, state);
     if (waits === undefined) return proposes(stand, at);
     if (waits >= 0) return asks(compiled, waits);
   }
+  // However many minutes it may take: nothing is handed on that a question can still tell apart.
+  const telling = choice.kind === 'hand-on' && standing.questions > 0 ? tellsMost(stand) : -1;
+  if (telling >= 0) return asks(compiled, telling);
   return { kind: 'hand-on', because: whyHandOn(stand) };
-}
-
-/** Fix classes less likely than this weigh nothing in what is best to do. From memory (judgement). */
-const WEIGHS_NOTHING = 0.002;
-
-interface Likely {
-  readonly compiled: Compiled;
-  readonly standing: Standing;
-  /** Places of the classes that are left, among all. */
-  readonly classes: readonly number[];
-}
-
-/** The same with the likely fix classes only: what is best is weighed over them, chances are those of all. */
-function likelyOnly({ compiled, standing }: Stand): Likely {
-  const { classes, classEnd, faults, likelihood } = compiled;
-  const { chances } = standing;
-  const from = (at: number): number => (at === 0 ? 0 : (classEnd[at - 1] ?? 0));
-  const placesOf = (at: number): number[] => [...chances.keys()].slice(from(at), classEnd[at]);
-  const kept = [...classes.keys()].filter(
-    (at) => placesOf(at).reduce((sum, place) => sum + (chances[place] ?? 0), 0) >= WEIGHS_NOTHING,
-  );
-  const places = [...kept.flatMap(placesOf), chances.length - 1];
-  const at = new Map(places.map((place, i) => [place, i]));
-  const options = likelihood.length / chances.length;
-  const reduced = new Float64Array(options * places.length);
-  for (let i = 0; i < reduced.length; i++) {
-    const option = Math.floor(i / places.length);
-    reduced[i] = likelihood[option * chances.length + (places[i % places.length] ?? 0)] ?? 0;
-  }
-  let end = 0;
-  const ends = kept.map((one) => {
-    end += placesOf(one).length;
-    return end;
-  });
-  const { harms, classCost, perCost } = compiled;
-  return {
-    classes: kept,
-    compiled: {
-      ...compiled,
-      faults: places.flatMap((place) => faults[place] ?? []),
-      classes: kept.flatMap((one) => classes[one] ?? []),
-      classEnd: Int32Array.from(ends),
-      classOf: Int32Array.from([...kept.flatMap((one, i) => placesOf(one).map(() => i)), -1]),
-      classCost: Float64Array.from(kept, (one) => classCost[one] ?? 0),
-      perCost: Float64Array.from(kept, (one) => perCost[one] ?? 0),
-      harms: kept.map((one) => (harms[one] ?? []).flatMap((place) => at.get(place) ?? [])),
-      likelihood: reduced,
-    },
-    standing: { ...standing, chances: Float64Array.from(places, (place) => chances[place] ?? 0) },
-  };
 }
 
 /** Place of the check that an opening begins with, -1 where it has none or it was asked. */
@@ -115,7 +69,7 @@ const chanceOf = ({ compiled, standing }: Stand, fixClass: string): number =>
   findingsOf(compiled, standing.chances).find((one) => one.fixClass === fixClass)?.chance ?? 0;
 
 /** Undefined where the repair need not wait; else the check to ask first, or -1 where none can be asked. */
-function waitsFor(model: WalkModel, stand: Stand, at: number, state: SignState): number | undefined {
+function waitsFor(model: WalkModel, stand: Stand, likely: Likely, at: number, state: SignState): number | undefined {
   const { compiled, standing } = stand;
   const fixClass = compiled.classes[at]?.fixClass ?? '';
   const chance = chanceOf(stand, fixClass);
@@ -124,7 +78,7 @@ function waitsFor(model: WalkModel, stand: Stand, at: number, state: SignState):
   if (second !== undefined) return second;
   if (chance >= model.settings.proposeFrom[price] && !(price === 'dear' && cheaperIsLikely(model, stand, at)))
     return undefined;
-  return standing.questions > 0 ? tellsMost(stand) : -1;
+  return standing.questions > 0 ? tellsMost(likely) : -1;
 }
 
 const priceOf = ({ tables }: WalkModel, fixClass: string): Price => tables.model.prices?.[fixClass] ?? 'work';
@@ -136,12 +90,12 @@ function cheaperIsLikely(model: WalkModel, stand: Stand, at: number): boolean {
 }
 
 /** The check that can be asked and tells most for its minutes; -1 where none tells anything. */
-function tellsMost(stand: Stand): number {
+function tellsMost(likely: Likely): number {
   let best = -1;
   let most = 0;
-  for (const check of stand.compiled.checks.keys()) {
-    const bits = isAskable(stand, check) ? bitsOf(stand, check) : 0;
-    const worth = bits / (stand.compiled.checkCost[check] ?? 1);
+  for (const check of likely.compiled.checks.keys()) {
+    const bits = isAskable(likely, check) ? bitsOf(likely, check) : 0;
+    const worth = bits / (likely.compiled.checkCost[check] ?? 1);
     if (bits < LEAST_BITS || worth <= most) continue;
     best = check;
     most = worth;
@@ -153,13 +107,14 @@ function tellsMost(stand: Stand): number {
 const LEAST_BITS = 0.02;
 
 /** Bits that the answer to a check tells of the cause on average. Source: own-derivation, mutual information. */
-function bitsOf({ compiled, standing }: Stand, check: number): number {
+function bitsOf({ compiled, standing }: Likely, check: number): number {
   const { optionStart, likelihood } = compiled;
   const { chances } = standing;
+  const mass = chances.reduce((sum, chance) => sum + chance, 0);
   let bits = 0;
   for (let option = optionStart[check] ?? 0; option < (optionStart[check + 1] ?? 0); option++) {
     const row = option * chances.length;
-    const mean = chances.reduce((sum, chance, i) => sum + chance * (likelihood[row + i] ?? 0), 0);
+    const mean = chances.reduce((sum, chance, i) => sum + chance * (likelihood[row + i] ?? 0), 0) / mass;
     for (const [i, chance] of chances.entries()) {
       const one = likelihood[row + i] ?? 0;
       if (chance * one > 0) bits += chance * one * Math.log2(one / mean);
@@ -184,7 +139,7 @@ function secondSource(model: WalkModel, stand: Stand, at: number, state: SignSta
   return undefined;
 }
 
-const isAskable = ({ compiled, standing }: Stand, check: number): boolean =>
+const isAskable = ({ compiled, standing }: Pick<Stand, 'compiled' | 'standing'>, check: number): boolean =>
   standing.open[check] === 1 && isShown(compiled, check, standing.holds);
 
 function likeliestOf({ compiled, standing }: Stand, at: number): number | undefined {
@@ -213,17 +168,8 @@ function expectedOf(tables: WalkModel['tables'], at: number, check: number, opti
   const cause = tables.causes[at];
   if (cause === undefined) return 0;
   const { by, chances } = tables.expected(cause, check, false);
-  const { of, size } = tables.dims.of(by);
   const options = tables.checks[check]?.options ?? 1;
-  let sum = 0;
-  for (let k = 0; k < size; k++) {
-    const weight = of.reduce(
-      (product, dim) => product * (cause.circumstances[dim]?.[tables.dims.within(by, 1 << dim)[k] ?? 0] ?? 0),
-      1,
-    );
-    sum += weight * (chances[k * options + option] ?? 0);
-  }
-  return sum;
+  return tables.prior(cause, by).reduce((sum, weight, k) => sum + weight * (chances[k * options + option] ?? 0), 0);
 }
 
 function whyHandOn({ compiled, standing }: Stand): 'no-cause-left' | 'questions-used-up' | 'nothing-separates' {

@@ -60,8 +60,18 @@ export interface SignTables {
   /** P(slip) of each source, in the order of SOURCES. */
   readonly slips: readonly number[];
   readonly checkAt: ReadonlyMap<string, number>;
-  /** P(option | cause, circumstances) of a check whose source is right, at [combination x options + option]; of a sound layout with `well`. */
-  readonly expected: (cause: CauseTables, check: number, well: boolean) => Expectation;
+  /** Place of the first option of each check among all options, with one more entry for the end. */
+  readonly optionStart: Int32Array;
+  /** Chances of the combinations of some circumstances where the cause exists. */
+  readonly prior: (cause: CauseTables, mask: number) => Float64Array;
+  /** P(option | cause, circumstances) of a check whose source is right, at [combination x options + option]; of a sound layout with `isSound`. */
+  readonly expected: (cause: CauseTables, check: number, isSound: boolean) => Expectation;
+  /** P(option | cause) of a check, slips and all, with these chances of the circumstances that `expected` hangs on. */
+  readonly said: (cause: CauseTables, check: number, isSound: boolean, weights: Float64Array) => Float64Array;
+  /** The same before any answer. */
+  readonly usual: (cause: CauseTables, check: number, isSound: boolean) => Float64Array;
+  /** P(joint value of a group | cause) over all circumstances in which it exists. */
+  readonly mean: (cause: CauseTables, group: number) => Float64Array;
 }
 
 export interface Expectation {
@@ -75,67 +85,130 @@ export function signTables(model: SignModel, slips: Readonly<Record<Source, numb
   const dims = new DimsTable(model.circumstances.map(({ values }) => Object.keys(values).length));
   const builder = new Builder(model, groups, dims);
   const checks = model.checks.map((check) => builder.check(check));
+  const rates = SOURCES.map((source) => slips[source]);
+  const optionStart = new Int32Array(checks.length + 1);
+  for (const [i, { options }] of checks.entries()) optionStart[i + 1] = (optionStart[i] ?? 0) + options;
   return {
     model,
     groups,
     dims,
     causes: model.causes.map((cause) => builder.cause(cause)),
     checks,
-    expected: expectations(checks, groups, dims),
-    slips: SOURCES.map((source) => slips[source]),
+    slips: rates,
     checkAt: new Map(model.checks.map(({ id }, at) => [id, at])),
+    optionStart,
+    ...remembered(checks, groups, dims, rates),
   };
 }
 
-/** Reckoned when first asked for, and remembered. */
-function expectations(
+/** What is reckoned when it is first asked for, and remembered: causes that make the same of a group share it. */
+function remembered(
   checks: readonly CheckTable[],
   groups: readonly Group[],
   dims: DimsTable,
-): SignTables['expected'] {
-  const known = new Map<CauseTables, (Expectation | undefined)[]>();
-  return (cause, check, well) => {
-    const mine = known.get(cause) ?? [];
-    known.set(cause, mine);
-    const at = check * 2 + (well ? 1 : 0);
-    const found = mine[at] ?? expectation(cause, checks[check], groups, dims, well);
-    mine[at] = found;
+  slips: readonly number[],
+): Pick<SignTables, 'prior' | 'expected' | 'said' | 'usual' | 'mean'> {
+  const priors = new Map<CauseTables['circumstances'], Map<number, Float64Array>>();
+  const prior: SignTables['prior'] = ({ circumstances }, mask) => {
+    const mine = getOr(priors, circumstances, () => new Map());
+    return getOr(mine, mask, () => priorOf(circumstances, dims, mask));
+  };
+  const shown = new Map<Table, (Expectation | undefined)[]>();
+  const expected: SignTables['expected'] = (cause, check, isSound) => {
+    const { group } = at(checks, check);
+    const { sound } = at(groups, group);
+    const table = isSound && sound >= 0 ? onlySound(groups, group) : at(cause.groups, group);
+    const mine = getOr(shown, table, () => []);
+    const found = mine[check] ?? expectation(table, at(checks, check), dims);
+    mine[check] = found;
     return found;
   };
+  const said: SignTables['said'] = (cause, check, isSound, weights) => {
+    const { options, source } = at(checks, check);
+    return averaged(expected(cause, check, isSound).chances, options, weights, slips[source] ?? 0);
+  };
+  const shared = new Map<Expectation, Map<CauseTables['circumstances'], Float64Array>>();
+  const usualOf = (cause: CauseTables, check: number, isSound: boolean): Float64Array => {
+    const found = expected(cause, check, isSound);
+    const mine = getOr(shared, found, () => new Map());
+    return getOr(mine, cause.circumstances, () => said(cause, check, isSound, prior(cause, found.by)));
+  };
+  const usually = new Map<CauseTables, (Float64Array | undefined)[]>();
+  const usual: SignTables['usual'] = (cause, check, isSound) => {
+    const mine = getOr(usually, cause, () => []);
+    const place = check * 2 + (isSound ? 1 : 0);
+    const found = mine[place] ?? usualOf(cause, check, isSound);
+    mine[place] = found;
+    return found;
+  };
+  const sounds = new Map<number, Table>();
+  const onlySound = (all: readonly Group[], group: number): Table =>
+    getOr(sounds, group, () => {
+      const { size, sound } = at(all, group);
+      const chances = new Float64Array(size);
+      chances[sound] = 1;
+      return { by: 0, width: size, chances };
+    });
+  const means = new Map<Table, Map<CauseTables['circumstances'], Float64Array>>();
+  const mean: SignTables['mean'] = (cause, group) => {
+    const table = at(cause.groups, group);
+    const mine = getOr(means, table, () => new Map());
+    return getOr(mine, cause.circumstances, () => averaged(table.chances, table.width, prior(cause, table.by), 0));
+  };
+  return { prior, expected, said, usual, mean };
 }
 
-function expectation(
-  cause: CauseTables,
-  check: CheckTable | undefined,
-  groups: readonly Group[],
-  dims: DimsTable,
-  well: boolean,
-): Expectation {
-  const table = cause.groups[check?.group ?? -1];
-  if (check === undefined || table === undefined) return { by: 0, chances: new Float64Array(0) };
-  const { sound = -1 } = groups[check.group] ?? {};
-  const shown = well && sound >= 0 ? onlySound(table.width, sound) : table;
-  const { says, options } = check;
-  const by = says.by | shown.by;
-  const rows = dims.within(by, shown.by);
+function getOr<Key, Value>(known: Map<Key, Value>, key: Key, make: () => Value): Value {
+  const found = known.get(key);
+  if (found !== undefined) return found;
+  const made = make();
+  known.set(key, made);
+  return made;
+}
+
+function at<Row>(rows: readonly Row[], place: number): Row {
+  const row = rows[place];
+  if (row === undefined) throw new RangeError(`${place} is not in the tables`);
+  return row;
+}
+
+function priorOf(circumstances: CauseTables['circumstances'], dims: DimsTable, mask: number): Float64Array {
+  const { of, size } = dims.of(mask);
+  const chances = new Float64Array(size).fill(1);
+  for (const one of of) {
+    const values = dims.within(mask, 1 << one);
+    const shares = circumstances[one];
+    for (let k = 0; k < size; k++) chances[k] = (chances[k] ?? 0) * (shares?.[values[k] ?? 0] ?? 0);
+  }
+  return chances;
+}
+
+function expectation(table: Table, { says, options }: CheckTable, dims: DimsTable): Expectation {
+  const by = says.by | table.by;
+  const rows = dims.within(by, table.by);
   const readings = dims.within(by, says.by);
   const chances = new Float64Array(rows.length * options);
-  for (let at = 0; at < chances.length; at++) {
-    const k = Math.floor(at / options);
+  for (let k = 0; k < rows.length; k++) {
     const from = (rows[k] ?? 0) * table.width;
-    const reading = (readings[k] ?? 0) * says.width + (at % options) * table.width;
-    let chance = 0;
-    for (let v = 0; v < table.width; v++) chance += (shown.chances[from + v] ?? 0) * (says.chances[reading + v] ?? 0);
-    chances[at] = chance;
+    for (let option = 0; option < options; option++) {
+      const reading = (readings[k] ?? 0) * says.width + option * table.width;
+      let chance = 0;
+      for (let v = 0; v < table.width; v++) chance += (table.chances[from + v] ?? 0) * (says.chances[reading + v] ?? 0);
+      chances[k * options + option] = chance;
+    }
   }
   return { by, chances };
 }
 
-/** The table of a layout without trouble. */
-function onlySound(width: number, sound: number): Table {
-  const chances = new Float64Array(width);
-  chances[sound] = 1;
-  return { by: 0, width, chances };
+/** Over the circumstances; whoever slipped gives any option. */
+function averaged(chances: Float64Array, options: number, weights: Float64Array, slip: number): Float64Array {
+  const mean = new Float64Array(options).fill(slip / options);
+  for (let k = 0; k < weights.length; k++) {
+    const weight = (1 - slip) * (weights[k] ?? 0);
+    for (let option = 0; option < options; option++)
+      mean[option] = (mean[option] ?? 0) + weight * (chances[k * options + option] ?? 0);
+  }
+  return mean;
 }
 
 function groupsOf({ signs, circumstances }: SignModel): Group[] {
@@ -181,15 +254,24 @@ class Builder {
     }
     for (const [id, values] of Object.entries(cause.needs ?? {})) this.#checkNeed(cause.id, id, values);
     return {
-      circumstances: this.#model.circumstances.map(({ id, values }) => {
-        const needed = cause.needs?.[id];
+      circumstances: this.#circumstances(cause.needs ?? {}),
+      well: cause.well === undefined ? 0 : WORD_CHANCE[cause.well],
+      groups: this.#groups.map((group) => this.#shown(cause, group)),
+    };
+  }
+
+  readonly #layouts = new Map<string, CauseTables['circumstances']>();
+
+  /** One and the same for all causes that need the same. */
+  #circumstances(needs: NonNullable<SignCause['needs']>): CauseTables['circumstances'] {
+    return getOr(this.#layouts, JSON.stringify(needs), () =>
+      this.#model.circumstances.map(({ id, values }) => {
+        const needed = needs[id];
         return normalised(
           Object.entries(values).map(([value, share]) => (needed?.includes(value) === false ? 0 : share)),
         );
       }),
-      well: cause.well === undefined ? 0 : WORD_CHANCE[cause.well],
-      groups: this.#groups.map((group) => this.#shown(cause, group)),
-    };
+    );
   }
 
   #checkNeed(cause: string, id: string, values: readonly string[]): void {
@@ -198,9 +280,18 @@ class Builder {
     if (stray !== undefined) throw new RangeError(`cause "${cause}": "${stray}" is no circumstance`);
   }
 
+  readonly #tables = new Map<string, Table>();
+
+  /** One and the same for all causes that make the same of it. */
   #shown(cause: SignCause, group: Group): Table {
-    if (group.circumstance >= 0) return this.#itself(group);
     const shows = group.signs.map(({ id }) => cause.shows[id] ?? 'unaffected');
+    const key = `${group.id} ${JSON.stringify(shows)}`;
+    return getOr(this.#tables, key, () =>
+      group.circumstance >= 0 ? this.#itself(group) : this.#tableOf(cause, group, shows),
+    );
+  }
+
+  #tableOf(cause: SignCause, group: Group, shows: readonly Shows[]): Table {
     const by = this.#hangsOn(shows, `cause "${cause.id}", "${group.id}"`);
     const rows = this.#overAll(by, (values) => this.#joint(group, shows, values, cause.id));
     return { by, width: group.size, chances: joined(rows) };
@@ -235,27 +326,16 @@ class Builder {
     return { by: 1 << circumstance, width: size, chances };
   }
 
-  readonly #mixes = new Map<Mix, Float64Array>();
-
   /** Chances of the values of a sign, in their order. */
   #mix(shows: Shows, sign: string, told: ReadonlyMap<string, string>, cause: string): Float64Array {
     const row = this.#signs.get(sign);
     if (row === undefined) throw new RangeError(`cause "${cause}": sign "${sign}" is not known`);
     const name = `cause "${cause}", sign "${sign}"`;
-    if (shows === 'unaffected') return this.#sharesOf(row.unaffected, row.values, name);
-    if (!isBy(shows)) return this.#sharesOf(shows, row.values, name);
+    if (shows === 'unaffected') return shares(row.unaffected, row.values, name);
+    if (!isBy(shows)) return shares(shows, row.values, name);
     const inner = shows.is[told.get(shows.by) ?? ''];
     if (inner === undefined) throw new RangeError(`${name}: nothing is said by "${shows.by}" ${told.get(shows.by)}`);
     return this.#mix(inner, sign, told, cause);
-  }
-
-  /** Remembered: families of causes share their mixes. */
-  #sharesOf(mix: Mix, values: readonly string[], name: string): Float64Array {
-    const known = this.#mixes.get(mix);
-    if (known !== undefined) return known;
-    const found = shares(mix, values, name);
-    this.#mixes.set(mix, found);
-    return found;
   }
 
   /** The circumstances that are asked for anywhere in these. */

@@ -27,7 +27,7 @@ export interface WalkModel {
   readonly settings: WalkSettings;
   /** Causes class by class; the last is `something-else`, whose row is the average of all. */
   readonly tables: SignTables;
-  /** All but chances: its likelihoods are those before any answer. */
+  /** All but chances of answers, which hang on what was told. */
   readonly compiled: Compiled;
   readonly openings: ReadonlyMap<string, Opened>;
   /** P(cause) over all troubles, in the order of the causes. */
@@ -37,7 +37,8 @@ export interface WalkModel {
 /** What an opening makes of the causes. */
 export interface Opened {
   readonly row: OpeningRow;
-  readonly chances: Float64Array;
+  /** Reckoned when first asked for. */
+  readonly chances: () => Float64Array;
   /** Checks with what this opening withholds, and what each needs here. */
   readonly checks: Compiled['checks'];
   readonly needs: Int32Array;
@@ -48,8 +49,9 @@ export interface SignState extends WalkState {
   readonly opening: string;
 }
 
-/** How things stand: the chances as a model of one step, so that what is to be asked or mended can be weighed. */
+/** How things stand. */
 export interface Stand {
+  /** All but chances of answers: see `likelyOnly`. */
   readonly compiled: Compiled;
   readonly standing: Standing;
   readonly belief: Belief;
@@ -63,22 +65,28 @@ export function walkModel(model: SignModel, settings: WalkSettings): WalkModel {
   for (const opening of model.openings) assertOpening(opening, model);
   const overall = overallShares(ordered, settings.elseShare);
   const tables = { ...plain, causes: [...plain.causes, average(plain, overall)] };
-  const openings = model.openings.map((row): [string, Opened] => [
-    row.id,
-    { row, chances: openedBy(row, tables, causes, overall, settings), ...allowedBy(row, model) },
-  ]);
+  const openings = model.openings.map((row): [string, Opened] => {
+    let known: Float64Array | undefined;
+    const chances = (): Float64Array => {
+      known ??= openedBy(row, tables, causes, overall, settings);
+      return known;
+    };
+    return [row.id, { row, chances, ...allowedBy(row, model) }];
+  });
   return {
     settings,
     tables,
     openings: new Map(openings),
     overall,
-    compiled: compiledOf(ordered, classes, settings, overall),
+    compiled: compiledOf(ordered, classes, settings, overall, tables.optionStart),
   };
 }
 
 function assertOpening({ id, shares, says }: OpeningRow, { causes, signs }: SignModel): void {
   const stray = Object.keys(shares).find((cause) => !causes.some((one) => one.id === cause));
   if (stray !== undefined) throw new RangeError(`opening "${id}": cause "${stray}" is not known`);
+  if (!(Object.values(shares).reduce((sum, share) => sum + share, 0) > 0))
+    throw new RangeError(`opening "${id}": no cause has a share`);
   for (const [sign, values] of Object.entries(says)) {
     const row = signs.find((one) => one.id === sign);
     const value = values.find((one) => row?.values.includes(one) !== true);
@@ -123,7 +131,7 @@ function overallShares({ causes, openings }: SignModel, elseShare: number): Floa
 }
 
 /** The row of `something-else`: for each sign what is met on average, with no circumstance that it needs. */
-function average({ causes, groups, dims, model }: SignTables, overall: Float64Array): CauseTables {
+function average({ causes, groups, mean: meanOf, model }: SignTables, overall: Float64Array): CauseTables {
   const total = causes.reduce((sum, _, at) => sum + (overall[at] ?? 0), 0);
   return {
     circumstances: model.circumstances.map(({ values }) => {
@@ -136,7 +144,7 @@ function average({ causes, groups, dims, model }: SignTables, overall: Float64Ar
       if (circumstance >= 0 && own !== undefined) return own;
       const chances = new Float64Array(size);
       for (const [at, cause] of causes.entries()) {
-        const mean = meanOf(cause, group, dims);
+        const mean = meanOf(cause, group);
         for (let v = 0; v < size; v++) chances[v] = (chances[v] ?? 0) + ((overall[at] ?? 0) / total) * (mean[v] ?? 0);
       }
       return { by: 0, width: size, chances };
@@ -144,44 +152,18 @@ function average({ causes, groups, dims, model }: SignTables, overall: Float64Ar
   };
 }
 
-const MEANS = new WeakMap<CauseTables, Map<number, Float64Array>>();
-
-/** P(joint value | cause) over all circumstances in which it exists, remembered. */
-function meanOf(cause: CauseTables, group: number, dims: SignTables['dims']): Float64Array {
-  const mine = MEANS.get(cause) ?? new Map<number, Float64Array>();
-  MEANS.set(cause, mine);
-  const mean = mine.get(group) ?? meanOver(cause, group, dims);
-  mine.set(group, mean);
-  return mean;
-}
-
-function meanOver(cause: CauseTables, group: number, dims: SignTables['dims']): Float64Array {
-  const { by, width, chances } = cause.groups[group] ?? { by: 0, width: 0, chances: new Float64Array(0) };
-  const { of, size } = dims.of(by);
-  const mean = new Float64Array(width);
-  for (let k = 0; k < size; k++) {
-    const weight = of.reduce(
-      (product, at) => product * (cause.circumstances[at]?.[dims.within(by, 1 << at)[k] ?? 0] ?? 0),
-      1,
-    );
-    for (let v = 0; v < width; v++) mean[v] = (mean[v] ?? 0) + weight * (chances[k * width + v] ?? 0);
-  }
-  return mean;
-}
-
 /** A title fits in half only where no more than one of the signs it says can be counted on to hold; no cause falls below this part of its share. */
 const NEVER_BELOW = 0.02;
 
 /** P(cause | opening): its shares, and for those whose title fits in half the causes under which one of its signs holds. */
 function openedBy(
-  { id, shares, says }: OpeningRow,
+  { shares, says }: OpeningRow,
   tables: SignTables,
   causes: readonly SignCause[],
   overall: Float64Array,
   { halfFits, elseShare }: WalkSettings,
 ): Float64Array {
   const total = Object.values(shares).reduce((sum, share) => sum + share, 0);
-  if (!(total > 0)) throw new RangeError(`opening "${id}": no cause has a share`);
   const half = causes.map((_, at) => (overall[at] ?? 0) * Math.max(NEVER_BELOW, bestFit(tables, at, says)));
   const halves = half.reduce((sum, one) => sum + one, 0);
   const chances = causes.map(
@@ -191,13 +173,13 @@ function openedBy(
 }
 
 /** P(one of these values) of the sign that fits best. */
-function bestFit({ causes, groups, dims }: SignTables, at: number, says: OpeningRow['says']): number {
+function bestFit({ causes, groups, mean: meanOf }: SignTables, at: number, says: OpeningRow['says']): number {
   const cause = causes[at];
   if (cause === undefined) return 0;
   const fits = Object.entries(says).map(([sign, values]) => {
     const group = groups.findIndex(({ signs }) => signs.some((one) => one.id === sign));
     const place = groups[group]?.signs.findIndex((one) => one.id === sign) ?? -1;
-    const mean = meanOf(cause, group, dims);
+    const mean = meanOf(cause, group);
     return mean.reduce(
       (sum, chance, joint) => (values.includes(valueAt(groups[group], joint, place)) ? sum + chance : sum),
       0,
@@ -220,6 +202,7 @@ function compiledOf(
   classes: ReadonlyMap<string, readonly SignCause[]>,
   settings: WalkSettings,
   overall: Float64Array,
+  optionStart: Int32Array,
 ): Compiled {
   const ids = [...causes.map(({ id }) => id), SOMETHING_ELSE];
   let end = 0;
@@ -234,8 +217,6 @@ function compiledOf(
     return { fixClass, minutes, faults: members.map(({ id }) => id) };
   });
   const classCost = Float64Array.from(rows, ({ minutes }) => minutes + settings.wrongFixMinutes);
-  const optionStart = new Int32Array(checks.length + 1);
-  for (const [i, { options }] of checks.entries()) optionStart[i + 1] = (optionStart[i] ?? 0) + options.length;
   return {
     complaint: '',
     settings,
@@ -262,9 +243,6 @@ function compiledOf(
   };
 }
 
-/** What a cause less likely than this part of the likeliest would say next is not worked out: it moves nothing. */
-const NEGLIGIBLE = 1e-3;
-
 /** How much dearer a check gets by each check with the same tool that could not be done. From memory (judgement). */
 const DEARER = 0.5;
 
@@ -276,16 +254,12 @@ export function standAt(model: WalkModel, state: SignState): Stand {
   const { tables, compiled } = model;
   const aside = new Set(state.setAside.filter((one) => one !== SOMETHING_ELSE));
   const prior = priorOf(model, state).map((share, at) => (aside.has(compiled.faults[at]?.fixClass ?? '') ? 0 : share));
-  const belief = believe(tables, state.answers, (likelihood) => {
-    const joint = prior.map((share, at) => share * (likelihood[at] ?? 0));
-    const least = NEGLIGIBLE * Math.max(...joint);
-    return Uint8Array.from(joint, (one) => (one >= least ? 1 : 0));
-  });
+  const belief = believe(tables, state.answers);
   const chances = prior.map((share, at) => share * (belief.likelihood[at] ?? 0));
   const total = chances.reduce((sum, one) => sum + one, 0);
   if (total > 0) for (let at = 0; at < chances.length; at++) chances[at] = (chances[at] ?? 0) / total;
   const { checks, needs } = model.openings.get(state.opening) ?? compiled;
-  const now = { ...compiled, checks, needs, share: prior, likelihood: belief.next, checkCost: costs(compiled, state) };
+  const now = { ...compiled, checks, needs, share: prior, checkCost: costs(compiled, state) };
   return { compiled: now, standing: { chances, ...openOf(now, state) }, belief };
 }
 
@@ -310,8 +284,9 @@ function priorOf({ tables, openings, overall }: WalkModel, { opening, answers }:
     }),
   );
   const left = signs.length === 0 ? 1 : signs.filter((sign) => !told.has(sign)).length / signs.length;
-  if (left === 1) return opened.chances;
-  const mixed = overall.map((share, at) => share ** (1 - left) * (opened.chances[at] ?? 0) ** left);
+  const chances = opened.chances();
+  if (left === 1) return chances;
+  const mixed = overall.map((share, at) => share ** (1 - left) * (chances[at] ?? 0) ** left);
   const known = mixed.reduce((sum, one, at) => (at < mixed.length - 1 ? sum + one : sum), 0);
   const other = overall[mixed.length - 1] ?? 0;
   return mixed.map((one, at) => (at < mixed.length - 1 ? (one / known) * (1 - other) : other));

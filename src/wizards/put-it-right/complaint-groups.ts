@@ -23,7 +23,7 @@ export const COMPLAINT_GROUPS = [
       'trips-when-set-on',
     ],
   },
-  { id: 'stands-still', complaints: ['stops-at-gap', 'stops-at-a-spot', 'nothing-works'] },
+  { id: 'stands-still', complaints: ['stops-at-gap', 'stops-at-a-spot', 'nothing-works', 'short-in-mid-run'] },
   { id: 'runs-badly', complaints: ['slow-far-away', 'one-locomotive-only', 'jerks-at-gap', 'all-slow'] },
   { id: 'does-not-obey', complaints: ['ignores-commands', 'starts-by-itself', 'still-runs-past-gap'] },
   {
@@ -32,6 +32,6 @@ export const COMPLAINT_GROUPS = [
   },
   {
     id: 'since-or-else',
-    complaints: ['since-rewired', 'shuts-down-after-swap', 'dead-since-a-short', 'none-of-these'],
+    complaints: ['since-rewired', 'shuts-down-after-swap', 'dead-since-a-short', 'wrong-one-trips', 'none-of-these'],
   },
 ] as const satisfies readonly ComplaintGroup[];

@@ -45,10 +45,10 @@ export const swapTrackWires: Look<'swap-track-wires'> = (asked) => {
   const swapped = swappedWires(asked.layout);
   const trips = (layout: TableLayout): 0 | 1 | 2 => {
     if (atRest(layout, 'lifted').offs.length > 0) return 2;
-    return crossed(layout, 'locomotive').offs.length > 0 ||
-      (hasRound(layout) && crossedRound(layout, 'locomotive').offs.length > 0)
-      ? 1
-      : 0;
+    // Tried with whatever runs: a locomotive that cannot move shows nothing.
+    const goesOff = (kind: 'locomotive' | 'long'): boolean =>
+      crossed(layout, kind).offs.length > 0 || (hasRound(layout) && crossedRound(layout, kind).offs.length > 0);
+    return goesOff('locomotive') || goesOff('long') ? 1 : 0;
   };
   const was = trips(asked.layout);
   const is = trips(swapped);

@@ -53,6 +53,31 @@ export const borrowSupply: Look<'borrow-supply'> = (asked) => {
   return curedBy(asked, { ...layout, supplies });
 };
 
+/** With what was exchanged the trouble is gone, or another unit goes off first than before. */
+function goesAlong(asked: Situation, changed: TableLayout): 'goes-along' | 'stays' {
+  const before = shutdownOf(asked);
+  if (before === undefined) return shows(asked, changed) ? 'stays' : 'goes-along';
+  const after = again(changed, before);
+  const isMoved = before.scene !== 'gap' && before.scene !== 'round' && after[0]?.stage !== before.offs[0]?.stage;
+  return after.length === 0 || isMoved ? 'goes-along' : 'stays';
+}
+
+/** The two supplies exchanged for each other. */
+export const exchangeSupplies: Look<'exchange-supplies'> = (asked) => {
+  const [first, second] = asked.layout.supplies;
+  return goesAlong(asked, { ...asked.layout, supplies: [second, first] });
+};
+
+/** The two units exchanged for each other, each with its own supply. */
+export const exchangeUnits: Look<'exchange-units'> = (asked) => {
+  const { supplies, stages } = asked.layout;
+  return goesAlong(asked, {
+    ...asked.layout,
+    supplies: [supplies[1], supplies[0]],
+    stages: [stages[1], stages[0]],
+  });
+};
+
 /** Another control cable, right in itself, in the right sockets where the old one was in the wrong one. */
 export const exchangeCable: Look<'exchange-cable'> = (asked) => {
   const { state } = asked.layout.link;
@@ -132,8 +157,8 @@ export const UNIT_ANSWERS = {
   'command-display': commandDisplay,
   'put-supplies-back': putSuppliesBack,
   'borrow-supply': borrowSupply,
-  'exchange-supplies': (asked) => (borrowSupply(asked) === 'cured' ? 'goes-along' : 'stays'),
-  'exchange-units': (asked) => (feedFromOtherUnit(asked) === 'follows-unit' ? 'goes-along' : 'stays'),
+  'exchange-supplies': exchangeSupplies,
+  'exchange-units': exchangeUnits,
   'exchange-cable': exchangeCable,
   'unit-bare': unitBare,
   'feed-from-other-unit': feedFromOtherUnit,

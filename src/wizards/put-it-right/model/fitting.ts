@@ -50,6 +50,8 @@ export const FORBIDS: Readonly<Record<OpeningId, readonly Forbidden[]>> = {
   'all-slow': [{ act: 'adds-power', until: 'nothing-got-hot' }],
   'trips-when-set-on': [{ act: 'brings-it-about-again' }],
   'programming-fails': NOTHING,
+  'short-in-mid-run': [{ act: 'brings-it-about-again' }],
+  'wrong-one-trips': [{ act: 'switches-on', until: 'nothing-got-hot' }],
   'house-protection-goes': [{ act: 'switches-on' }],
   tingles: [{ act: 'switches-on' }],
 };
