@@ -183,7 +183,6 @@ export const OPENINGS = [
       'frog-gap-closed': 0.7,
       'stage-order': 0.6,
       'few-feeds': 0.6,
-      'mains-sag': 0.5,
       'unlike-supplies': 0.5,
       'supplies-swapped': 0.5,
       'metal-bodies': 0.5,
@@ -194,6 +193,7 @@ export const OPENINGS = [
       'stage-defect': 0.4,
       'into-control-bus': 0.3,
       'unsafe-heat': 0.3,
+      'mains-sag': 1.5,
     },
   },
   // A short is reported at switching on, with nothing moving.
@@ -288,6 +288,7 @@ export const OPENINGS = [
       'socket-damaged': 0.4,
       'dead-joint': 0.4,
       'feed-wire-broken': 0.4,
+      'read-on-main': 1.5,
       'low-setting': 0.4,
       'no-reference': 0.4,
       'accessory-polarity': 0.4,
@@ -320,7 +321,6 @@ export const OPENINGS = [
       'detector-drop': 0.6,
       'feed-wire-broken': 0.6,
       'long-bus': 0.4,
-      leak: 0.4,
       suppressor: 0.4,
       'turnout-routing': 0.4,
       'supply-hiccup': 0.3,
@@ -328,6 +328,7 @@ export const OPENINGS = [
       'supply-defect': 0.3,
       'centre-swapped': 0.3,
       'unsafe-heat': 0.2,
+      leak: 2,
     },
   },
   // A jerk, a flicker or a sound restart at the gap.
@@ -439,6 +440,7 @@ export const OPENINGS = [
       'supply-hiccup': 3,
       'wet-ballast': 2,
       'breaker-wired-unlike': 2,
+      'address-zero': 2,
       'dead-joint': 1,
       'supply-limit': 1,
       'rail-volts-too-high': 1,
@@ -465,7 +467,7 @@ export const OPENINGS = [
   {
     id: 'loop-trips',
     often: 5,
-    says: { trouble: ['switches-off'], where: ['loop'] },
+    says: { trouble: ['switches-off'], where: ['loop', 'turntable'] },
     shares: {
       'loop-too-short': 24,
       'loop-not-isolated': 24,
@@ -561,6 +563,7 @@ export const OPENINGS = [
       dirty: 0.4,
       'detector-drop': 0.3,
       'unsafe-heat': 0.3,
+      'slow-trip': 1.5,
     },
   },
   // It cuts out after a while.
@@ -677,7 +680,7 @@ export const OPENINGS = [
   {
     id: 'stops-at-a-spot',
     often: 5,
-    says: { trouble: ['stops-dark', 'jerks'], when: ['at-one-place'], where: ['spot', 'turnout'] },
+    says: { trouble: ['stops-dark', 'jerks'], when: ['at-one-place'], where: ['spot', 'turnout', 'turntable'] },
     shares: {
       dirty: 24,
       'dead-joint': 12,
@@ -741,7 +744,7 @@ export const OPENINGS = [
       'booster-off': 10,
       'stage-defect': 8,
       'fuse-blown': 8,
-      'restart-load': 6,
+      'restart-load': 10,
       'accessory-reset': 6,
       address: 5,
       'supply-defect': 4,
@@ -836,6 +839,7 @@ export const OPENINGS = [
       'socket-damaged': 3,
       'consist-left-over': 2,
       'computer-acts': 2,
+      'mains-off': 2,
     },
   },
   // Since the layout was divided or rewired something is wrong.

@@ -194,7 +194,8 @@ export const NO_POWER_CAUSES = [
           several: {
             always: usually,
             'in-mid-run': usually,
-            'at-the-gap': sometimes,
+            // A unit that is switched off by command waits for the first train.
+            'at-the-gap': usually,
             'at-switching-on': rarely,
             'after-a-short': sometimes,
           },

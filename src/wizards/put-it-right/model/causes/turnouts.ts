@@ -76,7 +76,8 @@ export const TURNOUTS = [
     minutes: 15,
     shows: {
       ...STANDING_SHORT,
-      when: { 'at-switching-on': usually, always: usually },
+      // Where the other route has no power of its own it waits for a train.
+      when: { 'at-switching-on': usually, always: usually, 'at-one-place': sometimes },
       where: { everywhere: usually, spot: usually, part: sometimes, turnout: sometimes },
       since: { 'track-or-wires': always, nothing: rarely },
       short: { track: always },

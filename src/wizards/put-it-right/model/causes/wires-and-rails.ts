@@ -138,8 +138,9 @@ export const WIRES_AND_RAILS = [
     shows: {
       ...DEAD_BEYOND,
       // In a ring the rail beyond still has power, the long way round.
-      trouble: { 'stops-dark': always, 'slow-or-dim': rarely, jerks: rarely },
-      volts: { none: always, 'low-loaded': rarely },
+      trouble: { 'stops-dark': always, 'slow-or-dim': sometimes, jerks: rarely },
+      where: { spot: usually, part: sometimes, far: sometimes, turnout: sometimes },
+      volts: { none: always, 'low-loaded': sometimes },
       since: { time: usually, 'track-or-wires': usually, nothing: usually, 'new-place': sometimes },
       loss: { joint: always },
       weather: { 'no-matter': usually, warm: rarely },
@@ -154,6 +155,9 @@ export const WIRES_AND_RAILS = [
     minutes: 15,
     shows: {
       ...DEAD_BEYOND,
+      // Left at the boundary of the new part, more often than not.
+      when: { 'at-one-place': usually, 'at-the-gap': usually },
+      where: { spot: usually, part: sometimes, gaps: sometimes, turnout: rarely },
       since: { 'track-or-wires': usually, nothing: sometimes, 'new-place': rarely },
       loss: { joint: always },
       contact: { insulated: always, wide: rarely },
@@ -237,8 +241,8 @@ export const WIRES_AND_RAILS = [
     shows: {
       ...QUIET,
       trouble: { 'stops-lit': always, 'stops-dark': sometimes, 'slow-or-dim': rarely, jerks: rarely },
-      when: { 'at-one-place': always, 'at-the-gap': sometimes, 'in-mid-run': rarely },
-      where: { spot: usually, part: sometimes, gaps: rarely },
+      when: { 'at-one-place': usually, 'at-the-gap': usually, 'in-mid-run': rarely },
+      where: { spot: usually, part: sometimes, gaps: sometimes },
       // Only decoders that are set to heed it.
       vehicles: { 'every-one': usually, 'one-kind': usually, 'one-only': sometimes },
       since: { 'track-or-wires': usually, setting: sometimes, vehicle: sometimes, nothing: sometimes },
