@@ -272,7 +272,13 @@ function costs({ checks, checkCost, checkAt }: Compiled, { skipped }: WalkState)
   return checkCost.map((cost, at) => cost * (1 + DEARER * (failed.get(checks[at]?.tool ?? '') ?? 0)));
 }
 
-/** The opening counts for the signs it says that were not told in any other way: what says the same replaces it. */
+/**
+ * A title holds more than the signs it says: what practice knows to stand behind such words. So much of it stays once all its signs were told in
+ * other ways, 0 to 1. From memory (judgement); with none of it the first proposals of the cases to work with were too unsure, see decision 019.
+ */
+const TITLE_STAYS = 0.5;
+
+/** The opening counts for the signs it says that were not told in any other way: what says the same replaces that part of it. */
 function priorOf({ tables, openings, overall }: WalkModel, { opening, answers }: SignState): Float64Array {
   const opened = openings.get(opening);
   if (opened === undefined) return overall;
@@ -283,7 +289,8 @@ function priorOf({ tables, openings, overall }: WalkModel, { opening, answers }:
       return typeof reads === 'string' ? [reads] : reads;
     }),
   );
-  const left = signs.length === 0 ? 1 : signs.filter((sign) => !told.has(sign)).length / signs.length;
+  const untold = signs.length === 0 ? 1 : signs.filter((sign) => !told.has(sign)).length / signs.length;
+  const left = TITLE_STAYS + (1 - TITLE_STAYS) * untold;
   const chances = opened.chances();
   if (left === 1) return chances;
   const mixed = overall.map((share, at) => share ** (1 - left) * (chances[at] ?? 0) ** left);
