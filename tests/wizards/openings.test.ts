@@ -305,7 +305,8 @@ const IN_PRACTICE: Readonly<Record<string, readonly (readonly [number, ...string
 
 describe('The shares of a title', () => {
   test.each(Object.entries(IN_PRACTICE))('%s: lie within a factor of two of practice', (title, lines) => {
-    const { shares } = openings.find(({ id }) => id === title) ?? { shares: {} };
+    const shares: OpeningRow['shares'] = openings.find(({ id }) => id === title)?.shares ?? {};
+    expect(lines.flatMap(([, ...of]) => of).filter((cause) => !causes.some(({ id }) => id === cause))).toEqual([]);
     const total = sumOf(Object.values(shares));
     const off = lines.flatMap(([expected, ...of]) => {
       const share = (100 * sumOf(of.map((cause) => shares[cause] ?? 0))) / total;

@@ -140,7 +140,7 @@ export const ISOLATION = [
       loop: {
         by: 'parts',
         is: {
-          one: { 'trips-leaving': usually, 'trips-entering': usually, 'no-loop': usually },
+          one: { 'trips-leaving': usually, 'trips-entering': sometimes, 'no-loop': usually },
           several: { 'no-loop': usually, fine: sometimes, 'trips-leaving': sometimes, 'trips-entering': sometimes },
         },
       },

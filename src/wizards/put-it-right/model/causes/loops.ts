@@ -88,7 +88,8 @@ export const LOOPS = [
       },
       sides: { reversed: usually, agree: usually, changes: rarely },
       way: { either: usually, 'one-way': usually },
-      loop: { 'trips-leaving': usually, 'trips-entering': usually },
+      // The section agrees with one end at any time.
+      loop: { 'trips-leaving': usually, 'trips-entering': sometimes },
       reverser: { silent: always, acts: rarely },
       settings: { 'trip-wrong': usually, right: sometimes },
       'protection-near': { 'at-once': usually, 'wrong-one': usually },

@@ -120,7 +120,8 @@ export const WIRES_AND_RAILS = [
       'comes-back': BACK_WHEN_IT_TOUCHES,
       volts: { 'low-loaded': usually, moments: usually, none: rarely },
       commands: { arrive: usually, none: sometimes, spoiled: rarely },
-      hot: { 'joint-or-rail': usually, nothing: usually },
+      // The commonest hot spot there is.
+      hot: { 'joint-or-rail': usually, nothing: sometimes },
       loss: { joint: always },
       contact: { flickers: always, dirty: rarely },
       'dead-rail': { none: usually, one: sometimes },

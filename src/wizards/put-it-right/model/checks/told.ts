@@ -487,7 +487,7 @@ export const TOLD_CHECKS = [
     reads: 'hot',
     reading: {
       nothing: { none: always, unit: rarely, supply: rarely },
-      'joint-or-rail': { 'joint-or-rail': usually, none: usually },
+      'joint-or-rail': { 'joint-or-rail': usually, none: sometimes },
       wire: { wire: usually, none: sometimes },
       unit: { unit: always, none: rarely, supply: rarely },
       supply: { supply: always, none: rarely, unit: rarely },
