@@ -108,13 +108,9 @@ const when: Read<'when'> = (asked) => {
   if (layout.spots.some(({ kind }) => kind === 'dirty')) return 'at-one-place';
   const { state, piece } = inFarPart(layout);
   if (AT_THE_GAP.includes(complaint)) return piece === 'new-far' && state === 'dark' ? 'at-one-place' : 'at-the-gap';
-  if (complaint === 'short-not-noticed') return whenWeakShort(layout);
+  if (complaint === 'short-not-noticed') return leakWatts(layout) > 5 ? 'always' : undefined;
   return complaint === 'slow-far-away' ? whenSlow(layout) : 'always';
 };
-
-// All the time, or beyond some place.
-const whenWeakShort = (layout: TableLayout): SignValue<'when'> =>
-  leakWatts(layout) > 5 || isMissed(layout, 'new-gap') ? 'always' : 'at-one-place';
 
 const whenSlow = (layout: TableLayout): SignValue<'when'> => {
   const { beyondGap, firstHalf, secondHalf } = drops(layout, 'run');
@@ -384,7 +380,8 @@ const short: Read<'short'> = (asked) => {
   if (!isOff(layout)) {
     const stage = troubled(asked);
     if (isOff(thrown(layout))) return 'one-setting';
-    if (restState(layout, stage) === 'fault' && emptyState(pulled(layout, stage), stage) === 'fault') return 'unit';
+    if (restState(layout, stage) === 'fault' && emptyState(pulled(layout, stage), stage) === 'fault')
+      return layout.stages[stage].defect === undefined ? 'only-shown' : 'unit';
     if (!isQuietAtRest(layout) || layout.vehicles.locomotive.wheelShort === 'always') return shortByVehicle(layout);
     return leakWatts(layout) > 5 ? 'weak' : 'none';
   }
@@ -565,7 +562,7 @@ const inHand: Read<'vehicle-in-hand'> = ({ layout }) => {
 const sparks: Read<'sparks'> = (asked) => {
   const { layout } = asked;
   const off = shutdownOf(asked);
-  if (off?.scene === 'turnout') return 'at-a-frog';
+  if (off?.scene === 'turnout') return layout.vehicles.locomotive.wheelShort === 'at-frog' ? 'at-a-frog' : 'at-a-wheel';
   if (off === undefined || off.scene === 'gap' || off.scene === 'round') {
     if (!isQuietAtRest(layout)) return;
     const { offs, edgeAmps } = acrossTheGap(asked);

@@ -41,7 +41,7 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
     if (waits >= 0) return asks(compiled, waits);
   }
   // However many minutes it may take: nothing is handed on that a question can still tell apart.
-  const telling = choice.kind === 'hand-on' && standing.questions > 0 ? tellsMost(stand) : -1;
+  const telling = choice.kind === 'hand-on' && standing.questions > 0 ? tellsMost(likely) : -1;
   if (telling >= 0) return asks(compiled, telling);
   return { kind: 'hand-on', because: whyHandOn(stand) };
 }

@@ -112,6 +112,8 @@ export const BOUNDARY = [
       'goes-with-supply': { 'goes-along': always },
       'supply-volts': { steady: always, wrong: rarely },
       'goes-with-unit': { stays: usually, 'goes-along': sometimes },
+      // Of the weaker one the volts are low at the unit already.
+      loss: { none: usually, 'at-the-unit': sometimes },
     },
   },
   // The rail volts of one unit are set lower: everything is slower or dimmer there, beside its feed too. Alone it trips nothing.
@@ -146,6 +148,8 @@ export const BOUNDARY = [
       sparks: { none: usually, 'at-the-gap': rarely },
       'goes-with-unit': { 'goes-along': always },
       before: { 'not-off': always, snaps: rarely, dims: rarely },
+      // Set low, the volts are low at the unit already.
+      loss: { none: usually, 'at-the-unit': usually },
     },
   },
   // A selector or setting gives the rails more than the scale bears: fast, bright, hot, and decoders protect themselves or die.

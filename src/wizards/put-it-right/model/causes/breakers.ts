@@ -63,7 +63,8 @@ export const BREAKERS = [
       ...QUIET,
       trouble: { 'gets-hot': usually, 'switches-off': usually, none: sometimes },
       when: { 'now-and-then': usually, 'at-one-place': usually },
-      where: { spot: usually, everywhere: usually, turnout: sometimes, gaps: rarely },
+      // Each unit guards its own part.
+      where: { spot: usually, everywhere: usually, part: usually, turnout: sometimes, gaps: rarely },
       vehicles: { 'every-one': usually, 'one-only': usually },
       since: { 'supply-or-unit': usually, 'a-short': usually, nothing: sometimes, setting: sometimes },
       'goes-off': {

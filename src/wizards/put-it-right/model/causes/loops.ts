@@ -112,7 +112,8 @@ export const LOOPS = [
       sides: { changes: always },
       settings: { reverses: usually, right: sometimes },
       'red-rail': { 'meets-the-other': usually, 'meets-itself': sometimes },
-      loop: { 'no-loop': sometimes, fine: sometimes, 'trips-entering': usually, 'trips-leaving': sometimes },
+      // They answer each other at whichever end joins them.
+      loop: { 'no-loop': sometimes, fine: sometimes, 'trips-entering': usually, 'trips-leaving': usually },
       reverser: { chatters: always, 'acts-but-off': sometimes },
       swap: { 'no-change': always },
     },

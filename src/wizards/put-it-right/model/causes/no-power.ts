@@ -95,6 +95,8 @@ export const NO_POWER_CAUSES = [
       'loose-plug': { none: usually, 'track-plug': sometimes },
       loss: { none: usually, joint: sometimes, rails: rarely },
       before: { 'not-off': always },
+      // A rail that is fed some other way is turned round as well.
+      swap: { 'no-change': usually, worse: sometimes },
     },
   },
   // The track wires sit in the programming or another socket: power for moments only, or too little, and programming reaches that part.
@@ -235,6 +237,8 @@ export const NO_POWER_CAUSES = [
       way: { either: usually, 'one-route': usually },
       'feed-wires': { right: usually, missing: sometimes },
       'dead-rail': { one: usually, both: sometimes },
+      // What is alive before the turnout is turned round as well, and meets the other part the wrong way.
+      swap: { 'no-change': usually, worse: usually },
     },
   },
   // The plug between two boards or modules is out, or its wires are crossed: dead beyond it, or a short there.

@@ -148,7 +148,8 @@ export const SIGNAL = [
       short: { none: always, weak: rarely },
       hot: { nothing: usually, unit: sometimes, accessory: rarely },
       draw: { 'well-below': usually, 'high-idle': sometimes, 'near-the-limit': rarely },
-      swap: { 'no-change': always },
+      // The part has power, and it meets the other one the wrong way then.
+      swap: { 'no-change': usually, worse: usually },
       'feed-piece': { capacitor: always },
       'old-wiring': { none: usually, 'dead-wires': sometimes },
       'one-loco': { 'like-the-others': usually, deaf: sometimes },
@@ -217,10 +218,11 @@ export const SIGNAL = [
       'unit-shows': { fault: usually, ready: sometimes, 'only-breaker': rarely, dark: rarely },
       volts: { none: sometimes, low: sometimes, full: sometimes, direct: sometimes, moments: sometimes },
       commands: { spoiled: usually, none: usually, other: sometimes, arrive: sometimes },
-      short: { feeder: usually, none: sometimes, weak: sometimes },
+      short: { feeder: usually, none: sometimes, weak: sometimes, track: sometimes },
       hot: { nothing: usually, supply: sometimes, unit: sometimes },
       draw: { 'well-below': usually, above: sometimes, 'high-idle': sometimes },
-      swap: { 'no-change': always },
+      // Where it does not trip, the part has power and meets the other one the wrong way then.
+      swap: { 'no-change': usually, worse: usually },
       sides: { agree: usually, drift: sometimes },
       // The winding of an old transformer is a few ohms; an electronic throttle or an open switch shows nothing.
       ohms: { short: usually, some: usually, open: sometimes },

@@ -65,6 +65,10 @@ export const TRACK_SHORTS = [
       ohms: { short: usually, open: usually },
       'along-the-track': { nothing: usually, metal: sometimes },
       sparks: { none: usually, elsewhere: sometimes, 'at-a-frog': rarely },
+      // With the setting that is well the part has power: then the wires matter.
+      swap: { 'no-change': usually, worse: usually },
+      volts: { none: usually, full: usually, moments: sometimes, low: rarely },
+      commands: { none: usually, arrive: usually },
     },
   },
   // A pair of feeders, or one wire of a bundle, goes to the wrong rail.

@@ -37,6 +37,10 @@ export const TURNOUTS = [
       // With the other setting there is nothing to measure; of several such turnouts one stands the wrong way, mostly.
       ohms: { short: usually, open: sometimes },
       unplugging: { 'no-change': usually, 'frog-wire': sometimes },
+      // With the setting that is well the part has power: then the wires matter.
+      swap: { 'no-change': usually, worse: usually },
+      volts: { none: usually, full: sometimes, moments: sometimes, low: rarely },
+      commands: { none: usually, arrive: sometimes },
     },
   },
   // A cut inside a turnout, or in one of its ties, has closed or was never quite through: warmth, a whisker of copper, dust, solder.
@@ -134,9 +138,16 @@ export const TURNOUTS = [
           joined: SHORT_FOR_A_MOMENT,
         },
       },
-      when: { 'at-one-place': usually, 'at-the-gap': usually, 'when-thrown': sometimes, creeping: rarely },
-      where: { turnout: usually, gaps: usually },
-      vehicles: { 'every-one': always, 'none-needed': rarely },
+      // A turnout that is left set across joins the parts as soon as both are on.
+      when: {
+        'at-one-place': usually,
+        'at-the-gap': usually,
+        'when-thrown': sometimes,
+        'at-switching-on': sometimes,
+        creeping: rarely,
+      },
+      where: { turnout: usually, gaps: usually, part: sometimes },
+      vehicles: { 'every-one': usually, 'none-needed': sometimes },
       since: { 'track-or-wires': usually, nothing: sometimes },
       'goes-off': {
         by: 'commons',
@@ -149,12 +160,16 @@ export const TURNOUTS = [
       before: { by: 'commons', is: { floating: 'unaffected', joined: SNAPS_OFF } },
       contact: { good: usually, wide: sometimes, dirty: rarely },
       way: { 'one-route': usually, either: usually, 'one-way': rarely },
-      short: { none: usually, 'one-setting': sometimes, vehicle: sometimes },
+      short: { none: usually, 'one-setting': usually, vehicle: sometimes, 'both-on': rarely },
       sides: { agree: usually, reversed: sometimes },
       cut: { 'one-joined': usually, 'both-cut': usually, 'faintly-joined': rarely },
       'setting-matters': { no: usually, 'short-in-one': usually, 'dead-in-one': rarely },
       unplugging: { 'frog-wire': always },
       'unfed-test': { stops: usually, 'lit-beyond': sometimes, 'rolls-on': rarely },
+      volts: { full: usually, none: sometimes },
+      commands: { arrive: usually, none: sometimes },
+      draw: { 'well-below': usually, 'high-idle': sometimes },
+      sparks: { 'at-a-frog': usually, none: sometimes, 'at-a-wheel': sometimes, 'at-the-gap': sometimes },
     },
   },
 ] as const satisfies readonly CauseRow[];

@@ -204,7 +204,7 @@ export const WHEELS = [
         'when-set-on': sometimes,
         'with-traffic': rarely,
       },
-      where: { gaps: usually, spot: usually, loop: sometimes, turnout: sometimes, everywhere: sometimes },
+      where: { gaps: usually, spot: usually, loop: sometimes, turnout: usually, everywhere: sometimes },
       vehicles: { coupled: usually, 'one-only': sometimes, 'lit-or-long': sometimes },
       since: { vehicle: usually, nothing: usually, time: rarely },
       'goes-off': {

@@ -147,6 +147,8 @@ export const WIRES_AND_RAILS = [
       weather: { 'no-matter': usually, warm: rarely },
       contact: { flickers: usually, good: sometimes, dirty: rarely },
       'dead-rail': { one: always, both: rarely },
+      // What is alive before the joint is turned round as well, and meets the other part the wrong way.
+      swap: { 'no-change': usually, worse: usually },
     },
   },
   // An insulated joiner or a cut was left inside one part, and nothing feeds the rail beyond it.
