@@ -787,7 +787,8 @@ export const OPENINGS = [
     often: 4,
     says: { trouble: ['switches-off'], when: ['now-and-then'] },
     shares: {
-      'unit-cuts-out': 16,
+      // Seldomer than what makes a short for a moment.
+      'unit-cuts-out': 10,
       'wheel-bridges-frog': 8,
       // A sound that starts anew and a train that stands for a moment are told as going off, too.
       dirty: 3,
@@ -820,6 +821,7 @@ export const OPENINGS = [
       'loose-joiner': 1,
       'cutout-mismatch': 0.5,
       'unsafe-heat': 0.3,
+      'metal-bodies': 2,
     },
   },
   // Handhelds or their bus are dead, or start anew.

@@ -23,7 +23,8 @@ export const SENSING = [
       reports: { 'one-occupied': always, wild: sometimes },
       unplugging: { detector: usually, 'lamp-or-decoder': sometimes, 'no-change': sometimes },
       'unfed-test': { stops: usually, 'lit-beyond': sometimes },
-      weather: { 'no-matter': usually, damp: sometimes },
+      // Where damp brings it, the damp itself is the fault.
+      weather: { 'no-matter': usually, damp: rarely },
       'along-the-track': { nothing: always, wet: sometimes },
     },
   },
