@@ -73,6 +73,7 @@ export {
   signQuestionsLeft,
   signStep,
   TOOLS,
+  tellsApart,
   WORTH_SHOWING,
   walkModel,
 } from './diagnosis/index.ts';

@@ -44,7 +44,7 @@ const anyTold: fc.Arbitrary<Told> = fc.record({
         .tuple(...checks.map(({ id, options }) => fc.constantFrom(...options, CANNOT).map((one) => [id, one] as const)))
         .map((pairs): Readonly<Record<string, string>> => Object.fromEntries(pairs)),
     ),
-  toldFirst: fc.constant(true),
+  toldFirst: fc.boolean(),
   tools: fc.option(fc.subarray([...ALL_TOOLS]), { nil: undefined }),
   tried: fc.subarray(['reversed', 'no-feed', 'switch-off-now', 'dirty'], { maxLength: 3 }),
   left: fc.constant([]),
@@ -113,7 +113,7 @@ describe('a walk in an address', () => {
   test('keeps everything that was seen, wherever it was asked', () => {
     fc.assert(
       fc.property(anyComplaint, anyTold, (complaint, told) => {
-        const now = { ...told, tools: ALL_TOOLS, fixed: [], doing: undefined, undoing: undefined };
+        const now = { ...told, toldFirst: true, tools: ALL_TOOLS, fixed: [], doing: undefined, undoing: undefined };
         const { context, state } = replayWalk(complaint, now, now.seen);
         if (state === 'safety' || state === 'solved') return;
         const seen = Object.entries(told.seen).filter(([, option]) => option !== CANNOT);
@@ -185,6 +185,30 @@ describe('a walk', () => {
     }
   });
 
+  test('what was known before can be told at any time, and nothing that was told or tried is lost by it', () => {
+    const seen = { 'danger-now': 'none', 'when-it-happens': 'at-the-gap' };
+    const told = { ...NOTHING_TOLD, toldFirst: false, tools: [], tried: ['reversed'], left: ['reversed'], seen };
+    const { told: read } = parseWalk(walkAddress(told), seen);
+    expect(read).toEqual(told);
+    expect(replayWalk('trips-at-gap', read, seen).state).toBe('telling');
+  });
+
+  test('what was tried and begun counts, though nobody has said yet what is at hand', () => {
+    const seen = { 'danger-now': 'none', 'when-it-happens': 'at-the-gap' };
+    const told = { ...NOTHING_TOLD, toldFirst: true, seen };
+    expect(replayWalk('trips-at-gap', { ...told, doing: 'reversed' }, seen).state).toBe('fixing');
+    const { context } = replayWalk('trips-at-gap', { ...told, tried: ['reversed', 'one-rail'] }, seen);
+    expect(context.tried).toEqual(['reversed', 'one-rail']);
+  });
+
+  test('with one part there is no last look at a gap: it is solved as it runs', () => {
+    const seen = { 'danger-now': 'none', 'how-many-parts': 'one' };
+    const told = { ...NOTHING_TOLD, toldFirst: true, tools: [], seen, fixed: ['no-feed'] };
+    expect(replayWalk('nothing-works', told, seen).state).toBe('solved');
+    const several = { ...seen, 'how-many-parts': 'several' };
+    expect(replayWalk('nothing-works', { ...told, seen: several }, several).state).toBe('verifying');
+  });
+
   test('a repair that did not help is put back before the next, and what was left is kept', () => {
     const { told } = walkWith('trips-at-gap', asCause('feed-reversed'));
     const undoing = { ...told, undoing: 'reversed' };
@@ -213,8 +237,8 @@ describe('a walk', () => {
 
   test('isolation and phase are looked at again after work on wires and gaps, and not after a locomotive was cleaned', () => {
     const told = { ...NOTHING_TOLD, toldFirst: true, tools: [], seen: { 'danger-now': 'none' } };
-    const after = (fixClass: string) => replayWalk('trips-at-gap', { ...told, fixed: [fixClass] }, told.seen).state;
-    expect([after('reversed'), after('no-feed'), after('pickup'), after('decoder-muddled')]).toEqual([
+    const cured = (fixClass: string) => replayWalk('trips-at-gap', { ...told, fixed: [fixClass] }, told.seen).state;
+    expect([cured('reversed'), cured('no-feed'), cured('pickup'), cured('decoder-muddled')]).toEqual([
       ...['verifying', 'verifying', 'solved', 'solved'],
     ]);
   });

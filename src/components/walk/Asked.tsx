@@ -1,7 +1,7 @@
 // The check that is asked now, with roughly how many are to come. Its words are fetched: most of them are never asked for in one walk.
 import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
+import { isOnePart, optionsFor, questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
 import type { PartProps } from './part-props.ts';
@@ -12,7 +12,8 @@ interface Props extends PartProps {
   readonly id: string;
   readonly context: WalkContext;
   readonly onAnswer: (option: string) => void;
-  readonly onCannot: () => void;
+  /** Left out where it stands beside something else and need not be answered. */
+  readonly onCannot?: () => void;
 }
 
 export function Asked({ context, ...props }: Props) {
@@ -24,13 +25,17 @@ export function Asked({ context, ...props }: Props) {
   const { value, failed, again } = useLoaded(load);
   const words = useMemo(() => inMeasures(value, numbers), [value, numbers]);
   if (words === undefined) return <NotYet say={say} failed={failed} again={again} />;
+  const row = rowOfCheck(id);
+  const lesser = props.onCannot === undefined;
   return (
     <Question
       {...props}
-      row={rowOfCheck(id)}
+      row={row}
       words={words.check}
       cautions={words.cautions}
-      above={<ToGo context={context} say={say} />}
+      lesser={lesser}
+      options={optionsFor(id, row?.options ?? [], isOnePart(context.answers))}
+      above={!lesser && <ToGo context={context} say={say} />}
     />
   );
 }

@@ -9,6 +9,10 @@ interface Props extends Omit<PartProps, 'Picture'> {
   readonly row: CheckRow | undefined;
   readonly words: CheckWords;
   readonly Picture?: PartProps['Picture'];
+  /** Below another question of the page its heading is a lesser one. */
+  readonly lesser?: boolean;
+  /** Undefined: all options of the check. */
+  readonly options?: readonly string[];
   /** What stands above the question. */
   readonly above?: ComponentChildren;
   readonly onAnswer: (option: string) => void;
@@ -16,12 +20,14 @@ interface Props extends Omit<PartProps, 'Picture'> {
   readonly onCannot?: () => void;
 }
 
-export function Question({ row, words, say, language, home, cautions, Picture, above, onAnswer, onCannot }: Props) {
+export function Question(props: Props) {
+  const { row, words, say, language, home, cautions, Picture, above, lesser, onAnswer, onCannot } = props;
   if (row === undefined) return null;
+  const { options = row.options } = props;
   return (
     <section class="part asked">
       {above}
-      <h1 tabIndex={-1}>{words.title}</h1>
+      {lesser === true ? <h3>{words.title}</h3> : <h1 tabIndex={-1}>{words.title}</h1>}
       {row.needs.length > 0 && (
         <ul class="needs">
           {row.needs.map((need) => (
@@ -39,7 +45,7 @@ export function Question({ row, words, say, language, home, cautions, Picture, a
       {words.picture !== undefined && Picture !== undefined && <Picture id={words.picture} say={say} />}
       <CheckCautions ids={words.cautions} cautions={cautions} say={say} language={language} />
       <ul class="answers">
-        {row.options.map((option) => {
+        {options.map((option) => {
           const { label, hint } = words.options[option] ?? { label: option };
           const danger = row.danger?.[option];
           return (

@@ -1,7 +1,15 @@
 // What has been told: every answer can be changed; two that hardly go together are pointed out; other complaints keep all of it.
 import type { Made } from '../../wizards/links/index.ts';
 import type { ComplaintId, Told, Walk } from '../../wizards/put-it-right/index.ts';
-import { CANNOT, COMPLAINT_IDS, conflictIn, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right/index.ts';
+import {
+  CANNOT,
+  COMPLAINT_IDS,
+  conflictIn,
+  isOnePart,
+  NOTHING_TOLD,
+  TWO_PARTS,
+  walkAddress,
+} from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
@@ -18,14 +26,22 @@ interface Props extends PartProps {
   /** At an end the link stands above already. */
   readonly ended: boolean;
   readonly made: Made | undefined;
+  /** The walk as text. */
+  readonly card: readonly string[];
 }
 
 export function Seen(props: Props) {
-  const { complaint, told, walk, checks, say, home, onForget, onTools, onTellMore, ended, made } = props;
+  const { complaint, told, walk, checks, say, home, onForget, onTools, onTellMore, ended, made, card } = props;
   const { trail } = walk;
   const conflict = conflictIn(walk.context);
   const name = (check: string): string => checks[check]?.known ?? check;
-  const elsewhere = walkAddress({ ...NOTHING_TOLD, seen: told.seen, tools: told.tools, tried: told.tried });
+  const { seen, toldFirst, tools, tried, left } = told;
+  const elsewhere = walkAddress({ ...NOTHING_TOLD, seen, toldFirst, tools, tried, left });
+  const onePart = isOnePart(walk.context.answers);
+  const triedAs = (fixClass: string): string => {
+    const cause = say(`class-${fixClass}`);
+    return left.includes(fixClass) ? say('walk-left-as-changed', { name: cause }) : cause;
+  };
   return (
     <section class="part said">
       {conflict !== undefined && (
@@ -47,7 +63,7 @@ export function Seen(props: Props) {
           </summary>
           <ul class="known">
             {trail.map((check) => {
-              const option = told.seen[check] ?? CANNOT;
+              const option = seen[check] ?? CANNOT;
               const label = option === CANNOT ? say('walk-not-checked') : checks[check]?.options[option]?.label;
               return (
                 <li key={check}>
@@ -57,14 +73,14 @@ export function Seen(props: Props) {
                 </li>
               );
             })}
-            {told.tools !== undefined && (
+            {tools !== undefined && (
               <li>
                 <button type="button" onClick={onTools}>
                   <b>{say('walk-at-hand')}</b>{' '}
                   <span>
-                    {told.tools.length === 0
+                    {tools.length === 0
                       ? say('walk-tools-none')
-                      : told.tools.map((tool) => say(`tool-${tool}`)).join(say('and-then'))}
+                      : tools.map((tool) => say(`tool-${tool}`)).join(say('and-then'))}
                   </span>
                 </button>
               </li>
@@ -77,23 +93,26 @@ export function Seen(props: Props) {
           {say('walk-tell-more')}
         </button>
       </p>
-      {told.tried.length > 0 && (
-        <p class="small">
-          {say('walk-tried', { causes: told.tried.map((one) => say(`class-${one}`)).join(say('and-then')) })}
-        </p>
+      {tried.length > 0 && (
+        <p class="small">{say('walk-tried', { causes: tried.map(triedAs).join(say('and-then')) })}</p>
       )}
-      <p class="on-paper">{location.href}</p>
+      <div class="on-paper">
+        {card.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+        <p class="paper-link">{location.href}</p>
+      </div>
       <details class="not-on-paper">
         <summary>{say('walk-elsewhere')}</summary>
         <ul class="list">
-          {COMPLAINT_IDS.filter((id) => id !== complaint).map((id) => (
+          {COMPLAINT_IDS.filter((id) => id !== complaint && !(onePart && TWO_PARTS.has(id))).map((id) => (
             <li key={id}>
               <a href={`${home}put-it-right/${id}/${elsewhere}`}>{say(`complaint-${id}`)}</a>
             </li>
           ))}
         </ul>
       </details>
-      {!ended && <Share text={() => say(`complaint-${complaint}`)} say={say} made={made} />}
+      {!ended && <Share text={() => card.join('\n')} say={say} made={made} />}
     </section>
   );
 }

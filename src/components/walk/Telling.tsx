@@ -1,7 +1,15 @@
 // What a person knows already, told at once: their own words are heard for what they could mean, chips are tapped, and one tap passes it over.
+import type { ComponentChildren } from 'preact';
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { ChipGroup, HeardOf } from '../../wizards/put-it-right/index.ts';
-import { CHIP_GROUPS, CHIPS, dangerOfAnswer } from '../../wizards/put-it-right/index.ts';
+import {
+  CHIP_GROUPS,
+  CHIPS,
+  dangerOfAnswer,
+  isOnePart,
+  optionsFor,
+  speaksOfAnotherPart,
+} from '../../wizards/put-it-right/index.ts';
 import { fetchWords, useLoaded } from '../shared/index.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
@@ -32,20 +40,22 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
       }}
     >
       <h1 tabIndex={-1}>{say('walk-tell-title')}</h1>
-      <label class="field">
-        <span>{say('walk-tell-own-words')}</span>
-        <textarea rows={3} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+      <label class="field own-words">
+        <b>{say('walk-tell-own-words')}</b>
+        <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+        <small>{say('walk-tell-stays-here')}</small>
       </label>
       <Heard heard={heard} {...chips} home={home} />
-      {CHIP_GROUPS.map((group) => (
-        <Group key={group} group={group} {...chips} />
-      ))}
+      <div class="chip-groups">
+        {CHIP_GROUPS.map((group) => (
+          <Group key={group} group={group} {...chips} />
+        ))}
+      </div>
       <div class="acts">
         <button class="button" type="submit">
           {news > 0 ? say('walk-tell-go-on', { n: news }) : say('walk-tell-skip')}
         </button>
       </div>
-      <p class="small">{say('walk-tell-stays-here')}</p>
     </form>
   );
 }
@@ -94,8 +104,9 @@ function Heard({ heard, told, checks, say, toggle, home }: HeardProps) {
           <ul class="chips">
             {proposed.map(({ check, option, words }) => (
               <li key={check + option}>
-                <Chip check={check} option={option} told={told} checks={checks} say={say} toggle={toggle} />
-                <small>{say('walk-tell-because', { words: words.join(' ') })}</small>
+                <Chip check={check} option={option} named told={told} checks={checks} say={say} toggle={toggle}>
+                  <small>{say('walk-tell-because', { words: words.join(' ') })}</small>
+                </Chip>
               </li>
             ))}
           </ul>
@@ -108,7 +119,10 @@ function Heard({ heard, told, checks, say, toggle, home }: HeardProps) {
 function Group({ group, ...chips }: ChipProps & { readonly group: ChipGroup }) {
   const [sought, setSought] = useState('');
   const { say, told, checks } = chips;
-  const rows = CHIPS.filter((one) => one.group === group);
+  const onePart = isOnePart(Object.entries(told).map(([check, option]) => ({ check, option })));
+  const rows = CHIPS.filter(
+    (one) => one.group === group && (told[one.check] !== undefined || !(onePart && speaksOfAnotherPart(one.check))),
+  );
   const count = rows.filter(({ check }) => told[check] !== undefined).length;
   const fits = (check: string, option: string): boolean =>
     labelOf(checks, check, option).toLowerCase().includes(sought.trim().toLowerCase());
@@ -125,21 +139,49 @@ function Group({ group, ...chips }: ChipProps & { readonly group: ChipGroup }) {
         </label>
       )}
       {rows.map(({ check, options }) => {
-        const shown = options.filter((option) => fits(check, option));
+        const shown = optionsFor(check, options, onePart).filter((option) => fits(check, option));
         if (shown.length === 0) return null;
+        const isLong = rows.length > FILTERED_FROM;
         return (
-          <fieldset key={check}>
-            <legend class="small">{checks[check]?.known ?? check}</legend>
-            <ul class="chips">
-              {shown.map((option) => (
-                <li key={option}>
-                  <Chip check={check} option={option} {...chips} />
-                </li>
-              ))}
-            </ul>
-          </fieldset>
+          <Row key={check} {...chips} check={check} options={shown} folds={isLong} sought={sought.trim() !== ''} />
         );
       })}
+    </details>
+  );
+}
+
+interface RowProps extends ChipProps {
+  readonly check: string;
+  readonly options: readonly string[];
+  /** Whether it stands in a long group: then its answers unfold when its name is tapped, or when they are sought. */
+  readonly folds: boolean;
+  readonly sought: boolean;
+}
+
+function Row({ check, options, folds, sought, ...chips }: RowProps) {
+  const { checks, told } = chips;
+  const name = checks[check]?.known ?? check;
+  const list = (
+    <ul class="chips">
+      {options.map((option) => (
+        <li key={option}>
+          <Chip check={check} option={option} {...chips} />
+        </li>
+      ))}
+    </ul>
+  );
+  if (!folds) {
+    return (
+      <fieldset class="plain">
+        <legend>{name}</legend>
+        {list}
+      </fieldset>
+    );
+  }
+  return (
+    <details open={sought || told[check] !== undefined}>
+      <summary>{name}</summary>
+      {list}
     </details>
   );
 }
@@ -152,17 +194,24 @@ const labelOf = (checks: WalkWords['checks'], check: string, option: string): st
   return `${words?.known ?? check}: ${words?.options[option]?.label ?? option}`;
 };
 
-function Chip({
-  check,
-  option,
-  told,
-  checks,
-  toggle,
-}: ChipProps & { readonly check: string; readonly option: string }) {
+interface OneChip extends ChipProps {
+  readonly check: string;
+  readonly option: string;
+  /** Whether it says what it is an answer to. */
+  readonly named?: boolean;
+  readonly children?: ComponentChildren;
+}
+
+function Chip({ check, option, named, told, checks, toggle, children }: OneChip) {
+  const words = checks[check];
   return (
     <label class="chip">
       <input type="checkbox" checked={told[check] === option} onChange={() => toggle(check, option)} />
-      <span>{checks[check]?.options[option]?.label ?? option}</span>
+      <span>
+        {named === true && <small>{words?.known ?? check}</small>}
+        {words?.options[option]?.label ?? option}
+        {children}
+      </span>
     </label>
   );
 }

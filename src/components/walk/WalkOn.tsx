@@ -8,6 +8,7 @@ import {
   leavesATrace,
   NOTHING_TOLD,
   parseWalk,
+  possibleNow,
   replayWalk,
   verdictOf,
   walkAddress,
@@ -18,6 +19,7 @@ import { inMeasures, type Numbers, type Say } from '../words/index.ts';
 import { PuttingBack, Waiting } from './Afterwards.tsx';
 import { Asked } from './Asked.tsx';
 import { CheckPicture } from './CheckPicture.tsx';
+import { cardLines } from './card.ts';
 import { Danger } from './Danger.tsx';
 import { HandedOn, Solved } from './Ends.tsx';
 import { Equipping } from './Equipping.tsx';
@@ -60,7 +62,15 @@ export function WalkOn(props: WalkOnProps) {
     setSitting({ ...sitting, [check]: option });
     go({ ...told, seen: { ...told.seen, [check]: option } });
   };
-  const beside = { complaint, told, walk, checks: all.checks, made, go, ...parts };
+  const card = useCallback(
+    (): readonly string[] =>
+      cardLines(
+        { complaint, told, left: possibleNow(walk.context).shown, checks: all.checks, say, numbers },
+        location.href.length,
+      ),
+    [complaint, told, walk, all, say, numbers],
+  );
+  const beside = { complaint, told, walk, checks: all.checks, made, card, go, ...parts };
   return (
     <div class={danger === undefined ? 'wizard stage walk' : 'wizard stage walk danger'} ref={box}>
       {danger !== undefined && (
@@ -102,12 +112,13 @@ interface BesideProps extends PartProps {
   readonly told: Told;
   readonly checks: WalkWords['checks'];
   readonly made: Made | undefined;
+  readonly card: () => readonly string[];
   readonly go: Go;
 }
 
 /** What was told, and what is still possible: reckoned once the next question is on the screen. */
-function Beside({ complaint, told, walk, checks, made, go, ...parts }: BesideProps) {
-  const now = useLater(useMemo(() => ({ told, walk }), [told, walk]));
+function Beside({ complaint, told, walk, checks, made, card, go, ...parts }: BesideProps) {
+  const now = useLater(useMemo(() => ({ told, walk, card }), [told, walk, card]));
   const isOn = now.walk.state !== 'solved' && now.walk.state !== 'telling';
   return useMemo(
     () => (
@@ -123,6 +134,7 @@ function Beside({ complaint, told, walk, checks, made, go, ...parts }: BesidePro
             onTools={() => go({ ...now.told, tools: undefined })}
             onTellMore={() => go({ ...now.told, toldFirst: false })}
             made={made}
+            card={now.card()}
             ended={now.walk.state === 'solved' || now.walk.state === 'handed-on'}
           />
         )}
@@ -189,7 +201,7 @@ interface NowProps extends BesideProps {
 }
 
 /** What the state asks of the person. */
-function Now({ walk, told, checks, made, go, see, complaint: _, ...parts }: NowProps) {
+function Now({ walk, told, checks, made, card, go, see, complaint: _, ...parts }: NowProps) {
   const { context, state, check = '', fixClass = '' } = walk;
   switch (state) {
     case 'safety':
@@ -256,7 +268,7 @@ function Now({ walk, told, checks, made, go, see, complaint: _, ...parts }: NowP
         />
       );
     case 'solved':
-      return <Solved {...parts} context={context} made={made} />;
+      return <Solved {...parts} context={context} made={made} card={() => card().join('\n')} />;
     case 'handed-on':
       return (
         <HandedOn
@@ -264,7 +276,9 @@ function Now({ walk, told, checks, made, go, see, complaint: _, ...parts }: NowP
           context={context}
           checks={checks}
           made={made}
+          card={() => card().join('\n')}
           onStart={(doing) => go({ ...told, doing })}
+          onSee={see}
         />
       );
   }

@@ -21,6 +21,7 @@ export type { HowOften } from './often.ts';
 export { howOften, WORTH_SHOWING } from './often.ts';
 export type { Evidence, Posterior, Seen } from './posterior.ts';
 export { evidence, posterior } from './posterior.ts';
+export { tellsApart } from './sign-apart.ts';
 export type {
   CircumstanceRow,
   Price,

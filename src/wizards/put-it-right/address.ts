@@ -77,7 +77,9 @@ export function parseWalk(search: string, sitting: Sitting = {}): { told: Told; 
   const told: Told = {
     seen,
     // A link of an older release was made after the first questions.
-    toldFirst: texts.get('told') === 'yes' || isOn || Object.keys(seen).some((id) => CHECKS.get(id)?.first !== true),
+    toldFirst:
+      texts.get('told') !== 'no' &&
+      (texts.get('told') === 'yes' || isOn || Object.keys(seen).some((id) => CHECKS.get(id)?.first !== true)),
     tools: texts.has('tools') ? tools : undefined,
     tried,
     left: classes('left').filter((one) => tried.includes(one)),
@@ -145,12 +147,18 @@ const RESERVED: ReadonlySet<string> = new Set([
 ]);
 const isTool = (one: string): one is Tool => TOOLS.some((tool) => tool === one);
 
+/** That one has begun to tell, and may go on: a word of its own, for what else stands in the address could say that it is done. */
+const begun = ({ seen, tried, fixed, tools, doing, undoing }: Told): string | undefined =>
+  [...Object.keys(seen), ...tried, ...fixed].length > 0 || [tools, doing, undoing].some((one) => one !== undefined)
+    ? 'no'
+    : undefined;
+
 /** The address of what was told, in the order in which it was told, values as `parseWalk` reads them. Nothing told gives an empty text. */
 export function walkAddress(told: Told): string {
   const { seen, toldFirst, tools, tried, left, doing, undoing, fixed, stayedAway, isolation, phase } = told;
   const pairs: (readonly [string, string | undefined])[] = [
     ...Object.entries(seen).filter(([check, option]) => !isFirstAndSafe(check, option)),
-    ['told', toldFirst ? 'yes' : undefined],
+    ['told', toldFirst ? 'yes' : begun(told)],
     ['tools', tools === undefined ? undefined : tools.join('.') || 'none'],
     ['tried', tried.join('.') || undefined],
     ['left', left.join('.') || undefined],
@@ -208,11 +216,11 @@ function nextEvent(snapshot: Snapshot, told: Told, waiting: Waiting, trail: stri
     case 'safety':
       return waiting.seen.has(checkOf(snapshot) ?? '') ? allSeen(waiting, trail) : undefined;
     case 'asking':
+    case 'equipping':
       return whatElse(waiting, trail);
     case 'waiting':
       return told.stayedAway ? { type: 'user.stayed-away' } : undefined;
     case 'telling':
-    case 'equipping':
     case 'putting-back':
       return undefined;
     case 'proposing':

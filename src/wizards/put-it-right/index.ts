@@ -11,13 +11,16 @@ export {
   COMPLAINT_IDS,
   dangerOfAnswer,
   ENDS_AT_ONCE,
+  isOnePart,
   leavesATrace,
+  optionsFor,
   powerActsOf,
   SIGN_MODEL,
   showsSafety,
+  speaksOfAnotherPart,
   TWO_PARTS,
 } from './model/index.ts';
-export { causesOf, conflictIn, handedOn, possibleNow } from './possible.ts';
+export { causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './possible.ts';
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';

@@ -1,6 +1,6 @@
 // What can be behind a complaint, and what is still possible after what was seen: what the pages list.
 import type { Evidence, HowOften, Posterior } from '../../engine/index.ts';
-import { howOften, signConflicts, signEvidence, signPosterior, WORTH_SHOWING } from '../../engine/index.ts';
+import { howOften, signConflicts, signEvidence, signPosterior, tellsApart, WORTH_SHOWING } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { OPENINGS, SIGN_MODEL } from './model/index.ts';
 import type { Known } from './step.ts';
@@ -50,6 +50,10 @@ export function possibleNow(known: Known): PossibleNow {
 /** The causes that are left when the walk hands on, with what speaks for and against each. */
 export const handedOn = (known: Known): readonly Evidence[] =>
   signEvidence(walkModelNow(), stateOf(known)).slice(0, MOST_HANDED_ON);
+
+/** The check that tells these repairs apart best, though its tool may not be at hand; undefined where none does. */
+export const checkThatTells = (known: Known, fixClasses: readonly string[]): string | undefined =>
+  tellsApart(walkModelNow(), stateOf(known), fixClasses);
 
 /** Two answers that hardly go together, the worst pair; undefined where all agree. */
 export const conflictIn = (known: Known) => signConflicts(walkModelNow(), stateOf(known))[0];

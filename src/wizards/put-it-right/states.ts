@@ -4,7 +4,7 @@ import type { SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { NextStep, Seen, Tool } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
-import { comesAndGoes, leavesATrace, needsLastLook } from './model/index.ts';
+import { comesAndGoes, isOnePart, leavesATrace, needsLastLook } from './model/index.ts';
 import { rowOfCheck, stepOf } from './step.ts';
 
 /** What a last look at isolation or phase has shown; `cannot`: not looked, or there is one part only. */
@@ -94,6 +94,8 @@ const isFirst = (next: NextStep | undefined): boolean => next?.kind === 'ask' &&
 const needsATool = (next: NextStep | undefined): boolean =>
   next?.kind === 'ask' && rowOfCheck(next.check)?.tool !== 'eyes';
 const isLookedAt = ({ isolation, phase }: WalkContext): boolean => isolation !== undefined && phase !== undefined;
+/** With one part there is no gap to look at. */
+const hasLastLook = ({ answers, fixed }: WalkContext): boolean => !isOnePart(answers) && fixed.some(needsLastLook);
 const isDanger = (next: NextStep | undefined): boolean => next?.kind === 'fix' && next.danger !== undefined;
 
 export const putItRight = setup({
@@ -103,7 +105,7 @@ export const putItRight = setup({
     isPuttingBack: ({ context }) => context.undoing !== undefined,
     isWaiting: ({ context }) => context.fixed.length > 0 && !context.stayedAway && comesAndGoes(context),
     findsSecondFault: ({ context }) => context.fixed.length > 0 && secondFault(context) !== undefined,
-    isProven: ({ context }) => context.fixed.length > 0 && (isLookedAt(context) || !context.fixed.some(needsLastLook)),
+    isProven: ({ context }) => context.fixed.length > 0 && (isLookedAt(context) || !hasLastLook(context)),
     leavesATrace: ({ event }) => event.type === 'user.not-helped' && leavesATrace(event.fixClass),
     hasHelped: ({ context }) => context.fixed.length > 0,
     meetsDanger: ({ context }) => isDanger(context.next),
@@ -207,7 +209,14 @@ export const putItRight = setup({
         'user.not-helped': { target: 'deciding', actions: ['setAside', 'tell'] },
       },
     },
-    equipping: { on: { 'user.tools': { target: 'deciding', actions: 'takeTools' } } },
+    equipping: {
+      on: {
+        'user.tools': { target: 'deciding', actions: 'takeTools' },
+        'user.knows': { target: 'deciding', actions: 'know' },
+        'user.start': { target: 'deciding', actions: 'start' },
+        'user.not-helped': { target: 'deciding', actions: 'setAside' },
+      },
+    },
     asking: {
       on: {
         'user.answer': { target: 'deciding', actions: 'answer' },

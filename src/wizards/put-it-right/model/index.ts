@@ -2,12 +2,14 @@
 import type { Seen, SignModel } from '../../../engine/index.ts';
 import { ACTS_OF, FORBIDDEN_AFTER } from './acts.ts';
 import { CAUSES } from './causes/index.ts';
+import type { CheckId } from './checks/index.ts';
 import { CHECKS } from './checks/index.ts';
 import { CIRCUMSTANCES } from './circumstances.ts';
 import { fittingOf } from './fitting.ts';
 import type { OpeningId } from './openings.ts';
 import { OPENINGS } from './openings.ts';
 import { HARMS, PRICES } from './repairs.ts';
+import { ANOTHER_PART, ONE_PART, PARTS_CHECK, speaksOfAnotherPart } from './second-part.ts';
 import { CORE_SIGNS, SIGNS } from './signs.ts';
 
 export { powerActsOf } from './acts.ts';
@@ -16,13 +18,24 @@ export type { CheckId } from './checks/index.ts';
 export { CIRCUMSTANCES } from './circumstances.ts';
 export { OPENINGS } from './openings.ts';
 export { leavesATrace, needsLastLook } from './repairs.ts';
+export { optionsFor, speaksOfAnotherPart } from './second-part.ts';
+
+const actsOf = (id: CheckId): readonly string[] =>
+  speaksOfAnotherPart(id) ? [...ACTS_OF[id], ANOTHER_PART] : ACTS_OF[id];
+
+const forbiddenAfter = (id: CheckId): Readonly<Record<string, readonly string[]>> =>
+  id === PARTS_CHECK ? { [ONE_PART]: [ANOTHER_PART] } : (FORBIDDEN_AFTER[id] ?? {});
+
+/** Whether somebody has told that the layout is one part. */
+export const isOnePart = (answers: readonly Seen[]): boolean =>
+  answers.findLast(({ check }) => check === PARTS_CHECK)?.option === ONE_PART;
 
 export const SIGN_MODEL: SignModel = {
   signs: SIGNS,
   circumstances: CIRCUMSTANCES,
   causes: CAUSES,
   // Every check with what it makes people do, and with what an answer forbids from then on.
-  checks: CHECKS.map((row) => ({ ...row, acts: ACTS_OF[row.id], forbids: FORBIDDEN_AFTER[row.id] ?? {} })),
+  checks: CHECKS.map((row) => ({ ...row, acts: actsOf(row.id), forbids: forbiddenAfter(row.id) })),
   openings: OPENINGS.map((row) => ({ ...row, ...fittingOf(row.id, CHECKS) })),
   core: CORE_SIGNS.map(({ id }) => id),
   prices: PRICES,
