@@ -363,9 +363,10 @@ describe('what is asked first', () => {
   /** Checks asked one after the other by somebody who can check nothing. */
   const askedOf = (complaint: ComplaintId, tools: string): string[] => {
     const asked: string[] = [];
-    let search = `?danger-now=none&tools=${tools}`;
+    const sitting = { 'danger-now': 'none' };
+    let search = `?tools=${tools}`;
     for (let i = 0; i < 12; i++) {
-      const { check } = replayWalk(complaint, parseWalk(search).told);
+      const { check } = replayWalk(complaint, parseWalk(search, sitting).told, sitting);
       if (check === undefined) break;
       asked.push(check);
       search += `&${check}=cannot`;

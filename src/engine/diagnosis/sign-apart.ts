@@ -1,6 +1,7 @@
 // The one check that tells what is left apart best, whether its tool is at hand or not.
 import type { Compiled } from './compile.ts';
 import { TOOLS } from './model.ts';
+import { likelyOnly } from './sign-likely.ts';
 import type { SignState, WalkModel } from './sign-walk.ts';
 import { standAt } from './sign-walk.ts';
 import { isShown } from './value.ts';
@@ -13,7 +14,7 @@ const LEAST_APART = 0.2;
  * not be checked, and what is not at hand, is thought of too; what is forbidden or not shown to be safe is not. Unknown classes are passed over.
  */
 export function tellsApart(model: WalkModel, state: SignState, fixClasses: readonly string[]): string | undefined {
-  const { compiled, standing } = standAt(model, { ...state, tools: TOOLS, skipped: [] });
+  const { compiled, standing } = likelyOnly(standAt(model, { ...state, tools: TOOLS, skipped: [] }));
   const groups = fixClasses
     .map((fixClass) => placesOf(compiled, fixClass))
     .map((places) => ({ places, mass: places.reduce((sum, at) => sum + (standing.chances[at] ?? 0), 0) }))

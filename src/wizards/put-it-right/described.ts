@@ -172,7 +172,8 @@ function whenOf(cell: Cell, of: readonly number[], chances: readonly Float64Arra
 function openingsOf(id: string, at: number): DescribedCause['openings'] {
   return [...walkModelNow().openings.values()]
     .filter(({ row }) => row.shares[id] !== undefined)
-    .map(({ row, chances }) => {
+    .map(({ row, chances: of }) => {
+      const chances = of();
       const share = chances[at] ?? 0;
       return { opening: row.id, share, place: 1 + chances.slice(0, -1).filter((other) => other > share).length };
     })
