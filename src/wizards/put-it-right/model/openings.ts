@@ -80,7 +80,7 @@ export const OPENINGS = [
       'metal-across': 1,
       'frog-gap-closed': 0.8,
       'two-sources': 0.7,
-      'breaker-wired-unlike': 0.7,
+      'breaker-wired-unlike': 1.2,
       'fast-breaker-shows': 0.7,
       'stage-order': 0.6,
       'supply-hiccup': 0.6,

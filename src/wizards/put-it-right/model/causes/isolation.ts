@@ -129,7 +129,13 @@ export const ISOLATION = [
       },
       since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
       'unit-shows': { ready: usually, fault: usually, 'only-breaker': rarely },
-      short: { none: usually, track: usually, 'both-on': sometimes },
+      // The feeder of the section that it joins, taken off, ends it.
+      short: { none: usually, track: usually, feeder: sometimes, 'both-on': sometimes },
+      // Rails of one feed that meet again do no harm, unless they come back turned round.
+      'red-rail': {
+        by: 'parts',
+        is: { one: { 'meets-the-other': always, 'meets-itself': rarely }, several: 'unaffected' },
+      },
       hot: { nothing: always, 'joint-or-rail': rarely },
       cut: { touching: always, 'one-joined': sometimes, 'both-joined': rarely },
       'unfed-test': { stops: usually, 'rolls-on': sometimes, 'lit-beyond': rarely },

@@ -30,6 +30,8 @@ export const LOOPS = [
       where: { loop: always, gaps: sometimes, turnout: rarely },
       // With both rails joined at one end the reverser can set it only one way: the other way it is a short that stands.
       vehicles: { 'every-one': always, 'none-needed': sometimes },
+      // That one ends as the section's own feeder is taken off.
+      short: { none: usually, vehicle: sometimes, feeder: sometimes, track: rarely },
       when: { 'at-the-gap': usually, 'at-one-place': usually, 'at-switching-on': sometimes },
       since: { 'track-or-wires': usually, nothing: usually, time: sometimes },
       way: { either: usually, 'one-way': usually, 'one-route': rarely },
@@ -63,6 +65,8 @@ export const LOOPS = [
     needs: { rails: ['two'] },
     shows: {
       ...AT_THE_LOOP,
+      // It has never gone well.
+      since: { 'track-or-wires': always, nothing: sometimes },
       sides: { reversed: usually, agree: sometimes, changes: rarely },
       way: { either: usually, 'one-way': usually },
       loop: { 'trips-leaving': always, 'trips-entering': sometimes },
