@@ -115,7 +115,13 @@ import { unpackOpenings } from './packed.ts';
 export const OPENINGS = unpackOpenings(${JSON.stringify(packOpenings(OPENINGS, CAUSES))}, CAUSES);`,
 };
 
-/** @returns {import('vite').Plugin} */
+/**
+ * @returns {{
+ *   name: string, apply: 'build', enforce: 'pre',
+ *   applyToEnvironment: (environment: { name: string }) => boolean,
+ *   load: (id: string) => { code: string, map: null, moduleType: 'js' } | undefined,
+ * }}
+ */
 export const packedModel = () => ({
   name: 'packed-model',
   apply: 'build',

@@ -24,7 +24,9 @@ export { evidence, posterior } from './posterior.ts';
 export { tellsApart } from './sign-apart.ts';
 export type {
   CircumstanceRow,
+  OpeningRow,
   Price,
+  Shows,
   SignCause,
   SignCheck,
   SignModel,

@@ -268,7 +268,9 @@ class Builder {
       this.#model.circumstances.map(({ id, values }) => {
         const needed = needs[id];
         return normalised(
-          Object.entries(values).map(([value, share]) => (needed?.includes(value) === false ? 0 : share)),
+          Float64Array.from(Object.entries(values), ([value, share]) =>
+            needed?.includes(value) === false ? 0 : share,
+          ),
         );
       }),
     );
@@ -285,10 +287,17 @@ class Builder {
   /** One and the same for all causes that make the same of it. */
   #shown(cause: SignCause, group: Group): Table {
     const shows = group.signs.map(({ id }) => cause.shows[id] ?? 'unaffected');
-    const key = `${group.id} ${JSON.stringify(shows)}`;
+    const key = `${group.id} ${shows.map((one) => this.#nameOf(one)).join(' ')}`;
     return getOr(this.#tables, key, () =>
       group.circumstance >= 0 ? this.#itself(group) : this.#tableOf(cause, group, shows),
     );
+  }
+
+  readonly #names = new Map<Shows, string>();
+
+  /** Alike for what says the same. */
+  #nameOf(shows: Shows): string {
+    return typeof shows === 'string' ? '' : getOr(this.#names, shows, () => JSON.stringify(shows));
   }
 
   #tableOf(cause: SignCause, group: Group, shows: readonly Shows[]): Table {
@@ -304,17 +313,17 @@ class Builder {
     circumstances: ReadonlyMap<string, string>,
     cause: string,
   ): Float64Array {
-    let chances = Float64Array.of(1);
-    let told: readonly ReadonlyMap<string, string>[] = [circumstances];
-    const last = group.signs.length - 1;
+    let chances: Float64Array = Float64Array.of(1);
     for (const [i, { id, values }] of group.signs.entries()) {
-      const mixes = told.map((one) => this.#mix(shows[i] ?? 'unaffected', id, one, cause));
-      const before = chances;
-      chances = Float64Array.from({ length: before.length * values.length }, (_, at) => {
-        const earlier = Math.floor(at / values.length);
-        return (before[earlier] ?? 0) * (mixes[earlier]?.[at % values.length] ?? 0);
-      });
-      if (i < last) told = told.flatMap((one) => values.map((value) => new Map([...one, [id, value]])));
+      const mixes = Array.from(chances, (_, earlier) =>
+        this.#mix(
+          shows[i] ?? 'unaffected',
+          id,
+          (by) => circumstances.get(by) ?? earlierValue(group, i, earlier, by),
+          cause,
+        ),
+      );
+      chances = timesEach(chances, mixes, values.length);
     }
     return chances;
   }
@@ -326,16 +335,20 @@ class Builder {
     return { by: 1 << circumstance, width: size, chances };
   }
 
-  /** Chances of the values of a sign, in their order. */
-  #mix(shows: Shows, sign: string, told: ReadonlyMap<string, string>, cause: string): Float64Array {
+  readonly #mixes = new Map<SignRow, Map<Mix, Float64Array>>();
+
+  /** Chances of the values of a sign, in their order; one and the same for one and the same mix. */
+  #mix(shows: Shows, sign: string, told: (by: string) => string | undefined, cause: string): Float64Array {
     const row = this.#signs.get(sign);
     if (row === undefined) throw new RangeError(`cause "${cause}": sign "${sign}" is not known`);
-    const name = `cause "${cause}", sign "${sign}"`;
-    if (shows === 'unaffected') return shares(row.unaffected, row.values, name);
-    if (!isBy(shows)) return shares(shows, row.values, name);
-    const inner = shows.is[told.get(shows.by) ?? ''];
-    if (inner === undefined) throw new RangeError(`${name}: nothing is said by "${shows.by}" ${told.get(shows.by)}`);
-    return this.#mix(inner, sign, told, cause);
+    if (typeof shows !== 'string' && isBy(shows)) {
+      const inner = shows.is[told(shows.by) ?? ''];
+      if (inner !== undefined) return this.#mix(inner, sign, told, cause);
+      throw new RangeError(`cause "${cause}", sign "${sign}": nothing is said by "${shows.by}" ${told(shows.by)}`);
+    }
+    const mix = shows === 'unaffected' ? row.unaffected : shows;
+    const mine = getOr(this.#mixes, row, () => new Map());
+    return getOr(mine, mix, () => shares(mix, row.values, `cause "${cause}", sign "${sign}"`));
   }
 
   /** The circumstances that are asked for anywhere in these. */
@@ -356,13 +369,20 @@ class Builder {
   }
 
   #overAll(by: number, row: (values: ReadonlyMap<string, string>) => Float64Array): Float64Array[] {
+    return getOr(this.#combinations, by, () => this.#combinationsOf(by)).map(row);
+  }
+
+  readonly #combinations = new Map<number, readonly ReadonlyMap<string, string>[]>();
+
+  /** Circumstance id to its value, for each combination. */
+  #combinationsOf(by: number): ReadonlyMap<string, string>[] {
     const { of, size } = this.#dims.of(by);
     return Array.from({ length: size }, (_, combination) => {
       const values = of.map((at): [string, string] => {
         const { id = '', values: all = {} } = this.#model.circumstances[at] ?? {};
         return [id, Object.keys(all)[this.#dims.within(by, 1 << at)[combination] ?? 0] ?? ''];
       });
-      return row(new Map(values));
+      return new Map(values);
     });
   }
 
@@ -434,6 +454,17 @@ const isLines = (reading: Readonly<Record<string, Gives>> | readonly Line[]): re
 const isBy = <Spec extends object>(spec: Spec): spec is Extract<Spec, { readonly by: string }> =>
   Object.hasOwn(spec, 'by') && Object.hasOwn(spec, 'is');
 
+/** The value of a sign in a joint value of the first `count` signs of its group. */
+function earlierValue({ signs }: Group, count: number, joint: number, sign: string): string | undefined {
+  let rest = joint;
+  for (let at = count - 1; at >= 0; at--) {
+    const { id, values } = signs[at] ?? { id: '', values: [] };
+    if (id === sign) return values[rest % values.length];
+    rest = Math.floor(rest / values.length);
+  }
+  return undefined;
+}
+
 /** Names of the values of each sign that a joint value stands for. */
 export function valuesOf({ signs }: Group, joint: number): string[] {
   const names: string[] = [];
@@ -449,17 +480,30 @@ export function valuesOf({ signs }: Group, joint: number): string[] {
 function shares(mix: Mix, values: readonly string[], name: string, unnamed: number = WORD_CHANCE.never): Float64Array {
   const stray = Object.keys(mix).find((value) => !values.includes(value));
   if (stray !== undefined) throw new RangeError(`${name}: value "${stray}" is not known`);
-  const weights = values.map((value) => {
-    const word = mix[value];
-    return word === undefined ? unnamed : WORD_CHANCE[word];
-  });
+  const weights = new Float64Array(values.length);
+  for (let at = 0; at < weights.length; at++) {
+    const word = mix[values[at] ?? ''];
+    weights[at] = word === undefined ? unnamed : WORD_CHANCE[word];
+  }
   if (weights.every((weight) => weight === 0)) throw new RangeError(`${name}: no value has a word`);
   return normalised(weights);
 }
 
-function normalised(weights: readonly number[]): Float64Array {
-  const total = weights.reduce((sum, one) => sum + one, 0);
-  return Float64Array.from(weights, (one) => one / total);
+/** In place. */
+function normalised(weights: Float64Array): Float64Array {
+  let total = 0;
+  for (const one of weights) total += one;
+  for (let at = 0; at < weights.length; at++) weights[at] = (weights[at] ?? 0) / total;
+  return weights;
+}
+
+/** Each chance times those of the mix that follows it. */
+function timesEach(chances: Float64Array, mixes: readonly Float64Array[], width: number): Float64Array {
+  const product = new Float64Array(chances.length * width);
+  for (const [at, mix] of mixes.entries()) {
+    for (let v = 0; v < width; v++) product[at * width + v] = (chances[at] ?? 0) * (mix[v] ?? 0);
+  }
+  return product;
 }
 
 function joined(rows: readonly Float64Array[]): Float64Array {
