@@ -123,6 +123,7 @@ const REASONS: Readonly<Record<string, readonly string[]>> = {
   'Whoever has a second unit looks for commands first, and practice puts these at the head of that title.': [
     'ignores-commands: link-missing',
     'ignores-commands: link-wrong-socket',
+    'ignores-commands: link-faulty',
     'ignores-commands: two-sources',
     'ignores-commands: booster-role',
     'ignores-commands: wrong-format',

@@ -785,14 +785,15 @@ export const OPENINGS = [
   {
     id: 'now-and-then',
     often: 4,
-    says: { trouble: ['switches-off'], when: ['now-and-then'] },
+    // It cuts out: a unit, or only the train.
+    says: { trouble: ['switches-off', 'stops-dark'], when: ['now-and-then'] },
     shares: {
       // Seldomer than what makes a short for a moment.
       'unit-cuts-out': 10,
       'wheel-bridges-frog': 8,
       // A sound that starts anew and a train that stands for a moment are told as going off, too.
-      dirty: 3,
-      pickup: 2,
+      dirty: 6,
+      pickup: 3,
       'wheelset-short': 7,
       'moving-contact': 7,
       'metal-across': 6,
@@ -801,7 +802,7 @@ export const OPENINGS = [
       'supply-defect': 5,
       'gap-closed': 4,
       'stage-heat': 4,
-      'mains-sag': 4,
+      'mains-sag': 3,
       'loco-short-inside': 4,
       'leftover-wiring': 4,
       inrush: 3,
