@@ -46,7 +46,13 @@ const SIGNS = [
     group: 'event',
   },
   { id: 'volts', values: ['full', 'low', 'none'], sound: 'full', unaffected: { full: 'always', low: 'rarely' } },
-  { id: 'draw', values: ['low', 'high'], sound: 'low', unaffected: { low: 'usually', high: 'sometimes' } },
+  {
+    id: 'draw',
+    values: ['low', 'high'],
+    sound: 'low',
+    unaffected: { low: 'usually', high: 'sometimes' },
+    stands: true,
+  },
 ] as const;
 
 function mixOf(random: Random, values: readonly string[]): Mix {
@@ -203,7 +209,8 @@ function bruteForce(cause: SignCause, told: readonly { readonly check: SignCheck
           (product, sign) => product * chanceOfSign(cause.shows[sign.id] ?? 'unaffected', sign, world),
           1,
         );
-        const sound = new Map([...layout, ...SIGNS.map(({ id, sound: value }): [string, string] => [id, value])]);
+        const passing = SIGNS.filter(({ stands }) => stands !== true);
+        const sound = new Map([...world, ...passing.map(({ id, sound: value }): [string, string] => [id, value])]);
         let ofAnswers = 1;
         for (const key of heard) {
           const mine = told.filter(({ check }) => `${groupOf(check)} ${check.source}` === key);

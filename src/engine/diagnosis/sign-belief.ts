@@ -124,7 +124,7 @@ class Teller {
     const { dims, groups } = this.#tables;
     const heard = this.#heard.filter((one) => one.group === group);
     const by = heard.reduce((mask, one) => mask | one.by, table.by);
-    const { sound = -1 } = groups[group] ?? {};
+    const { seenWell: sound = -1 } = groups[group] ?? {};
     const chances = [SHOWING, WELL].map((z) => {
       const said = saidIf(this.#tables, heard, by, z === WELL ? sound : -1, table.width);
       return summedOver(table, dims.within(by, table.by), said);

@@ -24,6 +24,8 @@ export interface SignRow {
   readonly unaffected: Mix;
   /** Signs of one group imply each other and are reckoned with in one joint table. */
   readonly group?: string;
+  /** Found as it is while the trouble is well, too: a thing that lies open to the eye, or a trial that lasts until the trouble would have come. */
+  readonly stands?: true;
 }
 
 /** A fact about the layout, not about the trouble: drawn once per layout, with a weight > 0 per value. */

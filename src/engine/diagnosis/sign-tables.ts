@@ -22,6 +22,8 @@ export interface Group {
   readonly size: number;
   /** Joint value of a layout without trouble; -1 for a circumstance, which does not come and go. */
   readonly sound: number;
+  /** Joint value seen while a trouble that comes and goes is well; -1 where it is seen as it is. */
+  readonly seenWell: number;
   /** Place of the circumstance, -1 for signs. */
   readonly circumstance: number;
 }
@@ -116,8 +118,8 @@ function remembered(
   const shown = new Map<Table, (Expectation | undefined)[]>();
   const expected: SignTables['expected'] = (cause, check, isSound) => {
     const { group } = at(checks, check);
-    const { sound } = at(groups, group);
-    const table = isSound && sound >= 0 ? onlySound(groups, group) : at(cause.groups, group);
+    const { seenWell } = at(groups, group);
+    const table = isSound && seenWell >= 0 ? onlySound(groups, group) : at(cause.groups, group);
     const mine = getOr(shown, table, () => []);
     const found = mine[check] ?? expectation(table, at(checks, check), dims);
     mine[check] = found;
@@ -217,16 +219,20 @@ function groupsOf({ signs, circumstances }: SignModel): Group[] {
     const id = sign.group ?? sign.id;
     members.set(id, [...(members.get(id) ?? []), sign]);
   }
-  const ofSigns = [...members].map(([id, rows]) => ({
-    id,
-    signs: rows,
-    size: rows.reduce((product, { values }) => product * values.length, 1),
-    sound: rows.reduce((at, { values, sound }) => at * values.length + values.indexOf(sound), 0),
-    circumstance: -1,
-  }));
+  const ofSigns = [...members].map(([id, rows]) => {
+    const sound = rows.reduce((at, { values, sound: value }) => at * values.length + values.indexOf(value), 0);
+    return {
+      id,
+      signs: rows,
+      size: rows.reduce((product, { values }) => product * values.length, 1),
+      sound,
+      seenWell: rows.every(({ stands }) => stands === true) ? -1 : sound,
+      circumstance: -1,
+    };
+  });
   const ofLayouts = circumstances.map(({ id, values }, circumstance) => {
     const names = Object.keys(values);
-    return { id, signs: [{ id, values: names }], size: names.length, sound: -1, circumstance };
+    return { id, signs: [{ id, values: names }], size: names.length, sound: -1, seenWell: -1, circumstance };
   });
   return [...ofSigns, ...ofLayouts];
 }

@@ -1,5 +1,5 @@
 // What can be seen of a trouble, one fact each. `sound`: the value on a layout without trouble. `unaffected`: what is met where the trouble
-// does not touch the sign. Source of the words: common practice, no source (judgement). Causes say what they make of each: causes/*.ts.
+// does not touch the sign. `stands`: found too while a trouble that comes and goes is well. Source of the words: common practice, no source (judgement). Causes say what they make of each: causes/*.ts.
 import type { SignRow } from '../../../engine/index.ts';
 import { always, rarely, sometimes, usually } from './words.ts';
 
@@ -207,6 +207,7 @@ export const OTHER_SIGNS = [
     values: ['good', 'dirty', 'plain-step', 'wide', 'flickers', 'insulated'],
     sound: 'good',
     unaffected: { good: usually, dirty: sometimes },
+    stands: true,
   },
   // What one finds along the track wires of the part. `device-open`: a detector or breaker. `board-plug`: out or crossed between two boards.
   {
@@ -224,6 +225,7 @@ export const OTHER_SIGNS = [
     ],
     sound: 'right',
     unaffected: { right: always },
+    stands: true,
   },
   // What one finds along the control cable.
   {
@@ -231,31 +233,58 @@ export const OTHER_SIGNS = [
     values: ['right', 'missing', 'wrong-socket', 'damaged', 'mirrored'],
     sound: 'right',
     unaffected: { right: always },
+    stands: true,
   },
   // A capacitor, choke or unknown box where the wires reach the rails.
-  { id: 'feed-piece', values: ['plain', 'capacitor'], sound: 'plain', unaffected: { plain: always } },
+  { id: 'feed-piece', values: ['plain', 'capacitor'], sound: 'plain', unaffected: { plain: always }, stands: true },
   // Old or further wiring that still ends at these rails.
-  { id: 'old-wiring', values: ['none', 'dead-wires', 'live-source'], sound: 'none', unaffected: { none: always } },
+  {
+    id: 'old-wiring',
+    values: ['none', 'dead-wires', 'live-source'],
+    sound: 'none',
+    unaffected: { none: always },
+    stands: true,
+  },
   // Swapping the two track wires of the new part, everything off.
   {
     id: 'swap',
     values: ['no-change', 'cured', 'worse'],
     sound: 'worse',
     unaffected: { 'no-change': sometimes, worse: usually },
+    stands: true,
   },
   // With what the trouble goes when things are exchanged for each other.
-  { id: 'goes-with-unit', values: ['stays', 'goes-along'], sound: 'stays', unaffected: { stays: always } },
-  { id: 'goes-with-supply', values: ['stays', 'goes-along'], sound: 'stays', unaffected: { stays: always } },
-  { id: 'goes-with-cable', values: ['stays', 'goes-along'], sound: 'stays', unaffected: { stays: always } },
+  {
+    id: 'goes-with-unit',
+    values: ['stays', 'goes-along'],
+    sound: 'stays',
+    unaffected: { stays: always },
+    stands: true,
+  },
+  {
+    id: 'goes-with-supply',
+    values: ['stays', 'goes-along'],
+    sound: 'stays',
+    unaffected: { stays: always },
+    stands: true,
+  },
+  {
+    id: 'goes-with-cable',
+    values: ['stays', 'goes-along'],
+    sound: 'stays',
+    unaffected: { stays: always },
+    stands: true,
+  },
   // Running fewer trains, whichever they are; or one that does it alone.
   {
     id: 'fewer',
     values: ['no-help', 'helps', 'one-does-it', 'lit-do-it'],
     sound: 'no-help',
     unaffected: { 'no-help': always },
+    stands: true,
   },
   // Free air and a rest.
-  { id: 'cooling', values: ['no-help', 'helps'], sound: 'no-help', unaffected: { 'no-help': always } },
+  { id: 'cooling', values: ['no-help', 'helps'], sound: 'no-help', unaffected: { 'no-help': always }, stands: true },
   // Just before it cuts out.
   {
     id: 'before',
@@ -272,6 +301,7 @@ export const OTHER_SIGNS = [
     values: ['fit', 'volts-differ', 'wrong-kind', 'too-few-amps', 'unit-too-big'],
     sound: 'fit',
     unaffected: { fit: usually, 'volts-differ': rarely, 'too-few-amps': rarely, 'unit-too-big': rarely },
+    stands: true,
   },
   // Settings of the units, read on displays or in their menus. `zero-runs`: something is driven on address 0. `programs-main`: programming
   // goes out to the whole layout.
@@ -292,6 +322,7 @@ export const OTHER_SIGNS = [
     ],
     sound: 'right',
     unaffected: { right: usually, 'kinds-differ': sometimes, 'feedback-differs': rarely },
+    stands: true,
   },
   // How the protection acts on a short made on purpose, near the unit and far out.
   {
@@ -299,12 +330,14 @@ export const OTHER_SIGNS = [
     values: ['at-once', 'late', 'not', 'wrong-one'],
     sound: 'at-once',
     unaffected: { 'at-once': always },
+    stands: true,
   },
   {
     id: 'protection-far',
     values: ['at-once', 'not'],
     sound: 'at-once',
     unaffected: { 'at-once': usually, not: rarely },
+    stands: true,
   },
   // Ohms from rail to rail, everything off and unplugged, vehicles off.
   { id: 'ohms', values: ['open', 'some', 'short'], sound: 'open', unaffected: { open: usually, some: sometimes } },
@@ -348,6 +381,7 @@ export const OTHER_SIGNS = [
     values: ['stays-everywhere', 'with-the-accessory', 'with-the-number'],
     sound: 'stays-everywhere',
     unaffected: { 'stays-everywhere': always },
+    stands: true,
   },
   // Accessories fed from a supply of their own, for a test.
   {
@@ -355,6 +389,7 @@ export const OTHER_SIGNS = [
     values: ['no-change', 'cured'],
     sound: 'no-change',
     unaffected: { 'no-change': always },
+    stands: true,
   },
   // Track occupancy reports. `wild`: many change at once. `long-wires`: only tracks with the longest wires stay occupied.
   {
@@ -369,6 +404,7 @@ export const OTHER_SIGNS = [
     values: ['no-change', 'detector', 'lamp-or-decoder', 'frog-wire'],
     sound: 'no-change',
     unaffected: { 'no-change': always },
+    stands: true,
   },
   // Handhelds, radio, control bus, computer. `comes-and-goes`: now and then a press is late or lost.
   {
@@ -384,6 +420,7 @@ export const OTHER_SIGNS = [
     values: ['all-alike', 'with-the-handheld', 'with-the-socket', 'with-a-device'],
     sound: 'all-alike',
     unaffected: { 'all-alike': always },
+    stands: true,
   },
   // Volts on the control bus, against those beside the command station when all is well. `low-far`: full there, low farther out.
   {
@@ -418,6 +455,7 @@ export const OTHER_SIGNS = [
     values: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out'],
     sound: 'nothing',
     unaffected: { nothing: usually, wipers: sometimes },
+    stands: true,
   },
   // What is found in the decoder of this locomotive or accessory and under its number in the station. `other-number`: not the number it is
   // called by. `direct-allowed`: it may run on direct current.
@@ -426,6 +464,7 @@ export const OTHER_SIGNS = [
     values: ['right', 'other-number', 'double-heading', 'direct-allowed'],
     sound: 'right',
     unaffected: { right: usually, 'direct-allowed': sometimes },
+    stands: true,
   },
   // Number and settings of this locomotive or accessory written anew.
   {
@@ -433,6 +472,7 @@ export const OTHER_SIGNS = [
     values: ['no-help', 'cured', 'not-taken'],
     sound: 'no-help',
     unaffected: { 'no-help': always },
+    stands: true,
   },
   // The programming track.
   {
@@ -461,6 +501,7 @@ export const OTHER_SIGNS = [
     values: ['none-matters', 'unplugging-cures'],
     sound: 'none-matters',
     unaffected: { 'none-matters': always },
+    stands: true,
   },
   // Which plug flickers when it is moved a little. `supply-plug`: the plug from supply to unit is out or loose, or the unit's switch is off.
   {
@@ -468,6 +509,7 @@ export const OTHER_SIGNS = [
     values: ['none', 'track-plug', 'control-cable', 'mains-lead', 'supply-plug'],
     sound: 'none',
     unaffected: { none: always },
+    stands: true,
   },
   // Which rail of the dead stretch lacks power: clipping a live wire to one of them brings it back, or only to both.
   { id: 'dead-rail', values: ['none', 'one', 'both'], sound: 'none', unaffected: { none: always } },
@@ -478,15 +520,23 @@ export const OTHER_SIGNS = [
     values: ['right', 'closed', 'missing'],
     sound: 'right',
     unaffected: { right: always, missing: rarely },
+    stands: true,
   },
   // Nail varnish on the two rails where they come closest at the frog.
-  { id: 'varnish', values: ['no-change', 'cured'], sound: 'no-change', unaffected: { 'no-change': always } },
+  {
+    id: 'varnish',
+    values: ['no-change', 'cured'],
+    sound: 'no-change',
+    unaffected: { 'no-change': always },
+    stands: true,
+  },
   // One rail followed with tape right round by every route: does it ever meet the other one?
   {
     id: 'red-rail',
     values: ['meets-itself', 'meets-the-other'],
     sound: 'meets-itself',
     unaffected: { 'meets-itself': usually, 'meets-the-other': sometimes },
+    stands: true,
   },
   // Some of the trains moved to the other part: it is well, or it goes along with them.
   {
@@ -494,6 +544,7 @@ export const OTHER_SIGNS = [
     values: ['no-change', 'cured', 'goes-along'],
     sound: 'no-change',
     unaffected: { 'no-change': always },
+    stands: true,
   },
   // Volts at the supply's own terminals. `collapses`: they fall far down or pulse at work. `wrong`: of another kind or far off its label.
   {
@@ -508,6 +559,7 @@ export const OTHER_SIGNS = [
     values: ['nothing', 'metal', 'wet', 'charred'],
     sound: 'nothing',
     unaffected: { nothing: always, metal: rarely, wet: rarely },
+    stands: true,
   },
   // The suspected crossing or other piece of track by itself, off the layout: its routes measured, or the layout tried without it.
   {
