@@ -488,7 +488,8 @@ export const OTHER_SIGNS = [
     sound: 'none',
     unaffected: { none: always },
   },
-  // A locomotive without stored energy sent over the gap while the new part is not fed.
+  // A locomotive sent over the gap while the new part is not fed. `rolls-on`: a little, by what it stores. `lit-beyond`: it drives on as if nothing
+  // were cut.
   {
     id: 'unfed-test',
     values: ['stops', 'rolls-on', 'lit-beyond', 'still-across', 'fed-already'],
