@@ -38,6 +38,9 @@ export function Solved(props: SolvedProps) {
           <p>
             <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
           </p>
+          <p>
+            <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
+          </p>
           <Share text={() => `${say('walk-solved-title')} ${fix.lead}\n${card()}`} say={say} made={made} />
         </section>
       )}
@@ -95,6 +98,9 @@ export function HandedOn(props: HandedOnProps) {
       <p>{say('walk-hand-on-card')}</p>
       <p>
         <a href={`${home}fixes/something-else/`}>{say('walk-hand-on-page')}</a>
+      </p>
+      <p>
+        <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
       </p>
       <Share text={card} say={say} made={made} />
     </section>

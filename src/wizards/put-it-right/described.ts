@@ -179,3 +179,41 @@ function openingsOf(id: string, at: number): DescribedCause['openings'] {
     })
     .sort((a, b) => b.share - a.share);
 }
+
+/** The whole of it in lines of text; a line that belongs to the one above is set in by two spaces more. */
+export function causeLines(cause: DescribedCause): string[] {
+  const { id, fixClass, minutes, price, well, needs, share, signs, untouched, checks, openings } = cause;
+  return [
+    `${id}: put right by ${fixClass} (${minutes} min, ${price}); ${percent(share, 2)} of all troubles`,
+    ...(well === undefined ? [] : [`well just while one looks: ${well}`]),
+    ...(needs.length > 0 ? [`only where ${whenText(needs)}`] : []),
+    ...headed('shows', signs.flatMap(signText)),
+    ...headed('leaves as it is', [untouched.join(', ')]),
+    ...headed('likeliest answers, where the trouble shows', checks.flatMap(checkText)),
+    ...headed(
+      'behind the titles',
+      openings.map(({ opening, share: part, place }) => `${opening}: ${percent(part, 1)}, place ${place}`),
+    ),
+  ];
+}
+
+const percent = (chance: number, digits: number): string => `${(100 * chance).toFixed(digits)} %`;
+const whenText = (when: When): string => when.map(({ of, is }) => `${of} ${is}`).join(', ');
+const headed = (title: string, lines: readonly string[]): string[] =>
+  lines.length > 0 ? [title, ...lines.map((line) => `  ${line}`)] : [];
+
+function signText({ sign, isCore, lines }: DescribedSign): string[] {
+  const says = lines.map(({ when, says: values }) => {
+    const mix = values.map(({ value, word }) => (word === undefined ? value : `${value} ${word}`)).join(', ');
+    return when.length > 0 ? `  ${whenText(when)}: ${mix}` : `  ${mix}`;
+  });
+  return [isCore ? sign : `${sign} (not core)`, ...says];
+}
+
+function checkText({ check, reads, lines }: DescribedCheck): string[] {
+  const says = lines.map(({ whens, option, chance }) => {
+    const where = whens.map(whenText).join(' or ');
+    return `  ${where === '' ? '' : `${where}: `}${option} ${percent(chance, 0)}`;
+  });
+  return [`${check} (reads ${reads.join(', ')})`, ...says];
+}

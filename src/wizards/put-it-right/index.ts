@@ -4,8 +4,7 @@ export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf, walkAddress } f
 export type { ChipGroup } from './chips.ts';
 export { CHIP_GROUPS, CHIPS } from './chips.ts';
 export { COMPLAINT_GROUPS } from './complaint-groups.ts';
-export type { DescribedCause, When } from './described.ts';
-export { describedCause, describedCauses } from './described.ts';
+export { causeLines, describedCause, describedCauses } from './described.ts';
 export type { ComplaintId, FixClass } from './model/index.ts';
 export {
   COMPLAINT_IDS,
