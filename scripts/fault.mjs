@@ -4,7 +4,7 @@ import { assertNode } from './machine.mjs';
 
 assertNode();
 
-const { causeLines, describedCause, SIGN_MODEL } = await import('../src/wizards/put-it-right/index.ts');
+const { causeLines, describedCauses } = await import('../src/wizards/put-it-right/index.ts');
 const { REPORTED_CASES } = await import('../tests/judge/cases/cases.ts');
 
 const caseLines = ({ id, set, sure, told, found }) => [
@@ -20,8 +20,9 @@ function print(cause) {
 }
 
 const [asked] = process.argv.slice(2);
-const ids = SIGN_MODEL.causes.map(({ id }) => id).sort();
-const cause = asked === undefined ? undefined : describedCause(asked);
+const all = describedCauses();
+const ids = all.map(({ id }) => id);
+const cause = all.find(({ id }) => id === asked);
 
 if (asked === undefined) console.log(ids.join('\n'));
 else if (cause !== undefined) print(cause);

@@ -2,9 +2,11 @@
 import { spawnSync } from 'node:child_process';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { causeLines, describedCause, describedCauses, SIGN_MODEL } from '../../src/wizards/put-it-right/index.ts';
+import { causeLines, describedCauses, SIGN_MODEL } from '../../src/wizards/put-it-right/index.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
+
+const describedCause = (id: string) => describedCauses().find((cause) => cause.id === id);
 
 function fault(id: string): { status: number | null; out: string; err: string } {
   const { status, stdout, stderr } = spawnSync(process.execPath, ['scripts/fault.mjs', id], {

@@ -5,9 +5,9 @@ import { SIGN_MODEL } from './model/index.ts';
 import { walkModelNow } from './step.ts';
 
 /** What holds, by circumstance or by an earlier sign of its group; empty where it always holds. */
-export type When = readonly { readonly of: string; readonly is: string }[];
+type When = readonly { readonly of: string; readonly is: string }[];
 
-export interface DescribedSign {
+interface DescribedSign {
   readonly sign: string;
   readonly isCore: boolean;
   /** The words of each value, `unaffected` as one of them. */
@@ -17,14 +17,14 @@ export interface DescribedSign {
   }[];
 }
 
-export interface DescribedCheck {
+interface DescribedCheck {
   readonly check: string;
   readonly reads: readonly string[];
   /** The likeliest answer where its source is right and the trouble shows, with its chance from 0 to 1. */
   readonly lines: readonly { readonly whens: readonly When[]; readonly option: string; readonly chance: number }[];
 }
 
-export interface DescribedCause {
+interface DescribedCause {
   readonly id: string;
   readonly fixClass: string;
   readonly minutes: number;
@@ -43,7 +43,7 @@ export interface DescribedCause {
 }
 
 /** Undefined where no cause has this id. */
-export function describedCause(id: string): DescribedCause | undefined {
+function describedCause(id: string): DescribedCause | undefined {
   const cause = SIGN_MODEL.causes.find((one) => one.id === id);
   const at = walkModelNow().compiled.faults.findIndex((one) => one.id === id);
   if (cause === undefined || at < 0) return undefined;
@@ -207,7 +207,8 @@ function signText({ sign, isCore, lines }: DescribedSign): string[] {
     const mix = values.map(({ value, word }) => (word === undefined ? value : `${value} ${word}`)).join(', ');
     return when.length > 0 ? `  ${whenText(when)}: ${mix}` : `  ${mix}`;
   });
-  return [isCore ? sign : `${sign} (not core)`, ...says];
+  const head = isCore ? sign : `${sign} (not core)`;
+  return says.length === 1 ? [`${head}: ${says[0]?.trim()}`] : [head, ...says];
 }
 
 function checkText({ check, reads, lines }: DescribedCheck): string[] {
@@ -215,5 +216,6 @@ function checkText({ check, reads, lines }: DescribedCheck): string[] {
     const where = whens.map(whenText).join(' or ');
     return `  ${where === '' ? '' : `${where}: `}${option} ${percent(chance, 0)}`;
   });
-  return [`${check} (reads ${reads.join(', ')})`, ...says];
+  const head = `${check} (reads ${reads.join(', ')})`;
+  return says.length === 1 ? [`${head}: ${says[0]?.trim()}`] : [head, ...says];
 }

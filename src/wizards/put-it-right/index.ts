@@ -4,7 +4,7 @@ export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf, walkAddress } f
 export type { ChipGroup } from './chips.ts';
 export { CHIP_GROUPS, CHIPS } from './chips.ts';
 export { COMPLAINT_GROUPS } from './complaint-groups.ts';
-export { causeLines, describedCause, describedCauses } from './described.ts';
+export { causeLines, describedCauses } from './described.ts';
 export type { ComplaintId, FixClass } from './model/index.ts';
 export {
   COMPLAINT_IDS,
