@@ -181,6 +181,8 @@ export const ISOLATION = [
       since: { 'track-or-wires': always, nothing: rarely, 'supply-or-unit': rarely },
       'goes-off': { nothing: always, 'that-part': rarely, 'all-at-once': rarely },
       'unit-shows': { ready: always, fault: rarely },
+      // Through a lamp or a decoder nothing is shorted.
+      short: 'unaffected',
       volts: 'unaffected',
       commands: 'unaffected',
       cut: { 'faintly-joined': always },

@@ -141,7 +141,7 @@ export const WIRES_AND_RAILS = [
       // In a ring the rail beyond still has power, the long way round.
       trouble: { 'stops-dark': always, 'slow-or-dim': sometimes, jerks: rarely },
       where: { spot: usually, part: sometimes, far: sometimes, turnout: sometimes },
-      volts: { none: always, 'low-loaded': sometimes },
+      volts: { none: always, 'low-loaded': rarely },
       since: { time: usually, 'track-or-wires': usually, nothing: usually, 'new-place': sometimes },
       loss: { joint: always },
       weather: { 'no-matter': usually, warm: rarely },
