@@ -97,12 +97,18 @@ export class Physics {
     });
   }
 
-  /** Cells whose band does not hold what the circuits show, chance and the few layouts reckoned with (95 % interval of Wilson). */
-  outside(least = 8): Cell[] {
-    return [...this.#cells.values()].filter(({ of, shown, from, to }) => {
+  /**
+   * Cells whose band does not hold what the circuits show, chance and the few layouts reckoned with (95 % interval of Wilson). `denied`: the row says
+   * never or rarely, and the circuit shows it more often; the others are values that the row allows too and the table builds always or not at all.
+   */
+  outside(least = 8): { readonly denied: Cell[]; readonly others: Cell[] } {
+    const cells = [...this.#cells.values()].filter(({ of, shown, from, to }) => {
       const [low, high] = wilson(shown, of);
       return of >= least && (high < from || low > to);
     });
+    const isDenied = ({ word, shown, of, to }: Count & Cell): boolean =>
+      (word === 'never' || word === 'rarely') && shown / of > to;
+    return { denied: cells.filter(isDenied), others: cells.filter((cell) => !isDenied(cell)) };
   }
 }
 

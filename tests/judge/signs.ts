@@ -68,12 +68,15 @@ type Read<Id extends SignId> = (asked: Situation) => SignValue<Id> | undefined;
 /** A unit that goes off and is back in a blink, with nothing standing that keeps it off, only makes trains jerk. */
 const isHardlySeen = (asked: Situation): boolean => isBlink(asked.layout) && !isLasting(asked);
 
+/** What leaks through damp ballast warms a metre of it, and no spot. */
+const isHotSpot = (layout: TableLayout): boolean => leakWatts(layout) > 5 && !hasBridge(layout, 'damp');
+
 const trouble: Read<'trouble'> = (asked) => {
   const { layout, complaint } = asked;
   const off = shutdownOf(asked);
   if (off !== undefined) return isHardlySeen(asked) && off.offs[0]?.kind === 'trip' ? 'jerks' : 'switches-off';
   if (complaint === 'still-runs-past-gap') return 'none';
-  if (leakWatts(layout) > 5) return 'gets-hot';
+  if (isHotSpot(layout)) return 'gets-hot';
   if (layout.stopped || !isFed(layout)) return 'stops-dark';
   const { state } = inFarPart(layout);
   if (state === 'dark') return 'stops-dark';
@@ -236,6 +239,7 @@ const where: Read<'where'> = (asked) => {
   const { layout } = asked;
   if (off !== undefined) return whereOff(layout, off);
   if (layout.stopped || !layout.vehicles.locomotive.obeys) return 'everywhere';
+  if (asked.complaint === 'still-runs-past-gap') return 'gaps';
   if (asked.complaint === 'short-not-noticed') return whereWeakShort(layout);
   const { state, piece } = inFarPart(layout);
   if (state !== 'runs-well' && state !== 'runs-poorly') return piece === 'new-gap' ? 'part' : 'spot';
@@ -277,13 +281,13 @@ const whichGaps = (layout: TableLayout): SignValue<'where'> => {
   return blinks > 0 || offs.length > 0 || outcome === 'stops' || isBetweenUnits(layout) ? 'gaps' : 'spot';
 };
 
-const whereOff = (layout: TableLayout, { scene, offs, vehicle }: Shutdown): SignValue<'where'> => {
+const whereOff = (layout: TableLayout, { scene, offs }: Shutdown): SignValue<'where'> => {
+  if (layout.vehicles.locomotive.wheelShort === 'always' || isHungry(layout)) return 'everywhere';
   if (scene === 'turnout' || scene === 'thrown') return 'turnout';
   if (scene === 'loop') return 'loop';
   if (scene === 'round') return 'spot';
   if (scene === 'gap' || scene === 'busy-gap') {
     if (tripsInside(layout)) return 'everywhere';
-    if (vehicle !== undefined && layout.vehicles[vehicle].wheelShort === 'always') return 'everywhere';
     return whichGaps(layout);
   }
   const stages = new Set(offs.map(({ stage }) => stage));
@@ -374,20 +378,23 @@ const unfedTest: Read<'unfed-test'> = ({ layout, complaint }) => {
 
 // --- shorts and losses ---------------------------------------------------------------------------------------------------------------
 
+const isOffEmpty = (layout: TableLayout): boolean => atRest(layout, 'lifted').offs.some(({ kind }) => kind === 'trip');
+
 const short: Read<'short'> = (asked) => {
   const { layout } = asked;
-  const isOff = (one: TableLayout): boolean => atRest(one, 'lifted').offs.length > 0;
-  if (!isOff(layout)) {
-    const stage = troubled(asked);
-    if (isOff(thrown(layout))) return 'one-setting';
-    if (restState(layout, stage) === 'fault' && emptyState(pulled(layout, stage), stage) === 'fault')
-      return layout.stages[stage].defect === undefined ? 'only-shown' : 'unit';
-    if (!isQuietAtRest(layout) || layout.vehicles.locomotive.wheelShort === 'always') return shortByVehicle(layout);
-    return leakWatts(layout) > 5 ? 'weak' : 'none';
-  }
-  if (!isOff(thrown(layout))) return 'one-setting';
-  const alone = [pulled(layout, 0), pulled(layout, 1)].some(isOff);
-  if (!alone) return 'both-on';
+  if (isOffEmpty(layout)) return standingShort(layout);
+  if (isOffEmpty(thrown(layout))) return 'one-setting';
+  const stage = troubled(asked);
+  if (restState(layout, stage) === 'fault' && emptyState(pulled(layout, stage), stage) === 'fault')
+    return layout.stages[stage].defect === undefined ? 'only-shown' : 'unit';
+  if (!isQuietAtRest(layout) || layout.vehicles.locomotive.wheelShort === 'always') return shortByVehicle(layout);
+  return leakWatts(layout) > 5 ? 'weak' : 'none';
+};
+
+const standingShort = (layout: TableLayout): SignValue<'short'> => {
+  if (!isOffEmpty(thrown(layout))) return 'one-setting';
+  const isOneAlone = [pulled(layout, 0), pulled(layout, 1)].some(isOffEmpty);
+  if (!isOneAlone) return 'both-on';
   return helpingFeeder(layout) ? 'feeder' : 'track';
 };
 
@@ -441,7 +448,9 @@ const deadRail: Read<'dead-rail'> = (asked) => {
 
 const alongTheTrack: Read<'along-the-track'> = ({ layout }) => {
   if (hasBridge(layout, 'metal', 'rod')) return 'metal';
-  return hasBridge(layout, 'damp', 'leak') ? 'wet' : 'nothing';
+  // What a leak looks like is not on the table.
+  if (hasBridge(layout, 'leak')) return;
+  return hasBridge(layout, 'damp') ? 'wet' : 'nothing';
 };
 
 // --- wires, units, supplies ----------------------------------------------------------------------------------------------------------
@@ -507,7 +516,7 @@ const hot: Read<'hot'> = (asked) => {
   const kinds = evening(layout, 'all').offs.map(({ kind }) => kind);
   if (kinds.includes('hot')) return 'unit';
   if (kinds.includes('supply-hot')) return 'supply';
-  if (leakWatts(layout) > 5) return 'joint-or-rail';
+  if (isHotSpot(layout)) return 'joint-or-rail';
   return isHungry(layout) ? 'vehicle' : 'nothing';
 };
 
@@ -559,10 +568,17 @@ const inHand: Read<'vehicle-in-hand'> = ({ layout }) => {
   return rake.wheelShort === undefined ? 'nothing' : 'body-touches';
 };
 
+const SPARKS_BY = {
+  'at-frog': 'at-a-frog',
+  'at-turnouts': 'at-a-wheel',
+  always: 'at-a-wheel',
+  none: 'elsewhere',
+} as const;
+
 const sparks: Read<'sparks'> = (asked) => {
   const { layout } = asked;
   const off = shutdownOf(asked);
-  if (off?.scene === 'turnout') return layout.vehicles.locomotive.wheelShort === 'at-frog' ? 'at-a-frog' : 'at-a-wheel';
+  if (off?.scene === 'turnout') return SPARKS_BY[layout.vehicles.locomotive.wheelShort ?? 'none'];
   if (off === undefined || off.scene === 'gap' || off.scene === 'round') {
     if (!isQuietAtRest(layout)) return;
     const { offs, edgeAmps } = acrossTheGap(asked);

@@ -7,7 +7,7 @@ import type { TableLayout } from '../../src/engine/table/layout.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts';
 import { COMPLAINT_IDS, OPENINGS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { handedOn } from '../../src/wizards/put-it-right/possible.ts';
-import { stepOf } from '../../src/wizards/put-it-right/step.ts';
+import { stepOf, walkModelNow } from '../../src/wizards/put-it-right/step.ts';
 import { seeded } from '../seeded.ts';
 import { answerCheck } from './answers/index.ts';
 import type { MetId } from './complaints.ts';
@@ -181,6 +181,20 @@ function told(check: string, seen: string, wrong: number, random: () => number):
   return others[Math.floor(random() * others.length)] ?? seen;
 }
 
+/** How often each cause is behind a trouble, by the titles that people tap. */
+const OVERALL = new Map(walkModelNow().compiled.faults.map(({ id }, at) => [id, walkModelNow().overall[at] ?? 0]));
+
+/** Share of walks as people meet the causes: each walk with the weight of its cause. */
+export function shareAsMet(walks: readonly Walked[], is: (walk: Walked) => boolean): number {
+  const counts = new Map<string, number>();
+  for (const { fault } of walks) counts.set(fault, (counts.get(fault) ?? 0) + 1);
+  const weight = ({ fault }: Walked): number => (OVERALL.get(fault) ?? 0) / (counts.get(fault) ?? 1);
+  const sum = (some: readonly Walked[]): number => some.reduce((total, one) => total + weight(one), 0);
+  return sum(walks.filter(is)) / sum(walks);
+}
+
+export const isFirst = (one: Walked): boolean => endsWell(one) && one.proposed.length === 1;
+
 export const share = (walks: readonly Walked[], is: (walk: Walked) => boolean): number =>
   walks.filter(is).length / walks.length;
 
@@ -199,7 +213,7 @@ export function summary(walks: readonly Walked[]): string {
     `${walks.length} walks`,
     `ended right ${percent(share(walks, endsWell))}`,
     `in the very class ${percent(share(walks, ({ end }) => end === 'right'))}`,
-    `first proposal right ${percent(share(walks, (one) => endsWell(one) && one.proposed.length === 1))}`,
+    `first proposal right ${percent(share(walks, isFirst))}, as people meet the causes ${percent(shareAsMet(walks, isFirst))}`,
     `among the first three ${percent(share(walks, (one) => endsWell(one) && one.proposed.length <= 3))}`,
     `questions at 50, 90, 95 % of the walks ${[0.5, 0.9, 0.95].map((part) => questionsAt(walks, part)).join(', ')}`,
   ].join(' · ');

@@ -54,7 +54,8 @@ export const moveTrainsOver: Look<'move-trains-over'> = (asked) => {
   const consumers = layout.consumers.map((consumer, i) =>
     isNew(consumer.piece) === (from === 1) && i % 2 === 0 ? { ...consumer, piece: to } : consumer,
   );
-  if (isHungry(layout) || layout.vehicles.locomotive.wheelShort === 'always') return 'moves-along';
+  if (isHungry(layout) || Object.values(layout.vehicles).some(({ wheelShort }) => wheelShort !== undefined))
+    return 'moves-along';
   const after = again({ ...layout, consumers }, off);
   if (after.length === 0) return 'cured';
   return after[0]?.stage === from ? 'no-change' : 'moves-along';

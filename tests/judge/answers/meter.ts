@@ -96,7 +96,7 @@ export const meterSupplyCurrent = ({ layout }: Situation): 'well-below' | 'near-
     const runner = { ...one, consumers: one.consumers.map((consumer) => ({ ...consumer, inrush: 0 })) };
     return run(runner, worldOf(runner, [], traffic), 0.04).moment.plus.supplyAmps[stage];
   };
-  if (atRest(layout, 'lifted').offs.length > 0) return 'high-idle';
+  if (atRest(layout, 'lifted').offs.some(({ kind }) => kind === 'trip')) return 'high-idle';
   const idle = Math.max(amps('lifted', 0), amps('lifted', 1));
   if (idle > 0.2 * layout.stages[0].trip + 0.1) return 'high-idle';
   const part = ([0, 1] as const).map((stage) => {

@@ -53,12 +53,23 @@ export const borrowSupply: Look<'borrow-supply'> = (asked) => {
   return curedBy(asked, { ...layout, supplies });
 };
 
+const STAGES = [0, 1] as const;
+
 /** With what was exchanged the trouble is gone, or another unit goes off first than before. */
 function goesAlong(asked: Situation, changed: TableLayout): 'goes-along' | 'stays' {
   const before = shutdownOf(asked);
-  if (before === undefined) return shows(asked, changed) ? 'stays' : 'goes-along';
+  if (before === undefined) {
+    const faulty = (layout: TableLayout): StageIndex | undefined => STAGES.find((stage) => reportsFault(layout, stage));
+    const isMovedFault = faulty(asked.layout) !== faulty(changed);
+    return isMovedFault || !shows(asked, changed) ? 'goes-along' : 'stays';
+  }
   const after = again(changed, before);
-  const isMoved = before.scene !== 'gap' && before.scene !== 'round' && after[0]?.stage !== before.offs[0]?.stage;
+  // Of two units that both go off, which one is first is chance.
+  const only = (offs: readonly { readonly stage: StageIndex }[]): StageIndex | undefined =>
+    new Set(offs.map(({ stage }) => stage)).size === 1 ? offs[0]?.stage : undefined;
+  const isAtTheGap = ['gap', 'busy-gap', 'round', 'loop', 'turnout'].includes(before.scene);
+  const isMoved =
+    !isAtTheGap && only(before.offs) !== undefined && only(after) !== undefined && only(after) !== only(before.offs);
   return after.length === 0 || isMoved ? 'goes-along' : 'stays';
 }
 

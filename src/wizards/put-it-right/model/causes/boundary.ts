@@ -93,7 +93,8 @@ export const BOUNDARY = [
       step: { idle: usually, loaded: sometimes },
       labels: { 'volts-differ': usually, fit: sometimes, 'too-few-amps': rarely },
       // Back where they were, it is well.
-      'goes-with-supply': { 'goes-along': always },
+      // Put back as they were it is well; with two that differ anyway the step stays.
+      'goes-with-supply': { 'goes-along': usually, stays: sometimes },
       'supply-volts': { steady: always, wrong: rarely },
       'goes-with-unit': { stays: usually, 'goes-along': sometimes },
     },
@@ -109,7 +110,8 @@ export const BOUNDARY = [
       since: { supply: usually, 'supply-or-unit': usually, nothing: rarely, 'track-or-wires': sometimes },
       step: { idle: usually, loaded: sometimes },
       labels: { 'volts-differ': usually, fit: sometimes, 'too-few-amps': rarely },
-      'goes-with-supply': { 'goes-along': always },
+      // Exchanged for each other, the two still differ.
+      'goes-with-supply': { 'goes-along': usually, stays: sometimes },
       'supply-volts': { steady: always, wrong: rarely },
       'goes-with-unit': { stays: usually, 'goes-along': sometimes },
       // Of the weaker one the volts are low at the unit already.
@@ -146,7 +148,8 @@ export const BOUNDARY = [
       step: { by: 'parts', is: { one: { none: always }, several: { idle: always } } },
       settings: { 'volts-low': always },
       sparks: { none: usually, 'at-the-gap': rarely },
-      'goes-with-unit': { 'goes-along': always },
+      // At the gap the two still differ, whichever of them is low.
+      'goes-with-unit': { 'goes-along': usually, stays: usually },
       before: { 'not-off': always, snaps: rarely, dims: rarely },
       // Set low, the volts are low at the unit already.
       loss: { none: usually, 'at-the-unit': usually },

@@ -66,6 +66,8 @@ export const ISOLATION = [
       'setting-matters': { no: usually, 'short-in-one': rarely },
       swap: { worse: always },
       'protection-near': { 'at-once': usually, 'wrong-one': sometimes, late: rarely },
+      // One unit may feed both parts then.
+      draw: { 'well-below': usually, 'near-the-limit': sometimes, above: sometimes },
     },
   },
   // A feeder of the old part still ends at the rails of the new part.
@@ -83,6 +85,8 @@ export const ISOLATION = [
       short: { none: usually, 'both-on': sometimes, feeder: sometimes },
       swap: { worse: always },
       'protection-near': { 'at-once': usually, 'wrong-one': sometimes, late: rarely },
+      // One unit may feed both parts then.
+      draw: { 'well-below': usually, 'near-the-limit': sometimes, above: sometimes },
     },
   },
   // A cut has closed, or a metal joiner still sits in it: warmth, a burr, creeping rails. In a reversing section it is a short.
@@ -160,6 +164,8 @@ export const ISOLATION = [
       swap: { worse: usually, 'no-change': sometimes },
       weather: { 'no-matter': usually, warm: usually },
       cooling: { 'no-help': usually, helps: sometimes },
+      // One unit may feed both parts then.
+      draw: { 'well-below': usually, 'near-the-limit': sometimes, above: sometimes },
     },
   },
   // A lamp, a decoder, a detector or its return is wired across the boundary and joins the parts faintly.

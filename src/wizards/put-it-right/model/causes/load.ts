@@ -134,7 +134,7 @@ export const LOAD = [
       'goes-off': SUPPLY_GOES,
       'comes-back': BACK_WITH_THE_SUPPLY,
       'unit-shows': { ready: usually, restarts: sometimes, fault: sometimes, dark: rarely },
-      volts: { 'low-loaded': always, low: rarely },
+      volts: { 'low-loaded': always, full: sometimes, low: rarely },
       hot: { supply: usually, nothing: sometimes },
       loss: { none: usually, 'at-the-unit': sometimes, rails: rarely },
       step: { none: usually, loaded: usually },
@@ -147,6 +147,8 @@ export const LOAD = [
       'protection-near': { 'at-once': sometimes, late: sometimes, not: usually },
       'protection-far': { 'at-once': sometimes, not: usually },
       control: { fine: usually, restarts: sometimes },
+      // Units are exchanged each with its own supply.
+      'goes-with-unit': { 'goes-along': usually, stays: sometimes },
     },
   },
   // The supply holds its volts up to its limit, then shuts down and starts anew, before the unit sees anything.
@@ -181,6 +183,9 @@ export const LOAD = [
       labels: { 'too-few-amps': usually, fit: sometimes },
       'protection-near': { 'at-once': usually, 'wrong-one': sometimes, not: rarely },
       control: { restarts: usually, fine: usually },
+      // Units are exchanged each with its own supply.
+      'goes-with-unit': { 'goes-along': usually, stays: sometimes },
+      step: { none: usually, loaded: usually },
     },
   },
   // One locomotive runs hard, dry or with a tired motor and draws twice what it should.
@@ -344,6 +349,8 @@ export const LOAD = [
       'supply-lamp': { dark: usually, pulses: sometimes, steady: sometimes },
       labels: { fit: usually, 'too-few-amps': usually },
       control: { fine: sometimes, 'all-dead': usually, restarts: sometimes },
+      // Units are exchanged each with its own supply.
+      'goes-with-unit': { 'goes-along': usually, stays: sometimes },
     },
   },
   // A worn socket strip, a plug not home or a long thin extension lead: the mains falls at the supply, with load or when touched.
@@ -368,7 +375,7 @@ export const LOAD = [
       'goes-off': { 'all-at-once': usually, nothing: usually, 'that-part': rarely },
       'comes-back': BACK_WITH_THE_SUPPLY,
       'unit-shows': { restarts: usually, dark: sometimes, ready: sometimes },
-      volts: { 'low-loaded': usually, moments: usually, full: sometimes },
+      volts: { 'low-loaded': usually, moments: usually, full: sometimes, low: sometimes },
       commands: { arrive: usually, none: sometimes },
       // The plug or socket itself: never touch its pins.
       hot: { nothing: usually, wire: sometimes },
@@ -382,6 +389,7 @@ export const LOAD = [
       control: { restarts: usually, fine: usually },
       'moved-trains': { 'no-change': always, 'goes-along': rarely },
       loss: { none: usually, 'at-the-unit': sometimes },
+      step: { none: usually, loaded: sometimes },
     },
   },
   // A unit takes its commands from an output that trips, or one report line stops all: one short takes everything along.

@@ -132,7 +132,8 @@ export const LOOPS = [
       ...AT_THE_GAP,
       trouble: SHORT_FOR_A_MOMENT,
       when: { 'at-the-gap': always, 'at-one-place': sometimes },
-      where: { gaps: always, loop: sometimes },
+      // At the one gap by which the route comes back.
+      where: { gaps: usually, spot: usually, loop: sometimes },
       since: { 'track-or-wires': usually, nothing: sometimes },
       way: { 'one-route': always, 'one-way': sometimes, either: rarely },
       // Reversed at that gap; at the other ones all is well.

@@ -231,6 +231,7 @@ export const SIGNAL = [
       before: { 'not-off': usually, snaps: usually },
       cut: { 'both-cut': always, 'both-joined': rarely, 'one-joined': rarely },
       'protection-near': { 'at-once': usually, not: sometimes, late: rarely },
+      step: { none: usually, idle: sometimes },
     },
   },
   // The second unit is a command station of its own that was never set to repeat only: each part has its own commands.

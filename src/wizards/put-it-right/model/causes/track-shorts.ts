@@ -130,6 +130,7 @@ export const TRACK_SHORTS = [
         'slow-or-dim': sometimes,
         'gets-hot': rarely,
         'only-shown': rarely,
+        none: sometimes,
       },
       when: { always: usually, 'at-one-place': sometimes, 'at-switching-on': sometimes, 'now-and-then': rarely },
       where: { spot: usually, part: usually },

@@ -106,6 +106,8 @@ export const UNITS = [
       'goes-with-supply': { 'goes-along': always },
       control: CONTROL_WITH_ITS_UNIT,
       'supply-volts': { wrong: always, collapses: rarely },
+      // Units are exchanged each with its own supply.
+      'goes-with-unit': { 'goes-along': usually, stays: sometimes },
     },
   },
   // The supply is broken: dead, or it gives up as soon as something is drawn.
@@ -134,9 +136,10 @@ export const UNITS = [
         'supply-or-unit': sometimes,
         'a-short': sometimes,
       },
-      'comes-back': STAYS_OFF,
+      // A dead one stays dead; with a weak one the unit starts anew again and again.
+      'comes-back': { 'never-off': usually, stays: usually, seconds: usually },
       'unit-shows': { dark: usually, restarts: usually, ready: rarely, fault: rarely },
-      volts: { none: usually, moments: sometimes, 'low-loaded': sometimes, low: sometimes },
+      volts: { none: usually, moments: sometimes, 'low-loaded': sometimes, low: sometimes, full: sometimes },
       commands: { none: usually, arrive: sometimes },
       short: { none: always, unit: rarely },
       hot: { nothing: usually, supply: sometimes },
@@ -148,6 +151,11 @@ export const UNITS = [
       'supply-volts': { none: usually, collapses: usually, wrong: rarely },
       'dead-since': { nothing: usually, unit: sometimes },
       cooling: { 'no-help': usually, helps: sometimes },
+      // Units are exchanged each with its own supply.
+      'goes-with-unit': { 'goes-along': usually, stays: sometimes },
+      swap: { 'no-change': usually, worse: sometimes },
+      // A weak one has less to give for less.
+      'moved-trains': { 'no-change': usually, cured: sometimes },
     },
   },
   // The unit is broken: a fault with only its supply, or only supply and control cable, connected; or it no longer acts on a short.

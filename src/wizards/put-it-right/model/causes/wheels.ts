@@ -184,7 +184,7 @@ export const WHEELS = [
       'vehicle-in-hand': { 'wheel-wrong': usually, nothing: sometimes },
       reports: { fine: usually, wild: sometimes },
       varnish: { cured: usually, 'no-change': usually },
-      sparks: { 'at-a-frog': usually, none: sometimes },
+      sparks: { 'at-a-frog': usually, 'at-a-wheel': sometimes, none: sometimes },
     },
   },
 

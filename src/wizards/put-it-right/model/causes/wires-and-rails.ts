@@ -74,6 +74,8 @@ export const WIRES_AND_RAILS = [
       ...LOST_ON_THE_WAY,
       hot: { nothing: usually, wire: sometimes },
       loss: { bus: always, rails: rarely },
+      // It only gets slower.
+      before: { 'not-off': usually, dims: usually },
     },
   },
   // Long rails and many joiners between two feeders: the rails themselves lose the volts.
@@ -88,6 +90,10 @@ export const WIRES_AND_RAILS = [
       hot: { nothing: always, 'joint-or-rail': rarely },
       loss: { rails: always, joint: rarely },
       'feed-wires': { right: usually, missing: sometimes },
+      // It only gets slower.
+      before: { 'not-off': usually, dims: usually },
+      // Only a coin or a load shows it.
+      trouble: { 'slow-or-dim': always, none: sometimes, jerks: rarely },
     },
   },
   // A joiner or a screwed or soldered joint that hardly touches: it loses volts, gets warm, comes and goes.
@@ -104,6 +110,8 @@ export const WIRES_AND_RAILS = [
         'stops-dark': sometimes,
         'switches-off': sometimes,
         'gets-hot': sometimes,
+        // Only a coin or a load beyond it shows it.
+        none: sometimes,
       },
       when: {
         'at-one-place': usually,
@@ -129,6 +137,8 @@ export const WIRES_AND_RAILS = [
       sparks: { none: usually, elsewhere: sometimes },
       weather: { 'no-matter': usually, warm: sometimes },
       fewer: { 'no-help': usually, helps: sometimes },
+      // It only gets slower.
+      before: { 'not-off': usually, dims: usually },
     },
   },
   // The same joint when it no longer touches at all: beyond it one rail is dead.
