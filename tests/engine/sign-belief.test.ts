@@ -209,7 +209,7 @@ function bruteForce(cause: SignCause, told: readonly { readonly check: SignCheck
           (product, sign) => product * chanceOfSign(cause.shows[sign.id] ?? 'unaffected', sign, world),
           1,
         );
-        const passing = SIGNS.filter(({ stands }) => stands !== true);
+        const passing = SIGNS.filter((sign) => !('stands' in sign));
         const sound = new Map([...world, ...passing.map(({ id, sound: value }): [string, string] => [id, value])]);
         let ofAnswers = 1;
         for (const key of heard) {
