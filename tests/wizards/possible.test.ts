@@ -4,6 +4,7 @@ import { NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address
 import { COMPLAINT_IDS } from '../../src/wizards/put-it-right/model/index.ts';
 import { causesOf, handedOn, possibleNow } from '../../src/wizards/put-it-right/possible.ts';
 
+const MANY: readonly string[] = ['now-and-then', 'none-of-these'];
 const WORDS = ['common', 'sometimes', 'rare'];
 
 describe.each(COMPLAINT_IDS)('the list of "%s"', (complaint) => {
@@ -12,7 +13,8 @@ describe.each(COMPLAINT_IDS)('the list of "%s"', (complaint) => {
     expect(new Set(causes.map(({ id }) => id)).size).toBe(causes.length);
     const order = causes.map(({ often }) => WORDS.indexOf(often));
     expect(order).toEqual([...order].sort((a, b) => a - b));
-    expect(order[0]).toBe(0);
+    // Behind a title that fits many troubles no single cause is common.
+    if (!MANY.includes(complaint)) expect(order[0]).toBe(0);
   });
 
   test('before any answer at most five repairs are shown, and the rest is counted', () => {
