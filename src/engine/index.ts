@@ -33,13 +33,8 @@ export {
 
 // diagnosis: what is wrong.
 export type {
-  CheckRow,
   CircumstanceRow,
-  Compiled,
-  ComplaintRow,
   Evidence,
-  FaultModel,
-  FaultRow,
   HowOften,
   LikelihoodWord,
   NextStep,
@@ -60,14 +55,7 @@ export type {
   WalkModel,
 } from './diagnosis/index.ts';
 export {
-  assertModel,
-  compile,
-  contradictions,
-  evidence,
   howOften,
-  nextStep,
-  posterior,
-  questionsLeft,
   SOMETHING_ELSE,
   signConflicts,
   signEvidence,

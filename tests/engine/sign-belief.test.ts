@@ -186,47 +186,68 @@ const groupOf = (check: SignCheck): string => {
   return first === 'goes-off' || first === 'comes-back' ? 'event' : first;
 };
 
-/** P(all these answers | cause), each source of each group right or slipped as a whole. */
-function bruteForce(cause: SignCause, told: readonly { readonly check: SignCheck; readonly option: string }[]): number {
-  const heard = [...new Set(told.map(({ check }) => `${groupOf(check)} ${check.source}`))];
+interface Told {
+  readonly check: SignCheck;
+  readonly option: string;
+}
+
+const LAYOUTS = CIRCUMSTANCES.map(({ id, values }) => ({ id, values: Object.keys(values) }));
+
+/** P(this layout | cause). */
+function chanceOfLayout(cause: SignCause, layout: World): number {
+  return CIRCUMSTANCES.reduce((product, { id, values }) => {
+    const allowed = Object.entries(values).filter(([value]) => cause.needs?.[id]?.includes(value) ?? true);
+    const share = allowed.find(([value]) => value === layout.get(id))?.[1] ?? 0;
+    return (product * share) / allowed.reduce((sum, [, one]) => sum + one, 0);
+  }, 1);
+}
+
+/** What was told of each group by each source. */
+function bySource(told: readonly Told[]): Told[][] {
+  const found = new Map<string, Told[]>();
+  for (const one of told) {
+    const key = `${groupOf(one.check)} ${one.check.source}`;
+    found.set(key, [...(found.get(key) ?? []), one]);
+  }
+  return [...found.values()];
+}
+
+/** P(all these answers | world), each source of each group right or slipped as a whole; what is seen now is seen in `now`. */
+function chanceOfAnswers(heard: readonly (readonly Told[])[], world: World, now: World): number {
+  return heard.reduce((all, mine) => {
+    const source = mine[0]?.check.source ?? 'memory';
+    const seen = source === 'memory' ? world : now;
+    const right = mine.reduce((product, { check, option }) => product * chanceOfAnswer(check, option, seen), 1);
+    const anyhow = mine.reduce((product, { check }) => product / check.options.length, 1);
+    return all * ((1 - SLIPS[source]) * right + SLIPS[source] * anyhow);
+  }, 1);
+}
+
+/** P(all these answers | cause, layout). */
+function chanceInLayout(cause: SignCause, layout: World, heard: readonly (readonly Told[])[]): number {
+  const well = cause.well === undefined ? 0 : WORD_CHANCE[cause.well];
+  const passing = SIGNS.filter(({ stands }) => stands !== true);
   let total = 0;
-  const rows = CIRCUMSTANCES.map(({ id, values }) => ({ id, values: Object.keys(values) }));
-  for (const layout of worldsOf(rows)) {
-    let ofLayout = 1;
-    for (const { id, values } of CIRCUMSTANCES) {
-      const allowed = Object.entries(values).filter(([value]) => cause.needs?.[id]?.includes(value) ?? true);
-      const share = allowed.find(([value]) => value === layout.get(id))?.[1] ?? 0;
-      ofLayout *= share / allowed.reduce((sum, [, one]) => sum + one, 0);
-    }
-    if (ofLayout === 0) continue;
-    for (const isWell of [false, true]) {
-      const well = cause.well === undefined ? 0 : WORD_CHANCE[cause.well];
-      const ofZ = isWell ? well : 1 - well;
-      if (ofZ === 0) continue;
-      for (const signs of worldsOf(SIGNS)) {
-        const world = new Map([...layout, ...signs]);
-        const ofSigns = SIGNS.reduce(
-          (product, sign) => product * chanceOfSign(cause.shows[sign.id] ?? 'unaffected', sign, world),
-          1,
-        );
-        const passing = SIGNS.filter((sign) => !('stands' in sign));
-        const sound = new Map([...world, ...passing.map(({ id, sound: value }): [string, string] => [id, value])]);
-        let ofAnswers = 1;
-        for (const key of heard) {
-          const mine = told.filter(({ check }) => `${groupOf(check)} ${check.source}` === key);
-          const [first] = mine;
-          const slip = first === undefined ? 0 : SLIPS[first.check.source];
-          const isNow = first?.check.source !== 'memory' && isWell;
-          const right = mine.reduce(
-            (product, { check, option }) => product * chanceOfAnswer(check, option, isNow ? sound : world),
-            1,
-          );
-          const anyhow = mine.reduce((product, { check }) => product / check.options.length, 1);
-          ofAnswers *= (1 - slip) * right + slip * anyhow;
-        }
-        total += ofLayout * ofZ * ofSigns * ofAnswers;
-      }
-    }
+  for (const signs of worldsOf(SIGNS)) {
+    const world = new Map([...layout, ...signs]);
+    const sound = new Map([...world, ...passing.map(({ id, sound: value }): [string, string] => [id, value])]);
+    const ofSigns = SIGNS.reduce(
+      (product, sign) => product * chanceOfSign(cause.shows[sign.id] ?? 'unaffected', sign, world),
+      1,
+    );
+    total += ofSigns * (1 - well) * chanceOfAnswers(heard, world, world);
+    if (well > 0) total += ofSigns * well * chanceOfAnswers(heard, world, sound);
+  }
+  return total;
+}
+
+/** P(all these answers | cause). */
+function bruteForce(cause: SignCause, told: readonly Told[]): number {
+  const heard = bySource(told);
+  let total = 0;
+  for (const layout of worldsOf(LAYOUTS)) {
+    const share = chanceOfLayout(cause, layout);
+    if (share > 0) total += share * chanceInLayout(cause, layout, heard);
   }
   return total;
 }

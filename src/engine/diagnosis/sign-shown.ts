@@ -1,7 +1,5 @@
 // What a walk over signs shows on its way: what is still possible, what each answer ruled out, what speaks for each cause, what hardly goes together.
 
-import type { Conflict } from './conflicts.ts';
-import { CONFLICT } from './conflicts.ts';
 import { leftFrom } from './left.ts';
 import type { Evidence, Posterior, RuledOut, Seen } from './posterior.ts';
 import { findingsOf, RULED_OUT_BELOW, RULED_OUT_FALL, SPEAKS } from './posterior.ts';
@@ -80,7 +78,23 @@ export function signEvidence(model: WalkModel, state: SignState): Evidence[] {
 
 const odds = (chance: number): number => chance / Math.max(1e-12, 1 - chance);
 
-/** Pairs of answers that hardly go together, worst first; each pair once. Total; unknown answers are left out. Source as `contradictions`. */
+export interface Conflict {
+  /** The answer to check again: the one that all others make least likely. */
+  readonly again: Seen;
+  /** The answer it goes worst with. */
+  readonly against: Seen;
+  /** Chance of `again` given all other answers, and alone, 0 to 1. */
+  readonly chance: number;
+  readonly alone: number;
+}
+
+/** An answer is in conflict below this chance given all the others, if that is also below this part of its chance alone. */
+const CONFLICT = { chance: 0.15, fall: 0.25 } as const;
+
+/**
+ * Pairs of answers that hardly go together, worst first; each pair once. Total; unknown answers are left out.
+ * Source: the conflict measure P(a)P(b)/P(a,b) of F.V. Jensen, from memory; the limits are from memory (judgement).
+ */
 export function signConflicts(model: WalkModel, state: SignState): Conflict[] {
   const known = knownAnswers(model, state.answers);
   const chanceOf = (answers: readonly Seen[]): number => {
@@ -107,7 +121,7 @@ export function signConflicts(model: WalkModel, state: SignState): Conflict[] {
   );
 }
 
-/** Roughly how many questions are to come, not rounded; 0 when the next step is no question. See `questionsLeft`. */
+/** Roughly how many questions are to come, not rounded; 0 when the next step is no question. */
 export function signQuestionsLeft(model: WalkModel, state: SignState): number {
   const stand = standAt(model, state);
   if (dangerOf(stand.compiled, state) !== undefined) return 0;

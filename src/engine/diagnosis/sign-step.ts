@@ -1,6 +1,6 @@
 // The next step of a walk over signs: ask, mend, or set side by side what is left.
 import type { Compiled } from './compile.ts';
-import type { NextStep } from './diagnosis.ts';
+import type { Seen } from './posterior.ts';
 import { findingsOf } from './posterior.ts';
 import type { Likely } from './sign-likely.ts';
 import { likelyOnly } from './sign-likely.ts';
@@ -9,6 +9,27 @@ import type { SignState, Stand, WalkModel } from './sign-walk.ts';
 import { standAt } from './sign-walk.ts';
 import { dangerOf, firstCheck } from './standing.ts';
 import { isShown, Valuer } from './value.ts';
+
+export type NextStep =
+  | {
+      readonly kind: 'ask';
+      readonly check: string;
+      /** `first`: danger comes before everything. `separates`: it spares more minutes than it costs. */
+      readonly because: 'first' | 'separates';
+    }
+  | {
+      readonly kind: 'fix';
+      readonly fixClass: string;
+      /** Chance of the class. */
+      readonly chance: number;
+      /** The answer that means danger, when that is why. */
+      readonly danger?: Seen;
+    }
+  | {
+      readonly kind: 'hand-on';
+      /** Every known cause was set aside, the most questions were asked, or no check or fix is worth its minutes. */
+      readonly because: 'no-cause-left' | 'questions-used-up' | 'nothing-separates';
+    };
 
 /** A repair that is dear waits while a cheaper one is likelier than this. From memory (judgement). */
 const CHEAPER_FIRST = 0.1;

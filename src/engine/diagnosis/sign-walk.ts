@@ -218,7 +218,6 @@ function compiledOf(
   });
   const classCost = Float64Array.from(rows, ({ minutes }) => minutes + settings.wrongFixMinutes);
   return {
-    complaint: '',
     settings,
     faults: [...causes, { id: SOMETHING_ELSE, fixClass: SOMETHING_ELSE, minutes: 1 }],
     share: overall,

@@ -1,9 +1,9 @@
 // Where a walk stands: what is still likely, what can still be asked, and whether an answer meant danger.
-import type { Compiled, CompiledCheck } from './compile.ts';
+import type { Compiled } from './compile.ts';
 import { bitsOf } from './compile.ts';
-import type { Tool } from './model.ts';
+import type { CheckRow, Tool } from './model.ts';
 import type { Seen } from './posterior.ts';
-import { lastAnswers, optionAt, startingChances, update } from './posterior.ts';
+import { lastAnswers, optionAt } from './posterior.ts';
 import type { Standing } from './value.ts';
 import { isShown } from './value.ts';
 
@@ -17,14 +17,6 @@ export interface WalkState {
   readonly tools: readonly Tool[];
   /** Checks whose answers may show that something is safe; all where it is left out. Those of a link may not. */
   readonly trusted?: ReadonlySet<string>;
-}
-
-/** Chances and open checks of a walk. Unknown ids are passed over. */
-export function standingOf(compiled: Compiled, state: WalkState): Standing {
-  const chances = startingChances(compiled, state.setAside);
-  const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
-  for (const answer of inRowOrder(compiled, answers)) update(compiled, chances, optionAt(compiled, answer));
-  return { chances, ...openOf(compiled, state) };
 }
 
 /** What can still be asked, and what was shown to hold. Unknown ids are passed over. */
@@ -62,7 +54,7 @@ function inRowOrder(compiled: Compiled, answers: readonly Seen[]): Seen[] {
   return [...answers].sort((a, b) => place(a) - place(b));
 }
 
-function rowOf(compiled: Compiled, check: string): CompiledCheck | undefined {
+function rowOf(compiled: Compiled, check: string): CheckRow | undefined {
   return compiled.checks[compiled.checkAt.get(check) ?? -1];
 }
 

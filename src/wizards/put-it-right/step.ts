@@ -15,7 +15,6 @@ const SETTINGS = {
   harmBelow: { ask: 0.005, mend: 0.05 },
   mostQuestions: 24,
   elseShare: 0.05,
-  slip: 0,
   lookAhead: { checks: 5, second: 8, fixes: 3 },
   slips: { memory: 0.1, eye: 0.05, instrument: 0.03 },
   halfFits: 1 / 3,
