@@ -226,7 +226,7 @@ function chanceOfAnswers(heard: readonly (readonly Told[])[], world: World, now:
 /** P(all these answers | cause, layout). */
 function chanceInLayout(cause: SignCause, layout: World, heard: readonly (readonly Told[])[]): number {
   const well = cause.well === undefined ? 0 : WORD_CHANCE[cause.well];
-  const passing = SIGNS.filter(({ stands }) => stands !== true);
+  const passing = SIGNS.filter((sign) => !('stands' in sign && sign.stands));
   let total = 0;
   for (const signs of worldsOf(SIGNS)) {
     const world = new Map([...layout, ...signs]);

@@ -15,7 +15,7 @@ import type {
 } from '../../src/engine/table/layout.ts';
 import { GAPPED } from '../../src/engine/table/layout.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import type { CauseId } from '../../src/wizards/put-it-right/model/index.ts';
+import type { CauseId } from '../../src/wizards/put-it-right/model/causes/index.ts';
 import { across, bridged } from './instruments.ts';
 import { makeTrain, partOf } from './layouts.ts';
 import { swappedWires } from './observation.ts';

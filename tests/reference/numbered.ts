@@ -7,7 +7,9 @@ import type { CauseTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import type { SignState, WalkModel } from '../../src/engine/diagnosis/sign-walk.ts';
 import { walkModel } from '../../src/engine/diagnosis/sign-walk.ts';
 
-export interface NumberedCheck extends Pick<SignCheck, 'id' | 'minutes' | 'options'>, Partial<SignCheck> {
+type Named = 'id' | 'minutes' | 'options';
+
+export interface NumberedCheck extends Pick<SignCheck, Named>, Partial<Omit<SignCheck, Named>> {
   /** Weight of each option, per fault in the order of `faults`; normalised per fault. */
   readonly chances: readonly (readonly number[])[];
 }

@@ -2,7 +2,7 @@
 // answered by the circuit itself; what is told or looked at by the sign that the check reads, as people mostly say it.
 
 import type { SignCheck } from '../../../src/engine/index.ts';
-import type { CheckId } from '../../../src/wizards/put-it-right/model/index.ts';
+import type { CheckId } from '../../../src/wizards/put-it-right/model/checks/index.ts';
 import { SIGN_MODEL } from '../../../src/wizards/put-it-right/model/index.ts';
 import { walkModelNow } from '../../../src/wizards/put-it-right/step.ts';
 import type { MetId, Situation } from '../complaints.ts';

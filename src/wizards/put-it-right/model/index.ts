@@ -13,8 +13,7 @@ import { ANOTHER_PART, ONE_PART, PARTS_CHECK, speaksOfAnotherPart } from './seco
 import { CORE_SIGNS, SIGNS } from './signs.ts';
 
 export { powerActsOf } from './acts.ts';
-export type { CauseId, FixClass } from './causes/index.ts';
-export type { CheckId } from './checks/index.ts';
+export type { FixClass } from './causes/index.ts';
 export { CIRCUMSTANCES } from './circumstances.ts';
 export { OPENINGS } from './openings.ts';
 export { leavesATrace, needsLastLook } from './repairs.ts';
