@@ -1,9 +1,9 @@
 // The first repair that is proposed must not harm, whatever the cause turns out to be.
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { NextStep } from '../../src/engine/diagnosis/diagnosis.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
 import { signPosterior } from '../../src/engine/diagnosis/sign-shown.ts';
+import type { NextStep } from '../../src/engine/index.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import type { Known } from '../../src/wizards/put-it-right/step.ts';
 import { stateOf, stepOf, walkModelNow } from '../../src/wizards/put-it-right/step.ts';
