@@ -138,6 +138,7 @@ export type {
   Verdict,
 } from './power/index.ts';
 export {
+  allParked,
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
@@ -158,6 +159,7 @@ export {
   gather,
   histogram,
   isAbove,
+  isAboveUsual,
   jointLoad,
   judge,
   judgedVolts,

@@ -1,7 +1,7 @@
 // Situations that people come with, and what somebody with experience answers. Where nothing else is said: common practice, no source.
 import { describe, expect, test } from 'vitest';
 import type { Placement } from '../../src/wizards/which-supply-where/result.ts';
-import { crossingAdvice, placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
+import { crossingAdvice, forbiddenIn, placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { told } from './told.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -204,5 +204,26 @@ describe('what is said is so', () => {
     const parts = one.arrangements[0]?.stages.map(({ judgement }) => judgement.aboveUsable) ?? [];
     expect(one.eitherShort).toBeLessThanOrEqual(parts.reduce((sum, chance) => sum + chance, 0) + 2e-3);
     expect(one.eitherShort).toBeGreaterThanOrEqual(Math.max(...parts) - 2e-3);
+  });
+});
+
+describe('a supply that must not be plugged is named, with the unit and the reason', () => {
+  const low = { 'station-input-volts': '16 V', 'booster-input-volts': '16 V' };
+
+  test('18 V where both inputs take 16 V: it goes into neither', () => {
+    const one = placed({ ...low, ...supply('two', '18 V', '5 A') });
+    expect(one.outcome).toBe('wrong-supply');
+    expect(forbiddenIn(one.arrangements)).toEqual([
+      { supply: 1, units: ['station', 'booster'], because: 'too-many-volts' },
+    ]);
+  });
+
+  test('two reasons, each with its unit', () => {
+    const one = placed({ ...low, 'booster-input': 'ac', ...supply('two', '18 V', '5 A') });
+    expect(forbiddenIn(one.arrangements)).toEqual([
+      { supply: 0, units: ['booster'], because: 'wrong-kind' },
+      { supply: 1, units: ['station'], because: 'too-many-volts' },
+      { supply: 1, units: ['booster'], because: 'wrong-kind' },
+    ]);
   });
 });

@@ -301,3 +301,58 @@ describe('wire to buy', () => {
     expect(areas).toEqual([...areas].sort((a, b) => a - b));
   });
 });
+
+describe('what a fresh reader would not sign', () => {
+  test.each(['0.25 mm2', '0.75 mm2'])(
+    'N on a unit for 5 A, feeders of %s: nothing is good, nor will do, before that comes down',
+    (feeder) => {
+      const one = wiring({
+        scale: 'n',
+        'wire-volts': '12 V',
+        'wire-trip': '5 A',
+        'supply-volts': '15 V',
+        'supply-amps': '8 A',
+        'bus-length': '3 m',
+        'track-length': '4 m',
+        'rail-kind': 'code-55',
+        'feeder-wire': feeder,
+      });
+      expect(one.outcome).toBe('lower-trip-level');
+      for (const { change, verdict } of [...one.candidates, ...one.others])
+        if (change.kind !== 'lower-trip' && change.kind !== 'breakers') expect(verdict).toBe('fails');
+    },
+  );
+
+  test('a garden of 80 m: the ring, if the ends meet, before a hundred feeders', () => {
+    const one = wiring({
+      scale: '1',
+      'wire-volts': '20 V',
+      'wire-trip': '10 A',
+      'wire-amps': '6 A',
+      'supply-volts': '22 V',
+      'supply-amps': '12 A',
+      'bus-length': '40 m',
+      'track-length': '80 m',
+      'bus-wire': '2.5 mm2',
+      'feeder-count': '3',
+      'rail-kind': 'large-brass',
+    });
+    expect(parts(one)).toContain('bus-as-a-ring');
+    const [next] = one.others;
+    expect(next?.cost.money.to).toBeGreaterThan(one.chosen?.cost.money.to ?? 0);
+    expect(one.others.some(({ change }) => change.kind === 'rewired' && change.ring === undefined)).toBe(true);
+  });
+
+  test('where a ring spares little, what needs no second end comes first', () => {
+    const one = wiring({
+      'bus-length': '20 m',
+      'track-length': '20 m',
+      'feeder-count': '8',
+      'bus-wire': '2.5 mm2',
+      'wire-amps': '3 A',
+    });
+    expect(one.outcome).toBe('wiring-good');
+    expect(one.now?.verdict).toBe('bearable');
+    expect(one.others.map(({ verdict }) => verdict)).toContain('good');
+  });
+});

@@ -148,9 +148,15 @@ export class Numbers {
     return `${this.plain(value, value < 10 ? 1 : 0)}${NARROW}W`;
   }
 
+  /** A step of a thousandth of an ampere is not none. */
+  #fineAmps(value: number): string {
+    const fine = value !== 0 && Math.abs(value) < 0.01;
+    return fine ? `${this.#digits(toThousandths(value))}${NARROW}mA` : this.ampsExactly(value);
+  }
+
   /** A value of a working. */
   inUnit(value: number, unit: Working['unit']): string {
-    if (unit === 'A') return this.ampsExactly(value);
+    if (unit === 'A') return this.#fineAmps(value);
     if (unit === 'V') return this.voltsExactly(value);
     if (unit === 'share') return this.share(value);
     if (WITHOUT_UNIT.has(unit)) return this.plain(value, 2);

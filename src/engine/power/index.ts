@@ -29,6 +29,7 @@ export type { DistrictAdvice, DistrictFinding, DividedLayout, OwnDistrict } from
 export { dividedLayout } from './own-districts.ts';
 export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
+  isAboveUsual,
   judgedVolts,
   judgeRails,
   neighbourVolts,
@@ -42,7 +43,15 @@ export {
   TRACK_LIMITS,
 } from './rail-voltage.ts';
 export type { Remedy, RemedyInput } from './remedies.ts';
-export { BREAKERS_COST, chosenOf, remedies, SECOND_DISTRICT_COST, SUPPLY_COST, supplyFor } from './remedies.ts';
+export {
+  allParked,
+  BREAKERS_COST,
+  chosenOf,
+  remedies,
+  SECOND_DISTRICT_COST,
+  SUPPLY_COST,
+  supplyFor,
+} from './remedies.ts';
 export type { DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {
   atLeast,

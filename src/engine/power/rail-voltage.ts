@@ -205,6 +205,12 @@ export const SCALE_RANGE: Readonly<Record<Scale, Span>> = {
   '1': { from: 18, to: 22 },
 };
 
+/** So far above its range rails may stand before they come before everything else, volts: nobody knows them closer. Source: common-practice. */
+const NEAR_RANGE = 1;
+
+/** Whether rails of so many volts stand well above what is usual for the scale. */
+export const isAboveUsual = (volts: number, scale: Scale): boolean => volts > SCALE_RANGE[scale].to + NEAR_RANGE + 1e-9;
+
 /** `too-low`: below what a power station must give; `over-stop`: above 22 V; `over-decoder`: above what decoders must survive. */
 export type RailFinding = 'too-low' | 'slow' | 'in-range' | 'above-range' | 'over-stop' | 'over-decoder';
 

@@ -319,13 +319,19 @@ function moreDistricts(input: RemedyInput): Remedy | undefined {
   return chosenOf(found) ?? found.at(-1);
 }
 
+/** Whatever does not move stands on track that is switched off. */
+export const allParked = (fleet: Fleet): Fleet => ({
+  ...parked({ ...fleet, moving: 0 }, trainCount(fleet)),
+  moving: fleet.moving,
+});
+
 /** So many that it is enough; where not even one is, so many that it is tight; where not even that, with all others parked. */
 function fewer(input: RemedyInput): Remedy | undefined {
   const { fleet } = input;
   const now = asItIs(input);
   const most = (of: Fleet): number | undefined =>
     [largestMoving(of, now, 'enough'), largestMoving(of, now, 'tight')].find((count) => count >= 1);
-  const alone = { ...parked({ ...fleet, moving: 0 }, trainCount(fleet)), moving: fleet.moving };
+  const alone = allParked(fleet);
   const asIs = most(fleet);
   const moving = asIs ?? most(alone);
   if (moving === undefined || moving >= fleet.moving) return undefined;

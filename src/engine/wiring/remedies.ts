@@ -56,7 +56,9 @@ export type WiringRule =
   | 'bus-heat'
   | 'feeder-heat'
   /** The lower trip current leaves too little for the trains. */
-  | 'trip-too-low';
+  | 'trip-too-low'
+  /** The trip current is above what the scale bears: for whoever knows the scale to add. */
+  | 'trip-above-scale';
 
 export interface WiringCandidate {
   readonly change: WiringChange;

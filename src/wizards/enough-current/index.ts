@@ -7,5 +7,6 @@ export { reckon } from './reckoning.ts';
 export type { Conclusion } from './result.ts';
 export { concluded } from './result.ts';
 export type { Deciding } from './sure.ts';
+export { isTold } from './sure.ts';
 export type { Likely } from './surer.ts';
 export { SELDOM, surerOf } from './surer.ts';

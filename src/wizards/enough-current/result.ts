@@ -1,13 +1,16 @@
 // What "Is my power enough?" concludes from what was reckoned: what to do. It may come a moment later.
 import type { Judgement, Remedy, RemedyInput, Supply } from '../../engine/index.ts';
 import {
+  allParked,
   atLeast,
   capacity,
   chosenOf,
   DRAWS,
+  isAboveUsual,
   judgeInGroups,
   largestMoving,
   moreTrains,
+  OWN_USE_DOUBT,
   remedies,
   supplyFor,
 } from '../../engine/index.ts';
@@ -19,7 +22,7 @@ import type { EnoughCurrentOutcome } from './outcomes.ts';
 import type { Power, Reckoning } from './reckoning.ts';
 import { reckon } from './reckoning.ts';
 import type { Deciding, VerdictKind } from './sure.ts';
-import { howSure, tripDepends } from './sure.ts';
+import { howSure, isTold, tripDepends } from './sure.ts';
 
 export interface Conclusion {
   readonly outcome: EnoughCurrentOutcome;
@@ -36,8 +39,8 @@ export interface Conclusion {
   readonly readFirst: ReadFirst | undefined;
   /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. */
   readonly tripBelow: number | undefined;
-  /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. */
-  readonly mayMove: { readonly enough: number; readonly tight: number } | undefined;
+  /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. `alone`: the latter with all others on track that is switched off. */
+  readonly mayMove: { readonly enough: number; readonly tight: number; readonly alone: number } | undefined;
   /** How many more of the first kind could be added and moved with the everyday rule kept. */
   readonly more: { readonly kind: string; readonly count: number } | undefined;
   /** The districts that there are, where the layout is divided already. */
@@ -89,18 +92,27 @@ function whatToDo(answers: Answers, reckoning: Reckoning): Conclusion {
   if (before?.kind === 'stop') return before;
   const divided = dividedIn(answers, reckoning, before);
   if (divided !== undefined) return concludeDivided(divided);
-  if (before?.outcome === 'supply-cannot-trip' && now !== undefined) {
-    const { toBuy } = before;
-    const asked = wishOf(answers, reckoning, now);
-    const supply = { ...now.supply, ...toBuy };
-    const { verdict } = judgeInGroups(reckoning.load, capacity(supply, reckoning.stage));
-    // With the supply that trips its unit the trains may have enough: then nothing more is offered.
-    const wanted = toBuy !== undefined && !atLeast(verdict, 'tight');
-    return { ...before, ...fits, remedies: wanted ? remedies({ ...asked, supply }) : [] };
-  }
-  if (before !== undefined) return { ...before, ...(before.outcome === 'read-both-labels' ? {} : fits) };
+  if (now !== undefined && (before?.outcome === 'supply-cannot-trip' || before?.outcome === 'lower-trip-level'))
+    return { ...before, ...fits, remedies: unread.length > 0 ? [] : besidesTheTrip(answers, reckoning, now, before) };
+  if (before !== undefined) return before;
   if (now === undefined) throw new RangeError('conclude: a supply that is not known has no verdict');
   return { ...concludeTrains(answers, reckoning, now), ...fits };
+}
+
+/** What helps the trains once a short trips the unit, on the supply to get or with the trip current lowered; none where they have enough then. */
+function besidesTheTrip(
+  answers: Answers,
+  reckoning: Reckoning,
+  now: Power,
+  { toBuy, tripBelow: below = 0 }: Conclusion,
+): readonly Remedy[] {
+  const asked = wishOf(answers, reckoning, now);
+  const supply = { ...now.supply, ...toBuy };
+  const lowered = toBuy === undefined ? Math.min(asked.stage.limit, below) : asked.stage.limit;
+  if (lowered <= 0) return [];
+  const stage = { ...asked.stage, limit: lowered };
+  if (atLeast(judgeInGroups(reckoning.load, capacity(supply, stage)).verdict, 'tight')) return [];
+  return remedies({ ...asked, supply, stage });
 }
 
 /** The districts that there are, once everything is read and right but that a short may not trip their units. */
@@ -132,10 +144,11 @@ export function answerBefore(answers: Answers, reckoning: Reckoning): Conclusion
   if (stopped !== undefined) return { ...NOTHING_MORE, outcome: stopped, kind: 'stop' };
   const gated = tooHigh(answers, reckoning) ?? aboveTheScale(reckoning);
   if (gated !== undefined) return gated;
-  if (now === undefined || unread.length > 0)
-    return { ...NOTHING_MORE, outcome: 'read-both-labels', kind: 'labels-first' };
-  return cannotTrip(answers, reckoning, now);
+  if (now === undefined || unread.length > 0) return LABELS_FIRST;
+  return aboveUsual(now, reckoning) ?? cannotTrip(answers, reckoning, now);
 }
+
+const LABELS_FIRST: Conclusion = { ...NOTHING_MORE, outcome: 'read-both-labels', kind: 'labels-first' };
 
 /** What must not be run at all: labels that do not go together, and too few volts. */
 function stopFor({ labels, power: now }: Reckoning): EnoughCurrentOutcome | undefined {
@@ -148,6 +161,8 @@ function tooHigh(answers: Answers, reckoning: Reckoning): Conclusion | undefined
   const { power: now, unread, stage } = reckoning;
   const input = new Reader(answers).inputLabel('unit');
   if (now === undefined || now.rails.tooHigh === 'no') return undefined;
+  // Nothing is measured with a supply plugged in that its unit may not take.
+  if (unread.includes('unit-input') || unread.includes('unit-input-volts')) return LABELS_FIRST;
   const wanted = supplyFor({ ...reckoning, supply: now.supply, input }, stage);
   const toBuy = now.supply.kind === 'ac' && wanted?.kind === 'dc' && unread.length === 0 ? wanted : undefined;
   const outcome = toBuy === undefined ? 'rail-voltage-too-high' : 'regulated-supply';
@@ -162,6 +177,16 @@ function tooHigh(answers: Answers, reckoning: Reckoning): Conclusion | undefined
 }
 
 const RAILS_DECIDE: Deciding = { unknown: 'rails', choices: [], holdsTo: undefined };
+
+/** Rails above what is usual for the scale, though below what no track may pass: they are set lower first. */
+function aboveUsual({ rails }: Power, { scale }: Reckoning): Conclusion | undefined {
+  if (rails.finding !== 'above-range' || !isAboveUsual(rails.volts, scale)) return undefined;
+  const sure = {
+    kind: rails.known ? 'surely-not' : 'depends',
+    deciding: rails.known ? undefined : RAILS_DECIDE,
+  } as const;
+  return { ...NOTHING_MORE, outcome: 'rail-voltage-too-high', ...sure };
+}
 
 /** A unit that trips above what wheels and wires of the scale bear. */
 function aboveTheScale(reckoning: Reckoning): Conclusion | undefined {
@@ -187,6 +212,7 @@ function fitting({ fleet }: Reckoning, { capacity: able }: Power): Pick<Conclusi
     mayMove: {
       enough: Math.max(0, largestMoving(fleet, able, 'enough')),
       tight: Math.max(0, largestMoving(fleet, able, 'tight')),
+      alone: Math.max(0, largestMoving(allParked(fleet), able, 'tight')),
     },
     more: kind === undefined ? undefined : { kind: kind.kind, count: moreTrains(fleet, kind, able, 'tight') },
   };
@@ -209,7 +235,7 @@ function cannotTrip(answers: Answers, reckoning: Reckoning, now: Power): Conclus
     kind: depends ? 'depends' : 'surely-not',
     deciding: depends ? RAILS_DECIDE : undefined,
     toBuy: wanted,
-    tripBelow: tripBelow(reckoning),
+    tripBelow: Math.max(0, tripBelow(reckoning) - (isTold(answers, 'own-use') ? 0 : OWN_USE_DOUBT)),
   };
 }
 
@@ -218,9 +244,13 @@ function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Con
   const found = remedies(wishOf(answers, reckoning, now));
   const wantsShorts = new Reader(answers).option('aim') === 'shorts';
   const { outcome, chosen } = answerFor(now.judgement, found, wantsShorts);
-  // Where it runs, what would cost money is no remedy; breakers mend something else.
-  const runs = atLeast(now.judgement.verdict, 'tight');
-  const shown = found.filter(({ id, cost }) => !runs || cost.money.to === 0 || id === 'breakers-and-sub-districts');
+  // Where it runs, what would cost money is no remedy; breakers give no power, so nobody who lacks some is told of them.
+  const { verdict } = now.judgement;
+  const shown = found.filter(({ id, cost }) =>
+    id === 'breakers-and-sub-districts'
+      ? atLeast(verdict, 'enough')
+      : !atLeast(verdict, 'tight') || cost.money.to === 0,
+  );
   return { ...NOTHING_MORE, outcome, chosen, remedies: shown, ...howSure(answers, reckoning, now) };
 }
 
@@ -236,7 +266,8 @@ function answerFor(judgement: Judgement, found: readonly Remedy[], wantsShorts: 
   const tight = judgement.verdict === 'tight';
   const chosen = tight ? (free.find(({ id }) => id === 'mute-and-park') ?? free[0]) : chosenOf(found);
   if (chosen !== undefined) return { outcome: chosen.id, chosen };
-  return tight ? enough : { outcome: 'fewer-moving', chosen: undefined };
+  // Not even one may move: what stands is too much.
+  return tight ? enough : { outcome: 'mute-and-park', chosen: undefined };
 }
 
 function onlyPowerUpFails(judgement: Judgement): boolean {

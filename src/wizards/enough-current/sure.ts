@@ -19,7 +19,7 @@ import type { Power, Reckoning } from './reckoning.ts';
 export type VerdictKind = 'stop' | 'labels-first' | 'surely' | 'depends' | 'surely-not';
 
 /** What can decide: what the engine weighs, what nobody has told, and where the rail volts come from. */
-export type DecidingId = Unknown | Untold | 'rails' | 'sound' | 'trains';
+export type DecidingId = Unknown | Untold | 'coach-draws' | 'rails' | 'sound' | 'trains';
 
 export interface Choice {
   readonly id: string;
@@ -51,7 +51,8 @@ export function tripDepends(answers: Answers, reckoning: Reckoning, now: Power):
 }
 
 /** Whether a field was answered with something known. */
-const isTold = (answers: Answers, id: string): boolean => answers[id] !== undefined && answers[id]?.kind !== 'unknown';
+export const isTold = (answers: Answers, id: string): boolean =>
+  answers[id] !== undefined && answers[id]?.kind !== 'unknown';
 
 /** Most coaches that are looked for. */
 const MOST_COACHES = 500;
@@ -131,7 +132,7 @@ function decidingOf(unknown: DecidingId, answers: Answers, reckoning: Reckoning,
   });
   switch (unknown) {
     case 'coach-lamps':
-      if (isTold(answers, 'lamps')) return { unknown, choices: [], holdsTo: undefined };
+      if (isTold(answers, 'lamps')) return { unknown: 'coach-draws', choices: [], holdsTo: undefined };
       return {
         unknown,
         choices: (['led', 'filament'] as const).map((lamps) =>

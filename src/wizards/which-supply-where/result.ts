@@ -8,6 +8,7 @@ import type {
   Fleet,
   GapExpected,
   InPhaseCrossing,
+  LabelFinding,
   LoadedStage,
   NamedSupply,
   Placed,
@@ -106,6 +107,38 @@ export interface Placement {
   readonly trainsUntold: boolean;
   readonly assumptions: readonly Assumption[];
 }
+
+/** A supply that must not be plugged, by its place among the two, into which units, and why not. */
+export interface Forbidden {
+  readonly supply: number;
+  readonly units: readonly UnitFound['unit'][];
+  readonly because: Extract<LabelFinding, { kind: 'not-permitted' }>['because'];
+}
+
+/** All that the labels forbid, supply by supply; the same reason is told once. */
+export function forbiddenIn(arrangements: readonly Arrangement[]): Forbidden[] {
+  const pairs = arrangements.flatMap(({ stages }) =>
+    stages.flatMap(({ supply, label }, at) =>
+      label.kind === 'not-permitted'
+        ? [{ supply, unit: at === 0 ? ('station' as const) : ('booster' as const), because: label.because }]
+        : [],
+    ),
+  );
+  const same = (one: (typeof pairs)[number], other: (typeof pairs)[number]): boolean =>
+    one.supply === other.supply && one.because === other.because;
+  return pairs
+    .filter((one, i) => pairs.findIndex((other) => same(one, other)) === i)
+    .map(({ supply, because }) => ({
+      supply,
+      units: UNITS.filter((unit) =>
+        pairs.some((one) => one.unit === unit && one.supply === supply && one.because === because),
+      ),
+      because,
+    }))
+    .sort((a, b) => a.supply - b.supply);
+}
+
+const UNITS = ['station', 'booster'] as const;
 
 /** Share of consumers in the busier district where one is busier. Source: common-practice. */
 const BUSIER_SHARE = 0.65;

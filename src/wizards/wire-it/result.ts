@@ -245,7 +245,7 @@ function judged(
   const train = circuit.train(trainAmps);
   const short = shortBehind(plan, supply);
   if (short.kind === 'no-solution') return { ...short, outcome: 'booster-near-load' };
-  const candidates = advice.candidates.map((one) => behind(supply, one));
+  const candidates = advice.candidates.map((one) => gated(level, behind(supply, one)));
   const now = candidates.find(({ change }) => change.kind === 'as-it-is');
   const chosen = choose(candidates, level);
   return {
@@ -285,6 +285,12 @@ const behind = (supply: SupplyTrip | undefined, one: WiringCandidate): WiringCan
   ...one,
   shortAmps: Math.min(one.shortAmps, supply?.gives.to ?? Number.POSITIVE_INFINITY),
 });
+
+/** Nothing is good, nor will do, while the unit trips above what the scale bears. */
+const gated = ({ finding }: TripLevel, one: WiringCandidate): WiringCandidate =>
+  finding === 'above-ceiling' && !isLower(one)
+    ? { ...one, verdict: 'fails', fails: [...one.fails, 'trip-above-scale'] }
+    : one;
 
 /** A short draws no more than the supply gives for a moment. */
 function shortBehind(plan: FeedingPlan, supply: SupplyTrip | undefined): ShortAlong | FeedingProblem {
@@ -448,8 +454,16 @@ function isWorthIt(good: WiringCandidate, least: WiringCandidate = good): boolea
   return more(({ cost }) => cost.hours.to) <= WORTH_GOOD.hours && more(({ cost }) => cost.money.to) <= WORTH_GOOD.money;
 }
 
+/** The ring does as well and spares more than what good wiring is worth. */
+function isMuchCheaper(ring: WiringCandidate, other: WiringCandidate): boolean {
+  const spared = (of: (one: WiringCandidate) => number): number => of(other) - of(ring);
+  const [money, hours] = [spared(({ cost }) => cost.money.to), spared(({ cost }) => cost.hours.to)];
+  return money >= 0 && hours >= 0 && (money > WORTH_GOOD.money || hours > WORTH_GOOD.hours);
+}
+
 // The cheapest that keeps the limits; what makes it good, if it takes no more than an evening longer. A ring is for layouts whose bus
-// comes round again, so only where nothing else of wire will do. A trip current above what the scale bears comes down whatever the wires are.
+// comes round again, so only where nothing else of wire will do, or where all else is much dearer: then with "if its ends can be joined".
+// A trip current above what the scale bears comes down whatever the wires are.
 function choose(candidates: readonly WiringCandidate[], level: TripLevel): WiringCandidate | undefined {
   if (level.finding === 'above-ceiling') {
     const lowered = candidates.find(isLower);
@@ -459,8 +473,10 @@ function choose(candidates: readonly WiringCandidate[], level: TripLevel): Wirin
   const line = wiring.filter((one) => !isRing(one));
   const least = line.find(passes);
   const good = line.find(isGood);
-  if (good !== undefined && isWorthIt(good, least)) return good;
-  return least ?? wiring.find(isGood) ?? candidates.find(passes);
+  const straight = good !== undefined && isWorthIt(good, least) ? good : least;
+  if (straight === undefined) return wiring.find(isGood) ?? candidates.find(passes);
+  const does = isGood(straight) ? isGood : passes;
+  return wiring.find((one) => isRing(one) && does(one) && isMuchCheaper(one, straight)) ?? straight;
 }
 
 /** At most so many others are told. */

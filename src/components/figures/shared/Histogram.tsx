@@ -62,11 +62,12 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
         <text x="50%" y={TOP + HEIGHT + 41} text-anchor="middle">
           {say('figure-axis')}
         </text>
-        {usable !== undefined && (
-          <Mark at={x(usable)} row={1} text={say('figure-usable', { amps: numbers.ampsExactly(usable) })} strong />
-        )}
         {hard !== undefined && (
           <Mark at={x(hard)} row={0} text={say('figure-hard', { amps: numbers.ampsExactly(hard) })} />
+        )}
+        {/* Last, so that its words stand on the line of the limit. */}
+        {usable !== undefined && (
+          <Mark at={x(usable)} row={1} text={say('figure-usable', { amps: numbers.ampsExactly(usable) })} strong />
         )}
       </svg>
       <figcaption>{caption}</figcaption>

@@ -6,7 +6,7 @@ import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/inde
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer, useReckoned } from '../frame/index.ts';
-import { headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf } from './answer-texts.ts';
+import { headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf, warningsOf } from './answer-texts.ts';
 import { Details } from './Details.tsx';
 import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
@@ -30,7 +30,10 @@ export function EnoughAnswer(props: Props) {
   const others = helpful(conclusion);
   const { power } = reckoning;
   // What was asked is answered beside what comes before it.
-  const beside = power !== undefined && TRAINS_BESIDE.has(outcome) ? trainsLine(reckoning, power, say) : undefined;
+  const beside =
+    power !== undefined && kind !== 'labels-first' && TRAINS_BESIDE.has(outcome) && power.rails.tooHigh === 'no'
+      ? trainsLine(reckoning, power, say)
+      : undefined;
   return (
     <AnswerPage
       {...props}
@@ -39,6 +42,7 @@ export function EnoughAnswer(props: Props) {
       headline={headlineOf(found)}
       lead={leadOf(found)}
       only={kind === 'stop'}
+      warnings={warningsOf(found)}
       {...(beside === undefined ? {} : { because: beside })}
       tonight={tonightOf(found)}
       {...toDoOf(found)}
@@ -61,15 +65,16 @@ const buysToDo = ({ chosen, toBuy }: Conclusion): boolean => toBuy !== undefined
 /** The one thing to do, and its price; else what the fix itself says. */
 function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string } {
   const { conclusion, say, numbers } = found;
-  const { chosen, toBuy } = conclusion;
+  const { chosen, toBuy, outcome } = conclusion;
   if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen.cost, say, numbers) };
+  if (outcome === 'mute-and-park') return { toDo: say('to-do-fewer-on-track'), price: say('costs-nothing') };
   if (toBuy === undefined) return {};
   const { kind, volts, amps } = toBuy;
   const values = { kind: say(`kind-${kind}`), volts: numbers.volts(volts), rating: numbers.amps(amps) };
   return { toDo: say('to-do-supply', values), price: costWords(SUPPLY_COST, say, numbers) };
 }
 
-const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level']);
+const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level', 'rail-voltage-too-high']);
 
 function Fits({ reckoning, conclusion, say }: Found) {
   const { mayMove, more } = conclusion;
@@ -156,14 +161,12 @@ function Draw({ reckoning, say, numbers }: Found) {
 function Notes({ reckoning, say, numbers }: Pick<Found, 'reckoning' | 'say' | 'numbers'>) {
   const { power } = reckoning;
   if (power === undefined) return null;
-  const { rails, trip, coldLamps, beyondNorm } = power;
+  const { rails, coldLamps } = power;
   return (
     <ul class="notes">
-      {trip?.kind === 'perhaps' && <li>{say('trip-perhaps')}</li>}
-      {rails.known && rails.finding !== 'in-range' && (
+      {rails.known && rails.finding !== 'in-range' && rails.finding !== 'above-range' && (
         <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(rails.volts) })}</li>
       )}
-      {beyondNorm && <li>{say('beyond-norm')}</li>}
       {coldLamps !== undefined && (
         <li>{say('cold-lamps', { least: numbers.amps(coldLamps.from), most: numbers.amps(coldLamps.to) })}</li>
       )}

@@ -1,10 +1,13 @@
 // What the answer to "Is my power enough?" says in sentences: verdict, headline, lead, tonight, and what a remedy is called and takes.
 import type { Remedy } from '../../../engine/index.ts';
+import { SCALE_RANGE } from '../../../engine/index.ts';
 import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-current/index.ts';
+import { isTold } from '../../../wizards/enough-current/index.ts';
 import type { Say } from '../../words/index.ts';
+import { listed } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 
-interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes'> {
+interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes' | 'answers' | 'language'> {
   readonly reckoning: Reckoning;
   readonly conclusion: Conclusion;
 }
@@ -26,19 +29,52 @@ export function verdictOf({ reckoning, conclusion, say }: Found): { readonly ton
   const verdict = reckoning.power?.judgement.verdict;
   if (kind === 'stop') return { tone: 'stop', word: say('verdict-stop') };
   if (kind === 'labels-first' || verdict === undefined) return { tone: 'open', word: say('verdict-unknown') };
+  if (isAboveUsual(reckoning, conclusion)) return { tone: 'short', word: say('verdict-above-usual') };
   if (BEFORE_THE_TRAINS.has(outcome)) return { tone: 'short', word: say(`verdict-of-${outcome}`) };
   if (kind === 'depends') return { tone: 'open', word: say('verdict-depends') };
   return { tone: verdict, word: say(verdict === 'tight' ? 'verdict-tight' : `verdict-surely-${verdict}`) };
 }
 
+/** Rails above what is usual for the scale, though no track is forbidden that. */
+const isAboveUsual = ({ power }: Reckoning, { outcome }: Conclusion): boolean =>
+  outcome === 'rail-voltage-too-high' && power?.rails.tooHigh === 'no';
+
 export function headlineOf({ reckoning, conclusion, fixes, say }: Found): string {
   const { power, fleet } = reckoning;
   const { outcome, kind, deciding } = conclusion;
+  if (outcome === 'read-both-labels' && reckoning.unread.length <= FEW_LINES) return say('headline-labels-few');
+  if (isAboveUsual(reckoning, conclusion)) return say(`headline-above-usual${kind === 'depends' ? '-perhaps' : ''}`);
   if (power === undefined || BEFORE_THE_TRAINS.has(outcome)) return fixes[outcome]?.title ?? '';
   if (kind === 'depends' && deciding !== undefined)
     return say(`headline-depends-${deciding.unknown}`, { moving: fleet.moving });
   return trainsLine(reckoning, power, say);
 }
+
+/** Its volts may be too many for the rails, and nobody has read whether the unit takes them. */
+const staysUnplugged = ({ power, unread }: Reckoning): boolean =>
+  power !== undefined && power.rails.tooHigh !== 'no' && unread.some((id) => id.startsWith('unit-input'));
+
+/** What may not be read past, right below the verdict: each a paragraph. */
+export function warningsOf({ reckoning, conclusion, say, numbers }: Found): string[] {
+  const { power, scale } = reckoning;
+  if (power === undefined) return [];
+  const { rails, trip, beyondNorm } = power;
+  const { outcome, kind } = conclusion;
+  if (kind === 'stop') return [];
+  const volts = { volts: numbers.volts(rails.volts), ...usualVolts(scale, numbers) };
+  if (outcome === 'read-both-labels') return staysUnplugged(reckoning) ? [say('unplugged-till-read', volts)] : [];
+  const above = rails.finding === 'above-range' && !isAboveUsual(reckoning, conclusion);
+  return [
+    ...(above ? [say(rails.known ? 'rails-above-range' : 'rails-perhaps-above-range', volts)] : []),
+    ...(trip?.kind === 'perhaps' ? [say('trip-perhaps')] : []),
+    ...(beyondNorm ? [say('beyond-norm')] : []),
+  ];
+}
+
+const usualVolts = (scale: Reckoning['scale'], numbers: Found['numbers']) => ({
+  from: numbers.plain(SCALE_RANGE[scale].from, 0),
+  to: numbers.volts(SCALE_RANGE[scale].to),
+});
 
 /** What is said of the trains alone. */
 export function trainsLine({ fleet }: Reckoning, { judgement, seen, capacity }: Power, say: Say): string {
@@ -56,9 +92,11 @@ export function leadOf(found: Found): string {
   const because = labels.kind === 'not-permitted' ? ` ${say(`because-not-permitted-${labels.because}`)}` : '';
   const [here = 0, there = 0] = chosen?.usable ?? [];
   const { muted = 0, parked = 0, moving = mayMove?.tight ?? 0 } = chosen?.counts ?? {};
-  const way = variant(conclusion);
+  const way = variant(found);
   const which = way === '' ? outcome : `${outcome}-${way}`;
   const lead = say(`lead-${which}`, {
+    ...usualVolts(reckoning.scale, numbers),
+    labels: unreadNames(found),
     limit: numbers.amps(unit.limit),
     below: numbers.amps(tripBelow ?? unit.limit),
     usable: numbers.ampsExactly(power?.capacity.usable ?? 0),
@@ -75,30 +113,82 @@ export function leadOf(found: Found): string {
     muted,
     parked,
   });
-  return `${lead}${because}${chosen?.inGroups === true ? ` ${say('in-groups')}` : ''}`;
+  const costs = (chosen?.cost.money.to ?? 0) > 0;
+  const free = costs ? freeFirst(conclusion, reckoning.fleet.moving, say) : [];
+  const groups = chosen?.inGroups === true ? [say('in-groups')] : [];
+  return [...free, `${lead}${because}`, ...groups].join(' ');
+}
+
+/** So few lines of the labels that they are named rather than all of both labels. */
+const FEW_LINES = 2;
+
+/** The lines of the labels that nobody has read. */
+function unreadNames({ reckoning, say, language }: Found): string {
+  return listed(
+    reckoning.unread.map((id) => say(`unread-${id}`)),
+    language,
+  );
 }
 
 /** Which of the sentences of an outcome fits. */
-function variant({ outcome, kind, toBuy, chosen }: Conclusion): string {
-  if (outcome === 'power-is-enough') return kind === 'depends' ? 'open' : '';
-  if (outcome === 'supply-cannot-trip') return toBuy === undefined ? 'lower' : '';
-  if (outcome === 'fewer-moving' && chosen === undefined) return 'none';
-  if (outcome === 'fewer-moving' && chosen?.counts.parked !== undefined) return 'parked';
-  if (outcome !== 'mute-and-park') return '';
-  if (chosen?.counts.muted === undefined) return 'park';
+function variant(found: Found): string {
+  const { reckoning, conclusion, answers } = found;
+  const { outcome, kind, toBuy, chosen } = conclusion;
+  switch (outcome) {
+    case 'rail-voltage-too-high':
+      return isAboveUsual(reckoning, conclusion) ? 'usual' : '';
+    case 'read-both-labels':
+      return reckoning.unread.length <= FEW_LINES ? 'few' : '';
+    case 'power-is-enough':
+      return kind === 'depends' ? 'open' : '';
+    case 'supply-cannot-trip':
+      if (toBuy === undefined) return 'lower';
+      return isTold(answers, 'own-use') ? '' : 'own-use';
+    case 'fewer-moving':
+      return chosen?.counts.parked === undefined ? '' : 'parked';
+    case 'mute-and-park':
+      return quietVariant(chosen);
+    default:
+      return '';
+  }
+}
+
+/** `none`: even what only stands is too much. */
+function quietVariant(chosen: Remedy | undefined): string {
+  if (chosen === undefined) return 'none';
+  if (chosen.counts.muted === undefined) return 'park';
   return chosen.counts.parked === undefined ? 'mute' : '';
 }
 
 /** What can be run with what is there. With a label unread only what has run before. */
 export function tonightOf({ reckoning, conclusion, say }: Found): string {
   const { kind, outcome, mayMove } = conclusion;
-  if (kind === 'labels-first') return say('tonight-labels');
+  if (kind === 'labels-first') return say(staysUnplugged(reckoning) ? 'tonight-unplugged' : 'tonight-labels');
   if (outcome === 'rail-voltage-too-high' || outcome === 'regulated-supply') return say('tonight-measure');
-  const most = mayMove?.tight ?? 0;
-  const beside = outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level' ? ` ${say('tonight-beside')}` : '';
-  if (most < 1 && reckoning.fleet.moving > 0) return `${say('tonight-none')}${beside}`;
-  const all = most >= reckoning.fleet.moving;
-  return `${say(all ? 'tonight-all' : 'tonight', { moving: most })}${beside}`;
+  const mayNotTrip =
+    outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level' || reckoning.power?.trip?.kind === 'perhaps';
+  const { tight = 0, enough = 0 } = mayMove ?? {};
+  const { moving } = reckoning.fleet;
+  const parts = [
+    mostTonight(tight, enough, moving, say),
+    ...(conclusion.chosen === undefined ? freeFirst(conclusion, moving, say) : []),
+    ...(mayNotTrip ? [say('tonight-beside')] : []),
+  ];
+  return parts.join(' ');
+}
+
+/** What parking brings, where not all that is wished may move. */
+function freeFirst({ mayMove }: Conclusion, wished: number, say: Say): string[] {
+  const { tight = 0, alone = 0 } = mayMove ?? {};
+  return tight < wished && alone > tight ? [say('free-first', { moving: alone })] : [];
+}
+
+/** How many may move of those that are wished, and how many of them with room to spare. */
+function mostTonight(tight: number, enough: number, wished: number, say: Say): string {
+  if (tight < 1 && wished > 0) return say('tonight-none');
+  const most = say(tight >= wished ? 'tonight-all' : 'tonight', { moving: tight });
+  if (enough >= Math.min(tight, wished)) return most;
+  return `${most} ${say(enough < 1 ? 'tonight-tight' : 'tonight-easily', { moving: enough })}`;
 }
 
 /** Its short name with what is to be got or counted. */

@@ -16,6 +16,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly headline: string;
   /** One sentence. */
   readonly lead: string;
+  /** What may not be read past, right below the verdict. */
+  readonly warnings?: readonly string[];
   /** Why, where the verdict alone would not be understood. */
   readonly because?: ComponentChildren;
   /** The fix that it comes to, by id. */
@@ -67,7 +69,7 @@ export function AnswerPage(props: AnswerPageProps) {
       lead,
       fix,
       cautions,
-      facts: [first ?? [], props.facts ?? []].flat(),
+      facts: [props.warnings ?? [], first ?? [], props.facts ?? []].flat(),
       say,
       here: location.href,
     });
@@ -81,6 +83,11 @@ export function AnswerPage(props: AnswerPageProps) {
           {headline}
         </h1>
         <MadeThen release={release} verdict={outcome} titleOf={(id) => fixes[id]?.title} say={say} />
+        {props.warnings?.map((warning) => (
+          <p key={warning} class="warning">
+            {warning}
+          </p>
+        ))}
         <p class="lead">{lead}</p>
         {because !== undefined && <p>{because}</p>}
         {!only && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}

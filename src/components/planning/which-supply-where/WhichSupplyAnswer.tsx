@@ -2,7 +2,7 @@
 import type { Arrangement, NamedSupply, Span } from '../../../engine/index.ts';
 import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
-import { crossingAdvice, crossingRows, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
+import { crossingAdvice, crossingRows, forbiddenIn, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
@@ -27,6 +27,7 @@ export function WhichSupplyAnswer(props: Props) {
       verdict={verdictOf(placement, say)}
       headline={headlineOf(placement, say)}
       lead={leadOf(placement, say, numbers) ?? fix.lead}
+      warnings={placement.outcome === 'wrong-supply' ? mustNotGo(placement, say, numbers) : []}
       because={
         placement.stillShort && !placement.only ? (
           <>
@@ -78,6 +79,18 @@ function verdictOf({ outcome, stillShort }: Placement, say: Say): { tone: Tone; 
 function headlineOf({ outcome, because, unit }: Placement, say: Say): string {
   if (because === 'one-follows') return say('place-headline-one-follows');
   return say(`place-headline-${outcome}`, { unit: unit === undefined ? '' : say(`place-${unit.unit}`) });
+}
+
+/** Which supply must not go into which unit, and why. */
+function mustNotGo({ arrangements, supplies }: Placement, say: Say, numbers: Numbers): string[] {
+  return forbiddenIn(arrangements).flatMap(({ supply, units, because }) => {
+    const named = supplies[supply];
+    if (named === undefined) return [];
+    const [unit] = units;
+    const into = units.length === 1 && unit !== undefined ? say(`place-${unit}`) : say('place-either-unit');
+    const values = { n: supply + 1, volts: numbers.volts(named.volts), kind: say(`kind-${named.kind}`), unit: into };
+    return [`${say('place-forbidden', values)} ${say(`because-not-permitted-${because}`)}`];
+  });
 }
 
 /** Why it comes to this, where the fix alone would say more than is so. */

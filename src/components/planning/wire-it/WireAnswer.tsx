@@ -1,6 +1,6 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
 import type { WiringCandidate } from '../../../engine/index.ts';
-import { byMoneyThenTime } from '../../../engine/index.ts';
+import { byMoneyThenTime, isAboveUsual, SCALE_RANGE } from '../../../engine/index.ts';
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { inOrderOfWork, partsOf, wire } from '../../../wizards/wire-it/index.ts';
@@ -43,13 +43,14 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
       {...page}
       readFirst={isUnit(wiring.chosen) ? 'input' : undefined}
       several={severalOf(wiring, props)}
+      warnings={warningsOf(wiring, say, numbers)}
       tonight={tonightOf(wiring, say, numbers)}
       toDo={toDoOf(wiring, say, numbers)}
       price={priceOf(wiring.chosen, say, numbers)}
       fits={
         <>
           <Afterwards wiring={wiring} say={say} numbers={numbers} />
-          <AboutSupply wiring={wiring} say={say} />
+          {isRing(wiring.chosen) && <p>{say('wire-ring-else')}</p>}
         </>
       }
       decides={<Decides {...props} wiring={wiring} />}
@@ -70,9 +71,13 @@ function chipOf(found: WireFound, say: Say): { readonly tone: Tone; readonly wor
   if (found.kind !== 'wiring' || found.now === undefined || found.now.verdict === 'fails')
     return chip('short', 'fails');
   if (found.outcome === 'lower-trip-level') return chip('short', 'fails');
-  if (found.supply === undefined || found.sure.kind === 'depends') return chip('open', 'depends');
+  if (isHigh(found)) return chip('short', 'volts');
+  if (found.supply?.kind !== 'surely' || found.sure.kind === 'depends') return chip('open', 'depends');
   return found.now.verdict === 'good' ? chip('enough', 'good') : chip('tight', 'bearable');
 }
+
+/** So many changes are named in the headline; of more it says how many. */
+const MOST_NAMED = 2;
 
 function headlineOf(found: WireFound, say: Say, language: string): string {
   if (found.kind === 'not-known') return say('wire-headline-wiring-not-known');
@@ -80,13 +85,17 @@ function headlineOf(found: WireFound, say: Say, language: string): string {
   if (found.kind !== 'wiring') return say('wire-headline-nothing-left');
   const { outcome, supply, sure, now } = found;
   if (outcome === 'wiring-good') {
-    if (supply === undefined) return say('wire-headline-supply-unread');
+    if (isHigh(found)) return say('wire-headline-volts-above');
+    if (supply?.kind !== 'surely') return say('wire-headline-supply-unread');
     if (sure.kind === 'depends') return say('wire-headline-depends');
     return say(now?.verdict === 'bearable' ? 'wire-headline-bearable' : 'wire-headline-wiring-good');
   }
   const named = partsNamed(found, say);
   return named.length > 1
-    ? say('wire-headline-several', { what: joined(named, language) })
+    ? say(named.length > MOST_NAMED ? 'wire-headline-many' : 'wire-headline-several', {
+        what: joined(named, language),
+        n: named.length,
+      })
     : say(`wire-headline-${outcome}`);
 }
 
@@ -107,10 +116,18 @@ function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
   return say(`along-problem-${found.because}`, { part: blamed(found.parts, say) });
 }
 
-/** What the supply's label says of it, or does not. */
-function AboutSupply({ wiring: { supply }, say }: Pick<WithWiring, 'wiring' | 'say'>) {
-  if (supply === undefined) return <p>{say('wire-supply-unread')}</p>;
-  return supply.kind === 'perhaps' ? <p>{say('wire-supply-perhaps')}</p> : null;
+const isHigh = ({ plan, scale }: Wiring): boolean => isAboveUsual(plan.source.volts, scale);
+
+/** What no wire mends: volts above what is usual, and a supply that may not trip its unit, or whose label nobody has read. */
+function warningsOf({ plan, scale, supply }: Wiring, say: Say, numbers: Numbers): string[] {
+  const { volts } = plan.source;
+  const { from, to } = SCALE_RANGE[scale];
+  const usual = { volts: numbers.volts(volts), from: numbers.plain(from, 0), to: numbers.volts(to) };
+  return [
+    ...(volts > to + 1e-9 ? [say('wire-volts-above', usual)] : []),
+    ...(supply === undefined ? [say('wire-supply-unread')] : []),
+    ...(supply?.kind === 'perhaps' ? [say('wire-supply-perhaps')] : []),
+  ];
 }
 
 /** All that a change of several parts takes, each step once and in the order of the work; undefined where it is but one. */
@@ -130,10 +147,14 @@ function severalOf({ chosen, pair }: Wiring, { fixes, say, numbers }: WorkedOutP
   return fix === undefined ? undefined : { fixes: parts, fix };
 }
 
-function tonightOf({ now, tonight }: Wiring, say: Say, numbers: Numbers): string | undefined {
+function tonightOf({ now, tonight, supply }: Wiring, say: Say, numbers: Numbers): string | undefined {
   if (now === undefined) return say('wire-tonight-nothing');
   const weak =
-    now.fails.includes('short-circuit') || now.fails.includes('feeder-heat') || now.fails.includes('bus-heat');
+    supply?.kind === 'perhaps' ||
+    now.fails.includes('trip-above-scale') ||
+    now.fails.includes('short-circuit') ||
+    now.fails.includes('feeder-heat') ||
+    now.fails.includes('bus-heat');
   const told = [
     ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight) })]),
     ...(weak ? [say(tonight === undefined ? 'wire-tonight-watch' : 'wire-tonight-also')] : []),
@@ -186,6 +207,9 @@ function MakeSurer({ wiring, ...props }: WorkedOutProps & { readonly wiring: Wir
   }));
   return <Surer {...props} items={items} />;
 }
+
+const isRing = (one: WiringCandidate | undefined): boolean =>
+  one?.change.kind === 'rewired' && one.change.ring === true;
 
 /** A second unit, whose input nobody has read here. */
 const isUnit = (one: WiringCandidate | undefined): boolean => one?.change.kind === 'second-stage';
@@ -280,12 +304,23 @@ function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], 
   });
 }
 
-function leadOf({ now, chosen, trip, plan }: Wiring, say: Say, numbers: Numbers): string {
+function leadOf({ now, chosen, others, trip, plan, supply }: Wiring, say: Say, numbers: Numbers): string {
   const facts = factsOf({ trip, plan }, numbers);
-  const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
+  const steady = supply?.gives.from ?? Number.POSITIVE_INFINITY;
+  // What a supply gives for a moment is known as a band only.
+  const present =
+    now === undefined
+      ? say('along-problem-no-operating-point')
+      : say(now.shortAmps > steady + 0.05 ? 'wire-lead-now-supply' : 'wire-lead-now', {
+          ...facts(now),
+          least: numbers.amps(steady),
+        });
   if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
   if (chosen !== now) return present;
-  return `${present} ${say(chosen.verdict === 'good' ? 'wire-lead-good' : 'wire-lead-bearable')}`;
+  const noticed = supply?.kind === 'surely' ? ` ${say('wire-lead-noticed')}` : '';
+  if (chosen.verdict === 'good') return `${present}${noticed} ${say('wire-lead-good')}`;
+  const better = others.some(({ verdict }) => verdict === 'good') ? 'wire-lead-bearable-better' : 'wire-lead-bearable';
+  return `${present}${noticed} ${say(better)}`;
 }
 
 /** What the one thing to do brings. */

@@ -1,0 +1,248 @@
+// What somebody reads first of an answer to "Is my power enough?": no praise before what has to be put right, and nothing that contradicts it.
+import { describe, expect, test } from 'vitest';
+import {
+  headlineOf,
+  leadOf,
+  tonightOf,
+  verdictOf,
+  warningsOf,
+} from '../../src/components/planning/enough-current/answer-texts.ts';
+import { Numbers } from '../../src/components/words/numbers.ts';
+import type { FixWords } from '../../src/components/words/words.ts';
+import { sayer } from '../../src/components/words/words.ts';
+import { concluded } from '../../src/wizards/enough-current/result.ts';
+import { told } from '../wizards/told.ts';
+import { wordsOf } from './folder.ts';
+
+const SENTENCES: Readonly<Record<string, string>> = Object.fromEntries(
+  wordsOf('en', 'words').flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
+);
+const FIXES: Readonly<Record<string, FixWords>> = Object.fromEntries(
+  wordsOf('en', 'fixes').map(({ id, data }) => [
+    id,
+    {
+      title: String(data['title']),
+      short: String(data['short']),
+      lead: '',
+      because: '',
+      needs: '',
+      effort: '',
+      before: [],
+      steps: [],
+      verify: '',
+      next: '',
+    },
+  ]),
+);
+
+/** Four modern H0 locomotives, two of them moving, on 16 V d.c. and 3 A, a unit for 3 A: the quick answer, and what is told after it. */
+const QUICK = {
+  system: 'two-rail',
+  scale: 'h0',
+  modern: '4',
+  older: '0',
+  moving: '2',
+  'supply-kind': 'dc',
+  'supply-volts': '16 V',
+  'supply-amps': '5 A',
+  'supply-plug': 'centre-plus',
+  'unit-limit': '3 A',
+  'unit-input': 'dc',
+  'unit-input-volts': '16 V',
+  'unit-plug': 'centre-plus',
+} as const;
+const REST = {
+  sound: '0',
+  stored: '0',
+  coaches: '0',
+  accessories: '0',
+  'unit-rails': 'follows',
+  'own-use': 'handhelds',
+} as const;
+const SMALL_Z = {
+  scale: 'z',
+  modern: '2',
+  moving: '1',
+  'supply-volts': '20 V',
+  'supply-amps': '2 A',
+  'unit-limit': '1.5 A',
+  'unit-input-volts': '20 V',
+} as const;
+
+type Texts = Readonly<Record<string, string>>;
+
+function read(more: Texts, rest: Texts = REST) {
+  const answers = told({ ...QUICK, ...rest, ...more });
+  const { reckoning, conclusion } = concluded(answers);
+  const say = sayer(SENTENCES, 'en');
+  const numbers = new Numbers('en', 'metric', SENTENCES);
+  const found = { say, numbers, fixes: FIXES, answers, language: 'en', reckoning, conclusion };
+  const first = [verdictOf(found).word, headlineOf(found), ...warningsOf(found), leadOf(found)];
+  return {
+    reckoning,
+    conclusion,
+    chip: verdictOf(found).word,
+    headline: headlineOf(found),
+    warnings: warningsOf(found).join(' '),
+    lead: leadOf(found),
+    tonight: tonightOf(found),
+    first: first.join(' '),
+  };
+}
+
+describe('rails above what is usual for the scale', () => {
+  const high: [string, Texts][] = [
+    ['Z at 20 V', SMALL_Z],
+    ['N at 20 V', { scale: 'n', modern: '2', moving: '1', 'supply-volts': '20 V', 'unit-input-volts': '20 V' }],
+    ['H0 at 22 V', { 'supply-volts': '22 V', 'unit-input-volts': '22 V' }],
+  ];
+
+  test.each(high)('%s that follow the supply: they are set lower before anything is said of trains', (_, texts) => {
+    const said = read(texts);
+    expect(said.conclusion.outcome).toBe('rail-voltage-too-high');
+    expect(said.first).toMatch(/lower/);
+    expect(`${said.first} ${said.tonight}`).not.toMatch(/ample|nothing to buy|can run/);
+    expect(said.tonight).toMatch(/no train/);
+  });
+
+  test.each(high)('%s, when nobody has told where they come from: that is looked at first', (_, texts) => {
+    const said = read(texts, {});
+    expect(said.conclusion).toMatchObject({ kind: 'depends', deciding: { unknown: 'rails' } });
+    expect(`${said.first} ${said.tonight}`).not.toMatch(/ample|nothing to buy|can run/);
+  });
+
+  test('a volt above it is told right below the verdict, which stands', () => {
+    const said = read({ 'supply-volts': '19 V', 'unit-input-volts': '19 V' });
+    expect(said.conclusion.outcome).toBe('power-is-enough');
+    expect(said.warnings).toMatch(/19.V.*15 to 18/);
+  });
+
+  test('22 V at scale 1 are usual', () => {
+    const said = read({ scale: '1', 'supply-volts': '22 V', 'unit-input-volts': '22 V', 'supply-amps': '8 A' });
+    expect(said.headline).not.toMatch(/higher/);
+  });
+
+  test('a set output is judged by what it is set to', () => {
+    expect(read({ ...SMALL_Z, 'unit-rails': 'set', 'unit-rail-volts': '10 V' }).conclusion.outcome).toBe(
+      'power-is-enough',
+    );
+  });
+});
+
+test('24 V for Z on an input that nobody has read: unplugged, and labels first; nobody measures with it', () => {
+  const said = read({ ...SMALL_Z, 'supply-volts': '24 V', 'supply-amps': '5 A', 'unit-input-volts': 'unknown' });
+  expect(said.conclusion).toMatchObject({ outcome: 'read-both-labels', kind: 'labels-first' });
+  expect(said.warnings).toMatch(/unplugged.*24.V.*9 to 12/);
+  expect(said.first).not.toMatch(/[Mm]easure|22.V/);
+  expect(said.tonight).toMatch(/stays unplugged/);
+});
+
+test('one figure that nobody has read is named', () => {
+  expect(read({ 'supply-amps': 'unknown' }).lead).toMatch(/amperes of the supply\.$/);
+  expect(read({ 'unit-limit': 'unknown' }).lead).toMatch(/amperes the unit passes\.$/);
+});
+
+test('equal ratings trip perhaps: said with the verdict, and one stays beside it tonight', () => {
+  const said = read({ 'supply-amps': '3 A' });
+  expect(said.warnings).toMatch(/may just drive/);
+  expect(said.tonight).toMatch(/Stay beside it/);
+  expect(read({}).tonight).not.toMatch(/Stay beside it/);
+});
+
+test('lamps that were told as filament are not asked for again', () => {
+  for (const coaches of ['10', '20', '30', '40', '60']) {
+    const said = read({ modern: '6', moving: '3', coaches, lamps: 'filament' });
+    expect(said.headline).not.toMatch(/the lamps/);
+    expect(said.conclusion.deciding?.unknown).not.toBe('coach-lamps');
+  }
+  expect(read({ modern: '6', moving: '3', coaches: '30', lamps: 'filament' }).conclusion.deciding?.unknown).toBe(
+    'coach-draws',
+  );
+});
+
+describe('too much for what is there', () => {
+  test('four older locomotives of scale 1 on a supply that cannot trip its unit: what helps the trains stands beside it', () => {
+    const garden = {
+      scale: '1',
+      modern: '0',
+      older: '4',
+      moving: '3',
+      coaches: '10',
+      lamps: 'filament',
+      'supply-volts': '20 V',
+      'supply-amps': '5 A',
+      'unit-limit': '10 A',
+      'unit-input-volts': '20 V',
+    };
+    const { conclusion } = read(garden);
+    expect(conclusion.outcome).toBe('supply-cannot-trip');
+    expect(conclusion.remedies.map(({ id }) => id)).toContain('fewer-moving');
+  });
+
+  test('24 trains that only stand: they are parked before anything is bought', () => {
+    const club = {
+      modern: '30',
+      older: '10',
+      sound: '10',
+      moving: '16',
+      coaches: '20',
+      lamps: 'led',
+      'supply-volts': '18 V',
+      'supply-amps': '8 A',
+      'unit-limit': '5 A',
+      'unit-input-volts': '19 V',
+      'unit-rails': 'set',
+      'unit-rail-volts': '15 V',
+      'own-use': 'many',
+    };
+    const { lead, conclusion } = read(club);
+    expect(lead).toMatch(/^Free first: park.*up to 6 may move.*Divide/);
+    expect(conclusion.mayMove?.alone).toBeGreaterThan(conclusion.mayMove?.tight ?? 0);
+  });
+
+  test('what runs but is tight: tonight says so, with the same number as the answer', () => {
+    const { conclusion, tonight } = read({ modern: '0', older: '3', moving: '3' });
+    expect(conclusion.chosen?.id).toBe('fewer-moving');
+    expect(tonight).toMatch(new RegExp(`tight: ${conclusion.chosen?.counts.moving} have room`));
+    expect(conclusion.remedies.map(({ id }) => id)).not.toContain('breakers-and-sub-districts');
+  });
+
+  test('no train before the rails are measured, and then none is counted either', () => {
+    const either = {
+      modern: '8',
+      older: '3',
+      moving: '6',
+      'supply-kind': 'ac',
+      'supply-amps': '3 A',
+      'supply-plug': 'terminals',
+      'unit-limit': '5 A',
+      'unit-input': 'either',
+      'unit-plug': 'terminals',
+    };
+    const { conclusion, tonight } = read(either);
+    expect(tonight).toMatch(/no train/);
+    expect(conclusion.mayMove).toBeUndefined();
+  });
+
+  test('a hundred trains that are too many even standing: fewer on powered track, not fewer at once', () => {
+    const many = {
+      modern: '100',
+      moving: '100',
+      sound: '100',
+      coaches: '500',
+      lamps: 'filament',
+      'supply-amps': '4 A',
+    };
+    const { conclusion, lead } = read(many);
+    expect(conclusion).toMatchObject({ outcome: 'mute-and-park', chosen: undefined });
+    expect(lead).toMatch(/Even what only stands/);
+  });
+});
+
+test('a trip current below which a short surely trips: what the unit itself takes is kept back where nobody has told it', () => {
+  const weak = { 'supply-amps': '2 A' };
+  const untold = read(weak, {});
+  expect(untold.conclusion.tripBelow).toBeCloseTo(1.7, 9);
+  expect(untold.lead).toMatch(/1\.7.A.*0\.3 A/);
+  expect(read({ ...weak, 'own-use': 'bare' }).conclusion.tripBelow).toBeCloseTo(2, 9);
+});
