@@ -112,7 +112,8 @@ export const TRACK_CHECKS = [
     options: ['all-through', 'one-closed', 'one-missing'],
     reads: 'turnout-cuts',
     reading: {
-      right: { 'all-through': always, 'one-closed': rarely },
+      // A blade that does not go through has found metal, or dirt that looks like it: hardly ever where the cut is right.
+      right: 'all-through',
       closed: { 'one-closed': usually, 'all-through': sometimes },
       missing: { 'one-missing': usually, 'all-through': sometimes },
     },
