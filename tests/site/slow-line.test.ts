@@ -47,7 +47,7 @@ describe('on a line of 400 kbit/s', () => {
   );
 
   test.each(DANGERS)('a link that tells of $option shows its steps, and no name in place of a word', async (danger) => {
-    const before = danger.first ? '' : 'danger-now=none&tools=none&';
+    const before = danger.first ? '' : 'tools=none&';
     const { page, done } = await enter(`${question('slow-far-away')}?${before}${danger.check}=${danger.option}`, SLOW);
     await showsDanger(page, danger);
     expect(await page.getByText(NOT_ALIVE).isVisible()).toBe(false);

@@ -27,7 +27,7 @@ export function Question(props: Props) {
   return (
     <section class="part asked">
       {above}
-      {lesser === true ? <h3>{words.title}</h3> : <h1 tabIndex={-1}>{words.title}</h1>}
+      {lesser === true ? <h2 class="h3">{words.title}</h2> : <h1 tabIndex={-1}>{words.title}</h1>}
       {row.needs.length > 0 && (
         <ul class="needs">
           {row.needs.map((need) => (

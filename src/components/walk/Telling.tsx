@@ -53,11 +53,17 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
       </div>
       <div class="acts">
         <button class="button" type="submit">
-          {news > 0 ? say('walk-tell-go-on', { n: news }) : say('walk-tell-skip')}
+          {say(goOn(news, seen), { n: news })}
         </button>
       </div>
     </form>
   );
+}
+
+/** What the way on is called: by what is new, or by whether anything was told before. */
+function goOn(news: number, seen: Props['seen']): string {
+  if (news > 0) return 'walk-tell-go-on';
+  return CHIPS.some(({ check }) => seen[check] !== undefined) ? 'continue' : 'walk-tell-skip';
 }
 
 /** What hears is loaded once somebody begins to write; without it chips can be tapped all the same. */

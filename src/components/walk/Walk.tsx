@@ -117,7 +117,7 @@ function firstOf(search: string, sitting: Sitting, { rows, safe }: FirstWords): 
     inLink !== undefined && row?.options.includes(inLink) && !safe.includes(inLink) ? inLink : sitting[check];
   const fixClass = option === undefined ? undefined : row?.danger?.[option];
   const dealtWith = (given.get('tried') ?? '').split('.').includes(fixClass ?? '');
-  const isBare = [...given.keys()].every((name) => name === MADE || isMark(name));
+  const isBare = saysNothing(given);
   return {
     check,
     asks: option === undefined || isBare,
@@ -126,12 +126,15 @@ function firstOf(search: string, sitting: Sitting, { rows, safe }: FirstWords): 
   };
 }
 
+const saysNothing = (given: URLSearchParams): boolean =>
+  [...given.keys()].every((name) => name === MADE || isMark(name));
+
 /** The address after the first answer: what is safe stands in none, but that one has gone on does. */
 function answered(search: string, check: string, option: string, safe: readonly string[]): string {
   const given = new URLSearchParams(search);
   if (safe.includes(option)) given.delete(check);
   else given.set(check, option);
-  if (!given.has('told')) given.set('told', 'no');
+  if (saysNothing(given) || (given.size === 1 && given.has(check))) given.set('told', 'no');
   return `?${given}`;
 }
 
