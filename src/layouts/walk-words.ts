@@ -96,6 +96,11 @@ export async function firstWords(language: Language): Promise<FirstWords> {
     rows: Object.fromEntries(
       rows.map(({ id, options, needs, minutes, danger }) => [id, { options, needs, minutes, danger }]),
     ),
+    dangersInLink: Object.fromEntries(
+      SIGN_MODEL.checks.flatMap(({ id, danger }) =>
+        Object.entries(danger ?? {}).map(([option, fixClass]) => [`${id}=${option}`, fixClass]),
+      ),
+    ),
     safe: rows.flatMap(({ id, options }) => options.filter((option) => showsSafety(id, option))),
   };
 }

@@ -65,7 +65,7 @@ describe('with the line cut once the first question is there', () => {
     expect(await accessibilityFaults(page)).toEqual([]);
     await context.setOffline(false);
     await page.getByRole('button', { name: AGAIN }).click();
-    await page.locator('.beside').waitFor();
+    await page.getByRole('alert').waitFor({ state: 'detached' });
     await showsDanger(page, danger);
     await page.getByRole('button', { name: 'It is off and cold' }).click();
     await page.getByRole('heading', { level: 1, name: TELLING }).waitFor();

@@ -41,6 +41,8 @@ describe('on a line of 400 kbit/s', () => {
       await answer(page, danger);
       const { title } = fixOf(danger.fixClass);
       await page.getByRole('heading', { level: 1, name: title }).waitFor({ timeout: 15_000 });
+      // A page on such a line comes in pieces.
+      await page.locator('.steps > li').first().waitFor({ timeout: 15_000 });
       expect(await main(page)).toContain(fixOf(danger.fixClass).steps[0]?.do);
       await done();
     },

@@ -38,7 +38,7 @@ export function Solved(props: SolvedProps) {
           <p>
             <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
           </p>
-          <p>
+          <p class="acts">
             <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
           </p>
           <Share text={() => `${say('walk-solved-title')} ${fix.lead}\n${card()}`} say={say} made={made} />
@@ -99,7 +99,7 @@ export function HandedOn(props: HandedOnProps) {
       <p>
         <a href={`${home}fixes/something-else/`}>{say('walk-hand-on-page')}</a>
       </p>
-      <p>
+      <p class="acts">
         <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
       </p>
       <Share text={card} say={say} made={made} />

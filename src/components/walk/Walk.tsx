@@ -108,21 +108,24 @@ interface First {
 }
 
 /** What an address and this sitting say of the first check. Only danger is read off an address. */
-function firstOf(search: string, sitting: Sitting, { rows, safe }: FirstWords): First {
+function firstOf(search: string, sitting: Sitting, { rows, safe, dangersInLink }: FirstWords): First {
   const given = new URLSearchParams(search);
   const [check = ''] = Object.keys(rows);
   const row = rows[check];
   const inLink = given.get(check) ?? undefined;
   const option =
     inLink !== undefined && row?.options.includes(inLink) && !safe.includes(inLink) ? inLink : sitting[check];
-  const fixClass = option === undefined ? undefined : row?.danger?.[option];
-  const dealtWith = (given.get('tried') ?? '').split('.').includes(fixClass ?? '');
+  const tried = (given.get('tried') ?? '').split('.');
+  const told = option === undefined ? [...given] : [[check, option] as const, ...given];
+  const fixClass = told
+    .flatMap(([name, value]) => dangersInLink[`${name}=${value}`] ?? [])
+    .find((one) => !tried.includes(one));
   const isBare = saysNothing(given);
   return {
     check,
     asks: option === undefined || isBare,
     begun: option !== undefined && !isBare,
-    fixClass: fixClass !== undefined && !dealtWith && !isBare ? fixClass : undefined,
+    fixClass: isBare ? undefined : fixClass,
   };
 }
 

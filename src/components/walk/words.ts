@@ -37,6 +37,8 @@ export interface FirstWords {
   readonly dangers: Readonly<Record<string, DangerWords>>;
   /** The checks that can be the first: what a question is drawn from. */
   readonly rows: Readonly<Record<string, CheckRow>>;
+  /** Fix class by `check=option`, for every answer that means danger: a link that holds one shows it first. */
+  readonly dangersInLink: Readonly<Record<string, string>>;
   /** Their answers by which nothing is dangerous: they stand in no address. */
   readonly safe: readonly string[];
 }
