@@ -64,10 +64,13 @@ const buysToDo = ({ chosen, toBuy }: Conclusion): boolean => toBuy !== undefined
 
 /** The one thing to do, and its price; else what the fix itself says. */
 function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string } {
-  const { conclusion, say, numbers } = found;
-  const { chosen, toBuy, outcome } = conclusion;
+  const { conclusion, say, numbers, fixes } = found;
+  const { chosen, toBuy, outcome, tripBelow } = conclusion;
   if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen.cost, say, numbers) };
   if (outcome === 'mute-and-park') return { toDo: say('to-do-fewer-on-track'), price: say('costs-nothing') };
+  if (outcome === 'rail-voltage-too-high') return { toDo: fixes[outcome]?.short ?? '' };
+  if (outcome === 'supply-cannot-trip' && toBuy === undefined && tripBelow !== undefined)
+    return { toDo: say('to-do-lower-trip', { below: numbers.amps(tripBelow) }) };
   if (toBuy === undefined) return {};
   const { kind, volts, amps } = toBuy;
   const values = { kind: say(`kind-${kind}`), volts: numbers.volts(volts), rating: numbers.amps(amps) };

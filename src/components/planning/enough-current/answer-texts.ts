@@ -63,9 +63,12 @@ export function warningsOf({ reckoning, conclusion, say, numbers }: Found): stri
   if (kind === 'stop') return [];
   const volts = { volts: numbers.volts(rails.volts), ...usualVolts(scale, numbers) };
   if (outcome === 'read-both-labels') return staysUnplugged(reckoning) ? [say('unplugged-till-read', volts)] : [];
-  const above = rails.finding === 'above-range' && !isAboveUsual(reckoning, conclusion);
+  // One thing at a time: on other volts another supply may stand there.
+  if (isAboveUsual(reckoning, conclusion)) return [];
   return [
-    ...(above ? [say(rails.known ? 'rails-above-range' : 'rails-perhaps-above-range', volts)] : []),
+    ...(rails.finding === 'above-range'
+      ? [say(rails.known ? 'rails-above-range' : 'rails-perhaps-above-range', volts)]
+      : []),
     ...(trip?.kind === 'perhaps' ? [say('trip-perhaps')] : []),
     ...(beyondNorm ? [say('beyond-norm')] : []),
   ];

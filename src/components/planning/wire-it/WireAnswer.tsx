@@ -147,17 +147,17 @@ function severalOf({ chosen, pair }: Wiring, { fixes, say, numbers }: WorkedOutP
   return fix === undefined ? undefined : { fixes: parts, fix };
 }
 
+/** Faults of the wires or of the setting with which a short may not switch off. */
+const MAY_NOT_TRIP = ['trip-above-scale', 'short-circuit', 'feeder-heat', 'bus-heat'] as const;
+
 function tonightOf({ now, tonight, supply }: Wiring, say: Say, numbers: Numbers): string | undefined {
   if (now === undefined) return say('wire-tonight-nothing');
-  const weak =
-    supply?.kind === 'perhaps' ||
-    now.fails.includes('trip-above-scale') ||
-    now.fails.includes('short-circuit') ||
-    now.fails.includes('feeder-heat') ||
-    now.fails.includes('bus-heat');
+  const weak = MAY_NOT_TRIP.some((rule) => now.fails.includes(rule));
   const told = [
     ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight) })]),
     ...(weak ? [say(tonight === undefined ? 'wire-tonight-watch' : 'wire-tonight-also')] : []),
+    // Why is said above already.
+    ...(!weak && supply?.kind === 'perhaps' ? [say('wire-tonight-beside')] : []),
   ];
   return told.length === 0 ? undefined : told.join(' ');
 }
