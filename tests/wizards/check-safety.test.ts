@@ -1,6 +1,6 @@
 // What must hold of the checks, whatever the rows say: what comes first, what waits for what, what is never done under power.
 import { describe, expect, test } from 'vitest';
-import type { CheckId } from '../../src/wizards/put-it-right/model/index.ts';
+import type { CheckId } from '../../src/wizards/put-it-right/model/checks/index.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 
 const { checks, causes } = SIGN_MODEL;

@@ -1,6 +1,6 @@
 // What must hold of every walk over signs, whatever the rows say: sampled, seeded.
 import { describe, expect, test } from 'vitest';
-import type { NextStep } from '../../src/engine/diagnosis/diagnosis.ts';
+import type { NextStep } from '../../src/engine/index.ts';
 import { SOMETHING_ELSE, TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
 import { signPosterior } from '../../src/engine/diagnosis/sign-shown.ts';
