@@ -64,6 +64,7 @@ export {
   signStep,
   TOOLS,
   tellsApart,
+  toldShare,
   WORTH_SHOWING,
   walkModel,
 } from './diagnosis/index.ts';

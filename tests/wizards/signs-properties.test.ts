@@ -1,9 +1,9 @@
 // What must hold of every walk over signs, whatever the rows say: sampled, seeded.
 import { describe, expect, test } from 'vitest';
-import type { NextStep } from '../../src/engine/index.ts';
 import { SOMETHING_ELSE, TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
 import { signPosterior } from '../../src/engine/diagnosis/sign-shown.ts';
+import type { NextStep } from '../../src/engine/index.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts';
 import { COMPLAINT_IDS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { handedOn } from '../../src/wizards/put-it-right/possible.ts';

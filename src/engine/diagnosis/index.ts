@@ -7,7 +7,7 @@ export type {
 } from './model.ts';
 export { SOMETHING_ELSE, TOOLS } from './model.ts';
 export type { HowOften } from './often.ts';
-export { howOften, WORTH_SHOWING } from './often.ts';
+export { howOften, toldShare, WORTH_SHOWING } from './often.ts';
 export type { Evidence, Posterior, Seen } from './posterior.ts';
 export { tellsApart } from './sign-apart.ts';
 export type {
