@@ -47,9 +47,22 @@ export function possibleNow(known: Known): PossibleNow {
   return { shown, more: possible.length - shown.length, ruledOut };
 }
 
-/** The causes that are left when the walk hands on, with what speaks for and against each. */
-export const handedOn = (known: Known): readonly Evidence[] =>
-  signEvidence(walkModelNow(), stateOf(known)).slice(0, MOST_HANDED_ON);
+/**
+ * The causes that are left when the walk hands on, with what speaks for and against each. A repair that could harm under another cause that is
+ * still possible stands after all others, however likely it is: people try the first.
+ */
+export function handedOn(known: Known): readonly Evidence[] {
+  const left = signEvidence(walkModelNow(), stateOf(known));
+  const { causes } = signPosterior(walkModelNow(), stateOf(known));
+  const chanceOf = new Map(causes.map(({ fault, chance }) => [fault, chance]));
+  const couldHarm = ({ fixClass }: Evidence): boolean =>
+    (SIGN_MODEL.harms?.[fixClass] ?? []).some((cause) => (chanceOf.get(cause) ?? 0) > HARM_POSSIBLE);
+  const harmless = left.filter((one) => !couldHarm(one));
+  return [...harmless, ...left.filter(couldHarm)].slice(0, MOST_HANDED_ON);
+}
+
+/** From this chance on a cause is possible enough that nothing which harms under it comes first. From memory (judgement). */
+const HARM_POSSIBLE = 0.005;
 
 /** The check that tells these repairs apart best, though its tool may not be at hand; undefined where none does. */
 export const checkThatTells = (known: Known, fixClasses: readonly string[]): string | undefined =>
