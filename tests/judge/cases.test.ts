@@ -20,12 +20,13 @@ describe('the reported cases', () => {
   test('begin with a title and hold answers that the walk knows', () => {
     const titles = new Set<string>([...COMPLAINT_IDS, ...Object.keys(ENDS_AT_ONCE)]);
     const options = new Map(SIGN_MODEL.checks.map((check) => [check.id, check.options]));
-    const strays = REPORTED_CASES.flatMap(({ id, opening, taps, shown }) => [
+    const strays = REPORTED_CASES.flatMap(({ id, opening, taps, tapsOfAnother = {}, shown }) => [
       ...(titles.has(opening) ? [] : [`${id}: no title ${opening}`]),
-      ...[...Object.entries(taps), ...Object.entries(shown)].flatMap(([check, option]) =>
-        options.get(check)?.includes(option) === true || (option === CANNOT && options.has(check))
-          ? []
-          : [`${id}: ${check}=${option}`],
+      ...[...Object.entries(taps), ...Object.entries(tapsOfAnother), ...Object.entries(shown)].flatMap(
+        ([check, option]) =>
+          options.get(check)?.includes(option) === true || (option === CANNOT && options.has(check))
+            ? []
+            : [`${id}: ${check}=${option}`],
       ),
     ]);
     expect(strays).toEqual([]);

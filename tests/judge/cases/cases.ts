@@ -17,9 +17,13 @@ const CASES = z.array(
     isTrouble: z.boolean(),
     told: z.string(),
     found: z.string(),
+    /** A case worked with that tells the same trouble, as it came out when this one was opened: then it was not unseen. */
+    again: z.optional(z.string()),
     accepts: z.array(z.string()),
     opening: z.string(),
     taps: z.record(z.string(), z.string()),
+    /** What a second blind reader would have tapped; both came to the same title. */
+    tapsOfAnother: z.optional(z.record(z.string(), z.string())),
     shown: z.record(z.string(), z.string()),
   }),
 );
