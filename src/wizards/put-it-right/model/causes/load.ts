@@ -384,6 +384,8 @@ export const LOAD = [
       before: { dims: usually, snaps: usually },
       'supply-lamp': { pulses: usually, dark: sometimes, steady: sometimes },
       'supply-volts': { collapses: usually, steady: sometimes, none: rarely },
+      // Exchanged at their low-voltage plugs the supplies take their mains sockets along.
+      'goes-with-supply': { stays: usually, 'goes-along': usually },
       mains: { dips: always },
       'loose-plug': { 'mains-lead': usually, none: sometimes },
       control: { restarts: usually, fine: usually },
