@@ -87,11 +87,12 @@ const DIVIDED_BUYS: readonly EnoughCurrentOutcome[] = ['larger-supply', 'more-di
 
 function whatToDo(answers: Answers, reckoning: Reckoning): Conclusion {
   const { power: now, unread } = reckoning;
-  const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
   const before = answerBefore(answers, reckoning);
   if (before?.kind === 'stop') return before;
   const divided = dividedIn(answers, reckoning, before);
   if (divided !== undefined) return concludeDivided(divided);
+  // Trains are counted only for answers that tell how many fit.
+  const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
   if (now !== undefined && (before?.outcome === 'supply-cannot-trip' || before?.outcome === 'lower-trip-level'))
     return { ...before, ...fits, remedies: unread.length > 0 ? [] : besidesTheTrip(answers, reckoning, now, before) };
   if (before !== undefined) return before;

@@ -32,7 +32,7 @@ export function surerOf(answers: Answers, left: readonly QuestionId[]): Likely[]
     .map(
       (question): Likely => ({
         question,
-        chance: question === 'our-districts' ? dividedOf(answers) : chanceOf(question),
+        chance: question === 'our-districts' ? chanceDivided(answers) : chanceOf(question),
       }),
     )
     .sort((a, b) => b.chance - a.chance);
@@ -43,7 +43,8 @@ export function surerOf(answers: Answers, left: readonly QuestionId[]): Likely[]
  * questions. Source: from-memory.
  */
 const CLUB = { trains: 12, divided: 0.6, otherwise: 0.03 } as const;
-const dividedOf = (answers: Answers): number => (reckon(answers).trains >= CLUB.trains ? CLUB.divided : CLUB.otherwise);
+const chanceDivided = (answers: Answers): number =>
+  reckon(answers).trains >= CLUB.trains ? CLUB.divided : CLUB.otherwise;
 
 /** What one would notice: the outcome without looking through all remedies, and how much too much it is, in units. */
 function signOf(answers: Answers): string {

@@ -29,21 +29,21 @@ export function verdictOf({ reckoning, conclusion, say }: Found): { readonly ton
   const verdict = reckoning.power?.judgement.verdict;
   if (kind === 'stop') return { tone: 'stop', word: say('verdict-stop') };
   if (kind === 'labels-first' || verdict === undefined) return { tone: 'open', word: say('verdict-unknown') };
-  if (isAboveUsual(reckoning, conclusion)) return { tone: 'short', word: say('verdict-above-usual') };
+  if (saysAboveUsual(reckoning, conclusion)) return { tone: 'short', word: say('verdict-above-usual') };
   if (BEFORE_THE_TRAINS.has(outcome)) return { tone: 'short', word: say(`verdict-of-${outcome}`) };
   if (kind === 'depends') return { tone: 'open', word: say('verdict-depends') };
   return { tone: verdict, word: say(verdict === 'tight' ? 'verdict-tight' : `verdict-surely-${verdict}`) };
 }
 
 /** Rails above what is usual for the scale, though no track is forbidden that. */
-const isAboveUsual = ({ power }: Reckoning, { outcome }: Conclusion): boolean =>
+const saysAboveUsual = ({ power }: Reckoning, { outcome }: Conclusion): boolean =>
   outcome === 'rail-voltage-too-high' && power?.rails.tooHigh === 'no';
 
 export function headlineOf({ reckoning, conclusion, fixes, say }: Found): string {
   const { power, fleet } = reckoning;
   const { outcome, kind, deciding } = conclusion;
   if (outcome === 'read-both-labels' && reckoning.unread.length <= FEW_LINES) return say('headline-labels-few');
-  if (isAboveUsual(reckoning, conclusion)) return say(`headline-above-usual${kind === 'depends' ? '-perhaps' : ''}`);
+  if (saysAboveUsual(reckoning, conclusion)) return say(`headline-above-usual${kind === 'depends' ? '-perhaps' : ''}`);
   if (power === undefined || BEFORE_THE_TRAINS.has(outcome)) return fixes[outcome]?.title ?? '';
   if (kind === 'depends' && deciding !== undefined)
     return say(`headline-depends-${deciding.unknown}`, { moving: fleet.moving });
@@ -64,7 +64,7 @@ export function warningsOf({ reckoning, conclusion, say, numbers }: Found): stri
   const volts = { volts: numbers.volts(rails.volts), ...usualVolts(scale, numbers) };
   if (outcome === 'read-both-labels') return staysUnplugged(reckoning) ? [say('unplugged-till-read', volts)] : [];
   // One thing at a time: on other volts another supply may stand there.
-  if (isAboveUsual(reckoning, conclusion)) return [];
+  if (saysAboveUsual(reckoning, conclusion)) return [];
   return [
     ...(rails.finding === 'above-range'
       ? [say(rails.known ? 'rails-above-range' : 'rails-perhaps-above-range', volts)]
@@ -139,7 +139,7 @@ function variant(found: Found): string {
   const { outcome, kind, toBuy, chosen } = conclusion;
   switch (outcome) {
     case 'rail-voltage-too-high':
-      return isAboveUsual(reckoning, conclusion) ? 'usual' : '';
+      return saysAboveUsual(reckoning, conclusion) ? 'usual' : '';
     case 'read-both-labels':
       return reckoning.unread.length <= FEW_LINES ? 'few' : '';
     case 'power-is-enough':
