@@ -38,9 +38,10 @@ module.exports = {
   forbidden: [
     room('engine', 'the engine imports nothing outside src/engine.', ['^src/engine/']),
     types('engine', 'the engine imports nothing outside src/engine, not even a type.', ['^src/engine/']),
-    room('wizards', 'a wizard imports src/engine, xstate and zod/mini only.', [
+    room('wizards', 'a wizard imports src/engine, xstate, zod/mini and minisearch only.', [
       '^src/(engine|wizards)/',
       'node_modules/xstate/',
+      'node_modules/minisearch/',
       'node_modules/zod/(v4/)?mini/',
     ]),
     types('wizards', 'a wizard knows the types of src/engine only.', ['^src/(engine|wizards)/']),

@@ -4,6 +4,7 @@ import { defineConfig } from 'astro/config';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
+import { packedModel } from './scripts/build/packed-model.mjs';
 import { ownPolicies } from './scripts/build/policy.mjs';
 import { searchIndex } from './scripts/build/search-index.mjs';
 import { folderOf } from './scripts/serve.mjs';
@@ -32,6 +33,7 @@ export default defineConfig({
   trailingSlash: 'always',
   build: { format: 'directory', inlineStylesheets: 'always' },
   vite: {
+    plugins: [packedModel()],
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live] } } } } } },
     define: { UNITS_SWITCH: JSON.stringify(units), RESUME: JSON.stringify(resume) },

@@ -72,7 +72,7 @@ const questions = defineCollection({
   }),
 });
 
-/** The words of one check of the troubleshooting walk; ids and options are those of src/wizards/faults. */
+/** The words of one check of the troubleshooting walk; ids and options are those of src/wizards/put-it-right/model/checks. */
 const checks = defineCollection({
   loader: glob({ pattern: '*/checks/*.yaml', base: './src/content' }),
   schema: z.strictObject({
@@ -83,9 +83,16 @@ const checks = defineCollection({
     acts: z
       .array(z.enum(HAND_ACTS))
       .default([])
-      .describe('Acts of the hand; those with the power are in faults/acts.ts'),
+      .describe('Acts of the hand; those with the power are in put-it-right/model/acts.ts'),
     cautions: z.array(z.string()).default([]).describe('Cautions that no act brings'),
-    options: z.record(z.string(), z.strictObject({ label: text, hint: text.optional() })),
+    options: z.record(
+      z.string(),
+      z.strictObject({
+        label: text,
+        hint: text.optional(),
+        says: z.array(text).min(1).max(6).describe('What people say who have seen this, in their own words'),
+      }),
+    ),
     picture: z.string().optional().describe('Id of a picture in components/walk/CheckPicture'),
   }),
 });
@@ -141,9 +148,9 @@ const words = defineCollection({
   schema: z.record(z.string(), text),
 });
 
-/** What people say in languages that the site may have no pages in, for the search: phrases/<language>/<kind>.yaml. */
+/** What people say in languages that the site may have no pages in: phrases/<language>/<kind>.yaml. Of checks by check/option. */
 const phrases = defineCollection({
-  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints}.yaml', base: './src/content' }),
+  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints,checks}.yaml', base: './src/content' }),
   schema: z.record(z.string(), z.array(text).min(1)),
 });
 

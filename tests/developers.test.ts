@@ -21,7 +21,7 @@ const BELOW = [
     'src/engine',
     'scripts',
   ],
-  ...['src/wizards/put-it-right', 'src/wizards/put-it-right/faults', 'src/wizards/planning', 'src/wizards/wire-it'],
+  ...['src/wizards/put-it-right', 'src/wizards/put-it-right/model', 'src/wizards/planning', 'src/wizards/wire-it'],
   ...['src/content', 'src/components/words', 'tests/judge', 'tests/wizards', 'src/content/en/words'],
 ];
 
@@ -88,7 +88,7 @@ test('a file that lies loose would be noticed', () => {
 
 test('a path that is nowhere would be noticed', () => {
   const paths = pathsIn(
-    'See `src/engine/gasket.ts`, `faults.ts` and `pages/[language]/learn/[lesson].astro`; `content/en/fixes/<id>.mdx`.',
+    'See `src/engine/gasket.ts`, `signs.ts` and `pages/[language]/learn/[lesson].astro`; `content/en/fixes/<id>.mdx`.',
   );
   expect(paths.filter((path) => !isThere(path))).toEqual(['src/engine/gasket.ts']);
 });

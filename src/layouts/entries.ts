@@ -4,7 +4,7 @@ import type { CautionWords } from '../components/words/index.ts';
 import { FALLBACK, localeOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
 import { fixesOf, WIZARD_IDS } from '../wizards/index.ts';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../wizards/put-it-right/index.ts';
+import { COMPLAINT_IDS, SIGN_MODEL } from '../wizards/put-it-right/index.ts';
 import { JOBS, rankOf } from '../wizards/safety/index.ts';
 import { type Language, nameOf, writtenIn } from './href.ts';
 
@@ -26,7 +26,7 @@ export const lessonsFor = async (language: Language): Promise<CollectionEntry<'l
 /** As the wizards name them, then as the fault model does, then the jobs that many of them send to, then the honest end. */
 const OUTCOME_ORDER: readonly string[] = [
   ...WIZARD_IDS.flatMap(fixesOf),
-  ...FAULT_MODEL.faults.map(({ fixClass }) => fixClass),
+  ...SIGN_MODEL.causes.map(({ fixClass }) => fixClass),
   ...JOBS,
   SOMETHING_ELSE,
 ];
@@ -70,6 +70,16 @@ export async function cautionWords(language: Language, ids: readonly string[]): 
 }
 
 export const checksFor = (language: Language): Promise<CollectionEntry<'checks'>[]> => entriesOf('checks', language);
+
+/** What people say in other languages for the answers of checks, by check/option. */
+export async function phrasesOfChecks(): Promise<ReadonlyMap<string, readonly string[]>> {
+  const said = new Map<string, readonly string[]>();
+  for (const { id, data } of await getCollection('phrases')) {
+    if (!id.endsWith('/checks')) continue;
+    for (const [answer, lines] of Object.entries(data)) said.set(answer, [...(said.get(answer) ?? []), ...lines]);
+  }
+  return said;
+}
 
 export const questionsFor = (language: Language): Promise<CollectionEntry<'questions'>[]> =>
   entriesOf('questions', language);

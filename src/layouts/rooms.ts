@@ -9,7 +9,7 @@ export type Room =
   | 'measuring'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId
-  | ('walk-first' | 'walk' | 'causes' | 'pictures')
+  | ('walk-first' | 'walk' | 'causes' | 'pictures' | 'how-well')
   | ('how-many-trains' | 'along-the-track' | 'train-across' | 'gap-scope' | 'drive-across');
 
 /** What a planning wizard says before its answer. */

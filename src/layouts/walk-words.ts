@@ -1,10 +1,28 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
-import type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from '../components/walk/index.ts';
+import type {
+  CheckNames,
+  CheckWords,
+  DangerWords,
+  FetchedCheck,
+  FetchedFix,
+  FirstWords,
+  WalkWords,
+} from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
-import { FAULT_MODEL, powerActsOf, TWO_PARTS } from '../wizards/put-it-right/index.ts';
+import type { Said } from '../wizards/put-it-right/index.ts';
+import { powerActsOf, SIGN_MODEL, showsSafety, TWO_PARTS } from '../wizards/put-it-right/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
-import { allWrittenIn, cautionsFor, cautionWords, checksFor, complaintsFor, entryNamed, fixesFor } from './entries.ts';
+import {
+  allWrittenIn,
+  cautionsFor,
+  cautionWords,
+  checksFor,
+  complaintsFor,
+  entryNamed,
+  fixesFor,
+  phrasesOfChecks,
+} from './entries.ts';
 import { type Language, langOf, nameOf, writtenIn } from './href.ts';
 import { WALK_FIRST_ROOMS, WALK_ROOMS } from './rooms.ts';
 import { cautionsIn, wordsOfFix } from './wizard-words.ts';
@@ -27,10 +45,10 @@ async function wordsOfChecks(language: Language, wanted: (id: string) => boolean
   return Object.fromEntries(entries.map((entry) => [nameOf(entry.id), wordsOfCheck(entry)]));
 }
 
-const FIRST = new Set(FAULT_MODEL.checks.filter(({ first }) => first === true).map(({ id }) => id));
+const FIRST = new Set(SIGN_MODEL.checks.filter(({ first }) => first === true).map(({ id }) => id));
 /** Fix classes that a danger answer leads to, of whatever check: their pages begin with the first act. */
 export const DANGERS: ReadonlySet<string> = new Set(
-  FAULT_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})),
+  SIGN_MODEL.checks.flatMap(({ danger }) => Object.values(danger ?? {})),
 );
 
 /** The language a walk speaks: its page's, or English where that lacks a part of what every walk may say. */
@@ -47,7 +65,7 @@ const isTwoParted = (complaint: string): boolean => [...TWO_PARTS].some((one) =>
 export async function firstSentences(language: Language, complaint: string): Promise<Record<string, string>> {
   const { title, first } = entryNamed(await complaintsFor(language), complaint).data;
   const words = await wordsOf(language, WALK_FIRST_ROOMS);
-  for (const need of FAULT_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : []))) {
+  for (const need of SIGN_MODEL.checks.flatMap(({ id, needs }) => (FIRST.has(id) ? needs : []))) {
     if (words[`need-${need}`] === undefined)
       throw new Error(`The first question needs "need-${need}" in walk-first.yaml`);
   }
@@ -70,23 +88,48 @@ export async function firstWords(language: Language): Promise<FirstWords> {
     ...cautionsOf(Object.values(checks)),
     ...cautionsOf(Object.values(dangers).flatMap(({ steps }) => steps)),
   ];
-  return { checks, dangers, cautions: await cautionWords(language, [...new Set(named)]) };
+  const rows = SIGN_MODEL.checks.filter(({ id }) => FIRST.has(id));
+  return {
+    checks,
+    dangers,
+    cautions: await cautionWords(language, [...new Set(named)]),
+    rows: Object.fromEntries(
+      rows.map(({ id, options, needs, minutes, danger }) => [id, { options, needs, minutes, danger }]),
+    ),
+    dangersInLink: Object.fromEntries(
+      SIGN_MODEL.checks.flatMap(({ id, danger }) =>
+        Object.entries(danger ?? {}).map(([option, fixClass]) => [`${id}=${option}`, fixClass]),
+      ),
+    ),
+    safe: rows.flatMap(({ id, options }) => options.filter((option) => showsSafety(id, option))),
+  };
 }
 
 const cautionsOf = (parts: readonly { readonly cautions: readonly string[] }[]): string[] =>
   parts.flatMap(({ cautions }) => cautions);
 
-/** Everything a walk can say but its fixes and what the page says already. */
+/** Everything a walk can say but its questions, its fixes and what the page says already. */
 export async function walkWords(language: Language): Promise<WalkWords> {
   const there = await firstWords(language);
-  const checks = await wordsOfChecks(language, (id) => !FIRST.has(id));
-  const named = new Set([...LAST_LOOK, ...cautionsOf(Object.values(checks))]);
   const cautions = await cautionWords(
     language,
-    [...named].filter((id) => there.cautions[id] === undefined),
+    LAST_LOOK.filter((id) => there.cautions[id] === undefined),
+  );
+  const entries = await checksFor(language);
+  const checks = Object.fromEntries(
+    entries.map(({ id, data: { known, options } }): [string, CheckNames] => [
+      nameOf(id),
+      { known, options: Object.fromEntries(Object.entries(options).map(([option, { label }]) => [option, { label }])) },
+    ]),
   );
   const titles = (await complaintsFor(language)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
   return { words: { ...(await wordsOf(language, WALK_ROOMS)), ...Object.fromEntries(titles) }, checks, cautions };
+}
+
+/** One question with its cautions. */
+export async function askedWords(language: Language, entry: CollectionEntry<'checks'>): Promise<FetchedCheck> {
+  const check = wordsOfCheck(entry);
+  return { check, cautions: await cautionWords(language, check.cautions) };
 }
 
 /** One fix with the cautions of its steps, in one language. */
@@ -95,4 +138,17 @@ export async function fixWords(language: Language, entry: CollectionEntry<'fixes
   const cautions = await cautionWords(writtenIn(entry.id), cautionsIn([fix]));
   const lang = langOf(entry.id, language);
   return { fix, cautions, ...(lang === undefined ? {} : { lang }) };
+}
+
+/** What people say for each answer, in the words of every language: what is asked first is left out, for it has been asked. */
+export async function saidOf(language: Language): Promise<Said[]> {
+  const phrases = await phrasesOfChecks();
+  return (await checksFor(language)).flatMap(({ id, data }) => {
+    const check = nameOf(id);
+    return Object.entries(data.options).map(([option, { says }]) => ({
+      check,
+      option,
+      lines: [...says, ...(phrases.get(`${check}/${option}`) ?? [])],
+    }));
+  });
 }

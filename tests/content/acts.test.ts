@@ -7,7 +7,7 @@ import { cautionsTold } from '../../scripts/check/cautions.mjs';
 import { Steps } from '../../src/components/fix/Steps.tsx';
 import { plainText } from '../../src/components/link/plain-text.ts';
 import { shortTest } from '../../src/engine/wiring/short-test.ts';
-import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import type { Act } from '../../src/wizards/safety/acts.ts';
 import { ACTS } from '../../src/wizards/safety/acts.ts';
 import { DANGERS_OF, dangersOf, RANK_OF, RANKS, rankOf } from '../../src/wizards/safety/dangers.ts';
@@ -75,7 +75,7 @@ describe('The table of acts and dangers', () => {
   test('has no act of the hand that nobody does', () => {
     const done = new Set<string>([
       ...STEPS.flatMap(({ acts }) => acts),
-      ...FAULT_MODEL.checks.flatMap(({ acts = [] }) => acts),
+      ...SIGN_MODEL.checks.flatMap(({ acts = [] }) => acts),
       ...wordsOf('en', 'checks').flatMap(({ data }) => actsIn(data['acts'])),
     ]);
     expect(ACTS.filter((act) => !done.has(act))).toEqual([]);
@@ -181,7 +181,7 @@ describe('What a walk asks to be done', () => {
   test.each([...CHECKS.values()].map((check) => [check.id, check] as const))(
     '%s: what the hand does is named as an act',
     (_, check) => {
-      const row = FAULT_MODEL.checks.find(({ id }) => id === check.id);
+      const row = SIGN_MODEL.checks.find(({ id }) => id === check.id);
       const acts = [...actsIn(check.data['acts']), ...actsIn(row?.acts)];
       expect(texts(check.data['how']).flatMap((text) => missing({ text, acts, job: undefined }))).toEqual([]);
     },

@@ -2,7 +2,7 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
-import { powerActsOf } from '../../src/wizards/put-it-right/faults/acts.ts';
+import { powerActsOf } from '../../src/wizards/put-it-right/model/acts.ts';
 import type { Act } from '../../src/wizards/safety/acts.ts';
 import { ACTS } from '../../src/wizards/safety/acts.ts';
 import { dangersOf } from '../../src/wizards/safety/dangers.ts';

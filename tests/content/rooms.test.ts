@@ -7,6 +7,7 @@ import { FIGURE_IDS, FIGURES } from '../../src/layouts/figures.ts';
 import type { Room } from '../../src/layouts/rooms.ts';
 import { ANSWER_ROOMS, QUESTION_ROOMS, WALK_FIRST_ROOMS, WALK_ROOMS } from '../../src/layouts/rooms.ts';
 import { WIZARD_IDS } from '../../src/wizards/index.ts';
+import { COMPLAINT_IDS } from '../../src/wizards/put-it-right/index.ts';
 import type { Asked } from './asked.ts';
 import { askedBy, codeIn, drawnBy, idsIn, isAsked, isSaid, maybeAsked, SRC, surelyAsked, written } from './asked.ts';
 import { wordsOf } from './folder.ts';
@@ -103,12 +104,12 @@ test('What a page draws for an id is there, or the build stops with a sentence',
   expect(() => drawn('gasket', all)).toThrow('Nothing is drawn for "gasket"; there are gap-scope');
 });
 
-test('Every lesson, fix, complaint and planning wizard is among the addresses that npm run record looks at', () => {
+test('Every lesson, fix, walk and planning wizard is among the addresses that npm run record looks at', () => {
   const recorded = readFileSync(join(SRC, '../tests/record/addresses.txt'), 'utf8');
   const pages = [
     ...wordsOf('en', 'lessons').map(({ id }) => `en/learn/${id}/`),
     ...wordsOf('en', 'fixes').map(({ id }) => `en/fixes/${id}/`),
-    ...wordsOf('en', 'complaints').map(({ id }) => `en/put-it-right/${id}/`),
+    ...COMPLAINT_IDS.map((id) => `en/put-it-right/${id}/`),
     ...WIZARD_IDS.map((id) => `en/work-it-out/${id}/`),
   ];
   expect(

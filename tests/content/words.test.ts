@@ -17,7 +17,7 @@ import { loopLimit, worstFaultHeat } from '../../src/engine/wiring/trips.ts';
 import type { Working } from '../../src/engine/workings.ts';
 import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcomes.ts';
 import { fixesOf, WIZARD_IDS } from '../../src/wizards/index.ts';
-import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { ISOLATION, PHASE } from '../../src/wizards/put-it-right/states.ts';
 import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
@@ -289,9 +289,9 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
 
   const checks = new Map(of('checks').map((words) => [words.id, words.data]));
   test('every check of the walk has words, and no words check what is never checked', () => {
-    expect([...checks.keys()].sort()).toEqual(FAULT_MODEL.checks.map(({ id }) => id).sort());
+    expect([...checks.keys()].sort()).toEqual(SIGN_MODEL.checks.map(({ id }) => id).sort());
   });
-  test.each(FAULT_MODEL.checks.map((check) => [check.id, check] as const))(
+  test.each(SIGN_MODEL.checks.map((check) => [check.id, check] as const))(
     'the check %s has words for its options and for no others, and a picture that can be drawn',
     (id, check) => {
       const words = checks.get(id) ?? {};
@@ -303,17 +303,18 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   );
   test('a check that can hurt carries a caution', () => {
     const carried = new Map(of('checks').map((check) => [check.id, cautionsOfCheck(check)]));
-    for (const { id, risk } of FAULT_MODEL.checks) {
+    for (const { id, risk } of SIGN_MODEL.checks) {
       if (risk > 0) expect(carried.get(id)?.length, id).toBeGreaterThan(0);
     }
   });
   test('every complaint has words, and no other', () => {
-    expect(ids('complaints').sort()).toEqual(FAULT_MODEL.complaints.map(({ id }) => id).sort());
+    const complaints = [...SIGN_MODEL.openings.map(({ id }) => id), 'none-of-these'];
+    expect(ids('complaints').sort()).toEqual(complaints.sort());
   });
   test('every cause and every fix has a short name and a page', () => {
-    const classes = [...new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass))];
+    const classes = [...new Set(SIGN_MODEL.causes.map(({ fixClass }) => fixClass))];
     const keys = [
-      ...[...FAULT_MODEL.faults.map(({ id }) => id), SOMETHING_ELSE].map((id) => `fault-${id}`),
+      ...[...SIGN_MODEL.causes.map(({ id }) => id), SOMETHING_ELSE].map((id) => `fault-${id}`),
       ...classes.map((id) => `class-${id}`),
     ];
     const pages = ids('fixes');
@@ -327,7 +328,7 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     for (const need of PRECONDITIONS) expect(said.get(`need-${need}`), need).toMatch(/\S/);
   });
   test('every danger ends in a page whose first step carries a caution', () => {
-    const dangers = FAULT_MODEL.checks.flatMap(({ danger = {} }) => Object.values(danger));
+    const dangers = SIGN_MODEL.checks.flatMap(({ danger = {} }) => Object.values(danger));
     expect(dangers.length).toBeGreaterThan(0);
     for (const fixClass of dangers) {
       const page = of('fixes').find(({ id }) => id === fixClass);

@@ -2,11 +2,11 @@ import { describe, expect, test } from 'vitest';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
 import { meterReads } from '../../src/engine/table/meter.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import { CHECKS } from '../../src/wizards/put-it-right/faults/fitting.ts';
-import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { OPENINGS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { seeded } from '../seeded.ts';
-import { answerCheck, TABLE_CHECKS } from './answers/index.ts';
-import { caseOf, showsAs } from './complaints.ts';
+import { answerCheck, NOT_ON_THE_TABLE, TABLE_CHECKS } from './answers/index.ts';
+import type { MetId } from './complaints.ts';
+import { caseOf, MET, showsAs } from './complaints.ts';
 import type { TableFault } from './injection.ts';
 import { TABLE_FAULTS } from './injection.ts';
 import { across, bridged, empty, LAMP_OHMS } from './instruments.ts';
@@ -15,20 +15,23 @@ import { repaired, TABLE_REPAIRS } from './repair.ts';
 
 const SEEDS = [1, 2, 3, 4, 5, 6];
 
+const { checks: CHECKS, causes: CAUSES } = SIGN_MODEL;
+const SHARES = new Map<string, Readonly<Record<string, number>>>(OPENINGS.map(({ id, shares }) => [id, shares]));
+
 /** Faults that show nothing by themselves, and only a check finds: isolated units in phase hide them. */
 const HIDDEN: readonly TableFault[] = ['one-rail', 'shared-wire'];
 
 interface Case {
   readonly fault: TableFault;
-  readonly complaint: string;
+  readonly complaint: MetId;
   readonly layout: TableLayout;
 }
 
 /** One layout for each fault, out of which a person comes with a complaint for which the model has this fault. */
 const cases: Case[] = TABLE_FAULTS.flatMap((fault) => {
-  const complaints = FAULT_MODEL.complaints.filter(({ priors }) => (priors[fault] ?? 0) > 0);
+  const complaints = MET.filter((complaint) => (SHARES.get(complaint)?.[fault] ?? 0) > 0);
   for (const seed of SEEDS) {
-    for (const { id: complaint } of complaints) {
+    for (const complaint of complaints) {
       const layout = caseOf(fault, complaint, seeded(seed));
       if (layout !== undefined) return [{ fault, complaint, layout }];
     }
@@ -37,10 +40,10 @@ const cases: Case[] = TABLE_FAULTS.flatMap((fault) => {
 });
 
 describe('What the virtual layout answers', () => {
-  test('are checks of the fault model, and faults of it', () => {
-    const checks: readonly string[] = CHECKS.map(({ id }) => id);
-    const faults = FAULT_MODEL.faults.map(({ id }) => id);
-    expect(TABLE_CHECKS.filter((check) => !checks.includes(check))).toEqual([]);
+  test('is every check of the model, or stands in the list of those that the table has not, never both', () => {
+    const checks = CHECKS.map(({ id }) => id);
+    const faults = CAUSES.map(({ id }) => id);
+    expect([...TABLE_CHECKS, ...Object.keys(NOT_ON_THE_TABLE)].sort()).toEqual([...checks].sort());
     expect(TABLE_FAULTS.filter((fault) => !faults.includes(fault))).toEqual([]);
   });
 
@@ -69,15 +72,14 @@ describe('What the virtual layout answers', () => {
     },
   );
 
-  test('an unknown check or complaint is skipped', () => {
+  test('an unknown check is skipped', () => {
     const layout = makeLayout(seeded(1));
     expect(answerCheck(layout, 'stops-at-gap', 'no-such-check')).toBeUndefined();
-    expect(answerCheck(layout, 'no-such-complaint', 'two-lamps')).toBeUndefined();
     expect(caseOf('feed-missing', 'no-such-complaint', seeded(1))).toBeUndefined();
   });
 });
 
-const CLASS_OF = new Map(FAULT_MODEL.faults.map(({ id, fixClass }) => [id, fixClass]));
+const CLASS_OF = new Map(CAUSES.map(({ id, fixClass }) => [id, fixClass]));
 
 describe('A repair of the virtual layout', () => {
   test('is one of the model, and every fault that can be put in has one', () => {

@@ -3,7 +3,7 @@
 import { DRAWS } from '../../src/engine/power/draws.ts';
 import type { PieceId, TableLayout } from '../../src/engine/table/layout.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts';
 import type { TableFault } from './injection.ts';
 import { inject } from './injection.ts';
 import { coinTest } from './instruments.ts';
@@ -12,10 +12,29 @@ import type { VehicleKind } from './observation.ts';
 import type { SceneOrder, Shutdown } from './scenes.ts';
 import { atRest, crossed, drops, restState, shutdown, stoodAcross, stoodIn, thrown, volts } from './scenes.ts';
 
-/** What a check is asked about: the layout, and what the person came with. */
+/** What a person meets on the virtual layout: the titles whose scenes it can play. */
+export const MET = [
+  'stops-at-gap',
+  'trips-at-gap',
+  'shuts-down-after-swap',
+  'trips-with-traffic',
+  'trips-at-power-on',
+  'ignores-commands',
+  'slow-far-away',
+  'jerks-at-gap',
+  'accessories-misbehave',
+  'short-not-noticed',
+  'loop-trips',
+  'trips-at-one-spot',
+  'still-runs-past-gap',
+  'cuts-out-after-a-while',
+] as const satisfies readonly ComplaintId[];
+export type MetId = (typeof MET)[number];
+
+/** What a check is asked about: the layout, and what the person has met there. */
 export interface Situation {
   readonly layout: TableLayout;
-  readonly complaint: ComplaintId;
+  readonly complaint: MetId;
 }
 
 export const NEW_PIECES = ['new-gap', 'new-mid', 'new-far'] as const;
@@ -25,7 +44,7 @@ export function shutdownOf({ layout, complaint }: Situation): Shutdown | undefin
   return shutdown(layout, SCENES_OF[complaint]).found;
 }
 
-const SCENES_OF: Readonly<Record<ComplaintId, SceneOrder>> = {
+const SCENES_OF: Readonly<Record<MetId, SceneOrder>> = {
   'stops-at-gap': 'quiet',
   'trips-at-gap': 'gap-first',
   'shuts-down-after-swap': 'gap-first',
@@ -97,19 +116,30 @@ export const leakWatts = (layout: TableLayout): number => {
 
 // --- with what a person would come -------------------------------------------------------------------------------------------------
 
-interface Sign {
-  readonly id: ComplaintId;
+interface MetSign {
+  readonly id: MetId;
   readonly shows: (layout: TableLayout) => boolean;
 }
+
+/** A supply or a unit was exchanged last. */
+export const isSinceExchange = ({ lastChange }: TableLayout): boolean =>
+  lastChange === 'supply' || lastChange === 'supply-or-unit';
 
 const tripsWhenCrossing = (layout: TableLayout): boolean => {
   const scene = shutdown(layout, 'gap-first').found?.scene;
   return scene === 'gap' || scene === 'round' || scene === 'busy-gap' || scene === 'loop';
 };
 
+/** Units that are back so soon hardly look off, seconds. Source: from-memory. */
+const BLINK = 0.5;
+
+/** Whether the units are back in a blink, so that a train rolls over what trips them. */
+export const isBlink = ({ stages }: TableLayout): boolean =>
+  stages.every(({ comesBack, retrySeconds }) => comesBack === 'retry' && retrySeconds < BLINK);
+
 const RUNS: readonly FarState[] = ['runs-well', 'runs-poorly'];
 
-export const COMPLAINT_SIGNS: readonly Sign[] = [
+export const COMPLAINT_SIGNS: readonly MetSign[] = [
   {
     id: 'stops-at-gap',
     shows: (layout) =>
@@ -119,8 +149,7 @@ export const COMPLAINT_SIGNS: readonly Sign[] = [
   { id: 'trips-at-gap', shows: tripsWhenCrossing },
   {
     id: 'shuts-down-after-swap',
-    shows: (layout) =>
-      layout.lastChange === 'supply-or-unit' && (!isFed(layout) || shutdown(layout, 'gap-first').found !== undefined),
+    shows: (layout) => isSinceExchange(layout) && (!isFed(layout) || shutdown(layout, 'gap-first').found !== undefined),
   },
   {
     id: 'trips-with-traffic',
@@ -161,6 +190,7 @@ export const COMPLAINT_SIGNS: readonly Sign[] = [
     id: 'jerks-at-gap',
     shows: (layout) => {
       const { outcome, blinks, voltsBefore, voltsAfter } = crossed(layout, layout.usual);
+      if (outcome === 'trips') return isBlink(layout) && tripsWhenCrossing(layout);
       if (outcome !== 'crosses') return false;
       return blinks > 0 || Math.abs(voltsAfter - voltsBefore) > 1 || stoodAcross(layout, 'locomotive').edgeAmps > 0.3;
     },
@@ -211,14 +241,15 @@ function known(layout: TableLayout): TableLayout {
  */
 export function caseOf(fault: TableFault, complaint: string, random: () => number): TableLayout | undefined {
   const reversedToo = complaint === 'trips-at-power-on' && JOINED.includes(fault);
-  const swapped = complaint === 'shuts-down-after-swap' ? ({ lastChange: 'supply-or-unit' } as const) : {};
+  const wasExchanged = complaint === 'shuts-down-after-swap';
   const wrong = inject(makeLayout(random), fault, random, {
     unfed: complaint === 'still-runs-past-gap',
     reversedToo,
     atLoop: complaint === 'loop-trips',
   });
   const bySetting = complaint === 'trips-at-one-spot' && (fault === 'live-frog' || fault === 'moving-contact');
-  const layout = known({ ...(bySetting ? thrown(wrong) : wrong), ...swapped });
+  const exchanged = wasExchanged && !isSinceExchange(wrong) ? ({ lastChange: 'supply-or-unit' } as const) : {};
+  const layout = known({ ...(bySetting ? thrown(wrong) : wrong), ...exchanged });
   return COMPLAINT_SIGNS.find(({ id }) => id === complaint)?.shows(layout) === true ? layout : undefined;
 }
 

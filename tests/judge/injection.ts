@@ -15,7 +15,7 @@ import type {
 } from '../../src/engine/table/layout.ts';
 import { GAPPED } from '../../src/engine/table/layout.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import type { FaultId } from '../../src/wizards/put-it-right/faults/faults.ts';
+import type { CauseId } from '../../src/wizards/put-it-right/model/causes/index.ts';
 import { across, bridged } from './instruments.ts';
 import { makeTrain, partOf } from './layouts.ts';
 import { swappedWires } from './observation.ts';
@@ -37,10 +37,49 @@ const NOT_ON_THE_TABLE = {
   'detector-false': 'the table has no bus on which a detector reports',
   'into-control-bus': 'the control bus is a plug in a socket, not a pair of wires',
   'socket-damaged': 'a worn socket shows only when it is moved, and the table stands still',
-} as const satisfies Readonly<Partial<Record<FaultId, string>>>;
+  'module-plug': 'the table has no boards with plugs between them',
+  'device-open': 'stages and what lies behind them are one stage each on the table',
+  'fuse-blown': 'the table has no fuses',
+  'panel-switch': 'the table has no switches in its feeders',
+  'joiner-forgotten': 'the circuit is that of a dead joint; only an eye tells the two apart',
+  'brake-section': 'the table has no diodes in a rail',
+  'mains-off': 'the mains of the house are no part of the circuit',
+  'masked-reversal': 'the circuit is that of reversed wires; what hid them lies in the past',
+  'reverser-at-plain-gap': 'a reverser of the table belongs to its loop',
+  'rail-volts-too-high': 'nothing of the table gets hot or complains of volts',
+  'centre-swapped': 'the table has two rails',
+  'restart-load': 'the circuit is that of a burst at switch-on; the short before it lies in the past',
+  'breaker-wired-unlike': 'stages and what lies behind them are one stage each on the table',
+  'fast-breaker-shows': 'stages and what lies behind them are one stage each on the table',
+  'turntable-wipers': 'the table has no turntable',
+  'frog-gap-closed': 'the table has no cuts inside a turnout',
+  'frog-unit-slow': 'the table has nothing that switches a frog by itself',
+  'track-piece-faulty': 'the table has no crossing',
+  'unit-cuts-out': 'a stage of the table goes off for a reason only',
+  'accessory-short': 'the table has no accessories',
+  'accessory-random': 'the table has no accessories',
+  'handheld-lost': 'the table has no handhelds',
+  'bus-weak': 'the control bus is a plug in a socket, not a pair of wires',
+  'bus-supply-missing': 'the control bus is a plug in a socket, not a pair of wires',
+  'radio-disturbed': 'the table has no radio',
+  'computer-acts': 'the table has no computer that acts',
+  'consist-left-over': 'a decoder obeys or not, it does not remember a double heading',
+  'decoder-muddled': 'the circuit is that of a wrong address; what the decoder holds is no part of it',
+  'decoder-damaged': 'the circuit is that of a wrong address; what the decoder holds is no part of it',
+  'motor-noise': 'the table has no motor that disturbs its decoder',
+  'decoder-disturbs': 'the table has one vehicle on the move, and no decoder that disturbs others',
+  'address-zero': 'the table has no direct current laid under the signal',
+  'house-protection': 'the mains of the house are no part of the circuit',
+  tingle: 'a path over the mains earth shows between cases, which are no part of the circuit',
+  'cannot-be-read': 'the programming track is an output and no piece of track',
+  'read-on-main': 'the programming track is an output and no piece of track',
+  'detector-crosstalk': 'the table has no bus on which a detector reports',
+  'loco-loose-contact': 'what is loose inside a vehicle moves, and its pick-ups do not',
+  'loco-short-inside': 'the circuit is that of a wheelset that shorts; only the hand tells the two apart',
+} as const satisfies Readonly<Partial<Record<CauseId, string>>>;
 
 /** A fault that the circuit can express. */
-export type TableFault = Exclude<FaultId, keyof typeof NOT_ON_THE_TABLE>;
+export type TableFault = Exclude<CauseId, keyof typeof NOT_ON_THE_TABLE>;
 
 /**
  * The layout with one fault in it. Shape: a layout, an id and a seeded generator in, a new layout out; the layout given is left
@@ -164,6 +203,8 @@ const track = (layout: TableLayout): TableLayout => ({ ...layout, lastChange: 't
 const sometimesTrack = (random: () => number, layout: TableLayout): TableLayout =>
   random() < 0.5 ? track(layout) : { ...layout, lastChange: 'nothing' };
 const unit = (layout: TableLayout): TableLayout => ({ ...layout, lastChange: 'supply-or-unit' });
+/** A supply alone was exchanged. */
+const supply = (layout: TableLayout): TableLayout => ({ ...layout, lastChange: 'supply' });
 const setting = (layout: TableLayout): TableLayout => ({ ...layout, lastChange: 'setting' });
 const vehicle = (layout: TableLayout): TableLayout => ({ ...layout, lastChange: 'vehicle' });
 
@@ -196,13 +237,13 @@ function following({ layout, random }: Given, lead: number): TableLayout {
     const { setVolts: _, guard: _guard, ...rest } = layout.stages[stage];
     return random() < 0.4 ? { ...rest, guard: supplies.supplies[stage].volts + 0.3 } : rest;
   };
-  return unit({ ...supplies, stages: [free(0), free(1)] });
+  return supply({ ...supplies, stages: [free(0), free(1)] });
 }
 
 // A feed that runs short of amperes as soon as trains run.
 function starved({ layout, random, pick }: Given, limits: TableSupply['limits']): TableLayout {
   const stage = either(random);
-  return unit(supplyWith(layout, stage, { amps: runningAmps(layout, stage) * pick(0.7, 0.9), limits }));
+  return supply(supplyWith(layout, stage, { amps: runningAmps(layout, stage) * pick(0.7, 0.9), limits }));
 }
 
 const turnoutSet = (layout: TableLayout, thrown: boolean): TableLayout => ({
@@ -316,14 +357,14 @@ const INJECTIONS = {
   },
   'stage-heat': (given) => {
     const stage = either(given.random);
-    const busy = crowded(given, stage, given.pick(0.75, 0.85));
+    const busy = crowded(given, stage, given.pick(0.65, 0.75));
     return stageWith({ ...busy, lastChange: 'nothing' }, stage, {
       continuous: runningAmps(busy, stage) / given.pick(1.1, 1.3),
     });
   },
   'supply-heat': (given) => {
     const stage = either(given.random);
-    const busy = crowded(given, stage, given.pick(0.75, 0.85));
+    const busy = crowded(given, stage, given.pick(0.65, 0.75));
     const amps = runningAmps(busy, stage) + busy.stages[stage].ownUse;
     const most = Math.max(1.05 * busy.stages[stage].trip, 1.1 * amps);
     return supplyWith({ ...busy, lastChange: 'nothing' }, stage, {
@@ -453,7 +494,7 @@ const INJECTIONS = {
   'crossed-feeder': ({ layout }) =>
     track(feedersWith(layout, at('new-mid'), ({ terminal }) => ({ terminal: terminal === 'p' ? 'n' : 'p' }))),
   'detector-drop': ({ layout }) => track({ ...layout, diodeDetector: true }),
-  'wrong-supply-kind': ({ layout, random }) => unit(supplyWith(layout, either(random), { fits: false })),
+  'wrong-supply-kind': ({ layout, random }) => supply(supplyWith(layout, either(random), { fits: false })),
   'supply-defect': ({ layout, random }) =>
     supplyWith(layout, either(random), { defect: random() < 0.6 ? 'weak' : 'dead' }),
   'stage-defect': ({ layout, random }) => stageWith(layout, 1, { defect: random() < 0.5 ? 'faults' : 'dead' }),

@@ -38,9 +38,13 @@ export function makeLayout(random: () => number): TableLayout {
   const scale = oneOf(random, ['n', 'tt', 'h0', 'h0', 'h0', '0'] as const);
   const size = SIZE[scale];
   const trip = pickIn(random, DRAWS[scale].trip);
+  const back = comesBackOf(random);
   const range = SCALE_RANGE[scale];
   const volts = pick(random, range.from + 0.5, range.to - 1);
-  const stages = [makeStage(random, trip, volts), makeStage(random, trip * pick(random, 0.9, 1), volts)] as const;
+  const stages = [
+    { ...makeStage(random, trip, volts), ...back },
+    { ...makeStage(random, trip * pick(random, 0.9, 1), volts), ...back },
+  ] as const;
   const label = volts + pick(random, 1.5, 3);
   const supplies = [makeSupply(random, label, trip), makeSupply(random, label, trip)] as const;
   const lengths = makeLengths(random, size);
@@ -51,7 +55,7 @@ export function makeLayout(random: () => number): TableLayout {
     stages,
     supplies,
     link: { state: 'good', inverted: false, from: chance(random, 0.15) ? 'track-output' : 'bus' },
-    common: chance(random, 0.3) ? 'joined-negatives' : 'floating',
+    common: chance(random, 0.4) ? 'joined-negatives' : 'floating',
     computerCable: false,
     reportsShorts: chance(random, 0.15),
     stopped: false,
@@ -80,14 +84,24 @@ function oneOf<T>(random: () => number, list: readonly [T, ...T[]]): T {
   return list[Math.floor(random() * list.length)] ?? list[0];
 }
 
+/**
+ * How units protect themselves, alike in both: off until a button, on again after seconds, or in a blink. A unit that lets its volts fall and stays
+ * on is not on the table: every stage of it trips. Shares of the circumstances of the model.
+ */
+function comesBackOf(random: () => number): Pick<TableStage, 'comesBack' | 'retrySeconds'> {
+  const kind = random() * 90;
+  if (kind < 30) return { comesBack: 'latched', retrySeconds: 3 };
+  return { comesBack: 'retry', retrySeconds: kind < 65 ? pick(random, 2, 5) : pick(random, 0.1, 0.4) };
+}
+
 function makeStage(random: () => number, trip: number, volts: number): TableStage {
   return {
     on: true,
     setVolts: volts + pick(random, -0.15, 0.15),
     trip,
     tripSeconds: pick(random, 0.03, 0.2),
-    comesBack: chance(random, 0.7) ? 'retry' : 'latched',
-    retrySeconds: pick(random, 2, 5),
+    comesBack: 'retry',
+    retrySeconds: 3,
     continuous: 0.95 * trip,
     withoutSignal: chance(random, 0.65) ? 'muted' : 'holds',
     ownUse: pick(random, 0.05, 0.2),

@@ -4,7 +4,7 @@ import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Walked } from './walks.ts';
 import { allInjected, endsWell, share, summary, WITHOUT_METER, walk } from './walks.ts';
 
-const LAYOUTS = 10;
+const LAYOUTS = 3;
 const WRONG = 0.1;
 
 describe('With one wrong answer in ten', () => {

@@ -16,7 +16,7 @@ import type {
 } from '../../src/engine/table/layout.ts';
 import { GAPPED } from '../../src/engine/table/layout.ts';
 import { idleVolts } from '../../src/engine/table/moment.ts';
-import type { FixClass } from '../../src/wizards/put-it-right/faults/index.ts';
+import type { FixClass } from '../../src/wizards/put-it-right/model/index.ts';
 import { partOf } from './layouts.ts';
 import { swappedWires } from './observation.ts';
 
@@ -187,6 +187,45 @@ const NOT_ON_THE_TABLE = {
   'accessory-polarity': 'the table has no accessories',
   'detector-false': 'the table has no bus on which a detector reports',
   'into-control-bus': 'the control bus is a plug in a socket, not a pair of wires',
+  'board-plug': 'the table has no boards with plugs between them',
+  'device-open': 'stages and what lies behind them are one stage each on the table',
+  'fuse-blown': 'the table has no fuses',
+  'old-switch': 'the table has no switches in its feeders',
+  'joiner-forgotten': 'the circuit is that of a dead joint; only an eye tells the two apart',
+  'brake-section': 'the table has no diodes in a rail',
+  'mains-off': 'the mains of the house are no part of the circuit',
+  'masked-reversal': 'the circuit is that of reversed wires; what hid them lies in the past',
+  'auto-reverse-off': 'a reverser of the table belongs to its loop',
+  'volts-too-high': 'nothing of the table gets hot or complains of volts',
+  'centre-swapped': 'the table has two rails',
+  'restart-load': 'the circuit is that of a burst at switch-on; the short before it lies in the past',
+  'breakers-alike': 'stages and what lies behind them are one stage each on the table',
+  'fast-breaker': 'stages and what lies behind them are one stage each on the table',
+  turntable: 'the table has no turntable',
+  'frog-gap-closed': 'the table has no cuts inside a turnout',
+  'frog-unit-slow': 'the table has nothing that switches a frog by itself',
+  'track-piece-faulty': 'the table has no crossing',
+  'unit-cuts-out': 'a stage of the table goes off for a reason only',
+  'accessory-short': 'the table has no accessories',
+  'accessory-random': 'the table has no accessories',
+  'handheld-lost': 'the table has no handhelds',
+  'control-bus-weak': 'the control bus is a plug in a socket, not a pair of wires',
+  'control-bus-supply': 'the control bus is a plug in a socket, not a pair of wires',
+  'radio-disturbed': 'the table has no radio',
+  'computer-acts': 'the table has no computer that acts',
+  'consist-left-over': 'a decoder obeys or not, it does not remember a double heading',
+  'decoder-muddled': 'the circuit is that of a wrong address; what the decoder holds is no part of it',
+  'decoder-damaged': 'the circuit is that of a wrong address; what the decoder holds is no part of it',
+  'motor-noise': 'the table has no motor that disturbs its decoder',
+  'decoder-disturbs': 'the table has one vehicle on the move, and no decoder that disturbs others',
+  'address-zero': 'the table has no direct current laid under the signal',
+  'house-protection': 'the mains of the house are no part of the circuit',
+  tingle: 'a path over the mains earth shows between cases, which are no part of the circuit',
+  'cannot-be-read': 'the programming track is an output and no piece of track',
+  'programs-others': 'the programming track is an output and no piece of track',
+  'detector-crosstalk': 'the table has no bus on which a detector reports',
+  'loco-loose-contact': 'what is loose inside a vehicle moves, and its pick-ups do not',
+  'loco-short-inside': 'the circuit is that of a wheelset that shorts; only the hand tells the two apart',
 } as const satisfies Readonly<Partial<Record<FixClass, string>>>;
 
 /** A repair that the circuit can take. */

@@ -1,50 +1,88 @@
 // Faults put into the virtual layout, and the walk of a person who has that layout on the table.
 
 import type { Tool } from '../../src/engine/diagnosis/model.ts';
-import { TOOLS } from '../../src/engine/diagnosis/model.ts';
+import { SOMETHING_ELSE, TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
 import type { TableLayout } from '../../src/engine/table/layout.ts';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
-import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
-import { stepOf } from '../../src/wizards/put-it-right/step.ts';
+import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts';
+import { COMPLAINT_IDS, OPENINGS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
+import { handedOn } from '../../src/wizards/put-it-right/possible.ts';
+import { stepOf, walkModelNow } from '../../src/wizards/put-it-right/step.ts';
 import { seeded } from '../seeded.ts';
 import { answerCheck } from './answers/index.ts';
-import { caseOf, showsAs } from './complaints.ts';
+import type { MetId } from './complaints.ts';
+import { caseOf, MET, showsAs } from './complaints.ts';
 import type { TableFault } from './injection.ts';
 import { TABLE_FAULTS } from './injection.ts';
+import { makeLayout } from './layouts.ts';
 import { repaired } from './repair.ts';
+import { signOf } from './signs.ts';
 
-const CLASS_OF = new Map(FAULT_MODEL.faults.map(({ id, fixClass }) => [id, fixClass]));
-const PRIORS = new Map(FAULT_MODEL.complaints.map(({ id, priors }) => [id, priors]));
-const OPTIONS = new Map(FAULT_MODEL.checks.map(({ id, options }) => [id, options]));
+const ROWS = new Map(SIGN_MODEL.causes.map((row) => [row.id, row]));
+const OPTIONS = new Map(SIGN_MODEL.checks.map(({ id, options }) => [id, options]));
+const SHARES = new Map<string, Readonly<Record<string, number>>>(OPENINGS.map(({ id, shares }) => [id, shares]));
+const SAYS = new Map<string, Readonly<Record<string, readonly string[]>>>(OPENINGS.map(({ id, says }) => [id, says]));
 
-export const classOf = (fault: string): string => CLASS_OF.get(fault) ?? fault;
+export const classOf = (fault: string): string => ROWS.get(fault)?.fixClass ?? fault;
 export const WITHOUT_METER: readonly Tool[] = TOOLS.filter((tool) => tool !== 'multimeter');
 
 export interface Injected {
   readonly fault: TableFault;
   readonly seed: number;
-  readonly complaint: ComplaintId;
+  /** What the person has met. */
+  readonly complaint: MetId;
+  /** The title that they tap: one time in three one that fits in half only. */
+  readonly opening: ComplaintId;
   readonly layout: TableLayout;
+  /** The same layout as it is while a trouble that comes and goes is away; undefined where it stands. */
+  readonly well: TableLayout | undefined;
+}
+
+const WELL = { usually: 0.8, sometimes: 0.3, rarely: 0.07 } as const satisfies Readonly<Record<string, number>>;
+const HALF_FITS = 1 / 3;
+
+/** One of a list, each with its weight; undefined where all are nothing. */
+function drawn<Of>(random: () => number, list: readonly Of[], weight: (one: Of) => number): Of | undefined {
+  let left = random() * list.reduce((sum, one) => sum + weight(one), 0);
+  return list.find((one) => {
+    left -= weight(one);
+    return left < 0;
+  });
 }
 
 /**
  * A layout with the fault in it, and with what the person comes. A fault can show in several ways on one layout; one of them is drawn, by the
- * share that the model gives the fault among the causes of each complaint. Undefined where this layout shows the fault in no way that
+ * share that the model gives the fault among the causes of each title. Undefined where this layout shows the fault in no way that
  * the model knows.
  */
 export function injected(fault: TableFault, seed: number): Injected | undefined {
-  const shown = COMPLAINT_IDS.flatMap((complaint) => {
-    const share = PRIORS.get(complaint)?.[fault] ?? 0;
+  const random = seeded(7919 * seed + 131 * TABLE_FAULTS.indexOf(fault) + 13);
+  const shown = MET.flatMap((complaint) => {
+    const share = SHARES.get(complaint)?.[fault] ?? 0;
     const layout = share > 0 ? caseOf(fault, complaint, seeded(seed)) : undefined;
-    return layout === undefined ? [] : [{ fault, seed, complaint, layout, share }];
+    return layout === undefined ? [] : [{ complaint, layout, share }];
   });
-  const total = shown.reduce((sum, { share }) => sum + share, 0);
-  let left = seeded(7919 * seed + 131 * TABLE_FAULTS.indexOf(fault) + 13)() * total;
-  return shown.find(({ share }) => {
-    left -= share;
-    return left < 0;
+  const met = drawn(random, shown, ({ share }) => share);
+  if (met === undefined) return undefined;
+  const { complaint, layout } = met;
+  const opening = random() < HALF_FITS ? halfFitting(met, random) : complaint;
+  const goes = wellShare(fault);
+  return { fault, seed, complaint, opening, layout, well: random() < goes ? makeLayout(seeded(seed)) : undefined };
+}
+
+function wellShare(fault: string): number {
+  const word = ROWS.get(fault)?.well;
+  return word === 'usually' || word === 'sometimes' || word === 'rarely' ? WELL[word] : 0;
+}
+
+/** A title of which at least one sign, and not each, is what the circuit shows; or the very title where there is none. */
+function halfFitting(met: { readonly layout: TableLayout; readonly complaint: MetId }, random: () => number) {
+  const fits = COMPLAINT_IDS.filter((id) => {
+    if (id === met.complaint) return false;
+    const says = Object.entries(SAYS.get(id) ?? {}).map(([sign, values]) => values.includes(signOf(met, sign) ?? ''));
+    return says.includes(true) && says.includes(false);
   });
+  return drawn(random, fits, () => 1) ?? met.complaint;
 }
 
 /** `count` layouts of every fault that can be seen, from the seed given on; handed over one by one, for each holds all its scenes. */
@@ -73,11 +111,14 @@ export function helps({ layout, complaint }: Injected, fixClass: string): boolea
 
 export interface Walked {
   readonly fault: TableFault;
-  readonly complaint: ComplaintId;
+  readonly complaint: MetId;
+  readonly opening: ComplaintId;
   /** Fix classes in the order of their proposal. */
   readonly proposed: readonly string[];
   /** `right`: the class of the fault. `healed`: another one that ended the trouble all the same. */
   readonly end: 'right' | 'healed' | 'handed-on';
+  /** The walk came to where causes are left side by side. */
+  readonly sideBySide: boolean;
   /** Asked until the last proposal, those that were skipped among them. */
   readonly questions: number;
 }
@@ -90,34 +131,69 @@ export interface Person {
 
 /** Goes the whole way: answers what the layout shows, tries what is proposed, sets aside what did not help. */
 export function walk(one: Injected, { tools, wrong = 0 }: Person): Walked {
-  const { fault, complaint, layout, seed } = one;
+  const { fault, complaint, opening, seed } = one;
   const random = seeded(31 * seed + 7);
   const answers: Seen[] = [];
   const skipped: string[] = [];
   const proposed: string[] = [];
+  const trusted = new Set<string>();
+  let sideBySide = false;
   const ended = (end: Walked['end']): Walked => {
-    return { fault, complaint, proposed, end, questions: answers.length + skipped.length };
+    return { fault, complaint, opening, proposed, end, sideBySide, questions: answers.length + skipped.length };
   };
   for (;;) {
-    const step = stepOf({ complaint, answers, skipped, tools, tried: proposed });
-    if (step.kind === 'hand-on') return ended('handed-on');
+    const known = { complaint: opening, answers, skipped, tools, tried: proposed, trusted };
+    const step = stepOf(known);
     if (step.kind === 'ask') {
-      const seen = answerCheck(layout, complaint, step.check);
+      const seen = seenBy(one, step.check);
+      trusted.add(step.check);
       if (seen === undefined) skipped.push(step.check);
       else answers.push({ check: step.check, option: told(step.check, seen, wrong, random) });
       continue;
     }
-    proposed.push(step.fixClass);
-    if (step.fixClass === classOf(fault)) return ended('right');
-    if (helps(one, step.fixClass)) return ended('healed');
+    // Where causes are left side by side, the person tries the likeliest of them.
+    const fixClass =
+      step.kind === 'fix' ? step.fixClass : handedOn(known).find(({ fixClass: of }) => of !== SOMETHING_ELSE)?.fixClass;
+    if (fixClass === undefined || proposed.length >= MOST_TRIED) return ended('handed-on');
+    if (step.kind === 'hand-on') sideBySide = true;
+    proposed.push(fixClass);
+    if (fixClass === classOf(fault)) return ended('right');
+    if (step.kind === 'fix' && step.danger !== undefined) return ended('handed-on');
+    if (helps(one, fixClass)) return ended('healed');
   }
 }
 
+const MOST_TRIED = 12;
+
+/** What is looked at or measured now shows a sound layout while a trouble is away; what is remembered does not. */
+function seenBy({ layout, well, complaint }: Injected, id: string): string | undefined {
+  const isNow = well !== undefined && SOURCES.get(id) !== 'memory';
+  return answerCheck(isNow ? well : layout, complaint, id);
+}
+
+const SOURCES = new Map(SIGN_MODEL.checks.map(({ id, source }) => [id, source]));
+
+const FIRST: ReadonlySet<string> = new Set(SIGN_MODEL.checks.filter(({ first }) => first === true).map(({ id }) => id));
+
 function told(check: string, seen: string, wrong: number, random: () => number): string {
-  if (wrong === 0 || check === 'danger-now' || random() >= wrong) return seen;
+  if (wrong === 0 || FIRST.has(check) || random() >= wrong) return seen;
   const others = (OPTIONS.get(check) ?? []).filter((option) => option !== seen);
   return others[Math.floor(random() * others.length)] ?? seen;
 }
+
+/** How often each cause is behind a trouble, by the titles that people tap. */
+const OVERALL = new Map(walkModelNow().compiled.faults.map(({ id }, at) => [id, walkModelNow().overall[at] ?? 0]));
+
+/** Share of walks as people meet the causes: each walk with the weight of its cause. */
+export function shareAsMet(walks: readonly Walked[], is: (walk: Walked) => boolean): number {
+  const counts = new Map<string, number>();
+  for (const { fault } of walks) counts.set(fault, (counts.get(fault) ?? 0) + 1);
+  const weight = ({ fault }: Walked): number => (OVERALL.get(fault) ?? 0) / (counts.get(fault) ?? 1);
+  const sum = (some: readonly Walked[]): number => some.reduce((total, one) => total + weight(one), 0);
+  return sum(walks.filter(is)) / sum(walks);
+}
+
+export const isFirst = (one: Walked): boolean => endsWell(one) && one.proposed.length === 1;
 
 export const share = (walks: readonly Walked[], is: (walk: Walked) => boolean): number =>
   walks.filter(is).length / walks.length;
@@ -137,7 +213,7 @@ export function summary(walks: readonly Walked[]): string {
     `${walks.length} walks`,
     `ended right ${percent(share(walks, endsWell))}`,
     `in the very class ${percent(share(walks, ({ end }) => end === 'right'))}`,
-    `first proposal right ${percent(share(walks, (one) => endsWell(one) && one.proposed.length === 1))}`,
+    `first proposal right ${percent(share(walks, isFirst))}, as people meet the causes ${percent(shareAsMet(walks, isFirst))}`,
     `among the first three ${percent(share(walks, (one) => endsWell(one) && one.proposed.length <= 3))}`,
     `questions at 50, 90, 95 % of the walks ${[0.5, 0.9, 0.95].map((part) => questionsAt(walks, part)).join(', ')}`,
   ].join(' · ');

@@ -1,14 +1,10 @@
 // The slow twin of the diagnosis: every order of checks, fixes and the call for help, for small models of numbers.
-import type { Compiled, NumberedModel } from '../../src/engine/diagnosis/compile.ts';
-import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
 import { SOMETHING_ELSE } from '../../src/engine/diagnosis/model.ts';
-import type { WalkState } from '../../src/engine/diagnosis/standing.ts';
+import { signStep } from '../../src/engine/diagnosis/sign-step.ts';
+import type { SignState, WalkModel } from '../../src/engine/diagnosis/sign-walk.ts';
 import { seeded } from '../seeded.ts';
-
-export interface Costs {
-  readonly callMinutes: number;
-  readonly wrongFixMinutes: number;
-}
+import type { Costs, NumberedModel } from './numbered.ts';
+import { START } from './numbered.ts';
 
 /** Option of each check, -1 while it was not asked; and whether each fault was set aside. */
 interface Known {
@@ -87,17 +83,17 @@ export function chanceOf(model: NumberedModel, check: number, fault: number, opt
   return (row[option] ?? 0) / add(row);
 }
 
-/** Average minutes of the walks that `nextStep` makes, over every cause and every answer, and the longest one in questions. */
+/** Average minutes of the walks that `signStep` makes, over every cause and every answer, and the longest one in questions. */
 export function minutesOfWalks(
   model: NumberedModel,
-  compiled: Compiled,
+  walked: WalkModel,
   costs: Costs,
 ): { readonly minutes: number; readonly questions: number } {
   let questions = 0;
-  const walk = (state: WalkState, weights: readonly number[]): number => {
+  const walk = (state: SignState, weights: readonly number[]): number => {
     if (!(add(weights) > 0)) return 0;
     questions = Math.max(questions, state.answers.length);
-    const step = nextStep(compiled, state);
+    const step = signStep(walked, state);
     if (step.kind === 'hand-on') return callNow(model, costs, weights);
     if (step.kind === 'fix') {
       const go: Best = (_, left) => walk({ ...state, setAside: [...state.setAside, step.fixClass] }, left);
@@ -117,7 +113,7 @@ export function minutesOfWalks(
   };
   const total = model.faults.reduce((sum, { share }) => sum + share, 0);
   const minutes = walk(
-    { answers: [], setAside: [], skipped: [], tools: ['multimeter'] },
+    START,
     model.faults.map(({ share }) => share / total),
   );
   return { minutes, questions };
@@ -139,16 +135,12 @@ export function randomModel(seed: number, mostFaults: number, mostChecks: number
   }));
   const all = [...faults, { id: SOMETHING_ELSE, fixClass: SOMETHING_ELSE, minutes: 1, share: 0.05 }];
   return {
-    complaint: 'random',
     faults: all,
     checks: Array.from({ length: checkCount }, (_, i) => {
       const options = Array.from({ length: 2 + below(exact ? 4 : 2) }, (_option, k) => `option-${k}`);
       return {
         id: `check-${i}`,
         minutes: 0.5 + below(16) / 2,
-        tool: 'eyes' as const,
-        risk: 0 as const,
-        needs: [],
         options,
         chances: all.map(() => options.map(() => WEIGHTS[below(WEIGHTS.length)] ?? 1)),
       };

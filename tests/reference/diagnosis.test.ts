@@ -1,24 +1,19 @@
 // Outside checks of the diagnosis: published examples, and every order of checks and fixes counted out.
 import { describe, expect, test } from 'vitest';
-import type { NumberedModel } from '../../src/engine/diagnosis/compile.ts';
-import { compileNumbers } from '../../src/engine/diagnosis/compile.ts';
-import { nextStep } from '../../src/engine/diagnosis/diagnosis.ts';
-import { posterior } from '../../src/engine/diagnosis/posterior.ts';
-import type { WalkState } from '../../src/engine/diagnosis/standing.ts';
+import { signPosterior } from '../../src/engine/diagnosis/sign-shown.ts';
+import { signStep } from '../../src/engine/diagnosis/sign-step.ts';
 import { expectedMinutes } from '../engine/diagnosis/minutes.ts';
-import { COSTS } from '../engine/diagnosis/sample.ts';
 import { near } from '../near.ts';
 import { seeded } from '../seeded.ts';
 import { bestMinutes, minutesOfWalks, randomModel } from './best-repair.ts';
+import type { NumberedModel } from './numbered.ts';
+import { COSTS, numberedWalk, START } from './numbered.ts';
 import {
   costOfOrder,
   expectedCostOfRepair,
   optimalIdentificationOrder,
   orderByChancePerCost,
 } from './repair-orders.ts';
-
-const eyes = { tool: 'eyes', risk: 0, needs: [] } as const;
-const START: WalkState = { answers: [], setAside: [], skipped: [], tools: [] };
 
 // F.V. Jensen and T.D. Nielsen, Bayesian Networks and Decision Graphs, 2007, p. 35: the car start problem.
 describe('A car that does not start', () => {
@@ -34,9 +29,8 @@ describe('A car that does not start', () => {
     if (!one.fuel) return 1;
     return one.dirty ? 0.99 : 0.01;
   };
-  const compiled = compileNumbers(
+  const walked = numberedWalk(
     {
-      complaint: 'car',
       faults: states.map((one) => ({
         id: one.id,
         fixClass: one.id,
@@ -45,14 +39,12 @@ describe('A car that does not start', () => {
       })),
       checks: [
         {
-          ...eyes,
           id: 'start',
           minutes: 1,
           options: ['no', 'yes'],
           chances: states.map((one) => [noStart(one), 1 - noStart(one)]),
         },
         {
-          ...eyes,
           id: 'meter',
           minutes: 1,
           options: ['empty', 'half', 'full'],
@@ -66,10 +58,8 @@ describe('A car that does not start', () => {
     given: Readonly<Record<string, string>>,
     has: (one: (typeof states)[number]) => boolean,
   ): number => {
-    const { causes } = posterior(
-      compiled,
-      Object.entries(given).map(([check, option]) => ({ check, option })),
-    );
+    const answers = Object.entries(given).map(([check, option]) => ({ check, option }));
+    const { causes } = signPosterior(walked, { ...START, answers });
     const ids = new Set(states.filter(has).map(({ id }) => id));
     return causes.reduce((sum, { fault, chance }) => (ids.has(fault) ? sum + chance : sum), 0);
   };
@@ -160,24 +150,22 @@ describe('Five tests and six states', () => {
   });
 
   test('take no more by our choice than by the most information first, where a wrong fix costs far more than a test', () => {
-    const compiled = compileNumbers(
+    const walked = numberedWalk(
       {
-        complaint: 'five-tests',
         faults: all.map((state) => ({ id: `s${state}`, fixClass: `s${state}`, minutes: 1, share: shares[state] ?? 0 })),
         checks: [0, 1, 2, 3, 4].map((at) => ({
-          ...eyes,
           id: `t${at}`,
           minutes: 1,
           options: ['fails', 'passes'],
           chances: all.map((state) => (fails(state, at) ? [1, 0] : [0, 1])),
         })),
       },
-      { wrongFixMinutes: 10_000, callMinutes: 100_000, slip: 0 },
+      { wrongFixMinutes: 10_000, callMinutes: 100_000 },
     );
     const tests = all.map((state) => {
       let walk = START;
       for (;;) {
-        const step = nextStep(compiled, walk);
+        const step = signStep(walked, walk);
         if (step.kind !== 'ask') {
           expect(step).toMatchObject({ kind: 'fix', fixClass: `s${state}` });
           return walk.answers.length;
@@ -211,17 +199,16 @@ describe('Five repairs', () => {
   });
 
   test('are tried in that order by a walk that has nothing to ask, and the minutes it expects are the same 9.75', () => {
-    const only = compileNumbers(
+    const only = numberedWalk(
       {
-        complaint: 'five-repairs',
         faults: chances.map((share, i) => ({ id: `r${i + 1}`, fixClass: `r${i + 1}`, minutes: costs[i] ?? 0, share })),
         checks: [],
       },
-      { callMinutes: 1000, wrongFixMinutes: 0, slip: 0 },
+      { callMinutes: 1000, wrongFixMinutes: 0 },
     );
     let walk = START;
     const tried: string[] = [];
-    for (let step = nextStep(only, walk); step.kind === 'fix'; step = nextStep(only, walk)) {
+    for (let step = signStep(only, walk); step.kind === 'fix'; step = signStep(only, walk)) {
       tried.push(step.fixClass);
       walk = { ...walk, setAside: [...walk.setAside, step.fixClass] };
     }
@@ -322,10 +309,8 @@ describe('Three repairs that each mend two of four causes', () => {
 describe('Ten lamps in series, one open', () => {
   const lamps = Array.from({ length: 10 }, (_, i) => i);
   const model: NumberedModel = {
-    complaint: 'ten-lamps',
     faults: lamps.map((i) => ({ id: `lamp-${i}`, fixClass: `lamp-${i}`, minutes: 10, share: 1 })),
     checks: lamps.slice(1).map((after) => ({
-      ...eyes,
       id: `before-${after}`,
       minutes: 1,
       options: ['volts', 'none'],
@@ -334,11 +319,11 @@ describe('Ten lamps in series, one open', () => {
   };
 
   test('are found with four readings at worst and 3.4 on average', () => {
-    const compiled = compileNumbers(model, { wrongFixMinutes: 100, callMinutes: 1000, slip: 0 });
+    const walked = numberedWalk(model, { wrongFixMinutes: 100, callMinutes: 1000 });
     const readings = lamps.map((open) => {
       let walk = START;
       for (;;) {
-        const step = nextStep(compiled, walk);
+        const step = signStep(walked, walk);
         if (step.kind !== 'ask') {
           expect(step).toMatchObject({ kind: 'fix', fixClass: `lamp-${open}` });
           return walk.answers.length;
@@ -361,10 +346,7 @@ describe('Against every order of checks, fixes and help', () => {
   const gapsOf = (more: object): number[] =>
     seeds.map((seed) => {
       const model = randomModel(seed, 5, 4);
-      return (
-        minutesOfWalks(model, compileNumbers(model, { ...costs, ...more }), costs).minutes / bestMinutes(model, costs) -
-        1
-      );
+      return minutesOfWalks(model, numberedWalk(model, costs, more), costs).minutes / bestMinutes(model, costs) - 1;
     });
   const mean = (gaps: readonly number[]): number => gaps.reduce((sum, gap) => sum + gap, 0) / gaps.length;
   const gaps = gapsOf({});
@@ -387,9 +369,9 @@ describe('Against every order of checks, fixes and help', () => {
   test('the minutes it expects are those of its walks where it looks to the end', () => {
     for (const seed of seeds) {
       const model = randomModel(seed, 4, 2);
-      const compiled = compileNumbers(model, costs);
-      const promised = expectedMinutes(compiled, START);
-      expect(Math.abs(promised / minutesOfWalks(model, compiled, costs).minutes - 1), `seed ${seed}`).toBeLessThan(0.1);
+      const walked = numberedWalk(model, costs);
+      const promised = expectedMinutes(walked, START);
+      expect(Math.abs(promised / minutesOfWalks(model, walked, costs).minutes - 1), `seed ${seed}`).toBeLessThan(0.1);
     }
   });
 });

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { expect } from 'vitest';
 import { parse } from 'yaml';
 import * as z from 'zod/mini';
-import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { ACTS } from '../../src/wizards/safety/acts.ts';
 import { dangersOf, rankOf } from '../../src/wizards/safety/dangers.ts';
 import type { Opened } from './browser.ts';
@@ -36,7 +36,7 @@ export interface Danger {
   readonly first: boolean;
 }
 
-export const DANGERS = FAULT_MODEL.checks.flatMap(({ id, first, danger }) =>
+export const DANGERS = SIGN_MODEL.checks.flatMap(({ id, first, danger }) =>
   Object.entries(danger ?? {}).map(
     ([option, fixClass]): Danger => ({ check: id, option, fixClass, first: first === true }),
   ),
@@ -51,6 +51,18 @@ export const HOLES = /\[[a-z]+(-[\w-]+)?\]|undefined/;
 export const question = (complaint: string): string => `en/put-it-right/${complaint}/`;
 const inOneLine = (text: string): string => text.replace(/\s+/g, ' ').trim();
 export const main = async (page: Page): Promise<string> => inOneLine(await page.locator('main').innerText());
+
+/** By which nothing is dangerous: the walk goes on. */
+export const NOTHING_WARM = labelOf('danger-now', 'none');
+export const TELLING = 'What do you know already?';
+/** Passes the telling over. */
+export const ASK_ME = 'Nothing yet, ask me';
+
+/** Answers the question of danger, and waits for what comes after it. */
+export async function nothingIsWarm(page: Page): Promise<void> {
+  await page.getByRole('button', { name: NOTHING_WARM }).first().click();
+  await page.locator('.walk .acts').first().waitFor();
+}
 
 export const answer = (page: Page, { check, option }: Danger): Promise<void> =>
   page.getByRole('button', { name: labelOf(check, option) }).click();

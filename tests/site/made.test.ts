@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { type Opened, open } from './browser.ts';
+import { nothingIsWarm } from './danger.ts';
 
 type Page = Opened['page'];
 
@@ -9,7 +10,7 @@ const { version }: { version: string } = JSON.parse(readFileSync('package.json',
 const SCOPE = 'en/work-it-out/wire-it/';
 const WIRE = `${SCOPE}?bus-length=10+m&bus-wire=2.5+mm2&feed-by=pair&joints=fed&rail-kind=code-100&scale=h0&system=two-rail&track-length=5+m&track-shape=ends&supply-amps=4+A&supply-kind=dc&supply-plug=centre-plus&supply-volts=16+V&wire-amps=1+A&wire-trip=3+A&wire-volts=15+V`;
 const WALK =
-  'en/put-it-right/trips-at-gap/?danger-now=none&stand-across=trips-at-once&tools=lamps.wire&which-places=every-gap';
+  'en/put-it-right/trips-at-gap/?when-it-happens=at-the-gap&analogue-one-at-the-gap=turned-round&meter-same-and-diagonal=same-rail-large&told=yes&tools=multimeter';
 
 const made = (page: Page): string | null => new URL(page.url()).searchParams.get('made');
 const verdict = async (page: Page): Promise<void> => page.locator('h1.verdict').waitFor();
@@ -75,6 +76,7 @@ test('a verdict that no release gives any more is said to be one', async () => {
 test('what can not be read is no problem of the link', async () => {
   for (const address of [`${WIRE}&made=%3Cscript%3E`, `${WALK}&made=yesterday`]) {
     const { page, problems, close } = await open(address);
+    if (address.startsWith(WALK)) await nothingIsWarm(page);
     await verdict(page);
     await found(page);
     expect(await page.getByRole('alert').count()).toBe(0);
@@ -86,6 +88,7 @@ test('what can not be read is no problem of the link', async () => {
 
 test('a walk has it where it proposes and where it is solved, not while one mends', async () => {
   const { page, problems, close } = await open(`${WALK}&made=0.0.1-dirty`);
+  await nothingIsWarm(page);
   await verdict(page);
   await page.locator('.made-then').waitFor();
   expect((await said(page))[0]).toMatch(/^This link was made with an earlier release, which said: “.*[Dd]irt.*”\.$/);

@@ -59,6 +59,11 @@ const SAID: readonly (readonly [words: string, pages: readonly string[]])[] = [
   ['how many locomotives', ['learn/no-single-number/']],
   ['HO scale', ['glossary/', 'fixes/rail-voltage-too-high/', 'fixes/protection-set-wrong/']],
   ['00 gauge', ['glossary/']],
+  // Danger leads to unplugging, whatever it is called.
+  ['my rails bite', ['fixes/tingle/']],
+  ['choc électrique', ['fixes/tingle/']],
+  ['meterkast', ['fixes/house-protection/']],
+  ['it hums', ['fixes/switch-off-now/']],
   ['2 A 4 A mean nothing to me', ['learn/no-single-number/', 'fixes/larger-supply/', 'fixes/read-both-labels/']],
 ];
 

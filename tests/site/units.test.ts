@@ -3,6 +3,7 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { type Opened, open, pages } from './browser.ts';
+import { nothingIsWarm } from './danger.ts';
 
 type Page = Opened['page'];
 
@@ -221,9 +222,8 @@ describe('what is written once for both systems', () => {
   });
 
   test('a walk asks and mends in feet where that was chosen', async () => {
-    const { page, problems, close } = await open(
-      'en/put-it-right/slow-far-away/?danger-now=none&tools=none&units=feet',
-    );
+    const { page, problems, close } = await open('en/put-it-right/slow-far-away/?told=yes&tools=none&units=feet');
+    await nothingIsWarm(page);
     await page.locator('.walk .answers').waitFor();
     expect(await page.locator('html').getAttribute('data-units')).toBe('feet');
     expect(await shown(page)).not.toMatch(/could not be read|left out/i);

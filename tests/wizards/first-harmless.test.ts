@@ -1,27 +1,29 @@
 // The first repair that is proposed must not harm, whatever the cause turns out to be.
 import { beforeAll, describe, expect, test } from 'vitest';
-import type { NextStep } from '../../src/engine/diagnosis/diagnosis.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Seen } from '../../src/engine/diagnosis/posterior.ts';
-import { posterior } from '../../src/engine/diagnosis/posterior.ts';
-import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
-import { compiledFor, stepOf } from '../../src/wizards/put-it-right/step.ts';
+import { signPosterior } from '../../src/engine/diagnosis/sign-shown.ts';
+import type { NextStep } from '../../src/engine/index.ts';
+import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
+import type { Known } from '../../src/wizards/put-it-right/step.ts';
+import { stateOf, stepOf, walkModelNow } from '../../src/wizards/put-it-right/step.ts';
 import { answerCheck } from '../judge/answers/index.ts';
 import type { TableFault } from '../judge/injection.ts';
 import { TABLE_FAULTS } from '../judge/injection.ts';
 import type { Injected, Walked } from '../judge/walks.ts';
 import { allInjected, classOf, injected, WITHOUT_METER, walk } from '../judge/walks.ts';
 
-const HARMS = Object.entries(FAULT_MODEL.harms ?? {});
+const HARMS = Object.entries(SIGN_MODEL.harms ?? {});
 const RISKY = new Set(HARMS.flatMap(([, faults]) => faults));
-const LAYOUTS = 20;
+const LAYOUTS = 10;
 
 describe('A cause under which a repair harms', () => {
   const walks: Walked[] = [];
 
   beforeAll(() => {
     for (const one of allInjected(LAYOUTS)) {
-      if (!RISKY.has(one.fault)) continue;
+      // A trouble that is away while one looks shows nothing: what holds then stands below.
+      if (!RISKY.has(one.fault) || one.well !== undefined) continue;
       for (const tools of [TOOLS, WITHOUT_METER, []]) walks.push(walk(one, { tools }));
     }
   }, 120_000);
@@ -30,7 +32,7 @@ describe('A cause under which a repair harms', () => {
 
   test('is a leak, or a bad contact on the way from the mains', () => {
     expect([...RISKY].sort()).toEqual(['leak', 'mains-sag', 'socket-damaged', 'wet-ballast']);
-    expect(walks.length).toBeGreaterThan(150);
+    expect(walks.length).toBeGreaterThan(60);
   });
 
   test.each(TABLE_FAULTS.filter((fault) => RISKY.has(fault)))('%s: never leads to it first', (fault) => {
@@ -45,11 +47,11 @@ describe('A cause under which a repair harms', () => {
       for (let seed = 1; seed <= 12; seed++) {
         const one = injected(fault, seed);
         if (one === undefined) continue;
-        const { step, answers } = toProposal(one);
+        const { step, known } = toProposal(one);
         if (step.kind !== 'fix' || step.fixClass !== classOf(fault)) continue;
         proposed += 1;
-        const { causes } = posterior(compiledFor(one.complaint), answers);
-        for (const harmed of FAULT_MODEL.harms?.[step.fixClass] ?? [])
+        const { causes } = signPosterior(walkModelNow(), stateOf(known));
+        for (const harmed of SIGN_MODEL.harms?.[step.fixClass] ?? [])
           expect(causes.find((cause) => cause.fault === harmed)?.chance ?? 0).toBeLessThanOrEqual(0.05);
       }
       expect(proposed).toBeGreaterThan(2);
@@ -58,13 +60,16 @@ describe('A cause under which a repair harms', () => {
 });
 
 /** Goes on until something is proposed. */
-function toProposal({ complaint, layout }: Injected): { step: NextStep; answers: readonly Seen[] } {
+function toProposal({ opening, complaint, layout }: Injected): { readonly step: NextStep; readonly known: Known } {
   const answers: Seen[] = [];
   const skipped: string[] = [];
+  const trusted = new Set<string>();
+  const known = { complaint: opening, answers, skipped, tools: WITHOUT_METER, tried: [], trusted };
   for (;;) {
-    const step = stepOf({ complaint, answers, skipped, tools: WITHOUT_METER, tried: [] });
-    if (step.kind !== 'ask') return { step, answers };
+    const step = stepOf(known);
+    if (step.kind !== 'ask') return { step, known };
     const option = answerCheck(layout, complaint, step.check);
+    trusted.add(step.check);
     if (option === undefined) skipped.push(step.check);
     else answers.push({ check: step.check, option });
   }

@@ -4,25 +4,37 @@ import type { Tool } from '../../src/engine/diagnosis/model.ts';
 import { TOOLS } from '../../src/engine/diagnosis/model.ts';
 import type { Told } from '../../src/wizards/put-it-right/address.ts';
 import { CANNOT, NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address.ts';
-import { ACTS_OF, FORBIDS } from '../../src/wizards/put-it-right/faults/acts.ts';
-import { CHECKS, checksAsked } from '../../src/wizards/put-it-right/faults/fitting.ts';
-import { COMPLAINT_IDS, FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
-import type { CheckId, ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import { ACTS_OF } from '../../src/wizards/put-it-right/model/acts.ts';
+import type { CheckId } from '../../src/wizards/put-it-right/model/checks/index.ts';
+import { CHECKS } from '../../src/wizards/put-it-right/model/checks/index.ts';
+import { FORBIDS } from '../../src/wizards/put-it-right/model/fitting.ts';
+import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts';
+import { COMPLAINT_IDS, OPENINGS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { POWER_ACTS } from '../../src/wizards/safety/acts.ts';
 import { wordsOf } from '../content/folder.ts';
 import { FORBIDDEN_IN_WORDS } from './forbidden-words.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
-const actsOf = (check: string): readonly string[] => FAULT_MODEL.checks.find(({ id }) => id === check)?.acts ?? [];
+const actsOf = (check: string): readonly string[] => SIGN_MODEL.checks.find(({ id }) => id === check)?.acts ?? [];
+/** Checks that can be asked with a title, each with what must have been shown before. */
+function checksAsked(complaint: string) {
+  const opening = SIGN_MODEL.openings.find(({ id }) => id === complaint);
+  return SIGN_MODEL.checks
+    .filter(({ id }) => opening?.withheld?.includes(id) !== true)
+    .map((check) => ({ ...check, needs: [...check.needs, ...(opening?.needs?.[check.id] ?? [])] }));
+}
+
 const offered = (complaint: ComplaintId): string[] => checksAsked(complaint).map(({ id }) => id);
+const TITLES = OPENINGS.map(({ id }) => id);
 
 const FIRST_LINES = new Map(wordsOf('en', 'complaints').map(({ id, data }) => [id, data['first']]));
 
 /** Every check that a walk offers when nothing more can be checked, with these answers given before. */
 function offeredAfter(complaint: ComplaintId, seen: Readonly<Record<string, string>>, tried: readonly string[] = []) {
-  let told: Told = { ...NOTHING_TOLD, seen, tools: ALL_TOOLS, tried };
+  let told: Told = { ...NOTHING_TOLD, seen, toldFirst: true, tools: ALL_TOOLS, tried };
   const met: string[] = [];
-  for (let walk = replayWalk(complaint, told); walk.check !== undefined; walk = replayWalk(complaint, told)) {
+  const next = () => replayWalk(complaint, told, seen);
+  for (let walk = next(); walk.check !== undefined; walk = next()) {
     met.push(walk.check);
     told = { ...told, seen: { ...told.seen, [walk.check]: CANNOT } };
   }
@@ -30,13 +42,13 @@ function offeredAfter(complaint: ComplaintId, seen: Readonly<Record<string, stri
 }
 
 describe('What the first line of a complaint forbids', () => {
-  test.each(COMPLAINT_IDS)('%s: stands there in its words', (complaint) => {
+  test.each(TITLES)('%s: stands there in its words', (complaint) => {
     const words = FORBIDDEN_IN_WORDS[complaint] ?? {};
     expect(FORBIDS[complaint].map(({ act }) => act).sort()).toEqual(Object.keys(words).sort());
     for (const says of Object.values(words)) expect(FIRST_LINES.get(complaint)).toContain(says);
   });
 
-  test.each(COMPLAINT_IDS)('%s: no check that is offered there does it', (complaint) => {
+  test.each(TITLES)('%s: no check that is offered there does it', (complaint) => {
     for (const { act, until } of FORBIDS[complaint]) {
       for (const { id, acts = [], needs } of checksAsked(complaint)) {
         if (!acts.includes(act)) continue;
@@ -48,7 +60,8 @@ describe('What the first line of a complaint forbids', () => {
 
   test('every check says what it makes people do, in acts that are known', () => {
     expect(Object.keys(ACTS_OF).sort()).toEqual(CHECKS.map(({ id }) => id).sort());
-    for (const { id } of CHECKS) for (const act of actsOf(id)) expect(POWER_ACTS).toContain(act);
+    for (const { id } of CHECKS)
+      for (const act of actsOf(id)) expect([...POWER_ACTS, 'speaks-of-another-part']).toContain(act);
     expect(POWER_ACTS.filter((act) => !CHECKS.some(({ id }) => actsOf(id).includes(act)))).toEqual([]);
   });
 
@@ -85,7 +98,7 @@ describe('What the first line of a complaint forbids', () => {
 });
 
 describe('A locomotive that stands across the gap', () => {
-  const row = (id: CheckId) => FAULT_MODEL.checks.find((check) => check.id === id);
+  const row = (id: CheckId) => SIGN_MODEL.checks.find((check) => check.id === id);
 
   test('can damage something, and waits until lamps or a meter have shown that the two parts agree', () => {
     expect(row('stand-across')?.risk).toBe(2);

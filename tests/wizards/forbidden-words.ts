@@ -1,9 +1,9 @@
 // The words of each complaint's first line that forbid an act, and so the checks that make people do it.
 
-import type { ComplaintId } from '../../src/wizards/put-it-right/faults/rows.ts';
+import type { OpeningId } from '../../src/wizards/put-it-right/model/openings.ts';
 import type { PowerAct as Act } from '../../src/wizards/safety/acts.ts';
 
-export const FORBIDDEN_IN_WORDS: Readonly<Partial<Record<ComplaintId, Readonly<Partial<Record<Act, string>>>>>> = {
+export const FORBIDDEN_IN_WORDS: Readonly<Partial<Record<OpeningId, Readonly<Partial<Record<Act, string>>>>>> = {
   'stops-at-gap': {
     'stands-across-the-gap': 'Lift the train off the gap',
   },
@@ -38,5 +38,29 @@ export const FORBIDDEN_IN_WORDS: Readonly<Partial<Record<ComplaintId, Readonly<P
   },
   'still-runs-past-gap': {
     'feeds-the-new-part': 'Do not connect the new part’s own unit',
+  },
+  'dead-since-a-short': {
+    'switches-on': 'leave it off until you know that nothing got hot',
+  },
+  'since-rewired': {
+    'stands-across-the-gap': 'Let no train stand across a gap',
+  },
+  'all-slow': {
+    'adds-power': 'hotter than usual before you add more power',
+  },
+  'trips-when-set-on': {
+    'brings-it-about-again': 'do not try again and again',
+  },
+  'short-in-mid-run': {
+    'brings-it-about-again': 'do not try to drive it on',
+  },
+  'wrong-one-trips': {
+    'switches-on': 'leave everything off until you know that nothing got hot',
+  },
+  'house-protection-goes': {
+    'switches-on': 'leave them unplugged',
+  },
+  tingles: {
+    'switches-on': 'leave them unplugged',
   },
 };

@@ -13,7 +13,7 @@ import { isAsked } from '../../src/wizards/planning/answers.ts';
 import type { Question } from '../../src/wizards/planning/questions.ts';
 import type { UserAnswer, UserAsk } from '../../src/wizards/planning/replay.ts';
 import { replay, surerIn } from '../../src/wizards/planning/replay.ts';
-import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { JOBS } from '../../src/wizards/safety/jobs.ts';
 import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
@@ -178,7 +178,7 @@ describe.each(WIZARD_IDS)('the ends of %s', (wizard) => {
 const EVERY_OUTCOME: readonly string[] = [
   ...new Set<string>([
     ...WIZARD_IDS.flatMap(fixesOf),
-    ...FAULT_MODEL.faults.map(({ fixClass }) => fixClass),
+    ...SIGN_MODEL.causes.map(({ fixClass }) => fixClass),
     ...JOBS,
     SOMETHING_ELSE,
   ]),

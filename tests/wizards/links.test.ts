@@ -4,7 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { HANDED_ON, MADE, madeIn, madeText, readMade, sinceThen, withMade } from '../../src/wizards/links/made.ts';
 import { toAddress } from '../../src/wizards/planning/answers.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf } from '../../src/wizards/put-it-right/address.ts';
-import { FAULT_MODEL } from '../../src/wizards/put-it-right/faults/index.ts';
+import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { answers } from './arbitrary.ts';
 import { ALL_FIELDS, read } from './told.ts';
 
@@ -21,7 +21,7 @@ describe('what a link says of itself', () => {
   });
 
   test('reads as what was written, for every verdict', () => {
-    const verdicts = [...FAULT_MODEL.faults.map(({ fixClass }) => fixClass), HANDED_ON, 'larger-supply'];
+    const verdicts = [...SIGN_MODEL.causes.map(({ fixClass }) => fixClass), HANDED_ON, 'larger-supply'];
     for (const verdict of verdicts)
       expect(readMade(madeText({ release: '0.1.0', verdict }))).toEqual({ release: '0.1.0', verdict });
   });
@@ -33,7 +33,7 @@ describe('what a link says of itself', () => {
 
   test('is no answer: whatever it is, the same is read with it and without it', () => {
     expect(ALL_FIELDS.map(({ id }) => id)).not.toContain(MADE);
-    expect(FAULT_MODEL.checks.map(({ id }) => id)).not.toContain(MADE);
+    expect(SIGN_MODEL.checks.map(({ id }) => id)).not.toContain(MADE);
     fc.assert(
       fc.property(answers, fc.oneof(fc.string(), fc.constant('0.1.0-reversed')), (given, made) => {
         const pairs = new URLSearchParams(toAddress(given));
@@ -61,19 +61,20 @@ describe('of a link that is opened', () => {
 });
 
 describe('a walk', () => {
-  const LINK = '?danger-now=none&tools=lamps.wire&stand-across=trips-at-once&which-places=every-gap';
-  const verdictAt = (search: string) => verdictOf(replayWalk('trips-at-gap', parseWalk(search).told));
+  const LINK = '?told=yes&tools=lamps.wire&two-lamps=both-light&swap-track-wires=cured&which-places=every-gap';
+  const SITTING = { 'danger-now': 'none' };
+  const verdictAt = (search: string) => verdictOf(replayWalk('trips-at-gap', parseWalk(search, SITTING).told, SITTING));
 
   test('has come to something where it proposes, where it is solved, and where it hands on', () => {
     expect(verdictAt(LINK)).toBe('reversed');
     expect(verdictAt(`${LINK}&fixed=reversed&isolation=fine&phase=fine`)).toBe('reversed');
-    const tried = [...new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass))];
-    expect(verdictAt(`?danger-now=none&tools=none&which-places=${CANNOT}&tried=${tried.join('.')}`)).toBe(HANDED_ON);
+    const tried = [...new Set(SIGN_MODEL.causes.map(({ fixClass }) => fixClass))];
+    expect(verdictAt(`?told=yes&tools=none&which-places=${CANNOT}&tried=${tried.join('.')}`)).toBe(HANDED_ON);
   });
 
   test('has come to nothing on the way there', () => {
     expect(verdictAt('')).toBeUndefined();
-    expect(verdictAt('?danger-now=none&tools=none')).toBeUndefined();
+    expect(verdictAt('?told=yes&tools=none')).toBeUndefined();
     expect(verdictAt(`${LINK}&doing=reversed`)).toBeUndefined();
     expect(verdictAt(`${LINK}&fixed=reversed`)).toBeUndefined();
   });

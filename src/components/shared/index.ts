@@ -1,6 +1,7 @@
 // What this room lets out.
 export { Missing, NotYet } from './Missing.tsx';
 export { allowOwnWorkers } from './own-workers.ts';
+export type { Address } from './use-address.ts';
 export { useAddress, useHeading } from './use-address.ts';
 export type { Loaded } from './use-loaded.ts';
 export { fetchStyles, fetchWords, useLoaded } from './use-loaded.ts';

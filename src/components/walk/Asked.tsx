@@ -1,95 +1,42 @@
-// One check: what to do, what must hold first, what can hurt, and an answer with one tap.
-import type { ComponentChildren } from 'preact';
-import { useEffect, useState } from 'preact/hooks';
+// The check that is asked now, with roughly how many are to come. Its words are fetched: most of them are never asked for in one walk.
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
-import { CheckCautions } from './CheckCautions.tsx';
+import { isOnePart, optionsFor, questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
+import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
+import { inMeasures } from '../words/index.ts';
 import type { PartProps } from './part-props.ts';
-import type { CheckWords } from './words.ts';
+import { Question } from './Question.tsx';
+import { readAsked } from './word-shapes.ts';
 
 interface Props extends PartProps {
   readonly id: string;
-  readonly words: CheckWords;
   readonly context: WalkContext;
   readonly onAnswer: (option: string) => void;
-  readonly onCannot: () => void;
+  /** Left out where it stands beside something else and need not be answered. */
+  readonly onCannot?: () => void;
 }
 
-export function Asked({ id, words, context, say, language, home, cautions, Picture, onAnswer, onCannot }: Props) {
-  const row = rowOfCheck(id);
-  if (row === undefined) return null;
-  const first = row.first === true;
-  return (
-    <section class="part asked">
-      {!first && <ToGo context={context} say={say} />}
-      <h1 tabIndex={-1}>{words.title}</h1>
-      {row.needs.length > 0 && (
-        <ul class="needs">
-          {row.needs.map((need) => (
-            <li key={need}>{say(`need-${need}`)}</li>
-          ))}
-        </ul>
-      )}
-      {words.how.length > 0 && (
-        <ol class="how">
-          {words.how.map((step) => (
-            <li key={step}>{step}</li>
-          ))}
-        </ol>
-      )}
-      {words.picture !== undefined && Picture !== undefined && <Picture id={words.picture} say={say} />}
-      <CheckCautions ids={words.cautions} cautions={cautions} say={say} language={language} />
-      <ul class="answers">
-        {row.options.map((option) => {
-          const { label, hint } = words.options[option] ?? { label: option };
-          const danger = row.danger?.[option];
-          return (
-            <li key={option}>
-              <Answer to={danger && `${home}fixes/${danger}/`} onAnswer={() => onAnswer(option)}>
-                <b>{label}</b>
-                {hint !== undefined && <small>{hint}</small>}
-              </Answer>
-            </li>
-          );
-        })}
-        {!first && (
-          <li>
-            <button class="cannot" type="button" onClick={onCannot}>
-              {say('walk-cannot')}
-            </button>
-          </li>
-        )}
-      </ul>
-      <p class="why">
-        <b>{say('why-we-ask')}</b> {words.why} <span class="small">{say('walk-takes', { minutes: row.minutes })}</span>
-      </p>
-    </section>
+export function Asked({ context, ...props }: Props) {
+  const { id, home, say, numbers } = props;
+  const load = useCallback(
+    async (stop: AbortSignal) => readAsked(await fetchWords(`${home}put-it-right/asked/${id}.json`, stop)),
+    [home, id],
   );
-}
-
-interface AnswerProps {
-  /** The page that a danger answer leads to as long as this one is not alive: nobody in danger waits for a script. */
-  readonly to: string | undefined;
-  readonly onAnswer: () => void;
-  readonly children: ComponentChildren;
-}
-
-function Answer({ to, onAnswer, children }: AnswerProps) {
-  if (to === undefined) {
-    return (
-      <button type="button" onClick={onAnswer}>
-        {children}
-      </button>
-    );
-  }
-  const here = (event: Event): void => {
-    event.preventDefault();
-    onAnswer();
-  };
+  const { value, failed, again } = useLoaded(load);
+  const words = useMemo(() => inMeasures(value, numbers), [value, numbers]);
+  if (words === undefined) return <NotYet say={say} failed={failed} again={again} />;
+  const row = rowOfCheck(id);
+  const lesser = props.onCannot === undefined;
   return (
-    <form action={to} onSubmit={here}>
-      <button type="submit">{children}</button>
-    </form>
+    <Question
+      {...props}
+      row={row}
+      words={words.check}
+      cautions={words.cautions}
+      lesser={lesser}
+      options={optionsFor(id, row?.options ?? [], isOnePart(context.answers))}
+      above={!lesser && <ToGo context={context} say={say} />}
+    />
   );
 }
 

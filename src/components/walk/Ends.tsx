@@ -1,15 +1,24 @@
 // The two ends: solved, or handed on with what speaks for each cause that is left.
-import type { Seen } from '../../engine/index.ts';
+import { useMemo, useState } from 'preact/hooks';
+import type { Evidence, Seen } from '../../engine/index.ts';
 import type { Made } from '../../wizards/links/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { handedOn } from '../../wizards/put-it-right/index.ts';
+import { checkThatTells, handedOn, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
+import { Asked } from './Asked.tsx';
 import { WithFix } from './Fix.tsx';
+import { likely } from './likely.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
 
-export function Solved(props: PartProps & { readonly context: WalkContext; readonly made: Made | undefined }) {
-  const { context, say, home, made } = props;
+interface SolvedProps extends PartProps {
+  readonly context: WalkContext;
+  readonly made: Made | undefined;
+  readonly card: () => string;
+}
+
+export function Solved(props: SolvedProps) {
+  const { context, say, home, made, card } = props;
   const fixClass = context.fixed.at(-1) ?? '';
   return (
     <WithFix {...props} fixClass={fixClass}>
@@ -29,40 +38,34 @@ export function Solved(props: PartProps & { readonly context: WalkContext; reado
           <p>
             <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
           </p>
-          <Share text={() => `${say('walk-solved-title')} ${fix.lead}`} say={say} made={made} />
+          <p class="acts">
+            <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
+          </p>
+          <Share text={() => `${say('walk-solved-title')} ${fix.lead}\n${card()}`} say={say} made={made} />
         </section>
       )}
     </WithFix>
   );
 }
 
-export function HandedOn({
-  context,
-  checks,
-  say,
-  numbers,
-  home,
-  made,
-  onStart,
-}: PartProps & {
+interface HandedOnProps extends PartProps {
   readonly context: WalkContext;
   readonly made: Made | undefined;
   readonly checks: WalkWords['checks'];
+  readonly card: () => string;
   readonly onStart: (fixClass: string) => void;
-}) {
+  readonly onSee: (check: string, option: string) => void;
+}
+
+/** So many are set side by side. */
+const SIDE_BY_SIDE = 3;
+
+export function HandedOn(props: HandedOnProps) {
+  const { context, say, home, made, card } = props;
   const { next } = context;
-  const left = handedOn(context);
+  const left = useMemo(() => oneOfEach(handedOn(context)), [context]);
+  const [shown, others] = [left.slice(0, SIDE_BY_SIDE), left.slice(SIDE_BY_SIDE)];
   const because = next?.kind === 'hand-on' ? next.because : 'nothing-separates';
-  const told = (answers: readonly Seen[]): string =>
-    answers
-      .map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`)
-      .join(say('and-then'));
-  const card = say('walk-card', {
-    complaint: say(`complaint-${context.complaint}`),
-    seen: told(context.answers),
-    tried: context.tried.map((one) => say(`class-${one}`)).join(say('and-then')) || '–',
-    left: left.map((one) => `${say(`fault-${one.fault}`)} (${numbers.share(one.chance)})`).join(say('and-then')),
-  });
   return (
     <section class="part">
       <p>
@@ -72,30 +75,87 @@ export function HandedOn({
         {say(`walk-hand-on-${because}`)}
       </h1>
       <p class="lead">{say('walk-hand-on-lead')}</p>
-      <ul class="list causes">
-        {left.map((one) => (
+      <ul class="side-by-side">
+        {shown.map((one) => (
           <li key={one.fault}>
-            <b>{say(`fault-${one.fault}`)}</b> <span class="num small">{numbers.share(one.chance)}</span>
-            {one.speaksFor.length > 0 && <p class="small">{say('walk-speaks-for', { what: told(one.speaksFor) })}</p>}
-            {one.speaksAgainst.length > 0 && (
-              <p class="small">{say('walk-speaks-against', { what: told(one.speaksAgainst) })}</p>
-            )}
-            {one.fixClass !== 'something-else' && (
-              <p class="acts">
-                <button class="button quiet" type="button" onClick={() => onStart(one.fixClass)}>
-                  {say('walk-try-this')}
-                </button>
-                <a href={`${home}fixes/${one.fixClass}/`}>{say('walk-full-page')}</a>
-              </p>
-            )}
+            <Left {...props} one={one} />
           </li>
         ))}
       </ul>
+      <TellsApart {...props} left={shown} />
+      {others.length > 0 && (
+        <details>
+          <summary>{say('walk-rest', { n: others.length })}</summary>
+          <ul class="list causes">
+            {others.map((one) => (
+              <li key={one.fault}>
+                <Left {...props} one={one} />
+              </li>
+            ))}
+          </ul>
+        </details>
+      )}
       <p>{say('walk-hand-on-card')}</p>
       <p>
         <a href={`${home}fixes/something-else/`}>{say('walk-hand-on-page')}</a>
       </p>
-      <Share text={() => `${say(`walk-hand-on-${because}`)} ${card}`} say={say} made={made} />
+      <p class="acts">
+        <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
+      </p>
+      <Share text={card} say={say} made={made} />
     </section>
+  );
+}
+
+/** The likeliest cause of each repair: two with the same repair are one to try. */
+const oneOfEach = (left: readonly Evidence[]): readonly Evidence[] =>
+  left.filter(({ fixClass }, at) => left.findIndex((one) => one.fixClass === fixClass) === at);
+
+/** One cause that is left, with what speaks for and against it. */
+function Left({ one, checks, say, numbers, home, onStart }: HandedOnProps & { readonly one: Evidence }) {
+  const told = (answers: readonly Seen[]): string =>
+    answers
+      .map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`)
+      .join(say('and-then'));
+  return (
+    <>
+      <b>{say(`fault-${one.fault}`)}</b> <span class="num small">{likely(one.chance, say, numbers)}</span>
+      {one.speaksFor.length > 0 && <p class="small">{say('walk-speaks-for', { what: told(one.speaksFor) })}</p>}
+      {one.speaksAgainst.length > 0 && (
+        <p class="small">{say('walk-speaks-against', { what: told(one.speaksAgainst) })}</p>
+      )}
+      {one.fixClass !== 'something-else' && (
+        <p class="acts">
+          <button class="button quiet" type="button" onClick={() => onStart(one.fixClass)}>
+            {say('walk-try-this')}
+          </button>
+          <a href={`${home}fixes/${one.fixClass}/`}>{say('walk-full-page')}</a>
+        </p>
+      )}
+    </>
+  );
+}
+
+/** The one check that tells apart what is left, though its tool may have to be got first: it is fetched when it is opened. */
+function TellsApart({ left, onSee, ...props }: HandedOnProps & { readonly left: readonly Evidence[] }) {
+  const { context, checks, say } = props;
+  const [open, setOpen] = useState(false);
+  const check = useMemo(
+    () =>
+      checkThatTells(
+        context,
+        left.map(({ fixClass }) => fixClass),
+      ),
+    [context, left],
+  );
+  if (check === undefined) return null;
+  const tool = rowOfCheck(check)?.tool ?? 'eyes';
+  const missing = tool !== 'eyes' && context.tools?.includes(tool) !== true;
+  return (
+    <details class="tells-apart" onToggle={(event) => setOpen(event.currentTarget.open)}>
+      <summary>{say('walk-tells-apart', { check: checks[check]?.known ?? check })}</summary>
+      {missing && <p>{say('walk-tells-apart-tool', { tool: say(`tool-${tool}`) })}</p>}
+      {open && <Asked {...props} id={check} onAnswer={(option) => onSee(check, option)} />}
+    </details>
   );
 }

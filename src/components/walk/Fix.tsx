@@ -6,6 +6,7 @@ import { isRead, secondFault } from '../../wizards/put-it-right/index.ts';
 import { Steps } from '../fix/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
+import { likely } from './likely.ts';
 import type { PartProps } from './part-props.ts';
 import { readFix } from './word-shapes.ts';
 import type { FetchedFix } from './words.ts';
@@ -31,7 +32,9 @@ export function Proposing(props: ProposingProps) {
           </h1>
           {!second && next?.kind === 'fix' && (
             <p class="small">
-              {isRead(context, fixClass) ? say('walk-read') : say('walk-chance', { share: numbers.share(next.chance) })}
+              {isRead(context, fixClass)
+                ? say('walk-read')
+                : say('walk-chance', { share: likely(next.chance, say, numbers) })}
             </p>
           )}
           <p class="lead">{fix.lead}</p>

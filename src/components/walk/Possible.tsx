@@ -1,6 +1,7 @@
 // What is still possible, and what was ruled out by which answer.
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { possibleNow } from '../../wizards/put-it-right/index.ts';
+import { likely } from './likely.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
 
@@ -22,7 +23,7 @@ export function Possible({
             <svg width="100%" height="10" aria-hidden="true">
               <rect width={`${100 * chance}%`} height="10" />
             </svg>
-            <span class="num">{numbers.share(chance)}</span>
+            <span class="num small">{likely(chance, say, numbers)}</span>
           </li>
         ))}
       </ul>

@@ -1,8 +1,15 @@
 // What has been told: every answer can be changed; two that hardly go together are pointed out; other complaints keep all of it.
-import { contradictions } from '../../engine/index.ts';
 import type { Made } from '../../wizards/links/index.ts';
-import type { ComplaintId, Told } from '../../wizards/put-it-right/index.ts';
-import { CANNOT, COMPLAINT_IDS, compiledFor, NOTHING_TOLD, walkAddress } from '../../wizards/put-it-right/index.ts';
+import type { ComplaintId, Told, Walk } from '../../wizards/put-it-right/index.ts';
+import {
+  CANNOT,
+  COMPLAINT_IDS,
+  conflictIn,
+  isOnePart,
+  NOTHING_TOLD,
+  TWO_PARTS,
+  walkAddress,
+} from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
@@ -10,23 +17,31 @@ import type { WalkWords } from './words.ts';
 interface Props extends PartProps {
   readonly complaint: ComplaintId;
   readonly told: Told;
-  readonly trail: readonly string[];
+  readonly walk: Walk;
   readonly checks: WalkWords['checks'];
   readonly onForget: (check: string) => void;
   readonly onTools: () => void;
+  /** Opens the screen on which everything can be told at once. */
+  readonly onTellMore: () => void;
   /** At an end the link stands above already. */
   readonly ended: boolean;
   readonly made: Made | undefined;
+  /** The walk as text. */
+  readonly card: readonly string[];
 }
 
-export function Seen({ complaint, told, trail, checks, say, home, onForget, onTools, ended, made }: Props) {
-  const answers = trail.flatMap((check) => {
-    const option = told.seen[check];
-    return option === undefined || option === CANNOT ? [] : [{ check, option }];
-  });
-  const [conflict] = contradictions(compiledFor(complaint), answers, told.tried);
+export function Seen(props: Props) {
+  const { complaint, told, walk, checks, say, home, onForget, onTools, onTellMore, ended, made, card } = props;
+  const { trail } = walk;
+  const conflict = conflictIn(walk.context);
   const name = (check: string): string => checks[check]?.known ?? check;
-  const elsewhere = walkAddress({ ...NOTHING_TOLD, seen: told.seen, tools: told.tools, tried: told.tried });
+  const { seen, toldFirst, tools, tried, left } = told;
+  const elsewhere = walkAddress({ ...NOTHING_TOLD, seen, toldFirst, tools, tried, left });
+  const onePart = isOnePart(walk.context.answers);
+  const triedAs = (fixClass: string): string => {
+    const cause = say(`class-${fixClass}`);
+    return left.includes(fixClass) ? say('walk-left-as-changed', { name: cause }) : cause;
+  };
   return (
     <section class="part said">
       {conflict !== undefined && (
@@ -41,11 +56,14 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
         </div>
       )}
       {trail.length > 0 && (
-        <>
-          <h2 class="h3">{say('answered-so-far')}</h2>
+        <details>
+          <summary>
+            <h2 class="h3">{say('walk-told', { n: trail.length })}</h2>{' '}
+            <span class="small">{trail.map(name).join(say('and-then'))}</span>
+          </summary>
           <ul class="known">
             {trail.map((check) => {
-              const option = told.seen[check] ?? CANNOT;
+              const option = seen[check] ?? CANNOT;
               const label = option === CANNOT ? say('walk-not-checked') : checks[check]?.options[option]?.label;
               return (
                 <li key={check}>
@@ -55,38 +73,46 @@ export function Seen({ complaint, told, trail, checks, say, home, onForget, onTo
                 </li>
               );
             })}
-            {told.tools !== undefined && (
+            {tools !== undefined && (
               <li>
                 <button type="button" onClick={onTools}>
                   <b>{say('walk-at-hand')}</b>{' '}
                   <span>
-                    {told.tools.length === 0
+                    {tools.length === 0
                       ? say('walk-tools-none')
-                      : told.tools.map((tool) => say(`tool-${tool}`)).join(say('and-then'))}
+                      : tools.map((tool) => say(`tool-${tool}`)).join(say('and-then'))}
                   </span>
                 </button>
               </li>
             )}
           </ul>
-        </>
+        </details>
       )}
-      {told.tried.length > 0 && (
-        <p class="small">
-          {say('walk-tried', { causes: told.tried.map((one) => say(`class-${one}`)).join(say('and-then')) })}
-        </p>
+      <p>
+        <button class="link" type="button" onClick={onTellMore}>
+          {say('walk-tell-more')}
+        </button>
+      </p>
+      {tried.length > 0 && (
+        <p class="small">{say('walk-tried', { causes: tried.map(triedAs).join(say('and-then')) })}</p>
       )}
-      <p class="on-paper">{location.href}</p>
+      <div class="on-paper">
+        {card.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+        <p class="paper-link">{location.href}</p>
+      </div>
       <details class="not-on-paper">
         <summary>{say('walk-elsewhere')}</summary>
         <ul class="list">
-          {COMPLAINT_IDS.filter((id) => id !== complaint).map((id) => (
+          {COMPLAINT_IDS.filter((id) => id !== complaint && !(onePart && TWO_PARTS.has(id))).map((id) => (
             <li key={id}>
               <a href={`${home}put-it-right/${id}/${elsewhere}`}>{say(`complaint-${id}`)}</a>
             </li>
           ))}
         </ul>
       </details>
-      {!ended && <Share text={() => say(`complaint-${complaint}`)} say={say} made={made} />}
+      {!ended && <Share text={() => card.join('\n')} say={say} made={made} />}
     </section>
   );
 }

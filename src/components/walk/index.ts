@@ -1,3 +1,11 @@
 // What this room lets out.
 export { default } from './Walk.tsx';
-export type { CheckWords, DangerWords, FetchedFix, FirstWords, WalkWords } from './words.ts';
+export type {
+  CheckNames,
+  CheckWords,
+  DangerWords,
+  FetchedCheck,
+  FetchedFix,
+  FirstWords,
+  WalkWords,
+} from './words.ts';

@@ -1,7 +1,7 @@
 // The shapes in which the words of a walk are fetched; what checks shapes weighs more than the first question.
 import * as z from 'zod/mini';
 import { CAUTIONS, FIX, SENTENCES } from '../words/index.ts';
-import type { FetchedFix, WalkWords } from './words.ts';
+import type { FetchedCheck, FetchedFix, WalkWords } from './words.ts';
 
 const text = z.string();
 const CHECK = z.object({
@@ -14,8 +14,11 @@ const CHECK = z.object({
   options: z.record(text, z.object({ label: text, hint: z.optional(text) })),
 });
 
-const WALK_WORDS = z.object({ words: SENTENCES, checks: z.record(text, CHECK), cautions: CAUTIONS });
+const NAMES = z.object({ known: text, options: z.record(text, z.object({ label: text })) });
+const WALK_WORDS = z.object({ words: SENTENCES, checks: z.record(text, NAMES), cautions: CAUTIONS });
+const ASKED = z.object({ check: CHECK, cautions: CAUTIONS });
 const FIX_WORDS = z.object({ lang: z.optional(text), fix: FIX, cautions: CAUTIONS });
 
 export const readWalkWords = (value: unknown): WalkWords => WALK_WORDS.parse(value);
+export const readAsked = (value: unknown): FetchedCheck => ASKED.parse(value);
 export const readFix = (value: unknown): FetchedFix => FIX_WORDS.parse(value);

@@ -1,9 +1,15 @@
 // The words of a walk: what a check says, what a fix says.
 import type { CautionWords, FixWords } from '../words/index.ts';
 
-export interface CheckWords {
-  readonly title: string;
+/** How a check and its answers are called, in a list of what was told. */
+export interface CheckNames {
   readonly known: string;
+  readonly options: Readonly<Record<string, { readonly label: string }>>;
+}
+
+/** A whole question. */
+export interface CheckWords extends CheckNames {
+  readonly title: string;
   readonly why: string;
   readonly how: readonly string[];
   readonly cautions: readonly string[];
@@ -11,18 +17,38 @@ export interface CheckWords {
   readonly options: Readonly<Record<string, { readonly label: string; readonly hint?: string | undefined }>>;
 }
 
+/** A question that was fetched, with its cautions. */
+export interface FetchedCheck {
+  readonly check: CheckWords;
+  readonly cautions: Readonly<Record<string, CautionWords>>;
+}
+
 export interface WalkWords {
   readonly words: Readonly<Record<string, string>>;
-  readonly checks: Readonly<Record<string, CheckWords>>;
+  readonly checks: Readonly<Record<string, CheckNames>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
 }
 
 /** What comes with the page: checks that can be the first, and what to do where one of the answers means danger. */
 export interface FirstWords {
-  readonly checks: WalkWords['checks'];
+  readonly checks: Readonly<Record<string, CheckWords>>;
   readonly cautions: WalkWords['cautions'];
   /** By fix class. */
   readonly dangers: Readonly<Record<string, DangerWords>>;
+  /** The checks that can be the first: what a question is drawn from. */
+  readonly rows: Readonly<Record<string, CheckRow>>;
+  /** Fix class by `check=option`, for every answer that means danger: a link that holds one shows it first. */
+  readonly dangersInLink: Readonly<Record<string, string>>;
+  /** Their answers by which nothing is dangerous: they stand in no address. */
+  readonly safe: readonly string[];
+}
+
+/** What a question is drawn from, beside its words. */
+export interface CheckRow {
+  readonly options: readonly string[];
+  readonly needs: readonly string[];
+  readonly minutes: number;
+  readonly danger?: Readonly<Record<string, string>> | undefined;
 }
 
 export type DangerWords = Pick<FixWords, 'title' | 'steps'>;

@@ -1,14 +1,28 @@
 // Which cause is how likely after what was seen, and what to ask, mend or hand on next.
-export { assertModel } from './authoring.ts';
-export type { Compiled } from './compile.ts';
-export { compile } from './compile.ts';
-export { contradictions } from './conflicts.ts';
-export type { NextStep } from './diagnosis.ts';
-export { nextStep } from './diagnosis.ts';
-export { questionsLeft } from './left.ts';
-export type { CheckRow, ComplaintRow, FaultModel, FaultRow, LikelihoodWord, Precondition, Tool } from './model.ts';
+export type {
+  LikelihoodWord,
+  Precondition,
+  Risk,
+  Tool,
+} from './model.ts';
 export { SOMETHING_ELSE, TOOLS } from './model.ts';
 export type { HowOften } from './often.ts';
-export { howOften, WORTH_SHOWING } from './often.ts';
+export { howOften, toldShare, WORTH_SHOWING } from './often.ts';
 export type { Evidence, Posterior, Seen } from './posterior.ts';
-export { evidence, posterior } from './posterior.ts';
+export { tellsApart } from './sign-apart.ts';
+export type {
+  CircumstanceRow,
+  OpeningRow,
+  Price,
+  Shows,
+  SignCause,
+  SignCheck,
+  SignModel,
+  SignRow,
+  Source,
+} from './sign-model.ts';
+export { signConflicts, signEvidence, signPosterior, signQuestionsLeft } from './sign-shown.ts';
+export type { NextStep } from './sign-step.ts';
+export { signStep } from './sign-step.ts';
+export type { SignState, WalkModel } from './sign-walk.ts';
+export { walkModel } from './sign-walk.ts';

@@ -1,8 +1,7 @@
 // Roughly how many questions are to come.
 import type { Compiled } from './compile.ts';
 import { update } from './posterior.ts';
-import type { WalkState } from './standing.ts';
-import { dangerOf, firstCheck, standingOf } from './standing.ts';
+import { firstCheck } from './standing.ts';
 import type { Choice, Standing } from './value.ts';
 import { Valuer } from './value.ts';
 
@@ -10,9 +9,7 @@ import { Valuer } from './value.ts';
  * Roughly how many questions are to come before a fix is proposed: for each of the likeliest causes the walk that its
  * likeliest answers make, looked one step ahead, weighted by chance. Not rounded; 0 when the next step is no question.
  */
-export function questionsLeft(compiled: Compiled, state: WalkState): number {
-  if (dangerOf(compiled, state) !== undefined) return 0;
-  const standing = standingOf(compiled, state);
+export function leftFrom(compiled: Compiled, standing: Standing): number {
   const valuer = new Valuer(compiled);
   const likely = [...standing.chances.keys()]
     .sort((a, b) => (standing.chances[b] ?? 0) - (standing.chances[a] ?? 0) || a - b)

@@ -1,4 +1,4 @@
-// The shape of a fault model: what can be wrong, what can be checked, and how likely each answer is. Data only.
+// The words of a model, and what every cause and every check has. Data only.
 
 export const LIKELIHOOD_WORDS = ['always', 'usually', 'sometimes', 'rarely', 'never'] as const;
 export type LikelihoodWord = (typeof LIKELIHOOD_WORDS)[number];
@@ -57,10 +57,6 @@ export interface CheckRow {
   readonly needs: readonly Precondition[];
   /** Option ids, at least two. */
   readonly options: readonly string[];
-  /** Words per option for faults that are not listed in `when`. */
-  readonly otherwise: readonly LikelihoodWord[];
-  /** Fault id to words per option, same order and length as `options`. Weights are normalised per fault. */
-  readonly when: Readonly<Record<string, readonly LikelihoodWord[]>>;
   /** An option that means danger: it ends the walk at once in this fix class. */
   readonly danger?: Readonly<Record<string, string>>;
   /** Asked before everything else, whatever it costs. */
@@ -73,20 +69,6 @@ export interface CheckRow {
   readonly withheld?: boolean;
   /** An option after which no check with one of these acts is offered any more. */
   readonly forbids?: Readonly<Record<string, readonly string[]>>;
-}
-
-export interface ComplaintRow {
-  readonly id: string;
-  /** Shares before any answer, fault id to a positive weight; normalised. `something-else` stands for what the model lacks. */
-  readonly priors: Readonly<Record<string, number>>;
-}
-
-export interface FaultModel {
-  readonly faults: readonly FaultRow[];
-  readonly checks: readonly CheckRow[];
-  readonly complaints: readonly ComplaintRow[];
-  /** Fix class to faults under which doing it harms: it is not proposed while one of them is still possible. */
-  readonly harms?: Readonly<Record<string, readonly string[]>>;
 }
 
 /** The cause that no row describes: never repaired by a fix of ours, so that an honest end is possible. */

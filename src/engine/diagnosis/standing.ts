@@ -1,9 +1,9 @@
 // Where a walk stands: what is still likely, what can still be asked, and whether an answer meant danger.
-import type { Compiled, CompiledCheck } from './compile.ts';
+import type { Compiled } from './compile.ts';
 import { bitsOf } from './compile.ts';
-import type { Tool } from './model.ts';
+import type { CheckRow, Tool } from './model.ts';
 import type { Seen } from './posterior.ts';
-import { lastAnswers, optionAt, startingChances, update } from './posterior.ts';
+import { lastAnswers, optionAt } from './posterior.ts';
 import type { Standing } from './value.ts';
 import { isShown } from './value.ts';
 
@@ -15,17 +15,16 @@ export interface WalkState {
   readonly skipped: readonly string[];
   /** What is at hand; eyes always are. */
   readonly tools: readonly Tool[];
+  /** Checks whose answers may show that something is safe; all where it is left out. Those of a link may not. */
+  readonly trusted?: ReadonlySet<string>;
 }
 
-/** Chances and open checks of a walk. Unknown ids are passed over. */
-export function standingOf(compiled: Compiled, state: WalkState): Standing {
-  const chances = startingChances(compiled, state.setAside);
+/** What can still be asked, and what was shown to hold. Unknown ids are passed over. */
+export function openOf(compiled: Compiled, state: WalkState): Omit<Standing, 'chances'> {
   const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
   let holds = 0;
   for (const answer of inRowOrder(compiled, answers)) {
-    const option = optionAt(compiled, answer);
-    update(compiled, chances, option);
-    holds |= compiled.establishes[option] ?? 0;
+    if (state.trusted?.has(answer.check) !== false) holds |= compiled.establishes[optionAt(compiled, answer)] ?? 0;
   }
   const lost = answers.some((one) => dangerClass(compiled, one) !== undefined) ? bitsOf(['nothing-got-hot']) : 0;
   holds &= ~lost;
@@ -39,7 +38,7 @@ export function standingOf(compiled: Compiled, state: WalkState): Standing {
   const canHold = holds | (stillShown(compiled, open) & ~lost);
   for (let at = 0; at < open.length; at++) if (!isShown(compiled, at, canHold)) open[at] = 0;
   const known = [...asked].filter((id) => compiled.checkAt.has(id)).length;
-  return { chances, open, holds, questions: Math.max(0, compiled.settings.mostQuestions - known) };
+  return { open, holds, questions: Math.max(0, compiled.settings.mostQuestions - known) };
 }
 
 /** Preconditions that an open check could still show to hold. */
@@ -55,7 +54,7 @@ function inRowOrder(compiled: Compiled, answers: readonly Seen[]): Seen[] {
   return [...answers].sort((a, b) => place(a) - place(b));
 }
 
-function rowOf(compiled: Compiled, check: string): CompiledCheck | undefined {
+function rowOf(compiled: Compiled, check: string): CheckRow | undefined {
   return compiled.checks[compiled.checkAt.get(check) ?? -1];
 }
 

@@ -184,7 +184,7 @@ export interface TableMeter {
   readonly ohms: number;
 }
 
-export type LastChange = 'track-or-wires' | 'supply-or-unit' | 'vehicle' | 'setting' | 'nothing';
+export type LastChange = 'track-or-wires' | 'supply' | 'supply-or-unit' | 'vehicle' | 'setting' | 'nothing';
 
 export interface TableLayout {
   readonly scale: Scale;

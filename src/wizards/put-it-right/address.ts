@@ -4,29 +4,47 @@ import { initialTransition, transition } from 'xstate';
 import type { Seen, Tool } from '../../engine/index.ts';
 import { TOOLS } from '../../engine/index.ts';
 import { HANDED_ON, isMark, MADE } from '../links/index.ts';
-import type { ComplaintId } from './faults/index.ts';
-import { FAULT_MODEL } from './faults/index.ts';
+import type { ComplaintId } from './model/index.ts';
+import { SIGN_MODEL, showsSafety } from './model/index.ts';
 import type { Isolation, Phase, WalkEvent, WalkStateId } from './states.ts';
 import { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
 
-/** What a person has said and done, as an address holds it. */
+/** What a person has said and done, as an address holds it, and what was said in this sitting. */
 export interface Told {
   /** Option id by check id; `cannot` where it could not be checked. */
   readonly seen: Readonly<Record<string, string>>;
+  /** Whether what was known already has been told, or passed over. */
+  readonly toldFirst: boolean;
   readonly tools: readonly Tool[] | undefined;
   readonly tried: readonly string[];
+  /** Of those tried, what was left as it was changed. */
+  readonly left: readonly string[];
   readonly doing: string | undefined;
+  /** What did not help and is to be put back. */
+  readonly undoing: string | undefined;
   readonly fixed: readonly string[];
+  /** A trouble that comes and goes has stayed away. */
+  readonly stayedAway: boolean;
   readonly isolation: Isolation | undefined;
   readonly phase: Phase | undefined;
 }
 
+/**
+ * What was answered in this sitting, option id by check id: never part of an address. Only danger travels in a link: whoever opens one is asked
+ * anew whether something is hot, and nothing that it says shows that a test may be done.
+ */
+export type Sitting = Readonly<Record<string, string>>;
+
 export const NOTHING_TOLD: Told = {
   seen: {},
+  toldFirst: false,
   tools: undefined,
   tried: [],
+  left: [],
   doing: undefined,
+  undoing: undefined,
   fixed: [],
+  stayedAway: false,
   isolation: undefined,
   phase: undefined,
 };
@@ -39,28 +57,48 @@ export interface LeftOut {
   readonly because: 'unknown-name' | 'unknown-answer' | 'unknown-fix' | 'unknown-tool';
 }
 
-const CHECKS = new Map(FAULT_MODEL.checks.map((check) => [check.id, check]));
-const CLASSES = new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass));
+const CHECKS = new Map(SIGN_MODEL.checks.map((check) => [check.id, check]));
+const CLASSES = new Set(SIGN_MODEL.causes.map(({ fixClass }) => fixClass));
 
-/** Reads an address. Never throws; the first of several values of one name counts. */
-export function parseWalk(search: string): { told: Told; leftOut: LeftOut[] } {
+/**
+ * Reads an address. Never throws; the first of several values of one name counts. That nothing is hot is never read off it: only what was
+ * said in this sitting counts for that.
+ */
+export function parseWalk(search: string, sitting: Sitting = {}): { told: Told; leftOut: LeftOut[] } {
   const texts = new Map<string, string>();
   for (const [name, value] of new URLSearchParams(search)) if (!texts.has(name)) texts.set(name, value);
   const reader = new AddressReader(texts);
-  const seen = reader.seen();
+  const seen = { ...reader.seen(), ...safeIn(sitting) };
   const tools = reader.list('tools', (one) => one === 'none' || isTool(one), 'unknown-tool').filter(isTool);
   const classes = (name: string): string[] => reader.list(name, (one) => CLASSES.has(one), 'unknown-fix');
+  const [doing, undoing] = [classes('doing')[0], classes('undo')[0]];
+  const [tried, fixed] = [classes('tried'), classes('fixed')];
+  const isOn = texts.has('tools') || doing !== undefined || tried.length > 0 || fixed.length > 0;
   const told: Told = {
     seen,
+    // A link of an older release was made after the first questions.
+    toldFirst:
+      texts.get('told') !== 'no' &&
+      (texts.get('told') === 'yes' || isOn || Object.keys(seen).some((id) => CHECKS.get(id)?.first !== true)),
     tools: texts.has('tools') ? tools : undefined,
-    tried: classes('tried'),
-    doing: classes('doing')[0],
-    fixed: classes('fixed'),
+    tried,
+    left: classes('left').filter((one) => tried.includes(one)),
+    doing,
+    undoing,
+    fixed,
+    stayedAway: texts.get('stayed') === 'yes',
     isolation: reader.option('isolation', ISOLATION),
     phase: reader.option('phase', PHASE),
   };
   return { told, leftOut: reader.leftOut };
 }
+
+/** Answers of this sitting by which something is safe; they stand in no address. */
+const safeIn = (sitting: Sitting): Record<string, string> =>
+  Object.fromEntries(Object.entries(sitting).filter(([check, option]) => isFirstAndSafe(check, option)));
+
+const isFirstAndSafe = (check: string, option: string): boolean =>
+  CHECKS.get(check)?.first === true && showsSafety(check, option);
 
 /** Reads names one by one and keeps note of what it left out. */
 class AddressReader {
@@ -79,7 +117,8 @@ class AddressReader {
       const check = CHECKS.get(name);
       if (check === undefined) {
         if (!isMark(name)) this.#leave(name, 'unknown-name');
-      } else if (value === CANNOT || check.options.includes(value)) seen[name] = value;
+      } else if (isFirstAndSafe(name, value)) continue;
+      else if (value === CANNOT || check.options.includes(value)) seen[name] = value;
       else this.#leave(name, 'unknown-answer');
     }
     return seen;
@@ -103,23 +142,35 @@ class AddressReader {
   }
 }
 
-const RESERVED: ReadonlySet<string> = new Set([MADE, 'tools', 'tried', 'doing', 'fixed', 'isolation', 'phase']);
+const RESERVED: ReadonlySet<string> = new Set([
+  ...[MADE, 'told', 'tools', 'tried', 'left', 'doing', 'undo', 'fixed', 'stayed', 'isolation', 'phase'],
+]);
 const isTool = (one: string): one is Tool => TOOLS.some((tool) => tool === one);
 
-/** The address of what was told: names sorted, values as `parseWalk` reads them. Nothing told gives an empty text. */
+/** That one has begun to tell, and may go on: a word of its own, for what else stands in the address could say that it is done. */
+const begun = ({ seen, tried, fixed, tools, doing, undoing }: Told): string | undefined =>
+  [...Object.keys(seen), ...tried, ...fixed].length > 0 || [tools, doing, undoing].some((one) => one !== undefined)
+    ? 'no'
+    : undefined;
+
+/** The address of what was told, in the order in which it was told, values as `parseWalk` reads them. Nothing told gives an empty text. */
 export function walkAddress(told: Told): string {
-  const { seen, tools, tried, doing, fixed, isolation, phase } = told;
+  const { seen, toldFirst, tools, tried, left, doing, undoing, fixed, stayedAway, isolation, phase } = told;
   const pairs: (readonly [string, string | undefined])[] = [
-    ...Object.entries(seen),
+    ...Object.entries(seen).filter(([check, option]) => !isFirstAndSafe(check, option)),
+    ['told', toldFirst ? 'yes' : begun(told)],
     ['tools', tools === undefined ? undefined : tools.join('.') || 'none'],
     ['tried', tried.join('.') || undefined],
+    ['left', left.join('.') || undefined],
     ['doing', doing],
+    ['undo', undoing],
     ['fixed', fixed.join('.') || undefined],
+    ['stayed', stayedAway ? 'yes' : undefined],
     ['isolation', isolation],
     ['phase', phase],
   ];
-  const there = pairs.flatMap(([name, value]) => (value === undefined ? [] : [[name, value] as [string, string]]));
-  const text = new URLSearchParams(there.sort(([a], [b]) => (a < b ? -1 : 1))).toString();
+  const there = pairs.flatMap(([name, value]): [string, string][] => (value === undefined ? [] : [[name, value]]));
+  const text = new URLSearchParams(there).toString();
   return text === '' ? '' : `?${text}`;
 }
 
@@ -136,15 +187,13 @@ export interface Walk {
   readonly trail: readonly string[];
 }
 
-/** Rebuilds the state from what was told: each step met is answered from it until one has no answer. */
-export function replayWalk(complaint: ComplaintId, told: Told): Walk {
-  const waiting = {
-    seen: new Map(Object.entries(told.seen)),
-    tried: [...told.tried],
-    fixed: [...told.fixed],
-    doing: told.doing,
-  };
-  let [snapshot]: [Snapshot, unknown] = initialTransition(putItRight, { complaint });
+/** Rebuilds the state from what was told: each step met is answered from it until one has no answer. Answers of the sitting can show that something is safe. */
+export function replayWalk(complaint: ComplaintId, told: Told, sitting: Sitting = {}): Walk {
+  const { seen, toldFirst, tools, tried, left, fixed, doing, undoing } = told;
+  const waiting = { seen: new Map(Object.entries(seen)), tried: [...tried], fixed: [...fixed], doing, undoing };
+  const trusted = new Set(Object.keys(sitting).filter((check) => sitting[check] === seen[check]));
+  const input = { complaint, trusted, toldFirst, tools, left };
+  let [snapshot]: [Snapshot, unknown] = initialTransition(putItRight, input);
   const trail: string[] = [];
   for (;;) {
     const event = nextEvent(snapshot, told, waiting, trail);
@@ -158,16 +207,22 @@ interface Waiting {
   readonly tried: string[];
   readonly fixed: string[];
   doing: string | undefined;
+  undoing: string | undefined;
 }
 
 function nextEvent(snapshot: Snapshot, told: Told, waiting: Waiting, trail: string[]): WalkEvent | undefined {
   const { context } = snapshot;
   switch (stateOf(snapshot)) {
     case 'safety':
+      return waiting.seen.has(checkOf(snapshot) ?? '') ? allSeen(waiting, trail) : undefined;
     case 'asking':
-      return answerTo(checkOf(snapshot), waiting, trail) ?? whatElse(waiting, trail);
     case 'equipping':
-      return told.tools === undefined ? undefined : { type: 'user.tools', tools: told.tools };
+      return whatElse(waiting, trail);
+    case 'waiting':
+      return told.stayedAway ? { type: 'user.stayed-away' } : undefined;
+    case 'telling':
+    case 'putting-back':
+      return undefined;
     case 'proposing':
       return handle(fixOf(snapshot), waiting) ?? whatElse(waiting, trail);
     case 'handed-on':
@@ -190,34 +245,30 @@ function checkOf(snapshot: Snapshot): string | undefined {
 }
 
 function fixOf({ context }: Snapshot): string | undefined {
+  if (context.undoing !== undefined) return context.undoing;
   if (context.doing !== undefined) return context.doing;
   if (context.fixed.length > 0) return secondFault(context) ?? context.fixed.at(-1);
   return context.next?.kind === 'fix' ? context.next.fixClass : undefined;
 }
 
-function answerTo(check: string | undefined, waiting: Waiting, trail: string[]): WalkEvent | undefined {
-  const option = check === undefined ? undefined : waiting.seen.get(check);
-  if (check === undefined || option === undefined) return undefined;
-  waiting.seen.delete(check);
-  trail.push(check);
-  return option === CANNOT ? { type: 'user.cannot', check } : { type: 'user.answer', answer: { check, option } };
+/** Everything that was seen, in the order in which it was told. */
+function allSeen(waiting: Waiting, trail: string[]): WalkEvent {
+  const all = [...waiting.seen];
+  waiting.seen.clear();
+  trail.push(...all.map(([check]) => check));
+  return {
+    type: 'user.knows',
+    answers: all.flatMap(([check, option]): Seen[] => (option === CANNOT ? [] : [{ check, option }])),
+    skipped: all.flatMap(([check, option]) => (option === CANNOT ? [check] : [])),
+  };
 }
 
 // What was told and is not asked for here still counts: it was seen on the way from another complaint, or before an answer was changed.
 function whatElse(waiting: Waiting, trail: string[]): WalkEvent | undefined {
-  if (waiting.seen.size > 0) {
-    const all = [...waiting.seen].sort(([a], [b]) => (a < b ? -1 : 1));
-    waiting.seen.clear();
-    trail.push(...all.map(([check]) => check));
-    return {
-      type: 'user.knows',
-      answers: all.flatMap(([check, option]): Seen[] => (option === CANNOT ? [] : [{ check, option }])),
-      skipped: all.flatMap(([check, option]) => (option === CANNOT ? [check] : [])),
-    };
-  }
+  if (waiting.seen.size > 0) return allSeen(waiting, trail);
   const fixClass = waiting.tried.shift();
   if (fixClass !== undefined) return { type: 'user.not-helped', fixClass };
-  const begun = waiting.fixed[0] ?? waiting.doing;
+  const begun = waiting.fixed[0] ?? waiting.doing ?? waiting.undoing;
   if (begun === waiting.doing) waiting.doing = undefined;
   return begun === undefined ? undefined : { type: 'user.start', fixClass: begun };
 }
@@ -233,10 +284,15 @@ function handle(fixClass: string | undefined, waiting: Waiting): WalkEvent | und
     waiting.doing = undefined;
     return { type: 'user.start', fixClass };
   }
-  return waiting.fixed.includes(fixClass) ? { type: 'user.start', fixClass } : undefined;
+  const isBegun = waiting.fixed.includes(fixClass) || waiting.undoing === fixClass;
+  return isBegun ? { type: 'user.start', fixClass } : undefined;
 }
 
 function outcomeOf(doing: string | undefined, waiting: Waiting): WalkEvent | undefined {
+  if (doing !== undefined && waiting.undoing === doing) {
+    waiting.undoing = undefined;
+    return { type: 'user.not-helped', fixClass: doing };
+  }
   const at = doing === undefined ? -1 : waiting.fixed.indexOf(doing);
   if (at < 0) return undefined;
   waiting.fixed.splice(at, 1);
@@ -263,16 +319,17 @@ const secondIsolation = (fixClass: string): Isolation | undefined => {
   return fixClass === 'second-path' ? 'both-rails-joined' : undefined;
 };
 
+const HAS_FIX: ReadonlySet<WalkStateId> = new Set<WalkStateId>([
+  ...(['proposing', 'fixing', 'putting-back', 'waiting', 'verifying', 'solved'] as const),
+]);
+
 function walkOf(snapshot: Snapshot, trail: readonly string[]): Walk {
   const state = stateOf(snapshot);
   return {
     state,
     context: snapshot.context,
     check: state === 'safety' || state === 'asking' ? checkOf(snapshot) : undefined,
-    fixClass:
-      state === 'proposing' || state === 'fixing' || state === 'solved' || state === 'verifying'
-        ? fixOf(snapshot)
-        : undefined,
+    fixClass: HAS_FIX.has(state) ? fixOf(snapshot) : undefined,
     trail,
   };
 }

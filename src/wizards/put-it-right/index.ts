@@ -1,10 +1,28 @@
 // What this room lets out.
-export type { LeftOut, Told, Walk } from './address.ts';
+export type { LeftOut, Sitting, Told, Walk } from './address.ts';
 export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf, walkAddress } from './address.ts';
-export type { ComplaintId, FixClass } from './faults/index.ts';
-export { COMPLAINT_IDS, FAULT_MODEL, powerActsOf, TWO_PARTS } from './faults/index.ts';
-export { causesOf, checksThatTell, handedOn, possibleNow } from './possible.ts';
+export type { ChipGroup } from './chips.ts';
+export { CHIP_GROUPS, CHIPS } from './chips.ts';
+export { COMPLAINT_GROUPS } from './complaint-groups.ts';
+export { causeLines, describedCauses } from './described.ts';
+export type { ComplaintId, FixClass } from './model/index.ts';
+export {
+  COMPLAINT_IDS,
+  dangerOfAnswer,
+  ENDS_AT_ONCE,
+  isOnePart,
+  leavesATrace,
+  optionsFor,
+  powerActsOf,
+  SIGN_MODEL,
+  showsSafety,
+  speaksOfAnotherPart,
+  TWO_PARTS,
+} from './model/index.ts';
+export { causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './possible.ts';
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
-export { compiledFor, questionsToGo, rowOfCheck } from './step.ts';
+export { questionsToGo, rowOfCheck, walkModelNow } from './step.ts';
+export type { HeardOf, Said } from './telling.ts';
+export { Listener } from './telling.ts';

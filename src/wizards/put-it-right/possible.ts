@@ -1,10 +1,10 @@
 // What can be behind a complaint, and what is still possible after what was seen: what the pages list.
-import type { CheckRow, Evidence, HowOften, Posterior } from '../../engine/index.ts';
-import { evidence, howOften, posterior, WORTH_SHOWING } from '../../engine/index.ts';
-import type { ComplaintId } from './faults/index.ts';
-import { checksAsked, FAULT_MODEL } from './faults/index.ts';
-import type { WalkContext } from './states.ts';
-import { compiledFor } from './step.ts';
+import type { Evidence, HowOften, Posterior } from '../../engine/index.ts';
+import { howOften, signConflicts, signEvidence, signPosterior, tellsApart, WORTH_SHOWING } from '../../engine/index.ts';
+import type { ComplaintId } from './model/index.ts';
+import { OPENINGS, SIGN_MODEL } from './model/index.ts';
+import type { Known } from './step.ts';
+import { stateOf, walkModelNow } from './step.ts';
 
 export interface CauseOf {
   readonly id: string;
@@ -12,12 +12,12 @@ export interface CauseOf {
   readonly often: HowOften;
 }
 
-/** The causes that a complaint can have, the likeliest first. */
+/** The causes that a complaint mostly has, the likeliest first. One that fits no title has those of all. */
 export function causesOf(complaint: ComplaintId): CauseOf[] {
-  const priors = FAULT_MODEL.complaints.find(({ id }) => id === complaint)?.priors ?? {};
-  const total = Object.values(priors).reduce((sum, weight) => sum + weight, 0);
-  const classOf = new Map(FAULT_MODEL.faults.map(({ id, fixClass }) => [id, fixClass]));
-  return Object.entries(priors)
+  const shares: Readonly<Record<string, number>> = OPENINGS.find(({ id }) => id === complaint)?.shares ?? overall();
+  const total = Object.values(shares).reduce((sum, weight) => sum + weight, 0);
+  const classOf = new Map(SIGN_MODEL.causes.map(({ id, fixClass }) => [id, fixClass]));
+  return Object.entries(shares)
     .sort(([, a], [, b]) => b - a)
     .flatMap(([id, weight]) => {
       const fixClass = classOf.get(id);
@@ -25,11 +25,10 @@ export function causesOf(complaint: ComplaintId): CauseOf[] {
     });
 }
 
-/** The checks of a complaint that tell at least one of its causes from the others. */
-export function checksThatTell(complaint: ComplaintId): readonly CheckRow[] {
-  const known = new Set(causesOf(complaint).map(({ id }) => id));
-  return checksAsked(complaint).filter(({ when }) => Object.keys(when).some((id) => known.has(id)));
-}
+const overall = (): Record<string, number> => {
+  const { compiled, overall: shares } = walkModelNow();
+  return Object.fromEntries(compiled.faults.map(({ id }, at) => [id, shares[at] ?? 0]));
+};
 
 const MOST_SHOWN = 5;
 const MOST_HANDED_ON = 6;
@@ -41,14 +40,33 @@ export interface PossibleNow extends Pick<Posterior, 'ruledOut'> {
 }
 
 /** What is still possible, and what fell out by which answer. */
-export function possibleNow({ complaint, answers, tried }: WalkContext): PossibleNow {
-  const { findings, ruledOut } = posterior(compiledFor(complaint), answers, tried);
+export function possibleNow(known: Known): PossibleNow {
+  const { findings, ruledOut } = signPosterior(walkModelNow(), stateOf(known));
   const possible = findings.filter(({ chance }) => chance >= WORTH_SHOWING);
   const shown = possible.slice(0, MOST_SHOWN);
   return { shown, more: possible.length - shown.length, ruledOut };
 }
 
-/** The causes that are left when the walk hands on, with what speaks for and against each. */
-export function handedOn({ complaint, answers, tried }: WalkContext): readonly Evidence[] {
-  return evidence(compiledFor(complaint), answers, tried).slice(0, MOST_HANDED_ON);
+/**
+ * The causes that are left when the walk hands on, with what speaks for and against each. A repair that could harm under another cause that is
+ * still possible stands after all others, however likely it is: people try the first.
+ */
+export function handedOn(known: Known): readonly Evidence[] {
+  const left = signEvidence(walkModelNow(), stateOf(known));
+  const { causes } = signPosterior(walkModelNow(), stateOf(known));
+  const chanceOf = new Map(causes.map(({ fault, chance }) => [fault, chance]));
+  const couldHarm = ({ fixClass }: Evidence): boolean =>
+    (SIGN_MODEL.harms?.[fixClass] ?? []).some((cause) => (chanceOf.get(cause) ?? 0) > HARM_POSSIBLE);
+  const harmless = left.filter((one) => !couldHarm(one));
+  return [...harmless, ...left.filter(couldHarm)].slice(0, MOST_HANDED_ON);
 }
+
+/** From this chance on a cause is possible enough that nothing which harms under it comes first. From memory (judgement). */
+const HARM_POSSIBLE = 0.005;
+
+/** The check that tells these repairs apart best, though its tool may not be at hand; undefined where none does. */
+export const checkThatTells = (known: Known, fixClasses: readonly string[]): string | undefined =>
+  tellsApart(walkModelNow(), stateOf(known), fixClasses);
+
+/** Two answers that hardly go together, the worst pair; undefined where all agree. */
+export const conflictIn = (known: Known) => signConflicts(walkModelNow(), stateOf(known))[0];

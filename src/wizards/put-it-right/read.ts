@@ -1,5 +1,5 @@
 // What was read, and is no chance.
-import type { FixClass } from './faults/index.ts';
+import type { FixClass } from './model/index.ts';
 import type { Known } from './step.ts';
 
 /** What a label says for certain: an answer that was read leads to its fix, and is no chance. */

@@ -3,8 +3,9 @@
 import type { SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { NextStep, Seen, Tool } from '../../engine/index.ts';
-import type { ComplaintId } from './faults/index.ts';
-import { stepOf } from './step.ts';
+import type { ComplaintId } from './model/index.ts';
+import { comesAndGoes, isOnePart, leavesATrace, needsLastLook } from './model/index.ts';
+import { rowOfCheck, stepOf } from './step.ts';
 
 /** What a last look at isolation or phase has shown; `cannot`: not looked, or there is one part only. */
 export const ISOLATION = ['fine', 'one-rail-joined', 'both-rails-joined', 'cannot'] as const;
@@ -17,14 +18,24 @@ export interface WalkContext {
   /** In the order given. */
   readonly answers: readonly Seen[];
   readonly skipped: readonly string[];
+  /** Checks answered in this sitting: only they can show that something is safe. */
+  readonly trusted: ReadonlySet<string>;
+  /** Whether what is known already has been told, or passed over. */
+  readonly toldFirst: boolean;
   /** Undefined until it has been said. */
   readonly tools: readonly Tool[] | undefined;
   /** Fix classes that did not help. */
   readonly tried: readonly string[];
+  /** Of those, what was left as it was changed. */
+  readonly left: readonly string[];
   /** The fix class that is being mended. */
   readonly doing: string | undefined;
+  /** The fix class that did not help and is to be put back. */
+  readonly undoing: string | undefined;
   /** Fix classes that helped. */
   readonly fixed: readonly string[];
+  /** A trouble that comes and goes has stayed away long enough. */
+  readonly stayedAway: boolean;
   readonly isolation: Isolation | undefined;
   readonly phase: Phase | undefined;
   /** What follows from all that; undefined while something is mended or has helped. */
@@ -35,10 +46,14 @@ export type WalkEvent =
   | { readonly type: 'user.answer'; readonly answer: Seen }
   | { readonly type: 'user.cannot'; readonly check: string }
   | { readonly type: 'user.knows'; readonly answers: readonly Seen[]; readonly skipped: readonly string[] }
+  | { readonly type: 'user.told' }
   | { readonly type: 'user.tools'; readonly tools: readonly Tool[] }
   | { readonly type: 'user.start'; readonly fixClass: string }
   | { readonly type: 'user.fixed' }
   | { readonly type: 'user.not-helped'; readonly fixClass: string }
+  | { readonly type: 'user.put-back'; readonly done: boolean }
+  | { readonly type: 'user.stayed-away' }
+  | { readonly type: 'user.came-back' }
   | { readonly type: 'user.isolation'; readonly found: Isolation }
   | { readonly type: 'user.phase'; readonly found: Phase };
 
@@ -49,43 +64,63 @@ export function secondFault({ isolation, phase }: Pick<WalkContext, 'isolation' 
   return phase === 'reversed' ? 'reversed' : undefined;
 }
 
-const TYPES: { context: WalkContext; events: WalkEvent; input: { readonly complaint: ComplaintId } } = {
+/** What holds through a whole walk. */
+export type WalkInput = Pick<WalkContext, 'complaint' | 'trusted' | 'toldFirst' | 'tools' | 'left'>;
+
+const TYPES: { context: WalkContext; events: WalkEvent; input: WalkInput } = {
   context: {
     complaint: 'stops-at-gap',
     answers: [],
     skipped: [],
+    trusted: new Set(),
+    toldFirst: false,
     tools: undefined,
     tried: [],
+    left: [],
     doing: undefined,
+    undoing: undefined,
     fixed: [],
+    stayedAway: false,
     isolation: undefined,
     phase: undefined,
     next: undefined,
   },
   events: { type: 'user.fixed' },
-  input: { complaint: 'stops-at-gap' },
+  input: { complaint: 'stops-at-gap', trusted: new Set(), toldFirst: false, tools: undefined, left: [] },
 };
 
 const isFirst = (next: NextStep | undefined): boolean => next?.kind === 'ask' && next.because === 'first';
+/** A check that needs something at hand: only then is it worth asking what there is. */
+const needsATool = (next: NextStep | undefined): boolean =>
+  next?.kind === 'ask' && rowOfCheck(next.check)?.tool !== 'eyes';
+const isLookedAt = ({ isolation, phase }: WalkContext): boolean => isolation !== undefined && phase !== undefined;
+/** With one part there is no gap to look at. */
+const hasLastLook = ({ answers, fixed }: WalkContext): boolean => !isOnePart(answers) && fixed.some(needsLastLook);
 const isDanger = (next: NextStep | undefined): boolean => next?.kind === 'fix' && next.danger !== undefined;
 
 export const putItRight = setup({
   types: TYPES,
   guards: {
     isMending: ({ context }) => context.doing !== undefined,
+    isPuttingBack: ({ context }) => context.undoing !== undefined,
+    isWaiting: ({ context }) => context.fixed.length > 0 && !context.stayedAway && comesAndGoes(context),
     findsSecondFault: ({ context }) => context.fixed.length > 0 && secondFault(context) !== undefined,
-    isProven: ({ context }) =>
-      context.fixed.length > 0 && context.isolation !== undefined && context.phase !== undefined,
+    isProven: ({ context }) => context.fixed.length > 0 && (isLookedAt(context) || !hasLastLook(context)),
+    leavesATrace: ({ event }) => event.type === 'user.not-helped' && leavesATrace(event.fixClass),
     hasHelped: ({ context }) => context.fixed.length > 0,
     meetsDanger: ({ context }) => isDanger(context.next),
     looksForDanger: ({ context }) => isFirst(context.next),
-    hasNotSaidTools: ({ context }) => context.tools === undefined,
+    hasNotTold: ({ context }) => !context.toldFirst,
+    hasNotSaidTools: ({ context }) => context.tools === undefined && needsATool(context.next),
     asks: ({ context }) => context.next?.kind === 'ask',
     proposes: ({ context }) => context.next?.kind === 'fix',
   },
   actions: {
     reckon: assign(({ context }) => ({
-      next: context.doing === undefined && context.fixed.length === 0 ? stepOf(context) : undefined,
+      next:
+        context.doing === undefined && context.undoing === undefined && context.fixed.length === 0
+          ? stepOf(context)
+          : undefined,
     })),
     answer: assign(({ context, event }) =>
       event.type === 'user.answer'
@@ -105,6 +140,27 @@ export const putItRight = setup({
     setAside: assign(({ context, event }) =>
       event.type === 'user.not-helped' ? { tried: [...context.tried, event.fixClass], doing: undefined } : {},
     ),
+    beginPuttingBack: assign(({ event }) =>
+      event.type === 'user.not-helped' ? { undoing: event.fixClass, doing: undefined } : {},
+    ),
+    putBack: assign(({ context, event }) =>
+      event.type === 'user.put-back' && context.undoing !== undefined
+        ? {
+            tried: [...context.tried, context.undoing],
+            left: event.done ? context.left : [...context.left, context.undoing],
+            undoing: undefined,
+          }
+        : {},
+    ),
+    tell: assign(() => ({ toldFirst: true })),
+    stayAway: assign(() => ({ stayedAway: true })),
+    // It came back: what helped for a while did not mend it.
+    comeBack: assign(({ context }) => ({
+      tried: [...context.tried, ...context.fixed],
+      fixed: [],
+      isolation: undefined,
+      phase: undefined,
+    })),
     note: assign(({ context }) => ({
       fixed: context.doing === undefined ? context.fixed : [...context.fixed, context.doing],
       doing: undefined,
@@ -116,18 +172,21 @@ export const putItRight = setup({
   },
 }).createMachine({
   id: 'put-it-right',
-  context: ({ input }) => ({ ...TYPES.context, complaint: input.complaint }),
+  context: ({ input }) => ({ ...TYPES.context, ...input }),
   initial: 'deciding',
   states: {
     deciding: {
       entry: 'reckon',
       always: [
         { guard: 'isMending', target: 'fixing' },
+        { guard: 'isPuttingBack', target: 'putting-back' },
         { guard: 'findsSecondFault', target: 'proposing' },
+        { guard: 'isWaiting', target: 'waiting' },
         { guard: 'isProven', target: 'solved' },
         { guard: 'hasHelped', target: 'verifying' },
         { guard: 'meetsDanger', target: 'proposing' },
         { guard: 'looksForDanger', target: 'safety' },
+        { guard: 'hasNotTold', target: 'telling' },
         { guard: 'hasNotSaidTools', target: 'equipping' },
         { guard: 'asks', target: 'asking' },
         { guard: 'proposes', target: 'proposing' },
@@ -141,7 +200,23 @@ export const putItRight = setup({
         'user.knows': { target: 'deciding', actions: 'know' },
       },
     },
-    equipping: { on: { 'user.tools': { target: 'deciding', actions: 'takeTools' } } },
+    // What a person knows already, told at once and in any order; one tap passes it over.
+    telling: {
+      on: {
+        'user.told': { target: 'deciding', actions: 'tell' },
+        'user.knows': { target: 'deciding', actions: ['know', 'tell'] },
+        'user.start': { target: 'deciding', actions: ['start', 'tell'] },
+        'user.not-helped': { target: 'deciding', actions: ['setAside', 'tell'] },
+      },
+    },
+    equipping: {
+      on: {
+        'user.tools': { target: 'deciding', actions: 'takeTools' },
+        'user.knows': { target: 'deciding', actions: 'know' },
+        'user.start': { target: 'deciding', actions: 'start' },
+        'user.not-helped': { target: 'deciding', actions: 'setAside' },
+      },
+    },
     asking: {
       on: {
         'user.answer': { target: 'deciding', actions: 'answer' },
@@ -161,7 +236,19 @@ export const putItRight = setup({
     fixing: {
       on: {
         'user.fixed': { target: 'deciding', actions: 'note' },
-        'user.not-helped': { target: 'deciding', actions: 'setAside' },
+        'user.not-helped': [
+          { guard: 'leavesATrace', target: 'deciding', actions: 'beginPuttingBack' },
+          { target: 'deciding', actions: 'setAside' },
+        ],
+      },
+    },
+    // A repair that did not help is undone, or it becomes a second fault.
+    'putting-back': { on: { 'user.put-back': { target: 'deciding', actions: 'putBack' } } },
+    // A trouble that comes and goes is not gone because it is not there now.
+    waiting: {
+      on: {
+        'user.stayed-away': { target: 'deciding', actions: 'stayAway' },
+        'user.came-back': { target: 'deciding', actions: 'comeBack' },
       },
     },
     verifying: {

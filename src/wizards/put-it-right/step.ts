@@ -1,69 +1,74 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
-import type { CheckRow, Compiled, NextStep, Seen, Tool } from '../../engine/index.ts';
-import { compile, nextStep, questionsLeft } from '../../engine/index.ts';
-import type { CheckId, ComplaintId } from './faults/index.ts';
-import { checksOn, FAULT_MODEL } from './faults/index.ts';
+import type { NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
+import { signQuestionsLeft, signStep, TOOLS, walkModel } from '../../engine/index.ts';
+import type { ComplaintId } from './model/index.ts';
+import { SIGN_MODEL } from './model/index.ts';
 
-/** Three answers in a hundred are given at random: so much is taken from every likelihood. Source: own-derivation, see decision 008. */
-export const SLIP = 0.03;
+/**
+ * Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Slips: what is remembered is wrong
+ * most often, what an instrument shows least. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
+ */
+const SETTINGS = {
+  callMinutes: 90,
+  wrongFixMinutes: 15,
+  riskMinutes: [0, 1, 6, 30],
+  harmBelow: { ask: 0.005, mend: 0.05 },
+  mostQuestions: 24,
+  elseShare: 0.05,
+  lookAhead: { checks: 5, second: 8, fixes: 3 },
+  slips: { memory: 0.1, eye: 0.05, instrument: 0.03 },
+  halfFits: 1 / 3,
+  proposeFrom: { cheap: 0, work: 0.6, dear: 0.8 },
+} as const;
 
-/** Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Source: from-memory. */
-const SETTINGS = { slip: SLIP, callMinutes: 90, wrongFixMinutes: 15 } as const;
+let made: WalkModel | undefined;
 
-const COMPILED = new Map<ComplaintId, Compiled>();
-
-export function compiledFor(complaint: ComplaintId): Compiled {
-  const known = COMPILED.get(complaint);
-  if (known !== undefined) return known;
-  const compiled = compile({ ...FAULT_MODEL, checks: checksOn(complaint) }, complaint, SETTINGS);
-  COMPILED.set(complaint, compiled);
-  return compiled;
+/** The whole model, made ready when it is first asked for. */
+export function walkModelNow(): WalkModel {
+  made ??= walkModel(SIGN_MODEL, SETTINGS);
+  return made;
 }
 
 export interface Known {
   readonly complaint: ComplaintId;
   readonly answers: readonly Seen[];
   readonly skipped: readonly string[];
+  /** Undefined until it has been said: then every tool is thought of, and asked for once a check needs one. */
   readonly tools: readonly Tool[] | undefined;
   readonly tried: readonly string[];
+  /** Checks answered in this sitting: only they can show that something is safe. */
+  readonly trusted: ReadonlySet<string>;
 }
+
+/** What is known, as the engine takes it. */
+export const stateOf = ({ complaint, answers, skipped, tools = TOOLS, tried, trusted }: Known): SignState => ({
+  opening: complaint,
+  answers,
+  skipped,
+  tools,
+  setAside: tried,
+  trusted,
+});
 
 const STEPS = new Map<string, NextStep>();
 const MOST_REMEMBERED = 400;
 
 /** The step that follows from what is known; the order of the answers does not matter. */
-export function stepOf({ complaint, answers, skipped, tools = [], tried }: Known): NextStep {
+export function stepOf(known: Known): NextStep {
+  const { complaint, answers, skipped, tools, tried, trusted } = known;
   const told = answers.map(({ check, option }) => `${check}=${option}`).sort();
-  const key = [complaint, told, [...skipped].sort(), [...tools].sort(), [...tried].sort()].join('|');
-  const known = STEPS.get(key);
-  if (known !== undefined) return known;
-  const found = nextStep(compiledFor(complaint), { answers, skipped, tools, setAside: tried });
-  const lead = LEADS[complaint];
-  const led = lead !== undefined && !skipped.includes(lead) && !answers.some(({ check }) => check === lead);
-  const step: NextStep = led && !isDanger(found) ? { kind: 'ask', check: lead, because: 'separates' } : found;
+  const lists = [told, [...skipped].sort(), [...(tools ?? ['?'])].sort(), [...tried].sort(), [...trusted].sort()];
+  const key = [complaint, ...lists].join('|');
+  const found = STEPS.get(key) ?? signStep(walkModelNow(), stateOf(known));
   if (STEPS.size >= MOST_REMEMBERED) STEPS.clear();
-  STEPS.set(key, step);
-  return step;
+  STEPS.set(key, found);
+  return found;
 }
 
-/**
- * What is asked straight after danger, whatever else would tell more: after an exchange, whether the new one may be plugged in at all; with
- * several trains, what a person remembers.
- */
-const LEADS: Readonly<Partial<Record<ComplaintId, CheckId>>> = {
-  'shuts-down-after-swap': 'read-labels',
-  'trips-with-traffic': 'when-it-happens',
-};
+const ROWS = new Map(SIGN_MODEL.checks.map((check): [string, SignCheck] => [check.id, check]));
 
-const isDanger = (step: NextStep): boolean =>
-  (step.kind === 'ask' && step.because === 'first') || (step.kind === 'fix' && step.danger !== undefined);
-
-const ROWS = new Map(FAULT_MODEL.checks.map((check) => [check.id, check]));
-
-export const rowOfCheck = (id: string): CheckRow | undefined => ROWS.get(id);
+export const rowOfCheck = (id: string): SignCheck | undefined => ROWS.get(id);
 
 /** How many questions are left, roughly: a whole number, at least the one that stands there. */
-export function questionsToGo({ complaint, answers, skipped, tools = [], tried }: Known): number {
-  const left = questionsLeft(compiledFor(complaint), { answers, skipped, tools, setAside: tried });
-  return Math.max(1, Math.round(left));
-}
+export const questionsToGo = (known: Known): number =>
+  Math.max(1, Math.round(signQuestionsLeft(walkModelNow(), stateOf(known))));

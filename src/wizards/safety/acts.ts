@@ -1,5 +1,5 @@
 // What a person does at a step of a fix or in a check: one vocabulary for both. Which dangers an act brings: dangers.ts. What of it a
-// complaint forbids: put-it-right/faults/acts.ts.
+// complaint forbids: put-it-right/model/acts.ts.
 
 /** Acts with the power on, or that the whole layout feels. The fault model lists them for each check, and withholds a check by them. */
 export const POWER_ACTS = [

@@ -113,7 +113,7 @@ describe('Polarity reversed at the gap', () => {
     }))) {
       const quick = stageWith(stageWith(layout, 0, { tripSeconds: 0.2 }), 1, { tripSeconds: 0.05 });
       const { offs } = standAcross(quick, 'locomotive', 'main', 1);
-      expect(offs.map(({ stage }) => stage)).toEqual([1]);
+      expect(new Set(offs.map(({ stage }) => stage))).toEqual(new Set([1]));
     }
   });
 
@@ -386,9 +386,14 @@ describe('A booster that is off', () => {
 
 describe('Who goes dark with a short in the new part', () => {
   const shorted = (layout: TableLayout): TableLayout => bridged(layout, across('metal', ...bothRails('new-mid'), 0.1));
+  /** Within a second; a unit that blinks may be on again when the second is over. */
   const darkOld = (layout: TableLayout): boolean => {
-    const { world } = run(layout, worldOf(layout, [], 'lifted'), 1);
-    return world.stages[0].mode !== 'ready';
+    let dark = false;
+    run(layout, worldOf(layout, [], 'lifted'), 1, ({ stages }) => {
+      dark ||= stages[0].mode !== 'ready';
+      return dark;
+    });
+    return dark;
   };
 
   test('independent units: only that part', () => {
@@ -432,10 +437,16 @@ describe('A meter across the gap', () => {
   test('shows mains that strays through the supplies where both units float, and none with joined negatives', () => {
     for (const layout of layouts(floating)) {
       const far = supplyWith(layout, 1, { ghostVolts: -layout.supplies[0].ghostVolts });
-      const reads = (one: TableLayout) =>
-        meterReads(one, worldOf(one, [], 'lifted'), ['old-gap', 'a'], ['new-gap', 'a']);
-      expect(reads(far).ghost).toBeGreaterThan(20);
-      expect(reads(joined(far)).ghost).toBeLessThan(0.1);
+      const reads = (one: TableLayout, ohms: number) =>
+        meterReads(
+          { ...one, meter: { ...one.meter, ohms } },
+          worldOf(one, [], 'lifted'),
+          ['old-gap', 'a'],
+          ['new-gap', 'a'],
+        ).ghost;
+      expect(reads(far, 10e6)).toBeGreaterThan(20);
+      expect(reads(far, 0.5e6)).toBeLessThan(0.5 * reads(far, 10e6));
+      expect(reads(joined(far), 10e6)).toBeLessThan(0.1);
     }
   });
 

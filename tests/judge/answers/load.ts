@@ -1,15 +1,17 @@
 // What load, track and vehicles show.
 
 import type { PieceId, TableFeeder, TableLayout } from '../../../src/engine/table/layout.ts';
-import type { LOAD_CHECKS } from '../../../src/wizards/put-it-right/faults/checks-load.ts';
-import { inFarPart, inPiece, isFed, isWeakVehicle, NEW_PIECES, runsBeyond, shutdownOf } from '../complaints.ts';
+import type { Situation } from '../complaints.ts';
+import { inFarPart, inPiece, isFed, runsBeyond, shutdownOf } from '../complaints.ts';
 import { across, bridged, ohmsBetween } from '../instruments.ts';
-import { bothRails, coachInUnfedPart, eachAlone } from '../observation.ts';
-import { again, atRest, drops, isNew, ranIn, restState, stoodIn, thrown } from '../scenes.ts';
+import type { VehicleKind } from '../observation.ts';
+import { bothRails, eachAlone } from '../observation.ts';
+import { again, atRest, isNew, ranIn, restState, thrown } from '../scenes.ts';
 import type { Answered, Look } from './shared.ts';
-import { hasBridge, isCured, isHungry, isQuietAtRest, terminalOf, without } from './shared.ts';
+import { isCured, isHungry, isQuietAtRest, terminalOf, without } from './shared.ts';
 
-const dimOrSnap: Look = (asked) => {
+/** Before it cuts out. */
+export const dimOrSnap = (asked: Situation): 'dims-first' | 'snaps-off' | 'neither' => {
   const off = shutdownOf(asked);
   if (off === undefined) return asked.complaint === 'slow-far-away' ? 'dims-first' : 'neither';
   const [first] = off.offs;
@@ -19,7 +21,7 @@ const dimOrSnap: Look = (asked) => {
   return sags ? 'dims-first' : 'snaps-off';
 };
 
-const halveTheTrains: Look = (asked) => {
+export const halveTheTrains: Look<'halve-the-trains'> = (asked) => {
   const { layout } = asked;
   const off = shutdownOf(asked);
   if (off === undefined) return;
@@ -43,7 +45,7 @@ const halveTheTrains: Look = (asked) => {
     : 'no-change';
 };
 
-const moveTrainsOver: Look = (asked) => {
+export const moveTrainsOver: Look<'move-trains-over'> = (asked) => {
   const off = shutdownOf(asked);
   if (off === undefined) return;
   const from = off.offs[0]?.stage ?? 1;
@@ -52,23 +54,23 @@ const moveTrainsOver: Look = (asked) => {
   const consumers = layout.consumers.map((consumer, i) =>
     isNew(consumer.piece) === (from === 1) && i % 2 === 0 ? { ...consumer, piece: to } : consumer,
   );
-  if (isHungry(layout) || layout.vehicles.locomotive.wheelShort === 'always') return 'moves-along';
+  if (isHungry(layout) || Object.values(layout.vehicles).some(({ wheelShort }) => wheelShort !== undefined))
+    return 'moves-along';
   const after = again({ ...layout, consumers }, off);
   if (after.length === 0) return 'cured';
   return after[0]?.stage === from ? 'no-change' : 'moves-along';
 };
 
-const liftAllVehicles: Look = (asked) => {
+export const liftAllVehicles: Look<'lift-all-vehicles'> = (asked) => {
   const { layout } = asked;
   const off = shutdownOf(asked);
-  if (off === undefined) return;
-  if (off.scene === 'empty' || off.scene === 'thrown') return 'still-there';
+  if (off?.scene === 'empty' || off?.scene === 'thrown') return 'still-there';
   if (isHungry(layout)) return 'one-brings-it-back';
   if (Object.values(layout.vehicles).some(({ wheelShort }) => wheelShort !== undefined)) return 'one-brings-it-back';
-  return off.scene === 'traffic' || off.scene === 'evening' ? 'returns-with-many' : 'all-well';
+  return 'all-well';
 };
 
-const throwTurnouts: Look = (asked) => {
+export const throwTurnouts: Look<'throw-turnouts'> = (asked) => {
   const other = thrown(asked.layout);
   const rests = (layout: TableLayout): boolean => atRest(layout, 'lifted').offs.length === 0;
   const off = shutdownOf(asked);
@@ -79,21 +81,20 @@ const throwTurnouts: Look = (asked) => {
   return 'no-change';
 };
 
-const unclipFeeders: Look = ({ layout }) => {
+/** Whether the short goes with one certain pair of wires. */
+export const helpingFeeder = (layout: TableLayout): boolean => {
   const pairs = [...new Set(layout.feeders.map(({ stage, piece }) => `${stage} ${piece}`))];
-  const trips = atRest(layout, 'lifted').offs.length > 0;
-  const lit = coachInUnfedPart(layout) === 'lit';
-  if (!(trips || lit)) return 'no-change';
-  const gone = (pair: string): boolean => {
+  const isGone = (pair: string): boolean => {
     const feeders = layout.feeders.filter(({ stage, piece }) => `${stage} ${piece}` !== pair);
-    const less = { ...layout, feeders };
-    return trips ? atRest(less, 'lifted').offs.length === 0 : coachInUnfedPart(less) !== 'lit';
+    return atRest({ ...layout, feeders }, 'lifted').offs.length === 0;
   };
-  const helping = pairs.filter(gone);
-  return helping.length === 1 ? 'one-feeder' : 'no-change';
+  return pairs.filter(isGone).length === 1;
 };
 
-const lampInSeries: Look = ({ layout }) => {
+export const unclipFeeders: Look<'unclip-feeders'> = ({ layout }) =>
+  atRest(layout, 'lifted').offs.length > 0 && helpingFeeder(layout) ? 'one-feeder' : 'no-change';
+
+export const lampInSeries: Look<'lamp-in-series'> = ({ layout }) => {
   if (layout.secondSource !== undefined) return;
   const joinedReversed = eachAlone(layout).second.length === 0 && atRest(layout, 'lifted').offs.length > 0;
   const ohms = ohmsBetween(layout, ...bothRails('new-gap'), 1);
@@ -102,9 +103,10 @@ const lampInSeries: Look = ({ layout }) => {
   return share > 0.04 ? 'faint' : 'dark';
 };
 
-const middleJoin = (layout: TableLayout) => layout.joins.find(({ from, to }) => from === 'new-mid' && to === 'new-far');
+export const middleJoin = (layout: TableLayout) =>
+  layout.joins.find(({ from, to }) => from === 'new-mid' && to === 'new-far');
 
-const pressTheJoiners: Look = ({ layout }) => {
+export const pressTheJoiners: Look<'press-the-joiners'> = ({ layout }) => {
   const join = middleJoin(layout);
   return join !== undefined && Math.max(join.ohmsA, join.ohmsB) > 4 * Math.min(join.ohmsA, join.ohmsB)
     ? 'flickers'
@@ -115,7 +117,7 @@ const farVolts = (layout: TableLayout): number => ranIn(layout, 'new-far').volts
 
 const isBetter = (is: number, was: number): boolean => is > 5 && is > 1.05 * was;
 
-const bridgeTheJoiner: Look = ({ layout }) => {
+export const bridgeTheJoiner: Look<'bridge-the-joiner'> = ({ layout }) => {
   const over = (['a', 'b'] as const).map((rail) => across('jumper', ['new-mid', rail], ['new-far', rail], 0.05));
   const best = Math.max(...over.map((clip) => farVolts(bridged(layout, clip))));
   const was = farVolts(layout);
@@ -134,10 +136,10 @@ const extraFeed = (layout: TableLayout, piece: PieceId, rails: readonly ('a' | '
   ],
 });
 
-const clipPowerToRails: Look = ({ layout }) => {
+export const clipPowerToRails: Look<'clip-power-to-rails'> = ({ layout }) => {
   if (!isQuietAtRest(layout)) return;
   const { state, piece } = inFarPart(layout);
-  if (state !== 'dark') return 'was-alive';
+  if (state !== 'dark') return 'stays-dead';
   if (layout.trackPulled[1] || restState(layout, 1) === 'stopped') return 'stays-dead';
   const alive = (rails: readonly ('a' | 'b')[]): boolean =>
     inPiece(extraFeed(layout, piece, rails, 0.05), piece) !== 'dark';
@@ -145,48 +147,25 @@ const clipPowerToRails: Look = ({ layout }) => {
   return alive(['a', 'b']) ? 'both-lack' : 'stays-dead';
 };
 
-const clipThickPair: Look = ({ layout }) =>
+export const clipThickPair: Look<'clip-thick-pair'> = ({ layout }) =>
   isBetter(farVolts(extraFeed(layout, 'new-far', ['a', 'b'], 0.02)), farVolts(layout)) ? 'better' : 'no-change';
 
-const clipAlongTheBus: Look = ({ layout }) => {
+export const clipAlongTheBus: Look<'clip-along-the-bus'> = ({ layout }) => {
   const feeders = layout.feeders.map((feeder) =>
     feeder.stage === 1 ? { ...feeder, ohms: 0.15 * feeder.ohms } : feeder,
   );
   return isBetter(farVolts({ ...layout, feeders }), farVolts(layout)) ? 'better' : 'no-change';
 };
 
-const timeAMetre: Look = ({ layout }) => {
-  if (NEW_PIECES.some((piece) => !stoodIn(layout, piece).lit)) return;
-  const { beyondGap, firstHalf, secondHalf, everywhere } = drops(layout, 'run');
-  if (firstHalf + secondHalf > 0.06)
-    return secondHalf > 0.05 && firstHalf < 0.25 * secondHalf ? 'slower-at-one-stretch' : 'slower-with-distance';
-  if (beyondGap > 0.06) return 'slower-in-whole-part';
-  return everywhere > 0.1 || isHungry(layout) ? 'slower-everywhere' : 'alike';
-};
-
-const varnishTheFrog: Look = (asked) => {
-  const { layout } = asked;
-  const shorts = Object.values(layout.vehicles).map(({ wheelShort }) => wheelShort);
-  if (shorts.includes('at-frog')) return 'cured';
-  return shorts.includes('at-turnouts') || hasBridge(layout, 'live-frog') ? 'no-change' : 'not-at-a-turnout';
-};
-
-const turnTheVehicle: Look = (asked) => {
-  const { layout } = asked;
-  const { locomotive } = layout.vehicles;
-  const bad = locomotive.wheelShort !== undefined && locomotive.wheelShort !== 'at-frog';
-  if (bad || !locomotive.obeys || isWeakVehicle(layout)) return 'this-one-both-ways';
-  return 'not-the-vehicle';
-};
-
 /** Vehicles set apart and driven one by one over the place where it happens. */
-const uncouple: Look = (asked) => {
+export const uncouple: Look<'uncouple'> = (asked) => {
   const off = shutdownOf(asked);
   const { layout } = asked;
   const kind = off?.vehicle ?? layout.usual;
-  if (kind !== 'rake' && kind !== 'long') return 'was-alone';
-  if (off === undefined) return runsBeyond(layout, 'locomotive') ? 'no-change' : 'well-apart';
-  return again(layout, { ...off, vehicle: 'locomotive' }).length === 0 ? 'well-apart' : 'no-change';
+  if (off === undefined) return kind === 'rake' && !runsBeyond(layout, 'locomotive') ? 'well-apart' : 'no-change';
+  const by = (one: VehicleKind): boolean => again(layout, { ...off, vehicle: one }).length > 0;
+  if (!by('locomotive')) return kind === 'rake' ? 'well-apart' : 'was-alone';
+  return by('long') ? 'no-change' : 'was-alone';
 };
 
 export const LOAD_ANSWERS = {
@@ -203,8 +182,5 @@ export const LOAD_ANSWERS = {
   'clip-power-to-rails': clipPowerToRails,
   'clip-thick-pair': clipThickPair,
   'clip-along-the-bus': clipAlongTheBus,
-  'time-a-metre': timeAMetre,
-  'varnish-the-frog': varnishTheFrog,
   uncouple,
-  'turn-the-vehicle': turnTheVehicle,
-} as const satisfies Answered<(typeof LOAD_CHECKS)[number]['id']>;
+} as const satisfies Answered;

@@ -5,28 +5,28 @@ import type { Place } from '../../../src/engine/table/meter.ts';
 import { meterReads } from '../../../src/engine/table/meter.ts';
 import { idleVolts } from '../../../src/engine/table/moment.ts';
 import { run, worldOf } from '../../../src/engine/table/protection.ts';
-import type { METER_CHECKS } from '../../../src/wizards/put-it-right/faults/checks-meter.ts';
+import type { Situation } from '../complaints.ts';
 import { inFarPart, NEW_PIECES, shutdownOf } from '../complaints.ts';
 import { across, beyond, bridged, empty, LAMP_OHMS, ohmsBetween } from '../instruments.ts';
 import { bothRails } from '../observation.ts';
 import { atRest, stageVolts, thrown, volts, withRunner } from '../scenes.ts';
 import type { Answered, Look } from './shared.ts';
-import { bothLit, gapOf, isHungry, isQuietAtRest } from './shared.ts';
+import { bothLit, gapOf, isQuietAtRest } from './shared.ts';
 
 /** Switching on with everything on the track puts a unit out, though the track itself is well: then nothing can be measured. */
 const isOutByVehicles = (layout: TableLayout): boolean =>
   !isQuietAtRest(layout) && atRest(layout, 'lifted').offs.length === 0;
 
-const meterOutput: Look = ({ layout }) => {
+export const meterOutput: Look<'meter-output'> = ({ layout }) => {
   if (isOutByVehicles(layout)) return;
   if (layout.feeders.some(({ state }) => state === 'programming')) return 'only-moments';
   if (stageVolts(layout, 1) < 4) return 'neither';
   const alive = NEW_PIECES.map((piece) => volts(layout, piece) > 4);
   if (alive.every((is) => is)) return 'both';
-  return alive.some((is) => is) ? 'only-near-joint' : 'screws-only';
+  return alive.some((is) => is) ? 'both' : 'screws-only';
 };
 
-const meterDirectVolts: Look = ({ layout }) => {
+export const meterDirectVolts: Look<'meter-direct-volts'> = ({ layout }) => {
   if (isOutByVehicles(layout)) return;
   const { world } = empty(layout, 0.5, 'standing');
   const { ac, dc } = meterReads(layout, world, ...bothRails(inFarPart(layout).piece));
@@ -34,14 +34,14 @@ const meterDirectVolts: Look = ({ layout }) => {
   return ac < 3 ? 'dead' : 'about-zero';
 };
 
-const meterSameAndDiagonal: Look = (asked) => {
+export const meterSameAndDiagonal: Look<'meter-same-and-diagonal'> = (asked) => {
   const { layout } = asked;
   if (!isQuietAtRest(layout)) return;
   const gap = gapOf(asked);
   const joined = bridged(layout, across('test-lamp', [gap.from, 'b'], beyond(gap, 'b'), LAMP_OHMS));
   const { world } = empty(joined, 0.01, 'standing');
   const reads = (to: Place): number => meterReads(joined, world, [gap.from, 'a'], to).ac;
-  if (!bothLit(layout, gap)) return 'both-small';
+  if (!bothLit(layout, gap)) return;
   const same = reads(beyond(gap, 'a'));
   const diagonal = reads(beyond(gap, 'b'));
   // Reversed, the same rail shows both rail voltages in series where the units float, one of them where their negatives are joined.
@@ -49,20 +49,20 @@ const meterSameAndDiagonal: Look = (asked) => {
   return same > 1.4 * diagonal ? 'same-rail-large' : 'wanders';
 };
 
-const meterTwoStages: Look = ({ layout }) => {
+export const meterTwoStages: Look<'meter-two-stages'> = ({ layout }) => {
   if (!isQuietAtRest(layout)) return;
   const reads = (piece: PieceId, traffic: 'standing' | 'half'): number => {
     const { world } = run(layout, worldOf(layout, [], traffic), 0.1);
     return meterReads(layout, world, ...bothRails(piece)).ac;
   };
   const idle = [reads('old-gap', 'standing'), reads('new-gap', 'standing')] as const;
-  if (Math.min(...idle) < 3) return 'one-zero';
+  if (Math.min(...idle) < 3) return;
   if (Math.abs(idle[0] - idle[1]) > 0.8) return 'differ-idle';
   const loaded = [reads('old-gap', 'half'), reads('new-gap', 'half')] as const;
   return Math.abs(loaded[0] - loaded[1]) > 0.8 ? 'differ-loaded' : 'alike';
 };
 
-const meterAlongTheWay: Look = ({ layout }) => {
+export const meterAlongTheWay: Look<'meter-along-the-way'> = ({ layout }) => {
   if (!isQuietAtRest(layout)) return;
   const loaded = bridged(layout, across('resistor', ...bothRails('new-far'), 20));
   const unit = stageVolts(loaded, 1, 'half');
@@ -81,48 +81,43 @@ const meterAlongTheWay: Look = ({ layout }) => {
 const hasOwnWires = ({ feeders }: TableLayout, piece: PieceId): boolean =>
   feeders.some((feeder) => feeder.stage === 1 && feeder.piece === piece && feeder.state === 'firm');
 
-const meterSupply: Look = (asked) => {
+export const meterSupply: Look<'meter-supply'> = (asked) => {
   const { layout } = asked;
   const { supplies } = layout;
-  if (supplies.some(({ fits, defect, plugged }) => !(fits && plugged) || defect === 'dead')) return 'wrong-or-none';
+  if (supplies.some(({ defect, plugged }) => !plugged || defect === 'dead')) return 'dead';
+  if (supplies.some(({ fits }) => !fits)) return 'wrong-or-none';
   const offs = shutdownOf(asked)?.offs ?? [];
-  if (offs.some(({ kind }) => kind !== 'trip' && kind !== 'hot')) return 'collapses';
-  return Math.abs(supplies[0].volts - supplies[1].volts) > 0.9 ? 'two-differ' : 'steady';
+  return offs.some(({ kind }) => kind !== 'trip' && kind !== 'hot') ? 'collapses' : 'steady';
 };
 
-const meterSupplyCurrent: Look = (asked) => {
-  const { layout } = asked;
+export const meterSupplyCurrent = ({ layout }: Situation): 'well-below' | 'near-limit' | 'above' | 'high-idle' => {
   const amps = (traffic: 'lifted' | 'all', stage: StageIndex): number => {
     const one = traffic === 'all' ? withRunner(layout) : layout;
     const runner = { ...one, consumers: one.consumers.map((consumer) => ({ ...consumer, inrush: 0 })) };
     return run(runner, worldOf(runner, [], traffic), 0.04).moment.plus.supplyAmps[stage];
   };
-  if (atRest(layout, 'lifted').offs.length > 0) return 'high-idle';
+  if (atRest(layout, 'lifted').offs.some(({ kind }) => kind === 'trip')) return 'high-idle';
   const idle = Math.max(amps('lifted', 0), amps('lifted', 1));
   if (idle > 0.2 * layout.stages[0].trip + 0.1) return 'high-idle';
-  if (isHungry(layout)) return 'one-hungry';
-  const near = ([0, 1] as const).some((stage) => {
+  const part = ([0, 1] as const).map((stage) => {
     const { trip, continuous } = layout.stages[stage];
     const { amps: most, continuous: heat } = layout.supplies[stage];
-    return (
-      amps('all', stage) > 0.85 * Math.min(trip, most, Math.max(continuous, 0.9 * trip), Math.max(heat, 0.9 * most))
-    );
+    const limit = Math.min(trip, most, Math.max(continuous, 0.9 * trip), Math.max(heat, 0.9 * most));
+    return amps('all', stage) / limit;
   });
-  if (near) return 'near-limit';
-  const scene = shutdownOf(asked)?.scene;
-  return scene !== undefined && scene !== 'evening' ? 'leaps' : 'well-below';
+  const worst = Math.max(...part);
+  if (worst >= 1) return 'above';
+  return worst > 0.85 ? 'near-limit' : 'well-below';
 };
 
-const meterOhmsBetweenRails: Look = ({ layout }) => {
+export const meterOhmsBetweenRails: Look<'meter-ohms-between-rails'> = ({ layout }) => {
   const ohms = (one: TableLayout): number => ohmsBetween(one, ...bothRails('new-mid'), 1);
   const is = ohms(layout);
-  const other = ohms(thrown(layout));
-  if (is < 10 !== other < 10) return 'with-one-setting';
   if (is < 10) return 'short';
   return is < 1000 ? 'some-ohms' : 'high';
 };
 
-const meterAcrossTheGap: Look = ({ layout }) => {
+export const meterAcrossTheGap: Look<'meter-across-the-gap'> = ({ layout }) => {
   const ohms = (rail: 'a' | 'b'): number => {
     const of = (one: TableLayout): number => ohmsBetween(one, ['old-gap', rail], ['new-gap', rail], 0);
     return Math.min(of(layout), of(thrown(layout)));
@@ -144,4 +139,4 @@ export const METER_ANSWERS = {
   'meter-supply-current': meterSupplyCurrent,
   'meter-ohms-between-rails': meterOhmsBetweenRails,
   'meter-across-the-gap': meterAcrossTheGap,
-} as const satisfies Answered<(typeof METER_CHECKS)[number]['id']>;
+} as const satisfies Answered;

@@ -1,22 +1,19 @@
 // What several answers look at.
 import type { BridgeKind, StageIndex, TableConsumer, TableLayout } from '../../../src/engine/table/layout.ts';
-import type { CheckId } from '../../../src/wizards/put-it-right/faults/rows.ts';
+import type { CHECKS, CheckId } from '../../../src/wizards/put-it-right/model/checks/index.ts';
 import type { Situation } from '../complaints.ts';
 import { isFed, shutdownOf } from '../complaints.ts';
 import type { GapSides } from '../instruments.ts';
 import { MAIN_GAP } from '../instruments.ts';
 import { again, atRest, restState, volts } from '../scenes.ts';
 
-/** Checks that the virtual layout cannot answer, each with its reason. */
-const NOT_ON_THE_TABLE = {
-  'accessories-own-supply': 'the table has no accessories',
-} as const satisfies Readonly<Partial<Record<CheckId, string>>>;
+type Option<Id extends CheckId> = Extract<(typeof CHECKS)[number], { id: Id }>['options'][number];
 
 /** What a person sees who looks: an option of the check, or undefined where they cannot tell. */
-export type Look = (asked: Situation) => string | undefined;
+export type Look<Id extends CheckId> = (asked: Situation) => Option<Id> | undefined;
 
-/** A look for every check of a subject that the virtual layout can answer. */
-export type Answered<Id extends CheckId> = Readonly<Record<Exclude<Id, keyof typeof NOT_ON_THE_TABLE>, Look>>;
+/** Looks for checks that the virtual layout answers by itself. */
+export type Answered = { readonly [id in CheckId]?: Look<id> };
 
 /** True where nothing goes off any more where something did before. */
 export const isCured = (asked: Situation, layout: TableLayout): boolean => {

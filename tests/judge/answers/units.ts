@@ -1,27 +1,14 @@
 // What units and supplies show.
-import { DRAWS } from '../../../src/engine/power/draws.ts';
 import type { StageIndex, TableFeeder, TableLayout } from '../../../src/engine/table/layout.ts';
-import { idleVolts } from '../../../src/engine/table/moment.ts';
 import { lampOf } from '../../../src/engine/table/table.ts';
-import type { UNIT_CHECKS } from '../../../src/wizards/put-it-right/faults/checks-units.ts';
 import type { Situation } from '../complaints.ts';
-import { COMPLAINT_SIGNS, isFed, leakWatts, shutdownOf } from '../complaints.ts';
+import { COMPLAINT_SIGNS, isFed, isSinceExchange, shutdownOf } from '../complaints.ts';
 import { eachAlone, pulled } from '../observation.ts';
-import { again, atRest, evening, restState, unitState } from '../scenes.ts';
+import { again, atRest, restState, unitState } from '../scenes.ts';
 import type { Answered, Look } from './shared.ts';
-import { isCured, isHungry, isLasting, terminalOf, troubled } from './shared.ts';
+import { isCured, isLasting, terminalOf, troubled } from './shared.ts';
 
-const boosterLamp: Look = (asked) => {
-  const { layout } = asked;
-  const stage = troubled(asked);
-  const off = shutdownOf(asked)?.offs[0];
-  if (off?.kind === 'restart' || off?.kind === 'supply-off' || off?.kind === 'supply-hot') return 'goes-out-and-on';
-  if (off !== undefined) return 'fault';
-  const lamp = lampOf(restState(layout, stage), layout.stages[stage].withoutSignal);
-  return lamp === 'off' ? 'no-lamp' : lamp;
-};
-
-const commandDisplay: Look = (asked) => {
+export const commandDisplay: Look<'command-display'> = (asked) => {
   const { layout } = asked;
   if (layout.stopped) return 'stop-or-programming';
   if (restState(layout, 0) === 'no-power') return 'dark-or-restarting';
@@ -30,37 +17,9 @@ const commandDisplay: Look = (asked) => {
   return offs.some(({ stage }) => stage === 0 || layout.reportsShorts) ? 'short' : 'normal';
 };
 
-const supplyLamp: Look = (asked) => {
-  const stage = troubled(asked);
-  const { plugged, defect } = asked.layout.supplies[stage];
-  if (!plugged || defect === 'dead') return 'dark';
-  const offs = shutdownOf(asked)?.offs ?? [];
-  return offs.some(({ kind }) => kind !== 'trip' && kind !== 'hot') ? 'pulses-or-goes-out' : 'steady';
-};
-
-const readLabels: Look = ({ layout }) => {
-  const { supplies, stages } = layout;
-  if (supplies.some(({ fits }) => !fits)) return 'wrong-kind';
-  const labels = Math.abs(supplies[0].volts - supplies[1].volts) > 0.9;
-  const settings = Math.abs(idleVolts(layout, 0) - idleVolts(layout, 1)) > 1.5;
-  if (labels || (settings && supplies.every(({ defect }) => defect === undefined))) return 'volts-differ';
-  if (stages.some(({ trip }) => trip > 1.05 * DRAWS[layout.scale].tripCeiling)) return 'unit-too-big';
-  return stages.some(({ trip }, i) => (supplies[i]?.amps ?? trip) < trip) ? 'too-few-amps' : 'all-fit';
-};
-
-const whichCaseHot: Look = (asked) => {
+export const putSuppliesBack: Look<'put-supplies-back'> = (asked) => {
   const { layout } = asked;
-  const kinds = (evening(layout, 'all').offs ?? []).map(({ kind }) => kind);
-  if (kinds.includes('hot')) return 'unit';
-  if (kinds.includes('supply-hot') || kinds.includes('supply-off')) return 'supply';
-  if (isHungry(layout)) return 'locomotive';
-  if (leakWatts(layout) > 5) return 'wire-or-rail';
-  return kinds.includes('trip') && shutdownOf(asked)?.scene === 'traffic' ? 'unit' : 'none';
-};
-
-const putSuppliesBack: Look = (asked) => {
-  const { layout } = asked;
-  if (layout.lastChange !== 'supply-or-unit' || (shutdownOf(asked) === undefined && isFed(layout))) return;
+  if (!isSinceExchange(layout) || (shutdownOf(asked) === undefined && isFed(layout))) return;
   return curedBy(asked, withGoodSupplies(layout));
 };
 
@@ -75,7 +34,7 @@ const withGoodSupplies = (layout: TableLayout): TableLayout => {
   return { ...layout, supplies: [good(0), good(1)] };
 };
 
-const curedBy = (asked: Situation, changed: TableLayout): string => {
+const curedBy = (asked: Situation, changed: TableLayout): 'cured' | 'no-change' => {
   if (shutdownOf(asked) !== undefined) return isCured(asked, changed) ? 'cured' : 'no-change';
   return isFed(changed) && !shows(asked, changed) ? 'cured' : 'no-change';
 };
@@ -84,7 +43,7 @@ const curedBy = (asked: Situation, changed: TableLayout): string => {
 const shows = ({ complaint }: Situation, changed: TableLayout): boolean =>
   COMPLAINT_SIGNS.find(({ id }) => id === complaint)?.shows(changed) ?? true;
 
-const borrowSupply: Look = (asked) => {
+export const borrowSupply: Look<'borrow-supply'> = (asked) => {
   const stage = troubled(asked);
   const { layout } = asked;
   const { defect: _, ...supply } = layout.supplies[stage];
@@ -94,7 +53,58 @@ const borrowSupply: Look = (asked) => {
   return curedBy(asked, { ...layout, supplies });
 };
 
-const feedFromOtherUnit: Look = (asked) => {
+const STAGES = [0, 1] as const;
+
+/** With what was exchanged the trouble is gone, or another unit goes off first than before. */
+function goesAlong(asked: Situation, changed: TableLayout): 'goes-along' | 'stays' {
+  const before = shutdownOf(asked);
+  if (before === undefined) {
+    const faulty = (layout: TableLayout): StageIndex | undefined => STAGES.find((stage) => reportsFault(layout, stage));
+    const isMovedFault = faulty(asked.layout) !== faulty(changed);
+    return isMovedFault || !shows(asked, changed) ? 'goes-along' : 'stays';
+  }
+  const after = again(changed, before);
+  // Of two units that both go off, which one is first is chance.
+  const only = (offs: readonly { readonly stage: StageIndex }[]): StageIndex | undefined =>
+    new Set(offs.map(({ stage }) => stage)).size === 1 ? offs[0]?.stage : undefined;
+  const isAtTheGap = ['gap', 'busy-gap', 'round', 'loop', 'turnout'].includes(before.scene);
+  const isMoved =
+    !isAtTheGap && only(before.offs) !== undefined && only(after) !== undefined && only(after) !== only(before.offs);
+  return after.length === 0 || isMoved ? 'goes-along' : 'stays';
+}
+
+/** The two supplies exchanged for each other. */
+export const exchangeSupplies: Look<'exchange-supplies'> = (asked) => {
+  const [first, second] = asked.layout.supplies;
+  return goesAlong(asked, { ...asked.layout, supplies: [second, first] });
+};
+
+/** The two units exchanged for each other, each with its own supply. */
+export const exchangeUnits: Look<'exchange-units'> = (asked) => {
+  const { supplies, stages } = asked.layout;
+  return goesAlong(asked, {
+    ...asked.layout,
+    supplies: [supplies[1], supplies[0]],
+    stages: [stages[1], stages[0]],
+  });
+};
+
+/** Another control cable, right in itself, in the right sockets where the old one was in the wrong one. */
+export const exchangeCable: Look<'exchange-cable'> = (asked) => {
+  const { state } = asked.layout.link;
+  const link = { ...asked.layout.link, state: state === 'faulty' ? ('good' as const) : state, inverted: false };
+  return curedBy(asked, { ...asked.layout, link });
+};
+
+/** With nothing but its supply, and then with the control cable too. */
+export const unitBare: Look<'unit-bare'> = (asked) => {
+  const { layout } = asked;
+  const stage = troubled(asked);
+  const state = unitState(pulled(pulled(layout, 0), 1), stage);
+  return state === 'fault' ? 'alone' : 'well';
+};
+
+export const feedFromOtherUnit: Look<'feed-from-other-unit'> = (asked) => {
   const { layout } = asked;
   const suspect = troubled(asked);
   const stage = suspect === 0 ? 1 : 0;
@@ -120,7 +130,7 @@ const reportsFault = (layout: TableLayout, stage: StageIndex): boolean => {
   return lampOf(state, withoutSignal) !== 'ready' || atRest(layout, 'standing').offs.some((off) => off.stage === stage);
 };
 
-const trackPlugPulled: Look = (asked) => {
+export const trackPlugPulled: Look<'track-plug-pulled'> = (asked) => {
   const { layout } = asked;
   const stage = troubled(asked);
   if (reportsFault(layout, stage)) return reportsFault(pulled(layout, stage), stage) ? 'still-a-fault' : 'clears';
@@ -129,14 +139,14 @@ const trackPlugPulled: Look = (asked) => {
   return byLoad || !isLasting(asked) ? 'no-fault-before' : 'clears';
 };
 
-const eachStageAlone: Look = ({ layout }) => {
+export const eachStageAlone: Look<'each-stage-alone'> = ({ layout }) => {
   const { first, second, together } = eachAlone(layout);
   const alone = ([0, 1] as const).some((stage) => unitState(pulled(layout, stage), stage) !== 'ready');
   if (first.length > 0 || second.length > 0 || alone) return 'one-alone-faults';
   return together.length > 0 ? 'only-together' : 'all-fine';
 };
 
-const coolAir: Look = (asked) => {
+export const coolAir: Look<'cool-air'> = (asked) => {
   const off = shutdownOf(asked);
   if (off === undefined) return;
   const { layout } = asked;
@@ -154,38 +164,17 @@ const coolAir: Look = (asked) => {
   return again(cool, off).length === 0 ? 'much-longer' : 'no-change';
 };
 
-const unitSettings: Look = ({ layout }) => {
-  const [first, second] = layout.stages;
-  if (second.ownCommands) return 'sends-own';
-  if (first.cutout !== second.cutout) return 'feedback-differs';
-  if (Math.abs(first.late - second.late) > 1.5e-6) return 'kinds-differ';
-  const set = first.setVolts !== undefined && second.setVolts !== undefined;
-  return set && Math.abs(first.setVolts - second.setVolts) > 1 ? 'volts-differ' : 'alike';
-};
-
-/** What hangs together badly makes itself known when it is moved. */
-const movePlugs: Look = ({ layout }) => {
-  if (layout.supplies.some(({ mainsOhms }) => mainsOhms > 0)) return 'mains-lead';
-  if (layout.link.state === 'faulty') return 'control-cable';
-  const loose = layout.feeders.some(({ state }) => state === 'broken');
-  return loose || layout.stages.some(({ wornSocket }) => wornSocket) ? 'track-plug' : 'nothing';
-};
-
 export const UNIT_ANSWERS = {
-  'booster-lamp': boosterLamp,
   'command-display': commandDisplay,
-  'supply-lamp': supplyLamp,
-  'read-labels': readLabels,
-  'which-case-hot': whichCaseHot,
   'put-supplies-back': putSuppliesBack,
   'borrow-supply': borrowSupply,
+  'exchange-supplies': exchangeSupplies,
+  'exchange-units': exchangeUnits,
+  'exchange-cable': exchangeCable,
+  'unit-bare': unitBare,
   'feed-from-other-unit': feedFromOtherUnit,
   'track-plug-pulled': trackPlugPulled,
   'each-stage-alone': eachStageAlone,
-  'move-the-plugs': movePlugs,
-  'lamp-on-the-strip': ({ layout }) =>
-    layout.supplies.some(({ mainsOhms }) => mainsOhms > 0) ? 'dims-or-flickers' : 'steady',
   'cool-air': coolAir,
   'computer-and-earth': ({ layout }) => (layout.computerCable ? undefined : 'none-there'),
-  'unit-settings': unitSettings,
-} as const satisfies Answered<(typeof UNIT_CHECKS)[number]['id']>;
+} as const satisfies Answered;

@@ -4,9 +4,9 @@ import { entryNamed, fixesFor } from '../../../layouts/entries.ts';
 import { languageOf } from '../../../layouts/href.ts';
 import { inEachLanguage } from '../../../layouts/paths.ts';
 import { fixWords } from '../../../layouts/walk-words.ts';
-import { FAULT_MODEL } from '../../../wizards/put-it-right/index.ts';
+import { SIGN_MODEL } from '../../../wizards/put-it-right/index.ts';
 
-const CLASSES = [...new Set(FAULT_MODEL.faults.map(({ fixClass }) => fixClass))];
+const CLASSES = [...new Set(SIGN_MODEL.causes.map(({ fixClass }) => fixClass))];
 
 export const getStaticPaths = () => inEachLanguage(() => CLASSES.map((fix) => ({ params: { fix } })));
 

@@ -1,0 +1,223 @@
+// What a person knows already, told at once: their own words are heard for what they could mean, chips are tapped, and one tap passes it over.
+import type { ComponentChildren } from 'preact';
+import { useCallback, useMemo, useState } from 'preact/hooks';
+import type { ChipGroup, HeardOf } from '../../wizards/put-it-right/index.ts';
+import {
+  CHIP_GROUPS,
+  CHIPS,
+  dangerOfAnswer,
+  isOnePart,
+  optionsFor,
+  speaksOfAnotherPart,
+} from '../../wizards/put-it-right/index.ts';
+import { fetchWords, useLoaded } from '../shared/index.ts';
+import type { PartProps } from './part-props.ts';
+import type { WalkWords } from './words.ts';
+
+interface Props extends Pick<PartProps, 'say' | 'home'> {
+  readonly seen: Readonly<Record<string, string>>;
+  readonly checks: WalkWords['checks'];
+  readonly onTold: (seen: Readonly<Record<string, string>>) => void;
+}
+
+export function Telling({ seen, checks, say, home, onTold }: Props) {
+  const [told, setTold] = useState(seen);
+  const [text, setText] = useState('');
+  const listener = useListener(home, text !== '');
+  const heard = useMemo(() => (text.trim() === '' ? [] : (listener?.hear(text) ?? [])), [text, listener]);
+  const toggle: Toggle = (check, option) => {
+    const { [check]: before, ...others } = told;
+    setTold(before === option ? others : { ...others, [check]: option });
+  };
+  const news = Object.keys(told).length - Object.keys(seen).length;
+  const chips = { told, checks, say, toggle };
+  return (
+    <form
+      class="part telling"
+      onSubmit={(event) => {
+        event.preventDefault();
+        onTold(told);
+      }}
+    >
+      <h1 tabIndex={-1}>{say('walk-tell-title')}</h1>
+      <label class="field own-words">
+        <b>{say('walk-tell-own-words')}</b>
+        <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+        <small>{say('walk-tell-stays-here')}</small>
+      </label>
+      <Heard heard={heard} {...chips} home={home} />
+      <div class="chip-groups">
+        {CHIP_GROUPS.map((group) => (
+          <Group key={group} group={group} {...chips} />
+        ))}
+      </div>
+      <div class="acts">
+        <button class="button" type="submit">
+          {say(goOn(news, seen), { n: news })}
+        </button>
+      </div>
+    </form>
+  );
+}
+
+/** What the way on is called: by what is new, or by whether anything was told before. */
+function goOn(news: number, seen: Props['seen']): string {
+  if (news > 0) return 'walk-tell-go-on';
+  return CHIPS.some(({ check }) => seen[check] !== undefined) ? 'continue' : 'walk-tell-skip';
+}
+
+/** What hears is loaded once somebody begins to write; without it chips can be tapped all the same. */
+function useListener(home: string, wanted: boolean) {
+  const load = useCallback(
+    async (stop: AbortSignal) => {
+      const [{ listenTo }, said] = await Promise.all([
+        import('./listening.ts'),
+        fetchWords(`${home}put-it-right/said.json`, stop),
+      ]);
+      return listenTo(said);
+    },
+    [home],
+  );
+  return useLoaded(wanted ? load : undefined).value;
+}
+
+type Toggle = (check: string, option: string) => void;
+
+interface ChipProps extends Pick<Props, 'checks' | 'say'> {
+  readonly told: Readonly<Record<string, string>>;
+  readonly toggle: Toggle;
+}
+
+interface HeardProps extends ChipProps {
+  readonly heard: readonly HeardOf[];
+  readonly home: string;
+}
+
+/** Words of danger open their page first; all else is a proposal, with the words that made it think so. */
+function Heard({ heard, told, checks, say, toggle, home }: HeardProps) {
+  const danger = heard.flatMap(({ check, option }) => dangerOfAnswer(check, option) ?? [])[0];
+  const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
+  return (
+    <div role="status" class="heard">
+      {danger !== undefined && (
+        <p class="problem">
+          {say('walk-tell-danger')} <a href={`${home}fixes/${danger}/`}>{say(`class-${danger}`)}</a>
+        </p>
+      )}
+      {proposed.length > 0 && (
+        <>
+          <p>{say('walk-tell-heard')}</p>
+          <ul class="chips">
+            {proposed.map(({ check, option, words }) => (
+              <li key={check + option}>
+                <Chip check={check} option={option} named told={told} checks={checks} say={say} toggle={toggle}>
+                  <small>{say('walk-tell-because', { words: words.join(' ') })}</small>
+                </Chip>
+              </li>
+            ))}
+          </ul>
+        </>
+      )}
+    </div>
+  );
+}
+
+function Group({ group, ...chips }: ChipProps & { readonly group: ChipGroup }) {
+  const [sought, setSought] = useState('');
+  const { say, told, checks } = chips;
+  const onePart = isOnePart(Object.entries(told).map(([check, option]) => ({ check, option })));
+  const rows = CHIPS.filter(
+    (one) => one.group === group && (told[one.check] !== undefined || !(onePart && speaksOfAnotherPart(one.check))),
+  );
+  const count = rows.filter(({ check }) => told[check] !== undefined).length;
+  const fits = (check: string, option: string): boolean =>
+    labelOf(checks, check, option).toLowerCase().includes(sought.trim().toLowerCase());
+  return (
+    <details class="chip-group">
+      <summary>
+        <h2 class="h3">{say(`walk-tell-${group}`)}</h2>{' '}
+        {count > 0 && <span class="small">{say('walk-tell-count', { n: count })}</span>}
+      </summary>
+      {rows.length > FILTERED_FROM && (
+        <label class="field">
+          <span>{say('walk-tell-filter')}</span>
+          <input type="search" value={sought} onInput={(event) => setSought(event.currentTarget.value)} />
+        </label>
+      )}
+      {rows.map(({ check, options }) => {
+        const shown = optionsFor(check, options, onePart).filter((option) => fits(check, option));
+        if (shown.length === 0) return null;
+        const isLong = rows.length > FILTERED_FROM;
+        return (
+          <Row key={check} {...chips} check={check} options={shown} folds={isLong} sought={sought.trim() !== ''} />
+        );
+      })}
+    </details>
+  );
+}
+
+interface RowProps extends ChipProps {
+  readonly check: string;
+  readonly options: readonly string[];
+  /** Whether it stands in a long group: then its answers unfold when its name is tapped, or when they are sought. */
+  readonly folds: boolean;
+  readonly sought: boolean;
+}
+
+function Row({ check, options, folds, sought, ...chips }: RowProps) {
+  const { checks, told } = chips;
+  const name = checks[check]?.known ?? check;
+  const list = (
+    <ul class="chips">
+      {options.map((option) => (
+        <li key={option}>
+          <Chip check={check} option={option} {...chips} />
+        </li>
+      ))}
+    </ul>
+  );
+  if (!folds) {
+    return (
+      <fieldset class="plain">
+        <legend>{name}</legend>
+        {list}
+      </fieldset>
+    );
+  }
+  return (
+    <details open={sought || told[check] !== undefined}>
+      <summary>{name}</summary>
+      {list}
+    </details>
+  );
+}
+
+/** Groups with more checks than this can be filtered. */
+const FILTERED_FROM = 4;
+
+const labelOf = (checks: WalkWords['checks'], check: string, option: string): string => {
+  const words = checks[check];
+  return `${words?.known ?? check}: ${words?.options[option]?.label ?? option}`;
+};
+
+interface OneChip extends ChipProps {
+  readonly check: string;
+  readonly option: string;
+  /** Whether it says what it is an answer to. */
+  readonly named?: boolean;
+  readonly children?: ComponentChildren;
+}
+
+function Chip({ check, option, named, told, checks, toggle, children }: OneChip) {
+  const words = checks[check];
+  return (
+    <label class="chip">
+      <input type="checkbox" checked={told[check] === option} onChange={() => toggle(check, option)} />
+      <span>
+        {named === true && <small>{words?.known ?? check}</small>}
+        {words?.options[option]?.label ?? option}
+        {children}
+      </span>
+    </label>
+  );
+}

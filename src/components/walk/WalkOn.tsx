@@ -1,0 +1,314 @@
+// A walk after its first question: the address holds what was seen and done, replay makes the state, and this draws it.
+import { useCallback, useMemo } from 'preact/hooks';
+import type { Made } from '../../wizards/links/index.ts';
+import { HANDED_ON } from '../../wizards/links/index.ts';
+import type { ComplaintId, LeftOut, Sitting, Told, Walk } from '../../wizards/put-it-right/index.ts';
+import {
+  CANNOT,
+  leavesATrace,
+  NOTHING_TOLD,
+  parseWalk,
+  possibleNow,
+  replayWalk,
+  verdictOf,
+  walkAddress,
+} from '../../wizards/put-it-right/index.ts';
+import { MadeThen } from '../link/index.ts';
+import { type Address, useHeading } from '../shared/index.ts';
+import { inMeasures, type Numbers, type Say } from '../words/index.ts';
+import { PuttingBack, Waiting } from './Afterwards.tsx';
+import { Asked } from './Asked.tsx';
+import { CheckPicture } from './CheckPicture.tsx';
+import { cardLines } from './card.ts';
+import { Danger } from './Danger.tsx';
+import { HandedOn, Solved } from './Ends.tsx';
+import { Equipping } from './Equipping.tsx';
+import { Fixing, Proposing } from './Fix.tsx';
+import { Possible } from './Possible.tsx';
+import type { PartProps } from './part-props.ts';
+import { Seen } from './Seen.tsx';
+import { Telling } from './Telling.tsx';
+import { useLater } from './use-later.ts';
+import { Verifying } from './Verifying.tsx';
+import type { DangerWords, FirstWords, WalkWords } from './words.ts';
+
+export interface WalkOnProps {
+  readonly complaint: ComplaintId;
+  readonly release: string;
+  readonly address: Address;
+  readonly sitting: Sitting;
+  readonly setSitting: (sitting: Sitting) => void;
+  /** Words that were fetched, and those that came with the page. */
+  readonly rest: { readonly words: WalkWords };
+  readonly first: FirstWords;
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly language: string;
+  readonly home: string;
+}
+
+export function WalkOn(props: WalkOnProps) {
+  const { complaint, release, address, sitting, setSitting, rest, first, say, numbers, language, home } = props;
+  const { told, leftOut } = useMemo(() => parseWalk(address.search, sitting), [address.search, sitting]);
+  const go = useCallback<Go>((next) => address.go(walkAddress(next)), []);
+  const walk = useMemo(() => replayWalk(complaint, told, sitting), [complaint, told, sitting]);
+  const all = useMemo(() => inMeasures(together(first, rest.words), numbers), [first, rest, numbers]);
+  const danger = dangerOf(walk, first);
+  const box = useHeading(address, `${walk.state} ${walk.check} ${walk.fixClass}`);
+  const verdict = verdictOf(walk);
+  const made = verdict === undefined ? undefined : { release, verdict };
+  const parts = { say, numbers, language, home, cautions: all.cautions, Picture: CheckPicture };
+  const see = (check: string, option: string): void => {
+    setSitting({ ...sitting, [check]: option });
+    go({ ...told, seen: { ...told.seen, [check]: option } });
+  };
+  const card = useCallback(
+    (): readonly string[] =>
+      cardLines(
+        { complaint, told, left: possibleNow(walk.context).shown, checks: all.checks, say, numbers },
+        location.href.length,
+      ),
+    [complaint, told, walk, all, say, numbers],
+  );
+  const beside = { complaint, told, walk, checks: all.checks, made, card, go, ...parts };
+  return (
+    <div class={danger === undefined ? 'wizard stage walk' : 'wizard stage walk danger'} ref={box}>
+      {danger !== undefined && (
+        <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
+      )}
+      {danger === undefined && <p class="small">{say(`complaint-${complaint}`)}</p>}
+      <Acts say={say} back={before(told, walk)} go={go} />
+      <Troubles leftOut={leftOut} say={say} />
+      {made !== undefined && <MadeThen {...made} titleOf={(id) => titleOf(id, rest.words.words)} say={say} />}
+      {danger === undefined && <Now {...beside} see={see} />}
+      {danger === undefined && <Beside {...beside} />}
+    </div>
+  );
+}
+
+/** How a walk calls what it came to. */
+const titleOf = (verdict: string, words: WalkWords['words']): string | undefined =>
+  words[verdict === HANDED_ON ? 'walk-handed-on' : `class-${verdict}`];
+
+/** What to do first where an answer means danger. */
+function dangerOf({ state, context, fixClass = '' }: Walk, { dangers }: FirstWords): DangerWords | undefined {
+  if (state !== 'proposing') return undefined;
+  const { next } = context;
+  return next?.kind === 'fix' && next.danger !== undefined ? dangers[fixClass] : undefined;
+}
+
+/** The words that came with the page, and those that came after. */
+const together = (first: FirstWords, later: WalkWords): WalkWords => ({
+  words: later.words,
+  checks: { ...first.checks, ...later.checks },
+  cautions: { ...first.cautions, ...later.cautions },
+});
+
+type Go = (next: Told) => void;
+
+interface BesideProps extends PartProps {
+  readonly complaint: ComplaintId;
+  readonly walk: Walk;
+  readonly told: Told;
+  readonly checks: WalkWords['checks'];
+  readonly made: Made | undefined;
+  readonly card: () => readonly string[];
+  readonly go: Go;
+}
+
+/** What was told, and what is still possible: reckoned once the next question is on the screen. */
+function Beside({ complaint, told, walk, checks, made, card, go, ...parts }: BesideProps) {
+  const now = useLater(useMemo(() => ({ told, walk, card }), [told, walk, card]));
+  const isOn = now.walk.state !== 'solved' && now.walk.state !== 'telling';
+  return useMemo(
+    () => (
+      <aside class="beside">
+        {now.walk.state !== 'telling' && (
+          <Seen
+            {...parts}
+            complaint={complaint}
+            told={now.told}
+            walk={now.walk}
+            checks={checks}
+            onForget={(id) => go(without(now.told, id))}
+            onTools={() => go({ ...now.told, tools: undefined })}
+            onTellMore={() => go({ ...now.told, toldFirst: false })}
+            made={made}
+            card={now.card()}
+            ended={now.walk.state === 'solved' || now.walk.state === 'handed-on'}
+          />
+        )}
+        {isOn && <Possible {...parts} context={now.walk.context} checks={checks} />}
+      </aside>
+    ),
+    [now, checks],
+  );
+}
+
+interface ActsProps {
+  readonly say: Say;
+  /** What was told one step before; undefined at the start. */
+  readonly back: Told | undefined;
+  readonly go: Go;
+}
+
+function Acts({ say, back, go }: ActsProps) {
+  return (
+    <div class="acts">
+      {back !== undefined && (
+        <button class="link" type="button" onClick={() => go(back)}>
+          <span class="sign">←</span> {say('back')}
+        </button>
+      )}
+      <button class="link" type="button" onClick={() => go(NOTHING_TOLD)}>
+        {say('restart')}
+      </button>
+    </div>
+  );
+}
+
+/** One step back: out of the mending, out of the last look, else the last answer is asked again. */
+function before(told: Told, walk: Walk): Told | undefined {
+  if (told.phase !== undefined) return { ...told, phase: undefined };
+  if (told.isolation !== undefined) return { ...told, isolation: undefined };
+  if (told.stayedAway) return { ...told, stayedAway: false };
+  if (told.undoing !== undefined) return { ...told, undoing: undefined, doing: told.undoing };
+  if (told.doing !== undefined) return { ...told, doing: undefined };
+  const helped = told.fixed.at(-1);
+  if (helped !== undefined) return { ...told, fixed: told.fixed.slice(0, -1), doing: helped };
+  const last = walk.trail.filter((check) => told.seen[check] !== undefined).at(-1);
+  if (walk.state === 'telling') return undefined;
+  if (last === undefined || walk.trail.length === 1) return { ...told, toldFirst: false, tools: undefined };
+  return without(told, last);
+}
+
+function without(told: Told, check: string): Told {
+  const { [check]: _, ...seen } = told.seen;
+  return { ...told, seen };
+}
+
+function Troubles({ leftOut, say }: { readonly leftOut: readonly LeftOut[]; readonly say: Say }) {
+  if (leftOut.length === 0) return null;
+  return (
+    <p class="problem" role="alert">
+      {say('walk-left-out', { n: leftOut.length })}
+    </p>
+  );
+}
+
+interface NowProps extends BesideProps {
+  readonly see: (check: string, option: string) => void;
+}
+
+/** What the state asks of the person. */
+function Now({ walk, told, checks, made, card, go, see, complaint: _, ...parts }: NowProps) {
+  const { context, state, check = '', fixClass = '' } = walk;
+  switch (state) {
+    case 'safety':
+    case 'asking':
+      return (
+        <Asked
+          key={check}
+          {...parts}
+          id={check}
+          context={context}
+          onAnswer={(option) => see(check, option)}
+          onCannot={() => see(check, CANNOT)}
+        />
+      );
+    case 'telling':
+      return (
+        <Telling
+          {...parts}
+          seen={told.seen}
+          checks={checks}
+          onTold={(seen) => go({ ...told, seen, toldFirst: true })}
+        />
+      );
+    case 'equipping':
+      return <Equipping say={parts.say} onTools={(tools) => go({ ...told, tools })} />;
+    case 'proposing':
+      return (
+        <Proposing
+          {...parts}
+          fixClass={fixClass}
+          context={context}
+          onStart={() => go({ ...told, doing: fixClass })}
+          onNotHelped={() => go(setAside(told, fixClass))}
+        />
+      );
+    case 'fixing':
+      return (
+        <Fixing
+          {...parts}
+          fixClass={fixClass}
+          onFixed={() => go(helped(told, fixClass))}
+          onNotHelped={() =>
+            go(leavesATrace(fixClass) ? { ...told, doing: undefined, undoing: fixClass } : setAside(told, fixClass))
+          }
+        />
+      );
+    case 'putting-back':
+      return <PuttingBack {...parts} fixClass={fixClass} onDone={(done) => go(putBack(told, fixClass, done))} />;
+    case 'waiting':
+      return (
+        <Waiting
+          {...parts}
+          onStayedAway={() => go({ ...told, stayedAway: true })}
+          onCameBack={() => go(cameBack(told))}
+        />
+      );
+    case 'verifying':
+      return (
+        <Verifying
+          {...parts}
+          context={context}
+          onIsolation={(isolation) => go({ ...told, isolation })}
+          onPhase={(phase) => go({ ...told, phase })}
+        />
+      );
+    case 'solved':
+      return <Solved {...parts} context={context} made={made} card={() => card().join('\n')} />;
+    case 'handed-on':
+      return (
+        <HandedOn
+          {...parts}
+          context={context}
+          checks={checks}
+          made={made}
+          card={() => card().join('\n')}
+          onStart={(doing) => go({ ...told, doing })}
+          onSee={see}
+        />
+      );
+  }
+}
+
+const helped = (told: Told, fixClass: string): Told => ({
+  ...told,
+  doing: undefined,
+  fixed: [...told.fixed, fixClass],
+  isolation: undefined,
+  phase: undefined,
+});
+
+/** What was mended did not help: it is set aside, what was seen stays. */
+function setAside(told: Told, fixClass: string): Told {
+  const tried = told.tried.includes(fixClass) ? told.tried : [...told.tried, fixClass];
+  return { ...told, doing: undefined, undoing: undefined, tried, isolation: undefined, phase: undefined };
+}
+
+/** It is set aside, and whether it was put back is kept. */
+function putBack(told: Told, fixClass: string, done: boolean): Told {
+  const next = setAside(told, fixClass);
+  return done ? next : { ...next, left: [...told.left, fixClass] };
+}
+
+/** What seemed to help did not. */
+const cameBack = (told: Told): Told => ({
+  ...told,
+  tried: [...new Set([...told.tried, ...told.fixed])],
+  fixed: [],
+  isolation: undefined,
+  phase: undefined,
+});

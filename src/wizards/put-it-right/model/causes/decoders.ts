@@ -1,0 +1,236 @@
+// What sits in the decoder of one locomotive: its number, what was left over in it, damage, and what upsets it.
+import { BACK_WHEN_REMOVED, QUIET } from '../families.ts';
+import type { CauseRow, Row } from '../rows.ts';
+import { always, rarely, sometimes, usually } from '../words.ts';
+
+/** Power and commands are there, anywhere; this one does not do what it is told. */
+const ONE_DOES_NOT_OBEY = {
+  ...QUIET,
+  where: { everywhere: always },
+  vehicles: { 'one-only': always },
+  commands: { 'one-deaf': always },
+  fewer: { 'one-does-it': usually, 'no-help': usually },
+  'moved-trains': { 'goes-along': always },
+} as const satisfies Partial<Row>;
+
+export const DECODERS = [
+  // The locomotive has another number, other speed steps or another format than it is called with.
+  {
+    id: 'address',
+    fixClass: 'address',
+    minutes: 8,
+    shows: {
+      ...ONE_DOES_NOT_OBEY,
+      // Lamps that nobody has called are out, but rails without power are another sight.
+      trouble: { 'stops-lit': usually, 'stops-dark': rarely, 'runs-by-itself': rarely },
+      when: { always: usually, 'when-set-on': sometimes },
+      since: { setting: usually, vehicle: usually, nothing: sometimes, 'supply-or-unit': sometimes, 'a-short': rarely },
+      'one-loco': { deaf: usually, 'another-number': usually, 'runs-badly': rarely },
+      'decoder-settings': { 'other-number': always, 'direct-allowed': rarely },
+      'written-anew': { cured: always },
+    },
+  },
+
+  // Double heading was left in the decoder or in the station: it moves with another's number, or not with its own.
+  {
+    id: 'consist-left-over',
+    fixClass: 'consist-left-over',
+    minutes: 10,
+    shows: {
+      ...ONE_DOES_NOT_OBEY,
+      trouble: { 'stops-lit': usually, 'runs-by-itself': usually },
+      when: { always: usually, 'now-and-then': sometimes, 'when-set-on': sometimes, 'in-mid-run': rarely },
+      vehicles: { 'one-only': usually, 'every-one': rarely },
+      since: { setting: usually, nothing: usually, vehicle: sometimes, 'a-short': rarely },
+      commands: { 'one-deaf': usually, other: sometimes },
+      control: { fine: always, 'all-dead': rarely },
+      // Lamps and sounds often still listen to its own number, the motor does not.
+      'one-loco': { 'another-number': usually, deaf: usually, 'disturbs-others': rarely },
+      'decoder-settings': { 'double-heading': always },
+      // A new number alone leaves the double heading where it is; a reset takes it out.
+      'written-anew': { cured: usually, 'no-help': sometimes },
+    },
+  },
+
+  // After broken contact or a spoiled command the decoder does not answer until its number or settings are written anew.
+  {
+    id: 'decoder-muddled',
+    fixClass: 'decoder-muddled',
+    minutes: 10,
+    shows: {
+      ...ONE_DOES_NOT_OBEY,
+      trouble: { 'stops-lit': usually, 'stops-dark': rarely, 'runs-by-itself': rarely },
+      when: { always: usually, 'when-set-on': usually, 'after-a-short': usually, 'in-mid-run': sometimes },
+      since: {
+        'a-short': usually,
+        vehicle: sometimes,
+        nothing: sometimes,
+        setting: sometimes,
+        'track-or-wires': rarely,
+      },
+      'one-loco': { deaf: usually, 'obeys-on-dc-only': sometimes, 'another-number': sometimes, 'runs-badly': rarely },
+      programming: { works: usually, 'cannot-read': sometimes },
+      'decoder-settings': {
+        right: usually,
+        'other-number': sometimes,
+        'double-heading': rarely,
+        'direct-allowed': sometimes,
+      },
+      'written-anew': { cured: always, 'no-help': rarely },
+      'dead-since': { vehicle: usually, nothing: usually },
+    },
+  },
+
+  // The decoder of one locomotive is weak, dead or half dead, most often since a short.
+  {
+    id: 'decoder-damaged',
+    fixClass: 'decoder-damaged',
+    minutes: 20,
+    shows: {
+      ...ONE_DOES_NOT_OBEY,
+      trouble: {
+        'stops-lit': usually,
+        'stops-dark': sometimes,
+        'slow-or-dim': sometimes,
+        'switches-off': sometimes,
+        'cannot-be-read': sometimes,
+        'gets-hot': rarely,
+        jerks: rarely,
+        hums: rarely,
+      },
+      when: {
+        always: usually,
+        'after-a-short': sometimes,
+        'when-set-on': sometimes,
+        'in-mid-run': sometimes,
+        'while-programming': rarely,
+      },
+      since: { 'a-short': usually, vehicle: usually, nothing: sometimes, time: rarely, 'supply-or-unit': rarely },
+      // Now and then it is a short by itself.
+      'goes-off': { nothing: usually, 'that-part': rarely, 'all-at-once': rarely },
+      'comes-back': BACK_WHEN_REMOVED,
+      'unit-shows': { ready: always, fault: rarely },
+      commands: { 'one-deaf': usually, arrive: sometimes },
+      short: { none: usually, vehicle: sometimes },
+      hot: { nothing: usually, vehicle: sometimes },
+      'one-loco': { deaf: usually, 'runs-badly': sometimes, 'shorts-alone': sometimes, 'obeys-on-dc-only': rarely },
+      'vehicle-in-hand': { nothing: usually, 'loose-inside': rarely, wipers: rarely },
+      programming: { 'cannot-read': usually, works: sometimes, 'shorts-there': rarely },
+      'written-anew': { 'no-help': usually, 'not-taken': usually },
+      'dead-since': { vehicle: usually, nothing: usually },
+    },
+  },
+
+  // The small parts that quieten the motor were taken out: its sparks spoil the commands for its own decoder as soon as it moves.
+  {
+    id: 'motor-noise',
+    fixClass: 'motor-noise',
+    minutes: 20,
+    shows: {
+      ...ONE_DOES_NOT_OBEY,
+      trouble: { 'stops-lit': usually, 'runs-by-itself': sometimes, jerks: rarely },
+      when: { 'in-mid-run': usually, always: sometimes, 'now-and-then': rarely },
+      since: { vehicle: usually, time: rarely, nothing: rarely },
+      commands: { 'one-deaf': usually, spoiled: sometimes },
+      'one-loco': { 'stops-later': usually, deaf: sometimes, 'runs-badly': sometimes, 'runs-off': sometimes },
+      'vehicle-in-hand': { 'parts-out': usually, nothing: sometimes },
+      sparks: { none: usually, elsewhere: rarely },
+    },
+  },
+
+  // While this locomotive is on the track its decoder silences others, or turnouts; lifted off, all is well.
+  {
+    id: 'decoder-disturbs',
+    fixClass: 'decoder-disturbs',
+    minutes: 15,
+    well: sometimes,
+    shows: {
+      ...QUIET,
+      trouble: { 'stops-lit': usually, 'accessories-wrong': usually, jerks: sometimes, 'runs-by-itself': rarely },
+      when: { 'when-set-on': usually, 'now-and-then': usually, always: sometimes, 'with-traffic': sometimes },
+      where: { everywhere: usually, part: sometimes },
+      vehicles: { 'one-only': usually, 'every-one': usually },
+      since: { vehicle: usually, nothing: usually, 'a-short': sometimes },
+      commands: { spoiled: usually, arrive: sometimes },
+      fewer: { 'one-does-it': always },
+      'moved-trains': { 'goes-along': usually, 'no-change': sometimes },
+      accessories: {
+        fine: usually,
+        'with-trains': usually,
+        'one-always': sometimes,
+        'all-always': rarely,
+        'at-random': sometimes,
+      },
+      'one-loco': { 'disturbs-others': always },
+      control: { fine: usually, 'all-dead': rarely, 'comes-and-goes': rarely },
+      'written-anew': { 'no-help': always, cured: rarely },
+    },
+  },
+
+  // The decoder may run on direct current, and takes what is on the rails for that: where no commands are, at switching on, while another one is
+  // programmed.
+  {
+    id: 'analogue-mode',
+    fixClass: 'analogue-mode',
+    minutes: 10,
+    shows: {
+      ...QUIET,
+      trouble: { 'runs-by-itself': always, 'stops-lit': rarely },
+      when: {
+        'at-the-gap': usually,
+        'at-switching-on': sometimes,
+        'after-a-short': sometimes,
+        'when-set-on': sometimes,
+        'while-programming': sometimes,
+        'now-and-then': sometimes,
+        always: rarely,
+      },
+      where: { part: usually, everywhere: sometimes, gaps: sometimes, spot: rarely },
+      vehicles: { 'one-only': usually, 'one-kind': sometimes, 'every-one': sometimes },
+      since: {
+        vehicle: usually,
+        setting: sometimes,
+        'supply-or-unit': sometimes,
+        'track-or-wires': sometimes,
+        nothing: sometimes,
+      },
+      'unit-shows': { ready: usually, 'no-signal': sometimes },
+      volts: { direct: usually, full: usually, moments: rarely },
+      commands: { none: usually, arrive: usually, spoiled: sometimes },
+      fewer: { 'one-does-it': usually, 'no-help': usually },
+      'one-loco': { 'runs-off': usually, 'like-the-others': sometimes },
+      'decoder-settings': { 'direct-allowed': always },
+      'written-anew': { cured: usually, 'no-help': sometimes },
+    },
+  },
+
+  // Something is driven on number 0: an engine without a decoder runs or hums and gets hot, or the stretched signal upsets others.
+  {
+    id: 'address-zero',
+    fixClass: 'address-zero',
+    minutes: 5,
+    shows: {
+      ...QUIET,
+      trouble: {
+        'runs-by-itself': usually,
+        'gets-hot': usually,
+        hums: usually,
+        'stops-lit': sometimes,
+        jerks: rarely,
+        'only-shown': rarely,
+      },
+      when: { always: usually, 'when-set-on': usually, 'after-minutes': sometimes, 'at-switching-on': rarely },
+      where: { everywhere: always },
+      vehicles: { 'one-only': usually, 'every-one': sometimes },
+      since: { vehicle: usually, setting: usually, nothing: sometimes },
+      volts: { full: usually, direct: sometimes },
+      commands: { arrive: usually, spoiled: sometimes },
+      hot: { vehicle: usually, nothing: usually },
+      fewer: { 'one-does-it': usually, 'no-help': usually },
+      'moved-trains': { 'goes-along': usually, 'no-change': sometimes },
+      settings: { 'zero-runs': always },
+      'one-loco': { 'runs-off': usually, 'runs-badly': sometimes, 'like-the-others': sometimes },
+      programming: { works: usually, 'cannot-read': sometimes },
+    },
+  },
+] as const satisfies readonly CauseRow[];

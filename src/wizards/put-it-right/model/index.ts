@@ -1,0 +1,87 @@
+// The whole model of what can be wrong: signs, circumstances, causes, checks that read signs, and what people come with.
+import type { Seen, SignModel } from '../../../engine/index.ts';
+import { ACTS_OF, FORBIDDEN_AFTER } from './acts.ts';
+import { CAUSES } from './causes/index.ts';
+import type { CheckId } from './checks/index.ts';
+import { CHECKS } from './checks/index.ts';
+import { CIRCUMSTANCES } from './circumstances.ts';
+import { fittingOf } from './fitting.ts';
+import type { OpeningId } from './openings.ts';
+import { OPENINGS } from './openings.ts';
+import { HARMS, PRICES } from './repairs.ts';
+import { ANOTHER_PART, ONE_PART, PARTS_CHECK, speaksOfAnotherPart } from './second-part.ts';
+import { CORE_SIGNS, SIGNS } from './signs.ts';
+
+export { powerActsOf } from './acts.ts';
+export type { FixClass } from './causes/index.ts';
+export { CIRCUMSTANCES } from './circumstances.ts';
+export { OPENINGS } from './openings.ts';
+export { leavesATrace, needsLastLook } from './repairs.ts';
+export { optionsFor, speaksOfAnotherPart } from './second-part.ts';
+
+const actsOf = (id: CheckId): readonly string[] =>
+  speaksOfAnotherPart(id) ? [...ACTS_OF[id], ANOTHER_PART] : ACTS_OF[id];
+
+const forbiddenAfter = (id: CheckId): Readonly<Record<string, readonly string[]>> =>
+  id === PARTS_CHECK ? { [ONE_PART]: [ANOTHER_PART] } : (FORBIDDEN_AFTER[id] ?? {});
+
+/** Whether somebody has told that the layout is one part. */
+export const isOnePart = (answers: readonly Seen[]): boolean =>
+  answers.findLast(({ check }) => check === PARTS_CHECK)?.option === ONE_PART;
+
+export const SIGN_MODEL: SignModel = {
+  signs: SIGNS,
+  circumstances: CIRCUMSTANCES,
+  causes: CAUSES,
+  // Every check with what it makes people do, and with what an answer forbids from then on.
+  checks: CHECKS.map((row) => ({ ...row, acts: actsOf(row.id), forbids: forbiddenAfter(row.id) })),
+  openings: OPENINGS.map((row) => ({ ...row, ...fittingOf(row.id, CHECKS) })),
+  core: CORE_SIGNS.map(({ id }) => id),
+  prices: PRICES,
+  harms: HARMS,
+};
+
+/** Titles that leave nothing to find out: unplug, leave it unplugged, an electrician. */
+export const ENDS_AT_ONCE = { 'house-protection-goes': 'house-protection', tingles: 'tingle' } as const;
+
+/** Somebody whom no title fits begins with every cause. */
+const NO_TITLE_FITS = 'none-of-these';
+
+/** What a walk begins with. */
+export type ComplaintId = Exclude<OpeningId, keyof typeof ENDS_AT_ONCE> | typeof NO_TITLE_FITS;
+
+const isWalked = (id: OpeningId): id is Exclude<OpeningId, keyof typeof ENDS_AT_ONCE> =>
+  !Object.hasOwn(ENDS_AT_ONCE, id);
+
+export const COMPLAINT_IDS: readonly ComplaintId[] = [...OPENINGS.map(({ id }) => id).filter(isWalked), NO_TITLE_FITS];
+
+/** Complaints of people who have two parts, since they say so themselves; with any other there may be one. */
+export const TWO_PARTS: ReadonlySet<ComplaintId> = new Set<ComplaintId>([
+  ...(['stops-at-gap', 'trips-at-gap', 'still-runs-past-gap', 'jerks-at-gap'] as const),
+  ...(['shuts-down-after-swap', 'loop-trips'] as const),
+]);
+
+const CHECK_OF = new Map(SIGN_MODEL.checks.map((check) => [check.id, check]));
+
+/** Whether an answer shows that nothing is hot: such an answer stands in no address. */
+export const showsSafety = (check: string, option: string): boolean =>
+  CHECK_OF.get(check)?.establishes?.[option]?.includes('nothing-got-hot') === true;
+
+/** The fix class that an answer ends in at once, undefined for all others. */
+export const dangerOfAnswer = (check: string, option: string): string | undefined =>
+  CHECK_OF.get(check)?.danger?.[option];
+
+const COMES_AND_GOES: Readonly<Record<string, readonly string[]>> = {
+  'when-it-happens': ['after-minutes', 'now-and-then', 'in-mid-run'],
+};
+const WAITED_FOR: ReadonlySet<string> = new Set<OpeningId>(['now-and-then', 'cuts-out-after-a-while']);
+
+/** Whether a trouble comes and goes, by what was told: it is not gone because it is not there now. */
+export const comesAndGoes = ({
+  complaint,
+  answers,
+}: {
+  readonly complaint: string;
+  readonly answers: readonly Seen[];
+}): boolean =>
+  WAITED_FOR.has(complaint) || answers.some(({ check, option }) => COMES_AND_GOES[check]?.includes(option) === true);
