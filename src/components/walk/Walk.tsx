@@ -70,6 +70,12 @@ export default function Walk({
     setSitting({ ...sitting, [at.check]: option });
     address.go(answered(address.search, at.check, option, first.safe));
   };
+  /** It was tapped by mistake: the question stands there again. */
+  const back = (): void => {
+    const { [at.from]: _, ...others } = sitting;
+    setSitting(others);
+    address.go(without(address.search, at.from));
+  };
   const words1 = first.checks[at.check];
   if (!isFirst) {
     return (
@@ -81,7 +87,14 @@ export default function Walk({
   return (
     <div class={danger === undefined ? 'wizard stage walk' : 'wizard stage walk danger'} ref={box}>
       {danger !== undefined && (
-        <Danger {...parts} words={danger} onCold={() => address.go(cold(address.search, at.fixClass ?? ''))} />
+        <>
+          <Danger {...parts} words={danger} onCold={() => address.go(cold(address.search, at.fixClass ?? ''))} />
+          <div class="acts">
+            <button class="link" type="button" onClick={back}>
+              <span class="sign">←</span> {say('back')}
+            </button>
+          </div>
+        </>
       )}
       {danger === undefined && at.asks && words1 !== undefined && (
         <>
@@ -103,8 +116,10 @@ interface First {
   readonly asks: boolean;
   /** Whether anything was answered: then the rest is wanted. */
   readonly begun: boolean;
-  /** Where its answer means danger that has not been dealt with: what to do. */
+  /** Where an answer means danger that has not been dealt with: what to do. */
   readonly fixClass: string | undefined;
+  /** The check of that answer; else the first. */
+  readonly from: string;
 }
 
 /** What an address and this sitting say of the first check. Only danger is read off an address. */
@@ -117,15 +132,16 @@ function firstOf(search: string, sitting: Sitting, { rows, safe, dangersInLink }
     inLink !== undefined && row?.options.includes(inLink) && !safe.includes(inLink) ? inLink : sitting[check];
   const tried = (given.get('tried') ?? '').split('.');
   const told = option === undefined ? [...given] : [[check, option] as const, ...given];
-  const fixClass = told
-    .flatMap(([name, value]) => dangersInLink[`${name}=${value}`] ?? [])
-    .find((one) => !tried.includes(one));
+  const danger = told
+    .map(([name, value]) => ({ from: name, fixClass: dangersInLink[`${name}=${value}`] }))
+    .find(({ fixClass }) => fixClass !== undefined && !tried.includes(fixClass));
   const isBare = saysNothing(given);
   return {
     check,
     asks: option === undefined || isBare,
     begun: option !== undefined && !isBare,
-    fixClass: isBare ? undefined : fixClass,
+    fixClass: isBare ? undefined : danger?.fixClass,
+    from: danger?.from ?? check,
   };
 }
 
@@ -138,6 +154,14 @@ function answered(search: string, check: string, option: string, safe: readonly 
   if (safe.includes(option)) given.delete(check);
   else given.set(check, option);
   if (saysNothing(given) || (given.size === 1 && given.has(check))) given.set('told', 'no');
+  return `?${given}`;
+}
+
+/** The address before `check` was answered; that nothing has been told yet needs no mark where nothing else stands in it. */
+function without(search: string, check: string): string {
+  const given = new URLSearchParams(search);
+  given.delete(check);
+  if ([...given.keys()].every((name) => name === 'told' || name === MADE || isMark(name))) return '';
   return `?${given}`;
 }
 
