@@ -61,8 +61,9 @@ export {
   overloadsIn,
   worstVerdict,
 } from './rules.ts';
+export { STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './steps.ts';
 export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
-export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';
+export { arrange } from './supplies.ts';
 export type { Unknown, Untold } from './sureness.ts';
 export { sureness } from './sureness.ts';
 export type { SupplyTrip } from './trip-reach.ts';

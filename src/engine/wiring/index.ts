@@ -1,20 +1,22 @@
 // Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
 
 export type { Rewired, WiringChange } from './changes.ts';
-export { dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
+export { GAUGE_SIZES, gaugeAtLeast } from './gauges.ts';
+export { DROP_LIMIT, dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
 export { loadedVolts, shortFromLoadTest } from './load-test.ts';
 export type { FeedingPlan, FeedingProblem } from './plan.ts';
 export { evenFeeders, sourceOhms } from './plan.ts';
 export type { PlanCircuit, TrainAlong } from './plan-circuit.ts';
 export { solvePlan, voltsAt } from './plan-circuit.ts';
 export type { WiringCandidate } from './remedies.ts';
-export { DROP_LIMIT, leastWiring, presentWiring, suggestWiring } from './remedies.ts';
+export { leastWiring, presentWiring, suggestWiring } from './remedies.ts';
 export type { ShortAlong } from './short-circuit.ts';
 export { shortAmpsAt } from './short-circuit.ts';
 export type { ShortTest } from './short-test.ts';
 export { shortTest } from './short-test.ts';
-export type { TripLevel } from './trips.ts';
-export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './trips.ts';
+export type { TripLevel } from './trip-level.ts';
+export { tripLevel } from './trip-level.ts';
+export { faultHeatAlong, loopLimit, sureTrip, tripFinding } from './trips.ts';
 export { weakStretches } from './weak-stretches.ts';
 export type { Conductor, RailKind } from './wire.ts';
-export { GAUGE_SIZES, gaugeAtLeast, heatingLimit, METRIC_SIZES, ohmsPerMetre, railOhms, SCALE_RAILS } from './wire.ts';
+export { heatingLimit, METRIC_SIZES, ohmsPerMetre, railOhms, SCALE_RAILS } from './wire.ts';
