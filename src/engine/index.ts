@@ -67,6 +67,7 @@ export {
   toldShare,
   WORTH_SHOWING,
   walkModel,
+  walkModelInParts,
 } from './diagnosis/index.ts';
 
 // drive: the drive across the gap that one plays with.

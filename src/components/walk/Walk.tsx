@@ -28,6 +28,8 @@ export interface WalkProps {
   readonly release: string;
   /** Addresses of the styles that no first question and no danger needs. */
   readonly laterStyles: readonly string[];
+  /** And of those that only pictures of checks need. */
+  readonly pictureStyles: string;
   /** Sentences that the first question and a danger need. */
   readonly words: Readonly<Record<string, string>>;
   readonly first: FirstWords;
@@ -39,6 +41,7 @@ export default function Walk({
   home,
   release,
   laterStyles,
+  pictureStyles,
   words: written,
   first: firstWritten,
 }: WalkProps) {
@@ -80,7 +83,20 @@ export default function Walk({
   if (!isFirst) {
     return (
       <rest.WalkOn
-        {...{ complaint, release, address, sitting, setSitting, rest, say, numbers, language, home, first }}
+        {...{
+          complaint,
+          release,
+          address,
+          sitting,
+          setSitting,
+          rest,
+          say,
+          numbers,
+          language,
+          home,
+          first,
+          pictureStyles,
+        }}
       />
     );
   }
@@ -195,12 +211,18 @@ function About({ complaint, meant, say }: AboutProps) {
 
 export type Rest = typeof import('./rest.ts') & { readonly words: WalkWords };
 
+async function loadRest(): Promise<typeof import('./rest.ts')> {
+  const rest = await import('./rest.ts');
+  await rest.modelReady();
+  return rest;
+}
+
 /** What a walk needs after its first question: nothing of it is drawn before its words are there. */
 function useRest(wanted: boolean, home: string, laterStyles: readonly string[]): Loaded<Rest> {
   const load = useCallback(
     async (stop: AbortSignal): Promise<Rest> => {
       const [rest, words] = await Promise.all([
-        import('./rest.ts'),
+        loadRest(),
         fetchWords(`${home}put-it-right/words.json`, stop),
         ...laterStyles.map(fetchStyles),
       ]);

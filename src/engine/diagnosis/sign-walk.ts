@@ -1,6 +1,8 @@
 // A walk over signs: what was told becomes chances of causes, and those the next question, a repair, or the few that are left side by side.
 import type { Compiled, DiagnosisSettings, FixClass } from './compile.ts';
 import { bitsOf } from './compile.ts';
+import type { InParts } from './in-parts.ts';
+import { atOnce, eachInParts } from './in-parts.ts';
 import { SOMETHING_ELSE } from './model.ts';
 import type { Seen } from './posterior.ts';
 import { lastAnswers } from './posterior.ts';
@@ -8,7 +10,7 @@ import type { Belief } from './sign-belief.ts';
 import { believe } from './sign-belief.ts';
 import type { OpeningRow, Price, SignCause, SignModel, Source } from './sign-model.ts';
 import type { CauseTables, SignTables } from './sign-tables.ts';
-import { signTables } from './sign-tables.ts';
+import { signTablesInParts } from './sign-tables.ts';
 import type { WalkState } from './standing.ts';
 import { openOf } from './standing.ts';
 import type { Standing } from './value.ts';
@@ -58,13 +60,18 @@ export interface Stand {
 }
 
 /** Throws RangeError naming the row as `signTables` does, and where an opening names an unknown cause or sign. */
-export function walkModel(model: SignModel, settings: WalkSettings): WalkModel {
+export const walkModel = (model: SignModel, settings: WalkSettings): WalkModel =>
+  atOnce(walkModelInParts(model, settings));
+
+/** The same a part at a time. */
+export function* walkModelInParts(model: SignModel, settings: WalkSettings): InParts<WalkModel> {
   const { causes, classes } = byClass(model.causes);
   const ordered = { ...model, causes };
-  const plain = signTables(ordered, settings.slips);
+  const plain = yield* signTablesInParts(ordered, settings.slips);
   for (const opening of model.openings) assertOpening(opening, model);
   const overall = overallShares(ordered, settings.elseShare);
-  const tables = { ...plain, causes: [...plain.causes, average(plain, overall)] };
+  yield;
+  const tables = { ...plain, causes: [...plain.causes, yield* average(plain, overall)] };
   const openings = model.openings.map((row): [string, Opened] => {
     let known: Float64Array | undefined;
     const chances = (): Float64Array => {
@@ -131,7 +138,7 @@ function overallShares({ causes, openings }: SignModel, elseShare: number): Floa
 }
 
 /** The row of `something-else`: for each sign what is met on average, with no circumstance that it needs. */
-function average({ causes, groups, mean: meanOf, model }: SignTables, overall: Float64Array): CauseTables {
+function* average({ causes, groups, mean: meanOf, model }: SignTables, overall: Float64Array): InParts<CauseTables> {
   const total = causes.reduce((sum, _, at) => sum + (overall[at] ?? 0), 0);
   return {
     circumstances: model.circumstances.map(({ values }) => {
@@ -139,7 +146,7 @@ function average({ causes, groups, mean: meanOf, model }: SignTables, overall: F
       return Float64Array.from(Object.values(values), (one) => one / sum);
     }),
     well: 0,
-    groups: groups.map(({ size, circumstance }, group) => {
+    groups: yield* eachInParts([...groups.entries()], ([group, { size, circumstance }]) => {
       const own = causes[0]?.groups[group];
       if (circumstance >= 0 && own !== undefined) return own;
       const chances = new Float64Array(size);

@@ -1,6 +1,6 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
 import type { NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
-import { signQuestionsLeft, signStep, TOOLS, walkModel } from '../../engine/index.ts';
+import { signQuestionsLeft, signStep, TOOLS, walkModel, walkModelInParts } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL } from './model/index.ts';
 
@@ -27,6 +27,16 @@ let made: WalkModel | undefined;
 export function walkModelNow(): WalkModel {
   made ??= walkModel(SIGN_MODEL, SETTINGS);
   return made;
+}
+
+/** The same a part at a time; after each part `pause` lets others have their turn. */
+export async function walkModelReady(pause: () => Promise<void>): Promise<void> {
+  const parts = walkModelInParts(SIGN_MODEL, SETTINGS);
+  while (made === undefined) {
+    const step = parts.next();
+    if (step.done === true) made = step.value;
+    else await pause();
+  }
 }
 
 export interface Known {
