@@ -1,5 +1,6 @@
 // Causes that look alike from afar: what a practitioner tells them apart by speaks clearly for the one and against the other.
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
 import { believe } from '../../src/engine/diagnosis/sign-belief.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import type { CauseId } from '../../src/wizards/put-it-right/model/causes/index.ts';
@@ -7,23 +8,25 @@ import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import type { SignId } from '../../src/wizards/put-it-right/model/signs.ts';
 
 // Each sign read as it is, by somebody who never slips.
-const TABLES = signTables(
-  {
-    ...SIGN_MODEL,
-    openings: [],
-    checks: SIGN_MODEL.signs.map(({ id, values }) => ({
-      id,
-      minutes: 1,
-      tool: 'eyes',
-      risk: 0,
-      needs: [],
-      source: 'memory',
-      reads: id,
-      options: values,
-      reading: Object.fromEntries(values.map((value) => [value, value])),
-    })),
-  },
-  { memory: 0, eye: 0, instrument: 0 },
+const TABLES = atOnce(
+  signTables(
+    {
+      ...SIGN_MODEL,
+      openings: [],
+      checks: SIGN_MODEL.signs.map(({ id, values }) => ({
+        id,
+        minutes: 1,
+        tool: 'eyes',
+        risk: 0,
+        needs: [],
+        source: 'memory',
+        reads: id,
+        options: values,
+        reading: Object.fromEntries(values.map((value) => [value, value])),
+      })),
+    },
+    { memory: 0, eye: 0, instrument: 0 },
+  ),
 );
 
 /** How much likelier a layout shows this under the one cause than under the other. */

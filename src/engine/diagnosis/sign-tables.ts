@@ -1,6 +1,6 @@
 // A model of signs made ready to reckon with: words become chances, each cause gets one table per group of signs, each check one per option.
 import type { InParts } from './in-parts.ts';
-import { atOnce, eachInParts } from './in-parts.ts';
+import { eachInParts } from './in-parts.ts';
 import { WORD_CHANCE } from './model.ts';
 import { DimsTable, maskOf } from './sign-dims.ts';
 import type {
@@ -84,11 +84,7 @@ export interface Expectation {
 }
 
 /** Throws RangeError naming the row when an id or a value is unknown, a value has no line, or a table hangs on more than three circumstances. */
-export const signTables = (model: SignModel, slips: Readonly<Record<Source, number>>): SignTables =>
-  atOnce(signTablesInParts(model, slips));
-
-/** The same, check by check and cause by cause. */
-export function* signTablesInParts(model: SignModel, slips: Readonly<Record<Source, number>>): InParts<SignTables> {
+export function* signTables(model: SignModel, slips: Readonly<Record<Source, number>>): InParts<SignTables> {
   const groups = groupsOf(model);
   const dims = new DimsTable(model.circumstances.map(({ values }) => Object.keys(values).length));
   const builder = new Builder(model, groups, dims);

@@ -10,7 +10,7 @@ import type { Belief } from './sign-belief.ts';
 import { believe } from './sign-belief.ts';
 import type { OpeningRow, Price, SignCause, SignModel, Source } from './sign-model.ts';
 import type { CauseTables, SignTables } from './sign-tables.ts';
-import { signTablesInParts } from './sign-tables.ts';
+import { signTables } from './sign-tables.ts';
 import type { WalkState } from './standing.ts';
 import { openOf } from './standing.ts';
 import type { Standing } from './value.ts';
@@ -67,7 +67,7 @@ export const walkModel = (model: SignModel, settings: WalkSettings): WalkModel =
 export function* walkModelInParts(model: SignModel, settings: WalkSettings): InParts<WalkModel> {
   const { causes, classes } = byClass(model.causes);
   const ordered = { ...model, causes };
-  const plain = yield* signTablesInParts(ordered, settings.slips);
+  const plain = yield* signTables(ordered, settings.slips);
   for (const opening of model.openings) assertOpening(opening, model);
   const overall = overallShares(ordered, settings.elseShare);
   yield;
