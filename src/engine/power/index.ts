@@ -42,11 +42,12 @@ export {
   stageOhms,
   TRACK_LIMITS,
 } from './rail-voltage.ts';
-export type { Remedy, RemedyInput } from './remedies.ts';
+export type { OnceQuiet, Remedy, RemedyInput } from './remedies.ts';
 export {
   allParked,
   BREAKERS_COST,
   chosenOf,
+  onceQuiet,
   remedies,
   SECOND_DISTRICT_COST,
   SUPPLY_COST,

@@ -117,7 +117,7 @@ export function leadOf(found: Found): string {
     parked,
   });
   const costs = (chosen?.cost.money.to ?? 0) > 0;
-  const free = costs ? freeFirst(conclusion, reckoning.fleet.moving, say) : [];
+  const free = costs ? freeBefore(conclusion, reckoning.fleet.moving, say) : [];
   const groups = chosen?.inGroups === true ? [say('in-groups')] : [];
   return [...free, `${lead}${because}`, ...groups].join(' ');
 }
@@ -184,6 +184,20 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string {
 function freeFirst({ mayMove }: Conclusion, wished: number, say: Say): string[] {
   const { tight = 0, alone = 0 } = mayMove ?? {};
   return tight < wished && alone > tight ? [say('free-first', { moving: alone })] : [];
+}
+
+/** The same before a purchase; where that divides the track, with how many districts would do then, or with the sound off alone. */
+function freeBefore(conclusion: Conclusion, wished: number, say: Say): string[] {
+  const { muted, parked } = conclusion.onceQuiet ?? {};
+  const districts = (n: number): string => say(n === 1 ? 'districts-one' : 'districts-many', { n });
+  const told = freeFirst(conclusion, wished, say);
+  return [
+    ...(parked === undefined || told.length === 0
+      ? told
+      : [say('free-first-districts', { moving: conclusion.mayMove?.alone ?? 0, districts: districts(parked) })]),
+    ...(parked !== undefined && told.length === 0 ? [say('free-parked', { districts: districts(parked) })] : []),
+    ...(muted === undefined ? [] : [say('free-muted', { districts: districts(muted) })]),
+  ];
 }
 
 /** How many may move of those that are wished, and how many of them with room to spare. */
