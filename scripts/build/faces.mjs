@@ -5,8 +5,8 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { fontProviders } from 'astro/config';
 import { create } from 'fontkitten';
-import subsetFont from 'subset-font';
 import { LETTERS, SIGNS, TEXT } from './characters.mjs';
+import { cutTo } from './cut.mjs';
 import { withPlainZero } from './plain-zero.mjs';
 
 /** Bytes that all faces together may weigh; each letter that a language needs beyond the usual ones may add some to each face. */
@@ -90,10 +90,10 @@ function replaceFile(at, bytes) {
 
 async function cut(one) {
   const wanted = one.characters + lettersOf(one).join('');
-  const cutTo = (face, targetFormat) => subsetFont(face, wanted, { ...one.cutting, targetFormat });
+  const as = (face, targetFormat) => cutTo(face, wanted, { ...one.cutting, targetFormat });
   const face = readFileSync(one.from);
-  const plain = STROKED.includes(one) ? withPlainZero(await cutTo(face, 'sfnt')) : face;
-  const bytes = await cutTo(plain, 'woff2');
+  const plain = STROKED.includes(one) ? withPlainZero(await as(face, 'sfnt')) : face;
+  const bytes = await as(plain, 'woff2');
   assertComplete(one, bytes);
   if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) replaceFile(one.to, bytes);
   return bytes.length;

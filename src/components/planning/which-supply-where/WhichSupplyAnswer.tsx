@@ -26,6 +26,7 @@ export function WhichSupplyAnswer(props: Props) {
       readFirst={placement.readFirst}
       verdict={verdictOf(placement, say)}
       headline={headlineOf(placement, say)}
+      saidAbove={true}
       lead={leadOf(placement, say, numbers) ?? fix.lead}
       warnings={warningsOf(placement, say, numbers)}
       because={
