@@ -107,6 +107,7 @@ const REASONS: Readonly<Record<string, readonly string[]>> = {
     'ignores-commands: decoder-muddled',
     'ignores-commands: motor-noise',
     'ignores-commands: loco-loose-contact',
+    'ignores-commands: motor-stuck',
   ],
   'People name the thing that they see act up: the loop, the turnouts, the report, the programming track, the train.': [
     'loop-trips: two-auto-reversers',

@@ -9,7 +9,7 @@ import { lastAnswers } from './posterior.ts';
 import type { Belief } from './sign-belief.ts';
 import { believe } from './sign-belief.ts';
 import type { OpeningRow, Price, SignCause, SignModel, Source } from './sign-model.ts';
-import type { CauseTables, SignTables } from './sign-tables.ts';
+import type { CauseTables, SignTables, Table } from './sign-tables.ts';
 import { signTables } from './sign-tables.ts';
 import type { WalkState } from './standing.ts';
 import { openOf } from './standing.ts';
@@ -18,6 +18,8 @@ import type { Standing } from './value.ts';
 export interface WalkSettings extends DiagnosisSettings {
   /** Share of answers that slipped, by where they come from, 0 to 1. From memory (judgement). */
   readonly slips: Readonly<Record<Source, number>>;
+  /** Share of signs that are not as the row of the true cause has them, 0 to 1: then they are as with any trouble. From memory (judgement). */
+  readonly rowsDoubted: number;
   /** Share of people whose title fits in half only, 0 to 1. From memory (judgement). */
   readonly halfFits: number;
   /** A repair is proposed from this chance on, by its price. From memory (judgement). */
@@ -71,7 +73,9 @@ export function* walkModelInParts(model: SignModel, settings: WalkSettings): InP
   for (const opening of model.openings) assertOpening(opening, model);
   const overall = overallShares(ordered, settings.elseShare);
   yield;
-  const tables = { ...plain, causes: [...plain.causes, yield* average(plain, overall)] };
+  const other = yield* average(plain, overall);
+  yield;
+  const tables = { ...plain, causes: [...(yield* doubted(plain.causes, other, settings.rowsDoubted)), other] };
   const openings = model.openings.map((row): [string, Opened] => {
     let known: Float64Array | undefined;
     const chances = (): Float64Array => {
@@ -157,6 +161,30 @@ function* average({ causes, groups, mean: meanOf, model }: SignTables, overall: 
       return { by: 0, width: size, chances };
     }),
   };
+}
+
+/**
+ * Rows as far as they are believed: in so many cases a group of signs shows what is met on average, whatever the row of the true cause says. A
+ * sign that speaks against a cause then never counts for more than that, however many looks at it agree. Alike tables stay one and the same.
+ */
+function* doubted(causes: readonly CauseTables[], other: CauseTables, doubt: number): InParts<CauseTables[]> {
+  const known = new Map<Table, Table>();
+  const doubtful = (table: Table, group: number): Table => {
+    const usual = other.groups[group]?.chances;
+    if (doubt === 0 || usual === undefined || usual.length !== table.width) return table;
+    const found = known.get(table);
+    if (found !== undefined) return found;
+    const chances = table.chances.map((one, at) => (1 - doubt) * one + doubt * (usual[at % table.width] ?? 0));
+    const made = { ...table, chances };
+    known.set(table, made);
+    return made;
+  };
+  const made: CauseTables[] = [];
+  for (const cause of causes) {
+    made.push({ ...cause, groups: cause.groups.map(doubtful) });
+    yield;
+  }
+  return made;
 }
 
 /** A title fits in half only where no more than one of the signs it says can be counted on to hold; no cause falls below this part of its share. */

@@ -6,7 +6,7 @@ import { SIGN_MODEL } from './model/index.ts';
 
 /**
  * Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Slips: what is remembered is wrong
- * most often, what an instrument shows least. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
+ * most often, what an instrument shows least. One sign in twenty is not as the row of the true cause has it. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
  */
 const SETTINGS = {
   callMinutes: 90,
@@ -17,6 +17,7 @@ const SETTINGS = {
   elseShare: 0.05,
   lookAhead: { checks: 5, second: 8, fixes: 3 },
   slips: { memory: 0.1, eye: 0.05, instrument: 0.03 },
+  rowsDoubted: 0.05,
   halfFits: 1 / 3,
   proposeFrom: { cheap: 0, work: 0.6, dear: 0.8 },
 } as const;
