@@ -179,12 +179,7 @@ function* doubted(causes: readonly CauseTables[], other: CauseTables, doubt: num
     known.set(table, made);
     return made;
   };
-  const made: CauseTables[] = [];
-  for (const cause of causes) {
-    made.push({ ...cause, groups: cause.groups.map(doubtful) });
-    yield;
-  }
-  return made;
+  return yield* eachInParts(causes, (cause) => ({ ...cause, groups: cause.groups.map(doubtful) }));
 }
 
 /** A title fits in half only where no more than one of the signs it says can be counted on to hold; no cause falls below this part of its share. */
