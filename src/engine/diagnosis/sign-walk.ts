@@ -10,7 +10,7 @@ import type { Belief } from './sign-belief.ts';
 import { believe } from './sign-belief.ts';
 import type { OpeningRow, Price, SignCause, SignModel, Source } from './sign-model.ts';
 import type { CauseTables, SignTables, Table } from './sign-tables.ts';
-import { signTables } from './sign-tables.ts';
+import { signTables, valuesOf } from './sign-tables.ts';
 import type { WalkState } from './standing.ts';
 import { openOf } from './standing.ts';
 import type { Standing } from './value.ts';
@@ -194,7 +194,8 @@ function openedBy(
   { halfFits, elseShare }: WalkSettings,
 ): Float64Array {
   const total = Object.values(shares).reduce((sum, share) => sum + share, 0);
-  const half = causes.map((_, at) => (overall[at] ?? 0) * Math.max(NEVER_BELOW, bestFit(tables, at, says)));
+  const said = saidBy(tables, says);
+  const half = causes.map((_, at) => (overall[at] ?? 0) * Math.max(NEVER_BELOW, bestFit(tables, at, said)));
   const halves = half.reduce((sum, one) => sum + one, 0);
   const chances = causes.map(
     (cause, at) => (1 - halfFits) * ((shares[cause.id] ?? 0) / total) + halfFits * ((half[at] ?? 0) / halves),
@@ -203,28 +204,32 @@ function openedBy(
 }
 
 /** P(one of these values) of the sign that fits best. */
-function bestFit({ causes, groups, mean: meanOf }: SignTables, at: number, says: OpeningRow['says']): number {
+function bestFit({ causes, mean }: SignTables, at: number, says: readonly Said[]): number {
   const cause = causes[at];
   if (cause === undefined) return 0;
-  const fits = Object.entries(says).map(([sign, values]) => {
-    const group = groups.findIndex(({ signs }) => signs.some((one) => one.id === sign));
-    const place = groups[group]?.signs.findIndex((one) => one.id === sign) ?? -1;
-    const mean = meanOf(cause, group);
-    return mean.reduce(
-      (sum, chance, joint) => (values.includes(valueAt(groups[group], joint, place)) ? sum + chance : sum),
-      0,
-    );
-  });
+  const fits = says.map(({ group, holds }) =>
+    mean(cause, group).reduce((sum, chance, joint) => (holds[joint] === true ? sum + chance : sum), 0),
+  );
   return Math.max(0, ...fits);
 }
 
+/** A sign that an opening says: its group, and whether each joint value of that has one of the values said. */
+interface Said {
+  readonly group: number;
+  readonly holds: readonly boolean[];
+}
+
+const saidBy = ({ groups }: SignTables, says: OpeningRow['says']): Said[] =>
+  Object.entries(says).map(([sign, values]) => {
+    const group = groups.findIndex(({ signs }) => signs.some((one) => one.id === sign));
+    const of = groups[group];
+    const place = of?.signs.findIndex((one) => one.id === sign) ?? -1;
+    const holds = Array.from({ length: of?.size ?? 0 }, (_, joint) => values.includes(valueAt(of, joint, place)));
+    return { group, holds };
+  });
+
 function valueAt(group: SignTables['groups'][number] | undefined, joint: number, place: number): string {
-  let rest = joint;
-  for (const [i, { values }] of [...(group?.signs ?? []).entries()].reverse()) {
-    if (i === place) return values[rest % values.length] ?? '';
-    rest = Math.floor(rest / values.length);
-  }
-  return '';
+  return group === undefined ? '' : (valuesOf(group, joint)[place] ?? '');
 }
 
 function compiledOf(

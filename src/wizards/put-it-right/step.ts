@@ -30,13 +30,18 @@ export function walkModelNow(): WalkModel {
   return made;
 }
 
-/** The same a part at a time; after each part `pause` lets others have their turn. */
+/** The same a part at a time, with what the first question asks of it; after each part `pause` lets others have their turn. */
 export async function walkModelReady(pause: () => Promise<void>): Promise<void> {
   const parts = walkModelInParts(SIGN_MODEL, SETTINGS);
   while (made === undefined) {
     const step = parts.next();
     if (step.done === true) made = step.value;
     else await pause();
+  }
+  const { causes, checks, usual } = made.tables;
+  for (const cause of causes) {
+    for (const check of checks.keys()) usual(cause, check, false);
+    await pause();
   }
 }
 
