@@ -51,7 +51,7 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
       fits={
         <>
           <Afterwards wiring={wiring} say={say} numbers={numbers} />
-          {isRing(wiring.chosen) && <p>{say('wire-ring-else')}</p>}
+          {isRing(wiring.chosen) && wiring.others.some(isStraight) && <p>{say('wire-ring-else')}</p>}
         </>
       }
       decides={<Decides {...props} wiring={wiring} />}
@@ -211,6 +211,9 @@ function MakeSurer({ wiring, ...props }: WorkedOutProps & { readonly wiring: Wir
 
 const isRing = (one: WiringCandidate | undefined): boolean =>
   one?.change.kind === 'rewired' && one.change.ring === true;
+
+/** Wire laid anew that needs no bus that comes round again. */
+const isStraight = (one: WiringCandidate): boolean => one.change.kind === 'rewired' && !isRing(one);
 
 /** A second unit, whose input nobody has read here. */
 const isUnit = (one: WiringCandidate | undefined): boolean => one?.change.kind === 'second-stage';
