@@ -10,6 +10,7 @@ import {
   parseWalk,
   possibleNow,
   replayWalk,
+  rowOfCheck,
   verdictOf,
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
@@ -27,6 +28,7 @@ import { Possible } from './Possible.tsx';
 import type { PartProps } from './part-props.ts';
 import { Seen } from './Seen.tsx';
 import { Telling } from './Telling.tsx';
+import { useAhead } from './use-ahead.ts';
 import { useLater } from './use-later.ts';
 import { Verifying } from './Verifying.tsx';
 import type { DangerWords, FirstWords, WalkWords } from './words.ts';
@@ -54,6 +56,7 @@ export function WalkOn(props: WalkOnProps) {
   const go = useCallback<Go>((next) => address.go(walkAddress(next)), []);
   const walk = useMemo(() => replayWalk(complaint, told, sitting), [complaint, told, sitting]);
   const all = useMemo(() => inMeasures(together(first, rest.words), numbers), [first, rest, numbers]);
+  useAhead(useMemo(() => stepsAhead(complaint, told, sitting, walk), [complaint, told, sitting, walk]));
   const danger = dangerOf(walk, first);
   const box = useHeading(address, `${walk.state} ${walk.check} ${walk.fixClass}`);
   const verdict = verdictOf(walk);
@@ -61,7 +64,7 @@ export function WalkOn(props: WalkOnProps) {
   const parts = { say, numbers, language, home, cautions: all.cautions, pictureStyles };
   const see = (check: string, option: string): void => {
     setSitting({ ...sitting, [check]: option });
-    go({ ...told, seen: { ...told.seen, [check]: option } });
+    go(withSeen(told, check, option));
   };
   const card = useCallback(
     (): readonly string[] =>
@@ -85,6 +88,20 @@ export function WalkOn(props: WalkOnProps) {
       {danger === undefined && <Beside {...beside} />}
     </div>
   );
+}
+
+const withSeen = (told: Told, check: string, option: string): Told => ({
+  ...told,
+  seen: { ...told.seen, [check]: option },
+});
+
+/** The steps after each answer to the question that stands there; the walk remembers them. */
+function stepsAhead(complaint: ComplaintId, told: Told, sitting: Sitting, { state, check }: Walk): (() => void)[] {
+  if (state !== 'asking' || check === undefined) return [];
+  const options = [...(rowOfCheck(check)?.options ?? []), CANNOT];
+  return options.map((option) => () => {
+    replayWalk(complaint, withSeen(told, check, option), { ...sitting, [check]: option });
+  });
 }
 
 /** How a walk calls what it came to. */
