@@ -7,6 +7,7 @@ import {
   CHIPS,
   dangerOfAnswer,
   isOnePart,
+  isUnheard,
   optionsFor,
   speaksOfAnotherPart,
 } from '../../wizards/put-it-right/index.ts';
@@ -46,6 +47,11 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
         <small>{say('walk-tell-stays-here')}</small>
       </label>
       <Heard heard={heard} {...chips} home={home} />
+      {listener !== undefined && (
+        <p role="status" class="small">
+          {isUnheard(text, heard) && say('walk-tell-nothing-heard')}
+        </p>
+      )}
       <div class="chip-groups">
         {CHIP_GROUPS.map((group) => (
           <Group key={group} group={group} {...chips} />

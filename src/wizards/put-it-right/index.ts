@@ -25,4 +25,4 @@ export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
 export { questionsToGo, rowOfCheck, walkModelNow, walkModelReady } from './step.ts';
 export type { HeardOf, Said } from './telling.ts';
-export { Listener } from './telling.ts';
+export { isUnheard, Listener } from './telling.ts';

@@ -119,6 +119,13 @@ export class Listener {
   }
 }
 
+/** Fewer words than this are somebody who still begins to write. From memory (judgement). */
+const BEGUN = 3;
+
+/** Whether a text is long enough to have said something, and nothing of it was understood. */
+export const isUnheard = (text: string, heard: readonly HeardOf[]): boolean =>
+  heard.length === 0 && wordsOf(text).length >= BEGUN;
+
 /** Whether a negation stands shortly before the first of these words. */
 function isDenied(spoken: readonly string[], words: readonly string[]): boolean {
   const first = spoken.findIndex((word) => words.includes(word));

@@ -1,0 +1,20 @@
+import { expect, test } from 'vitest';
+import { isUnheard, Listener } from '../../src/wizards/put-it-right/index.ts';
+
+const listener = new Listener([
+  { check: 'weather', option: 'cold', lines: ['every winter the siding is dead'] },
+  { check: 'how-driven', option: 'radio', lines: ['wireless throttles'] },
+]);
+const unheard = (text: string): boolean => isUnheard(text, listener.hear(text));
+
+test('whoever writes a sentence of which nothing is known is told so', () => {
+  expect(unheard('One boxcar makes the breaker click')).toBe(true);
+});
+
+test('whoever only begins to write is not', () => {
+  expect(['', ' ', 'My', 'My boxcar'].map(unheard)).toEqual([false, false, false, false]);
+});
+
+test('nor is anybody of whom something was heard', () => {
+  expect(unheard('Well, every winter the siding is dead')).toBe(false);
+});
