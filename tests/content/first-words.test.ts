@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   headlineOf,
   leadOf,
+  remedyName,
   tonightOf,
   verdictOf,
   warningsOf,
@@ -86,6 +87,7 @@ function read(more: Texts, rest: Texts = REST) {
     warnings: warningsOf(found).join(' '),
     lead: leadOf(found),
     tonight: tonightOf(found),
+    others: conclusion.remedies.map((remedy) => remedyName(remedy, found)),
     first: first.join(' '),
   };
 }
@@ -245,4 +247,12 @@ test('a trip current below which a short surely trips: what the unit itself take
   expect(untold.conclusion.tripBelow).toBeCloseTo(1.7, 9);
   expect(untold.lead).toMatch(/1\.7.A.*0\.3 A/);
   expect(read({ ...weak, 'own-use': 'bare' }).conclusion.tripBelow).toBeCloseTo(2, 9);
+});
+
+test('where even what stands is too much, “fewer moving” says that it holds only with all others parked', () => {
+  const club = { modern: '40', moving: '14', sound: '20', 'supply-volts': '18 V', 'unit-limit': '5 A' } as const;
+  const said = read({ ...club, 'unit-input-volts': '14-20 V' }, { stored: '0' });
+  const fewer = said.conclusion.remedies.find(({ id }) => id === 'fewer-moving');
+  expect(fewer?.counts).toMatchObject({ moving: 8, parked: 32 });
+  expect(said.others.filter((name) => /8, with all others on switched-off track/.test(name))).toHaveLength(1);
 });

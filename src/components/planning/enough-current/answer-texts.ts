@@ -228,6 +228,8 @@ function mostTonight(tight: number, enough: number, wished: number, say: Say): s
 export function remedyName(remedy: Remedy, { fixes, say, numbers }: Pick<Found, 'fixes' | 'say' | 'numbers'>): string {
   const { counts, ratings } = remedy;
   const short = fixes[remedy.id]?.short ?? remedy.id;
+  if (counts.moving !== undefined && counts.parked !== undefined)
+    return say('remedy-fewer-parked', { short, n: counts.moving });
   const pieces = counts.moving ?? counts.coaches ?? counts.parked ?? counts.muted;
   if (ratings.length === 0) return pieces === undefined ? short : say('remedy-counted', { short, n: pieces });
   const supplies =
