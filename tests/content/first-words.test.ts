@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import {
   headlineOf,
   leadOf,
+  provedFirst,
   remedyName,
   tonightOf,
   verdictOf,
@@ -18,6 +19,12 @@ import { wordsOf } from './folder.ts';
 const SENTENCES: Readonly<Record<string, string>> = Object.fromEntries(
   wordsOf('en', 'words').flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
 );
+const EVENING = { do: 'Run your busiest evening.', cautions: [] };
+const TEST = {
+  do: 'Prove that a short trips.',
+  cautions: [],
+  job: { title: 'Load test, then coin', href: '/en/fixes/load-test-and-coin/' },
+};
 const FIXES: Readonly<Record<string, FixWords>> = Object.fromEntries(
   wordsOf('en', 'fixes').map(({ id, data }) => [
     id,
@@ -29,7 +36,7 @@ const FIXES: Readonly<Record<string, FixWords>> = Object.fromEntries(
       needs: '',
       effort: '',
       before: [],
-      steps: [],
+      steps: id === 'power-is-enough' ? [EVENING, TEST] : [],
       verify: '',
       next: '',
     },
@@ -87,6 +94,7 @@ function read(more: Texts, rest: Texts = REST) {
     warnings: warningsOf(found).join(' '),
     lead: leadOf(found),
     tonight: tonightOf(found),
+    proved: provedFirst(found)?.steps,
     others: conclusion.remedies.map((remedy) => remedyName(remedy, found)),
     first: first.join(' '),
   };
@@ -255,4 +263,13 @@ test('where even what stands is too much, “fewer moving” says that it holds 
   const fewer = said.conclusion.remedies.find(({ id }) => id === 'fewer-moving');
   expect(fewer?.counts).toMatchObject({ moving: 8, parked: 32 });
   expect(said.others.filter((name) => /8, with all others on switched-off track/.test(name))).toHaveLength(1);
+});
+
+test('3 A on 3 A: the test whether a short trips is the first step, at the place that the warning names', () => {
+  const said = read({ 'supply-amps': '3 A' }, { ...REST, 'own-use': 'bare' });
+  expect(said.warnings).toMatch(/load test, then the coin near the unit/);
+  expect(said.proved?.[0]?.do).toMatch(/the load test, then the coin near the unit/);
+  expect(said.proved?.[0]?.job).toEqual(TEST.job);
+  expect(said.proved?.slice(1)).toEqual([EVENING, TEST]);
+  expect(read({}).proved).toBeUndefined();
 });

@@ -10,6 +10,7 @@ import {
   fitsOf,
   headlineOf,
   leadOf,
+  provedFirst,
   remedyName,
   tonightOf,
   trainsLine,
@@ -39,6 +40,7 @@ export function EnoughAnswer(props: Props) {
   const headline = headlineOf(found);
   const others = helpful(conclusion);
   const { power } = reckoning;
+  const proved = provedFirst(found);
   // What was asked is answered beside what comes before it.
   const beside =
     power !== undefined && kind !== 'labels-first' && TRAINS_BESIDE.has(outcome) && power.rails.tooHigh === 'no'
@@ -48,6 +50,7 @@ export function EnoughAnswer(props: Props) {
     <AnswerPage
       {...props}
       outcome={outcome}
+      several={proved === undefined ? undefined : { fixes: [outcome], fix: proved }}
       verdict={verdictOf(found)}
       headline={headline}
       lead={leadOf(found)}

@@ -3,7 +3,7 @@ import type { Remedy } from '../../../engine/index.ts';
 import { SCALE_RANGE } from '../../../engine/index.ts';
 import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { isTold } from '../../../wizards/enough-current/index.ts';
-import type { Say } from '../../words/index.ts';
+import type { FixWords, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 
@@ -120,6 +120,24 @@ export function leadOf(found: Found): string {
   const free = costs ? freeFirst(conclusion, reckoning.fleet.moving, say) : [];
   const groups = chosen?.inGroups === true ? [say('in-groups')] : [];
   return [...free, `${lead}${because}`, ...groups].join(' ');
+}
+
+/** Supplies that replace the one whose trip is in doubt. */
+const REPLACES_SUPPLY: ReadonlySet<string> = new Set([
+  'larger-supply',
+  'leds-and-larger-supply',
+  'booster-with-freed-supply',
+]);
+
+/** The steps begin with the test that settles whether a short trips the unit, where that is perhaps; undefined elsewhere. */
+export function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWords | undefined {
+  const { outcome, kind } = conclusion;
+  const fix = fixes[outcome];
+  const before = kind === 'stop' || kind === 'labels-first' || BEFORE_THE_TRAINS.has(outcome);
+  if (fix === undefined || before || REPLACES_SUPPLY.has(outcome) || reckoning.power?.trip?.kind !== 'perhaps') return;
+  const test = fixes['power-is-enough']?.steps.find(({ job }) => job?.href.includes('load-test-and-coin'));
+  if (test === undefined) return;
+  return { ...fix, steps: [{ ...test, do: say('step-prove-trip'), more: undefined }, ...fix.steps] };
 }
 
 /** So few lines of the labels that they are named rather than all of both labels. */
