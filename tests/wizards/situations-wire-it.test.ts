@@ -3,7 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { byMoneyThenTime } from '../../src/engine/cost.ts';
 import type { Stopped, WireFound, Wiring } from '../../src/wizards/wire-it/result.ts';
-import { partsOf, wire } from '../../src/wizards/wire-it/result.ts';
+import { isTripSure, partsOf, shortDrawn, wire } from '../../src/wizards/wire-it/result.ts';
 import { told } from './told.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -375,5 +375,49 @@ describe('what a fresh reader would not sign', () => {
     expect(one.outcome).toBe('wiring-good');
     expect(one.now?.verdict).toBe('bearable');
     expect(one.others.map(({ verdict }) => verdict)).toContain('good');
+  });
+});
+
+describe('what a short draws', () => {
+  const LONG = { 'bus-length': '14 m', 'track-length': '14 m', 'bus-wire': '0.75 mm2', 'feeder-count': 'unknown' };
+
+  test('is never more than the supply surely gives, before and after: no wire raises that', () => {
+    const one = wiring({ ...LONG, 'supply-amps': '3 A' });
+    expect(one.chosen).not.toBe(one.now);
+    for (const candidate of [one.now, one.chosen, ...one.others]) {
+      if (candidate === undefined) throw new Error('no such wiring');
+      expect(shortDrawn(candidate, one.supply).from).toBeLessThanOrEqual(3);
+      expect(shortDrawn(candidate, one.supply).to).toBeLessThanOrEqual(3 * 1.3 + 1e-9);
+    }
+    for (const { amps } of one.short.points) expect(amps).toBeLessThanOrEqual(3);
+  });
+
+  test('3 A behind 3 A: better wires alone make no trip sure; a lower trip current does, and so does a larger supply', () => {
+    const equal = wiring({ ...LONG, 'supply-amps': '3 A' });
+    for (const one of equal.candidates) {
+      const lowered = one.change.kind === 'lower-trip' || one.change.kind === 'breakers';
+      expect(isTripSure(one, equal.supply)).toBe(lowered);
+    }
+    const larger = wiring({ ...LONG, 'supply-amps': '5 A' });
+    expect(larger.candidates.every((one) => isTripSure(one, larger.supply))).toBe(true);
+  });
+
+  test('with a label that nobody has read no trip is sure', () => {
+    const unread = wiring({ 'supply-amps': 'unknown' });
+    expect(unread.candidates.some((one) => isTripSure(one, unread.supply))).toBe(false);
+  });
+});
+
+describe('what to buy where little is known', () => {
+  const missing = (more: Texts): readonly string[] => {
+    const one = found({ ...UNKNOWN, ...more });
+    return one.kind === 'not-known' ? one.missing : [];
+  };
+
+  test('rests on the trip current and on the supply, which are read first', () => {
+    expect(missing({})).toEqual(['trip', 'supply', 'wire', 'way', 'track', 'feeders']);
+    expect(missing({ 'wire-trip': '5 A' })[0]).toBe('supply');
+    const told_ = { 'wire-trip': '3 A', 'supply-kind': 'dc', 'supply-volts': '16 V', 'supply-amps': '5 A' };
+    expect(missing(told_)).toEqual(['wire', 'way', 'track', 'feeders']);
   });
 });

@@ -178,7 +178,7 @@ describe('wiring that nobody has described', () => {
 
   test('is never called good: with everything unknown it is not known yet', () => {
     const found = wire(told(ALL_UNKNOWN));
-    expect(found).toMatchObject({ kind: 'not-known', missing: ['wire', 'way', 'track', 'feeders'] });
+    expect(found).toMatchObject({ kind: 'not-known', missing: ['trip', 'supply', 'wire', 'way', 'track', 'feeders'] });
   });
 
   test.each([

@@ -10,6 +10,7 @@ import type {
   Scale,
   ShortAlong,
   ShortTest,
+  Span,
   SupplyTrip,
   TrainAlong,
   TripLevel,
@@ -71,7 +72,7 @@ export interface MeterReads extends Readonly<Record<'open' | 'near' | 'far', Gap
 }
 
 /** What has to be read or measured before wiring can be judged, in the order in which it is easiest. */
-export type Missing = 'wire' | 'way' | 'track' | 'feeders';
+export type Missing = 'trip' | 'supply' | 'wire' | 'way' | 'track' | 'feeders';
 
 /** Too little is known to judge the wiring; what would surely do is known all the same. */
 export interface NotKnown {
@@ -134,6 +135,7 @@ export interface Wiring {
   readonly others: readonly WiringCandidate[];
   readonly candidates: readonly WiringCandidate[];
   readonly train: TrainAlong | undefined;
+  /** No more than the supply surely gives, where it only perhaps trips the unit. */
   readonly short: ShortAlong;
   /** Most ohms that may lie before a short, and the worst heat of one that does not trip: how both came about. */
   readonly loopLimit: Working;
@@ -243,9 +245,12 @@ function judged(
   const advice = suggestWiring(wanted, circuit);
   if (advice.kind === 'no-solution') return { ...advice, outcome: 'booster-near-load' };
   const train = circuit.train(trainAmps);
-  const short = shortBehind(plan, supply);
-  if (short.kind === 'no-solution') return { ...short, outcome: 'booster-near-load' };
-  const candidates = advice.candidates.map((one) => gated(level, behind(supply, one)));
+  const most = shortBehind(plan, supply?.gives.to);
+  if (most.kind === 'no-solution') return { ...most, outcome: 'booster-near-load' };
+  // What a supply perhaps gives is not drawn as if it were sure.
+  const least = supply?.kind === 'perhaps' ? shortBehind(plan, supply.gives.from) : most;
+  if (least.kind === 'no-solution') return { ...least, outcome: 'booster-near-load' };
+  const candidates = advice.candidates.map((one) => gated(level, one));
   const now = candidates.find(({ change }) => change.kind === 'as-it-is');
   const chosen = choose(candidates, level);
   return {
@@ -267,10 +272,10 @@ function judged(
     others: othersThan(chosen, candidates, run.pair),
     candidates,
     train: train.kind === 'along' ? train : undefined,
-    short,
+    short: least,
     loopLimit: loopLimit(plan.source.volts, trip),
-    faultHeat: faultHeatAlong(short, trip).working,
-    test: testAhead(plan, short, trip),
+    faultHeat: faultHeatAlong(most, trip).working,
+    test: testAhead(plan, least, trip),
     assumptions: reader.assumptions,
   };
 }
@@ -280,11 +285,15 @@ function tonightAmps(now: WiringCandidate | undefined, trainAmps: number): numbe
   return now === undefined || now.drop <= DROP_LIMIT ? undefined : (trainAmps * DROP_LIMIT) / now.drop;
 }
 
-/** What a short draws then, as far as the supply gives it. */
-const behind = (supply: SupplyTrip | undefined, one: WiringCandidate): WiringCandidate => ({
-  ...one,
-  shortAmps: Math.min(one.shortAmps, supply?.gives.to ?? Number.POSITIVE_INFINITY),
-});
+/** What a short draws at the weakest spot, amperes: what the supply surely gives and what it gives for a moment, as far as the wires let it through. */
+export function shortDrawn({ shortAmps }: WiringCandidate, supply: SupplyTrip | undefined): Span {
+  const { from, to } = supply?.gives ?? { from: Number.POSITIVE_INFINITY, to: Number.POSITIVE_INFINITY };
+  return { from: Math.min(shortAmps, from), to: Math.min(shortAmps, to) };
+}
+
+/** The supply surely gives more than the unit then trips at; wires alone prove no trip. */
+export const isTripSure = ({ trip }: WiringCandidate, supply: SupplyTrip | undefined): boolean =>
+  supply !== undefined && supply.gives.from > trip + 1e-9;
 
 /** Nothing is good, nor will do, while the unit trips above what the scale bears. */
 const gated = ({ finding }: TripLevel, one: WiringCandidate): WiringCandidate =>
@@ -292,9 +301,9 @@ const gated = ({ finding }: TripLevel, one: WiringCandidate): WiringCandidate =>
     ? { ...one, verdict: 'fails', fails: [...one.fails, 'trip-above-scale'] }
     : one;
 
-/** A short draws no more than the supply gives for a moment. */
-function shortBehind(plan: FeedingPlan, supply: SupplyTrip | undefined): ShortAlong | FeedingProblem {
-  const source = supply === undefined ? plan.source : { ...plan.source, limit: supply.gives.to };
+/** A short draws no more than the supply gives, amperes; undefined where nobody has read its label. */
+function shortBehind(plan: FeedingPlan, limit: number | undefined): ShortAlong | FeedingProblem {
+  const source = limit === undefined ? plan.source : { ...plan.source, limit };
   const circuit = solvePlan({ ...plan, source });
   return circuit.kind === 'circuit' ? circuit.short() : circuit;
 }
@@ -312,6 +321,8 @@ function notKnown(told: Answers, system: MeasureSystem): NotKnown {
   const way = reader.number('bus-length');
   const track = reader.number('track-length');
   const missing: readonly (readonly [Missing, boolean])[] = [
+    ['trip', untold(told).includes('wire-trip')],
+    ['supply', supplyFound(reader, need) === undefined],
     ['wire', conductor === undefined],
     ['way', way === undefined],
     ['track', track === undefined],

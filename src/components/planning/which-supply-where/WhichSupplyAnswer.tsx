@@ -29,6 +29,7 @@ export function WhichSupplyAnswer(props: Props) {
       saidAbove={true}
       lead={leadOf(placement, say, numbers) ?? fix.lead}
       warnings={warningsOf(placement, say, numbers)}
+      tonight={placement.outcome === 'two-supplies-alike' ? say('place-tonight-unplug') : undefined}
       because={
         placement.stillShort && !placement.only ? (
           <>
@@ -275,10 +276,16 @@ interface CardProps extends WithPlacement {
   readonly best: boolean;
 }
 
+/** Nothing is the best way before the volts are alike, or measured. */
+function bestTitle({ outcome }: Placement): string {
+  if (outcome === 'measure-rail-volts-first') return 'place-so-far';
+  return outcome === 'two-supplies-alike' || outcome === 'set-both-outputs-equal' ? 'place-not-yet' : 'place-best';
+}
+
 function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, say, numbers, home }: CardProps) {
   return (
     <div class="sheet part">
-      <h3>{say(best ? 'place-best' : 'place-other')}</h3>
+      <h3>{say(best ? bestTitle(placement) : 'place-other')}</h3>
       <ul class="places">
         {arrangement.stages.map((placed, index) => {
           const supply = supplies[placed.supply];

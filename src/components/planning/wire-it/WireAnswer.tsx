@@ -1,9 +1,9 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
-import type { WiringCandidate } from '../../../engine/index.ts';
+import type { SupplyTrip, WiringCandidate } from '../../../engine/index.ts';
 import { byMoneyThenTime, isAboveUsual, SCALE_RANGE } from '../../../engine/index.ts';
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
-import { inOrderOfWork, partsOf, wire } from '../../../wizards/wire-it/index.ts';
+import { inOrderOfWork, isTripSure, partsOf, shortDrawn, wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Caution, together } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
@@ -112,10 +112,16 @@ function partsNamed({ chosen, pair }: Wiring, say: Say): string[] {
 
 function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
   if (found.kind === 'wiring') return leadOf(found, say, numbers);
-  if (found.kind === 'not-known') return say('wire-lead-not-known');
+  if (found.kind === 'not-known')
+    return say(isUntold(found) ? 'wire-lead-not-known-trip' : 'wire-lead-not-known', {
+      trip: numbers.amps(found.trip),
+    });
   if (found.kind === 'stopped') return stoppedLead(found, say, numbers);
   return say(`along-problem-${found.because}`, { part: blamed(found.parts, say) });
 }
+
+/** What there is to buy rests on a trip current or a supply that nobody has read. */
+const isUntold = ({ missing }: NotKnown): boolean => missing.includes('trip') || missing.includes('supply');
 
 const isHigh = ({ plan, scale }: Wiring): boolean => isAboveUsual(plan.source.volts, scale);
 
@@ -158,7 +164,9 @@ function tonightOf({ now, tonight, supply }: Wiring, say: Say, numbers: Numbers)
     ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight) })]),
     ...(weak ? [say(tonight === undefined ? 'wire-tonight-watch' : 'wire-tonight-also')] : []),
     // Why is said above already.
-    ...(!weak && supply?.kind === 'perhaps' ? [say('wire-tonight-beside')] : []),
+    ...(!weak && supply?.kind === 'perhaps'
+      ? [say(tonight === undefined ? 'wire-tonight-beside' : 'wire-tonight-also-beside')]
+      : []),
   ];
   return told.length === 0 ? undefined : told.join(' ');
 }
@@ -228,7 +236,7 @@ function Others({ wiring, say, numbers }: WithWiring) {
           <li key={JSON.stringify(one.change)}>
             {changeWords(one.change, wiring.pair, say, numbers)}{' '}
             <span class="price small">{priceOf(one, say, numbers)}</span>{' '}
-            <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>
+            <Tag one={one} supply={wiring.supply} say={say} />
           </li>
         ))}
       </ul>
@@ -273,6 +281,7 @@ function WhatIsMissing({
         ))}
       </ul>
       <p>{say('wire-enough-how')}</p>
+      {isUntold(found) && <p>{say('wire-enough-untold', { trip: numbers.amps(trip) })}</p>}
       {tripLevel.finding === 'above-ceiling' && (
         <p>{say('wire-enough-trip', { trip: numbers.amps(tripLevel.ceiling) })}</p>
       )}
@@ -309,16 +318,8 @@ function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], 
 }
 
 function leadOf({ now, chosen, others, trip, plan, supply }: Wiring, say: Say, numbers: Numbers): string {
-  const facts = factsOf({ trip, plan }, numbers);
-  const steady = supply?.gives.from ?? Number.POSITIVE_INFINITY;
-  // What a supply gives for a moment is known as a band only.
-  const present =
-    now === undefined
-      ? say('along-problem-no-operating-point')
-      : say(now.shortAmps > steady + 0.05 ? 'wire-lead-now-supply' : 'wire-lead-now', {
-          ...facts(now),
-          least: numbers.amps(steady),
-        });
+  const facts = factsOf({ trip, plan, supply }, say, numbers);
+  const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
   if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
   if (chosen !== now) return present;
   const noticed = supply?.kind === 'surely' ? ` ${say('wire-lead-noticed')}` : '';
@@ -332,17 +333,29 @@ function Afterwards({ wiring, say, numbers }: WithWiring) {
   const { now, chosen, outcome } = wiring;
   if (chosen === undefined || chosen === now) return null;
   const sentence = outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then';
-  return <p>{say(sentence, factsOf(wiring, numbers)(chosen))}</p>;
+  return (
+    <p>
+      {say(sentence, factsOf(wiring, say, numbers)(chosen))}
+      {wiring.supply?.kind === 'perhaps' && !isTripSure(chosen, wiring.supply) && ` ${say('wire-then-supply')}`}
+    </p>
+  );
+}
+
+/** A supply is known to give a band only. */
+function drawnWords(one: WiringCandidate, supply: SupplyTrip | undefined, say: Say, numbers: Numbers): string {
+  const { from, to } = shortDrawn(one, supply);
+  const [least, most] = [numbers.amps(from), numbers.amps(to)];
+  return least === most ? least : say('wire-drawn', { least, most });
 }
 
 const factsOf =
-  ({ trip, plan }: Pick<Wiring, 'trip' | 'plan'>, numbers: Numbers) =>
+  ({ trip, plan, supply }: Pick<Wiring, 'trip' | 'plan' | 'supply'>, say: Say, numbers: Numbers) =>
   (one: WiringCandidate) => ({
     volts: numbers.volts(one.volts),
     source: numbers.volts(plan.source.volts),
     share: numbers.share(one.drop),
     at: numbers.metres(one.voltsAt),
-    amps: numbers.amps(one.shortAmps),
+    amps: drawnWords(one, supply, say, numbers),
     shortAt: numbers.metres(one.shortAt),
     trip: numbers.amps(trip),
     watts: numbers.watts(one.faultHeat),
@@ -430,11 +443,26 @@ function Shorts({ wiring, say, numbers }: WithWiring) {
   );
 }
 
+/** What wires alone bring is not called good while the supply may give way before the unit trips. */
+function Tag({
+  one,
+  supply,
+  say,
+}: {
+  readonly one: WiringCandidate;
+  readonly supply: SupplyTrip | undefined;
+  readonly say: Say;
+}) {
+  if (one.verdict === 'fails' || isTripSure(one, supply))
+    return <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>;
+  return <span class="tag tight">{say(`wire-verdict-${one.verdict}-unsure`)}</span>;
+}
+
 const TAGS = { good: 'enough', bearable: 'tight', fails: 'short' } as const;
 
 function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
   const { wiring, say, numbers, home } = props;
-  const { now, chosen, others, pair, plan, loopLimit, faultHeat } = wiring;
+  const { now, chosen, others, pair, plan, supply, loopLimit, faultHeat } = wiring;
   const candidates = [now, chosen, ...others]
     .flatMap((one, i, all) => (one === undefined || all.indexOf(one) !== i ? [] : [one]))
     .sort((a, b) => byMoneyThenTime(a.cost, b.cost));
@@ -472,10 +500,13 @@ function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
                 })}
               </td>
               <td class="num" data-label={say('wire-column-short')}>
-                {say('wire-cell-short', { value: numbers.amps(one.shortAmps), at: numbers.metres(one.shortAt) })}
+                {say('wire-cell-short', {
+                  value: drawnWords(one, supply, say, numbers),
+                  at: numbers.metres(one.shortAt),
+                })}
               </td>
               <td data-label={say('verdict-column')}>
-                <span class={`tag ${TAGS[one.verdict]}`}>{say(`wire-verdict-${one.verdict}`)}</span>{' '}
+                <Tag one={one} supply={supply} say={say} />{' '}
                 {one.fails.map((rule) => say(`wire-rule-${rule}`)).join(', ')}
               </td>
             </tr>
