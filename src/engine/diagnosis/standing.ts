@@ -17,6 +17,8 @@ export interface WalkState {
   readonly tools: readonly Tool[];
   /** Checks whose answers may show that something is safe; all where it is left out. Those of a link may not. */
   readonly trusted?: ReadonlySet<string>;
+  /** Check ids whose words make no sense for what was told; none where it is left out. */
+  readonly senseless?: ReadonlySet<string>;
 }
 
 /** What can still be asked, and what was shown to hold. Unknown ids are passed over. */
@@ -32,7 +34,7 @@ export function openOf(compiled: Compiled, state: WalkState): Omit<Standing, 'ch
   const tools = new Set<Tool>(['eyes', ...state.tools]);
   const forbidden = new Set(answers.flatMap(({ check, option }) => rowOf(compiled, check)?.forbids?.[option] ?? []));
   const open = Uint8Array.from(compiled.checks, ({ id, tool, acts = [], withheld = false }) => {
-    const allowed = !(withheld || acts.some((act) => forbidden.has(act)));
+    const allowed = !(withheld || state.senseless?.has(id) || acts.some((act) => forbidden.has(act)));
     return allowed && !asked.has(id) && tools.has(tool) ? 1 : 0;
   });
   const canHold = holds | (stillShown(compiled, open) & ~lost);

@@ -1,6 +1,7 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
 import type { NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
 import { signQuestionsLeft, signStep, TOOLS, walkModel, walkModelInParts } from '../../engine/index.ts';
+import { senselessFor } from './model/goes-off.ts';
 import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL } from './model/index.ts';
 
@@ -64,6 +65,7 @@ export const stateOf = ({ complaint, answers, skipped, tools = TOOLS, tried, tru
   tools,
   setAside: tried,
   trusted,
+  senseless: senselessFor(complaint, answers),
 });
 
 const STEPS = new Map<string, NextStep>();
