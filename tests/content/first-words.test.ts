@@ -147,6 +147,25 @@ test('24 V for Z on an input that nobody has read: unplugged, and labels first; 
   expect(said.tonight).toMatch(/stays unplugged/);
 });
 
+test('18 V for Z on a unit that nobody has read: unplugged too, though no track is forbidden 18 V', () => {
+  const unread = {
+    'unit-input': 'unknown',
+    'unit-input-volts': 'unknown',
+    'unit-limit': 'unknown',
+    'unit-rails': 'follows',
+  };
+  const said = read({ ...SMALL_Z, 'supply-volts': '18 V', 'supply-amps': '8 A', ...unread });
+  expect(said.conclusion.kind).toBe('labels-first');
+  expect(said.warnings).toMatch(/unplugged.*18.V.*9 to 12/);
+  expect(said.tonight).toMatch(/stays unplugged/);
+});
+
+test('18 V for H0 on a unit that nobody has read is nothing unusual', () => {
+  const said = read({ 'supply-volts': '18 V', 'unit-input': 'unknown', 'unit-input-volts': 'unknown' });
+  expect(said.conclusion.kind).toBe('labels-first');
+  expect(said.tonight).not.toMatch(/unplugged/);
+});
+
 test('one figure that nobody has read is named', () => {
   expect(read({ 'supply-amps': 'unknown' }).lead).toMatch(/amperes of the supply\.$/);
   expect(read({ 'unit-limit': 'unknown' }).lead).toMatch(/amperes the unit passes\.$/);

@@ -2,7 +2,7 @@
 import { useEffect } from 'preact/hooks';
 
 /** A question is drawn and read first. */
-const WAIT_MS = 80;
+const WAIT_MS = 240;
 /** A tap goes before the next reckoning. */
 const BETWEEN_MS = 4;
 

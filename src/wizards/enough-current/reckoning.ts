@@ -26,6 +26,7 @@ import {
   districtLoad,
   drawsSure,
   histogram,
+  isAboveUsual,
   judge,
   judgedVolts,
   judgeRails,
@@ -95,6 +96,8 @@ export interface Rails {
   readonly finding: RailFinding;
   readonly tooHigh: ReturnType<typeof railsTooHigh>;
   readonly tooLow: boolean;
+  /** Whether they may stand well above what is usual for the scale. */
+  readonly aboveUsual: boolean;
   /** The volts that the finding speaks of. */
   readonly volts: number;
 }
@@ -196,6 +199,7 @@ function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean
     // A unit that sets its rails may hold them lower than its supply: that they are surely too high is known only where they follow.
     tooHigh: high === 'surely' && !known ? 'perhaps' : high,
     tooLow: railsTooLow(voltage, scale),
+    aboveUsual: isAboveUsual(voltage.idle.to, scale),
     volts: judgedVolts(finding, voltage),
   };
 }

@@ -1,9 +1,8 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
 import type { NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
 import { signQuestionsLeft, signStep, TOOLS, walkModel, walkModelInParts } from '../../engine/index.ts';
-import { senselessFor } from './model/goes-off.ts';
 import type { ComplaintId } from './model/index.ts';
-import { SIGN_MODEL } from './model/index.ts';
+import { SIGN_MODEL, senselessFor } from './model/index.ts';
 
 /**
  * Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Slips: what is remembered is wrong

@@ -150,6 +150,13 @@ function scaleName(answers: Answers, questions: Found['questions']): string {
   return questions['scale']?.fields['scale']?.options?.[option]?.label ?? option;
 }
 
+/** "Nothing" only where everything that was asked has been told. */
+function howMuchAssumed({ answers, reckoning, say }: Found): string {
+  const { length } = reckoning.assumptions;
+  if (length > 0) return say('assumed-count', { n: length });
+  return Object.values(answers).some((answer) => answer?.kind === 'unknown') ? '' : say('assumed-none');
+}
+
 function Assumptions(props: Found) {
   const { reckoning, say, numbers } = props;
   const { power, fleet, trains, assumptions } = reckoning;
@@ -167,7 +174,7 @@ function Assumptions(props: Found) {
   return (
     <details class="assumed">
       <summary>
-        {line} {assumptions.length === 0 ? say('assumed-none') : say('assumed-count', { n: assumptions.length })}
+        {line} {howMuchAssumed(props)}
       </summary>
       <ul>
         <Assumed assumptions={assumptions} questions={props.questions} say={say} numbers={numbers} />

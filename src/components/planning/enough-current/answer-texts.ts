@@ -52,7 +52,9 @@ export function headlineOf({ reckoning, conclusion, fixes, say }: Found): string
 
 /** Its volts may be too many for the rails, and nobody has read whether the unit takes them. */
 const staysUnplugged = ({ power, unread }: Reckoning): boolean =>
-  power !== undefined && power.rails.tooHigh !== 'no' && unread.some((id) => id.startsWith('unit-input'));
+  power !== undefined &&
+  (power.rails.tooHigh !== 'no' || power.rails.aboveUsual) &&
+  unread.some((id) => id.startsWith('unit-input'));
 
 /** What may not be read past, right below the verdict: each a paragraph. */
 export function warningsOf({ reckoning, conclusion, say, numbers }: Found): string[] {

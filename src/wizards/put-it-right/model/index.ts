@@ -15,6 +15,7 @@ import { CORE_SIGNS, SIGNS } from './signs.ts';
 export { powerActsOf } from './acts.ts';
 export type { FixClass } from './causes/index.ts';
 export { CIRCUMSTANCES } from './circumstances.ts';
+export { senselessFor } from './goes-off.ts';
 export { OPENINGS } from './openings.ts';
 export { leavesATrace, needsLastLook } from './repairs.ts';
 export { optionsFor, speaksOfAnotherPart } from './second-part.ts';
