@@ -7,6 +7,7 @@ export type Room =
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'contributors' | 'drawings')
   | ('asking' | 'units' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
   | 'measuring'
+  | 'check-yourself'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId
   | ('walk-first' | 'walk' | 'causes' | 'pictures' | 'how-well')

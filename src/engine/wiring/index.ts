@@ -17,4 +17,15 @@ export type { TripLevel } from './trips.ts';
 export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './trips.ts';
 export { weakStretches } from './weak-stretches.ts';
 export type { Conductor, RailKind } from './wire.ts';
-export { GAUGE_SIZES, gaugeAtLeast, heatingLimit, METRIC_SIZES, ohmsPerMetre, railOhms, SCALE_RAILS } from './wire.ts';
+export {
+  GAUGE_SIZES,
+  gaugeAtLeast,
+  heatingLimit,
+  METRIC_SIZES,
+  ohmsPerMetre,
+  pairLikeTrack,
+  pairLoss,
+  RAILS,
+  railOhms,
+  SCALE_RAILS,
+} from './wire.ts';

@@ -1,6 +1,6 @@
 // Both sides of a gap as an oscilloscope would draw them, and the difference across it. Per cent across, pixels up.
 import { ticks } from 'd3-array';
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from '../../../engine/index.ts';
 import {
   bitTimes,
@@ -20,7 +20,7 @@ import {
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { Numbers, type Say, sayer } from '../../words/index.ts';
-import { Slider } from '../shared/index.ts';
+import { type AllWritten, oneOf, Slider, useSettings, whole, within } from '../shared/index.ts';
 
 export interface GapScopeProps {
   readonly language: string;
@@ -79,6 +79,19 @@ const START: Settings = {
   bit: 13,
 };
 
+const WRITTEN: AllWritten<Settings> = {
+  state: oneOf(...STATES),
+  near: within(5, 22),
+  far: within(5, 22),
+  late: whole(0, 20),
+  nanofarads: whole(0, 4700),
+  ohms: whole(0, 20),
+  sent: oneOf(...PACKET_IDS),
+  joined: oneOf(...JOINS),
+  view: oneOf(...VIEWS),
+  bit: whole(1, 60),
+};
+
 /** How much of the signal a view shows, seconds; `edge` also how much before the middle of the bit. */
 const BITS_SHOWN = 650e-6;
 const EDGE_SHOWN = 40e-6;
@@ -104,8 +117,7 @@ function stateOf({ state, far, late, nanofarads, ohms }: Settings): SideState {
 export default function GapScope({ language, words }: GapScopeProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
-  const [set, setSettings] = useState(START);
-  const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
+  const [set, change] = useSettings(START, WRITTEN);
   const picture = useMemo(
     () => gapPicture(PACKETS[set.sent], set.near, stateOf(set), set.joined),
     [set.state, set.near, set.far, set.late, set.nanofarads, set.ohms, set.sent, set.joined],

@@ -1,11 +1,11 @@
 // Two supplies, a gap, and a train across it: the current that the higher side pushes through the train, and who carries what.
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { CrossingPush, CrossingSide, InPhaseCrossing, Quantity } from '../../../engine/index.ts';
 import { crossingInPhase, crossingReversed, toThousandths } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { CROSSING_TAGS, Numbers, type Say, sayer } from '../../words/index.ts';
-import { FieldSlider } from '../shared/index.ts';
+import { type AllWritten, FieldSlider, useSettings, within, yesOrNo } from '../shared/index.ts';
 
 export interface TrainAcrossProps {
   readonly language: string;
@@ -34,6 +34,17 @@ const START: Settings = {
   ohms: 1,
   reversed: false,
 };
+const WRITTEN: AllWritten<Settings> = {
+  voltsA: within(5, 22),
+  voltsB: within(5, 22),
+  loadA: within(0, 10),
+  loadB: within(0, 10),
+  limitA: within(0.5, 10),
+  limitB: within(0.5, 10),
+  ohms: within(0.1, 5),
+  reversed: yesOrNo,
+};
+
 /** Both units of the figure, alike, so that only the trip current decides which opens. */
 const UNIT = { ownUse: 0.1, tripSeconds: 0.3 } as const;
 
@@ -47,8 +58,7 @@ const sideOf = (volts: number, load: number, limit: number): CrossingSide => ({
 export default function TrainAcross({ language, words }: TrainAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
-  const [set, setSettings] = useState(START);
-  const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
+  const [set, change] = useSettings(START, WRITTEN);
   const parts = { set, say, numbers };
   return (
     <div class="live part">

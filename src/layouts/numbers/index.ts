@@ -1,0 +1,28 @@
+// The numbers that lessons say, by the names their texts give them: the engine's, with the settings their figures begin from. A text says
+// `{four-moving-share}`; a name that is not here stops the build. One file for each lesson.
+import type { Numbers } from '../../components/words/index.ts';
+import { LARGER_SUPPLY_FIRST } from './larger-supply-first.ts';
+import { NO_SINGLE_NUMBER } from './no-single-number.ts';
+import { VOLTAGE_ALONG_THE_TRACK } from './voltage-along-the-track.ts';
+import { WILL_IT_TRIP } from './will-it-trip.ts';
+import type { Written } from './written.ts';
+
+const ALL: Written = {
+  ...NO_SINGLE_NUMBER,
+  ...LARGER_SUPPLY_FIRST,
+  ...VOLTAGE_ALONG_THE_TRACK,
+  ...WILL_IT_TRIP,
+};
+
+export const NUMBER_NAMES: readonly string[] = Object.keys(ALL);
+
+const PLACE = /\{([a-z][a-z0-9-]*)\}/g;
+
+/** A text with its numbers; one that differs between the two systems of measures stays a place for both. */
+export const withNumbers = (text: string, metric: Numbers, feet: Numbers): string =>
+  text.replace(PLACE, (_, name: string) => {
+    const write = ALL[name];
+    if (write === undefined) throw new Error(`No number "${name}" in src/layouts/numbers; it is said in “${text}”`);
+    const [inMetric, inFeet] = [write(metric), write(feet)];
+    return inMetric === inFeet ? inMetric : `{either:${inMetric}|${inFeet}}`;
+  });

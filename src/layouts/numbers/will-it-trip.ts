@@ -1,0 +1,17 @@
+// Numbers of the lesson will-it-trip: what a short at the far end of the figure's track draws.
+import { ALONG_START, planOf } from '../../components/figures/along-the-track/index.ts';
+import { shortAmpsAt, solvePlan, sureTrip } from '../../engine/index.ts';
+import type { Written } from './written.ts';
+
+function shortAtEnd(): number {
+  const circuit = solvePlan(planOf(ALONG_START));
+  if (circuit.kind === 'no-solution') throw new Error('The figure along the track has no solution as it begins');
+  const along = circuit.short();
+  if (along.kind === 'no-solution') throw new Error('No short circuit flows at the far end');
+  return shortAmpsAt(along, ALONG_START.length);
+}
+
+export const WILL_IT_TRIP: Written = {
+  'far-short': (numbers) => numbers.amps(shortAtEnd()),
+  'sure-trip-3': (numbers) => numbers.amps(sureTrip(3)),
+};
