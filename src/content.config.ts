@@ -176,7 +176,9 @@ const glossary = defineCollection({
     forms: z
       .array(text)
       .optional()
-      .describe('How it stands in a text, where it opens in place; term and plural if left out, none where the word means more'),
+      .describe(
+        'How it stands in a text, where it opens in place; term and plural if left out, none where the word means more',
+      ),
   }),
 });
 

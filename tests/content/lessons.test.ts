@@ -2,9 +2,9 @@
 import { fleschKincaid } from 'flesch-kincaid';
 import { syllable } from 'syllable';
 import { describe, expect, test } from 'vitest';
+import { type LessonText, minutesOf, sentencesOf, wordsIn } from '../../src/components/lesson-text/reading.ts';
 import { CHECK_KINDS, courseCheck } from '../../src/engine/index.ts';
 import { PATH_IDS } from '../../src/layouts/course.ts';
-import { type LessonText, minutesOf, sentencesOf, wordsIn } from '../../src/layouts/lesson-text.ts';
 import { rankOf } from '../../src/wizards/safety/dangers.ts';
 import { dangersOf } from '../../src/wizards/safety/index.ts';
 import { actsIn, isRecord, texts, type Words, wordsOf } from './folder.ts';

@@ -4,7 +4,7 @@ import { makeCheck } from './check.ts';
 import { POWER_KINDS } from './power-kinds.ts';
 import { WIRING_KINDS } from './wiring-kinds.ts';
 
-export type { Amount, Check, Choice } from './check.ts';
+export type { Amount, Choice } from './check.ts';
 export { MOST_SEED, parseSeed } from './draw.ts';
 
 const KINDS = { ...POWER_KINDS, ...WIRING_KINDS } as const;

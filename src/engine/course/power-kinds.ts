@@ -1,5 +1,5 @@
 // Kinds of questions about what is drawn and what is given. Each mistake is one that people make, and gives what that mistake gives.
-import { AC_FACTOR, COMMON_RATINGS, capacity, trackCurrent } from '../power/capacity.ts';
+import { AC_FACTOR, COMMON_RATINGS, capacity, trackCurrent } from '../power/index.ts';
 import type { Amount, Kind } from './check.ts';
 
 const amps = (value: number): Amount => ({ value, unit: 'A' });

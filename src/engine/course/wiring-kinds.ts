@@ -1,11 +1,16 @@
 // Kinds of questions about wire, shorts, protection and the work at the rails.
-import { gradeBreaker } from '../wiring/breakers.ts';
-import { FEEDER_WIRE } from '../wiring/limits.ts';
-import { shortFromLoadTest } from '../wiring/load-test.ts';
-import { evenFeeders } from '../wiring/plan.ts';
-import { shortTest, TEST_RESISTOR } from '../wiring/short-test.ts';
-import { SHORT_MARGIN, worstFaultHeat } from '../wiring/trips.ts';
-import { ohmsPerMetre } from '../wiring/wire.ts';
+import {
+  evenFeeders,
+  FEEDER_WIRE,
+  gradeBreaker,
+  ohmsPerMetre,
+  pairLoss,
+  SHORT_MARGIN,
+  shortFromLoadTest,
+  shortTest,
+  TEST_RESISTOR,
+  worstFaultHeat,
+} from '../wiring/index.ts';
 import type { Amount, Kind } from './check.ts';
 
 const amps = (value: number): Amount => ({ value, unit: 'A' });
@@ -27,11 +32,12 @@ export const WIRING_KINDS = {
     range: [0.05, 12],
     make: (draw) => {
       const [length, area, current] = [draw(6, 8, 10, 12), draw(0.75, 1, 1.5, 2.5), draw(1.5, 2, 2.5, 3)];
-      const each = ohmsPerMetre({ area: area * 1e-6, make: 'flexible' }) * length;
+      const wire = { area: area * 1e-6, make: 'flexible' } as const;
+      const each = ohmsPerMetre(wire) * length;
       return {
         given: { length: metres(length), each: ohms(each), current: amps(current), rails: volts(15) },
         unit: 'V',
-        right: 2 * each * current,
+        right: pairLoss(wire, length, current),
         mistakes: {
           'forgot-the-way-back': each * current,
           'forgot-the-amperes': 2 * each,

@@ -21,10 +21,7 @@ export interface Grading {
   readonly tripsOnInrush: boolean;
 }
 
-/**
- * Whether a breaker opens before its stage does: it has to be lower and faster, either alone is not enough. Source: common-practice.
- * @keptFor I breakers graded under their stage
- */
+/** Whether a breaker opens before its stage does: it has to be lower and faster, either alone is not enough. Source: common-practice. */
 export function gradeBreaker(breaker: Protection, stage: Protection): Grading {
   const tripAtMost = BREAKER_SHARE * stage.trip;
   const lower = breaker.trip <= tripAtMost + 1e-9;

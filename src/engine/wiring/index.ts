@@ -1,5 +1,6 @@
 // Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
 
+export { gradeBreaker } from './breakers.ts';
 export type { Rewired, WiringChange } from './changes.ts';
 export { dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
 export { loadedVolts, shortFromLoadTest } from './load-test.ts';
@@ -12,9 +13,17 @@ export { DROP_LIMIT, leastWiring, presentWiring, suggestWiring } from './remedie
 export type { ShortAlong } from './short-circuit.ts';
 export { shortAmpsAt } from './short-circuit.ts';
 export type { ShortTest } from './short-test.ts';
-export { shortTest } from './short-test.ts';
+export { shortTest, TEST_RESISTOR } from './short-test.ts';
 export type { TripLevel } from './trips.ts';
-export { faultHeatAlong, loopLimit, sureTrip, tripFinding, tripLevel } from './trips.ts';
+export {
+  faultHeatAlong,
+  loopLimit,
+  SHORT_MARGIN,
+  sureTrip,
+  tripFinding,
+  tripLevel,
+  worstFaultHeat,
+} from './trips.ts';
 export { weakStretches } from './weak-stretches.ts';
 export type { Conductor, RailKind } from './wire.ts';
 export {

@@ -14,8 +14,6 @@ const ALL: Written = {
   ...WILL_IT_TRIP,
 };
 
-export const NUMBER_NAMES: readonly string[] = Object.keys(ALL);
-
 const PLACE = /\{([a-z][a-z0-9-]*)\}/g;
 
 /** A text with its numbers; one that differs between the two systems of measures stays a place for both. */

@@ -38,7 +38,7 @@ export const oneOf = <Value extends string>(...values: readonly Value[]): Writte
 });
 
 export const yesOrNo: Written<boolean> = {
-  read: (text) => ({ yes: true, no: false })[text],
+  read: (text) => (text === 'yes' || text === 'no' ? text === 'yes' : undefined),
   write: (value) => (value ? 'yes' : 'no'),
 };
 
