@@ -70,6 +70,7 @@ const lessons = defineCollection({
       .describe('Its place in the course; the next one is the lesson with the next higher number'),
     paths: z.array(z.enum(PATH_IDS)).min(1).describe('What people want who should read it'),
     figure: z.enum(FIGURE_IDS).describe('Its live figure: an id of src/layouts/figures.ts'),
+    begins: setting.optional().describe('How its figure is set up as the page opens'),
     tries: z.array(tried).min(1).max(5).describe('What to try in the figure, each with the setting it begins from'),
     prediction: z.strictObject({
       question: text.describe('What will happen when … ?'),

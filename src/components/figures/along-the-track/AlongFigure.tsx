@@ -33,6 +33,8 @@ export interface AlongFigureProps {
   readonly language: string;
   /** The words of the rooms `along-the-track`, `along`, `charts` and `units`. */
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
 /** Moving the train or the short along it does not lay it anew. */
@@ -53,11 +55,11 @@ const WRITTEN: AllWritten<AlongSettings> = {
   rail: within(0.01, 0.4),
 };
 
-export default function AlongFigure({ figure, language, words }: AlongFigureProps) {
+export default function AlongFigure({ figure, language, words, begins }: AlongFigureProps) {
   const system = useMeasures();
   const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const say = useMemo(() => sayer(inMeasures(words, numbers), language), [words, numbers, language]);
-  const [set, change] = useSettings(ALONG_START, WRITTEN);
+  const [set, change] = useSettings(ALONG_START, WRITTEN, begins);
   const moveFeed = (index: number, at: number): void =>
     change({ feeds: set.feeds.map((one, i) => (i === index ? at : one)) });
   const parts = { set, change, moveFeed, say, numbers };

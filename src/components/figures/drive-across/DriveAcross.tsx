@@ -15,6 +15,8 @@ export interface DriveAcrossProps {
   readonly words: Readonly<Record<string, string>>;
   /** The fault to begin with; without one a fault can be chosen. */
   readonly preset?: DrivePreset;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
 const NONE = 'none';
@@ -27,16 +29,16 @@ interface Begun {
 const BEGUN: Begun = { fault: NONE };
 const WRITTEN: AllWritten<Begun> = { fault: oneOf(...CHOICES) };
 
-export default function DriveAcross({ language, words, preset }: DriveAcrossProps) {
+export default function DriveAcross({ language, words, preset, begins }: DriveAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const system = useMeasures();
   const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const figure = useRef<HTMLDivElement>(null);
-  const [begun, tell] = useSettings(BEGUN, WRITTEN);
+  const [begun, tell] = useSettings(BEGUN, WRITTEN, begins);
   const chosen = begun.fault === NONE ? undefined : begun.fault;
   const fault = preset ?? chosen;
   const [right, setRight] = useState(false);
-  const { frame, can } = useDrive(() => presetSettings(preset), figure);
+  const { frame, can } = useDrive(() => presetSettings(fault), figure);
   const lastLead = useRef<0 | 1>(1);
   const begin = (putRight: boolean): void => {
     setRight(putRight);

@@ -26,6 +26,8 @@ export interface GapScopeProps {
   readonly language: string;
   /** The words of the rooms `gap-scope` and `units`. */
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
 const speed = (address: number, step: number): Packet => {
@@ -114,10 +116,10 @@ function stateOf({ state, far, late, nanofarads, ohms }: Settings): SideState {
   }
 }
 
-export default function GapScope({ language, words }: GapScopeProps) {
+export default function GapScope({ language, words, begins }: GapScopeProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
-  const [set, change] = useSettings(START, WRITTEN);
+  const [set, change] = useSettings(START, WRITTEN, begins);
   const picture = useMemo(
     () => gapPicture(PACKETS[set.sent], set.near, stateOf(set), set.joined),
     [set.state, set.near, set.far, set.late, set.nanofarads, set.ohms, set.sent, set.joined],

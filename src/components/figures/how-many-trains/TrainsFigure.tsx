@@ -21,20 +21,27 @@ export interface TrainsFigureProps {
   readonly figure: 'at-a-glance' | 'how-many-trains' | 'larger-supply' | 'booster-adds';
   readonly language: string;
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
-export default function TrainsFigure({ figure, language, words }: TrainsFigureProps) {
+export default function TrainsFigure({ figure, language, words, begins }: TrainsFigureProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   if (figure === 'at-a-glance') return <AtAGlance say={say} numbers={numbers} />;
-  if (figure === 'how-many-trains') return <HowManyTrains say={say} numbers={numbers} />;
-  if (figure === 'larger-supply') return <LargerSupply say={say} numbers={numbers} />;
-  return <BoosterAdds say={say} numbers={numbers} />;
+  const parts = { say, numbers, begins };
+  if (figure === 'how-many-trains') return <HowManyTrains {...parts} />;
+  if (figure === 'larger-supply') return <LargerSupply {...parts} />;
+  return <BoosterAdds {...parts} />;
 }
 
 interface FigureProps {
   readonly say: Say;
   readonly numbers: Numbers;
+}
+
+interface BegunProps extends FigureProps {
+  readonly begins: string | undefined;
 }
 
 const BAR = 0.05;
@@ -64,8 +71,8 @@ const TRAINS_WRITTEN: AllWritten<Trains> = {
   supply: within(1, 6),
 };
 
-function HowManyTrains({ say, numbers }: FigureProps) {
-  const [set, change] = useSettings(TRAINS_START, TRAINS_WRITTEN);
+function HowManyTrains({ say, numbers, begins }: BegunProps) {
+  const [set, change] = useSettings(TRAINS_START, TRAINS_WRITTEN, begins);
   const { total, older, supply } = set;
   const moving = movingOf(set);
   const slider = useSlider({ say, numbers });
@@ -129,8 +136,8 @@ function AtAGlance({ say, numbers }: FigureProps) {
 
 const LARGER_WRITTEN: AllWritten<Larger> = { supply: within(1, 6), limit: within(1, 5) };
 
-function LargerSupply({ say, numbers }: FigureProps) {
-  const [set, change] = useSettings(LARGER_START, LARGER_WRITTEN);
+function LargerSupply({ say, numbers, begins }: BegunProps) {
+  const [set, change] = useSettings(LARGER_START, LARGER_WRITTEN, begins);
   const slider = useSlider({ say, numbers });
   const carried = useMemo(() => largerSupply(set), [set]);
   const { modern, older, moving } = LARGER_FLEET;
@@ -166,8 +173,8 @@ const DIVIDED_WRITTEN: AllWritten<Divided> = {
   b: within(1, 5),
 };
 
-function BoosterAdds({ say, numbers }: FigureProps) {
-  const [set, change] = useSettings(DIVIDED_START, DIVIDED_WRITTEN);
+function BoosterAdds({ say, numbers, begins }: BegunProps) {
+  const [set, change] = useSettings(DIVIDED_START, DIVIDED_WRITTEN, begins);
   const slider = useSlider({ say, numbers });
   const parts = useMemo(() => dividedParts(set), [set]);
   const division = evenness(parts.map(({ trains }) => trains));

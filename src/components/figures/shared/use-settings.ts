@@ -1,5 +1,5 @@
 // How a figure is set up stands in its address, so that a link opens it just so. As the page is built it stands at its start.
-import { useCallback, useEffect, useLayoutEffect, useState } from 'preact/hooks';
+import { useCallback, useEffect, useLayoutEffect, useMemo, useState } from 'preact/hooks';
 
 /** How one setting is written in an address; `read` gives undefined for what it cannot be. */
 export interface Written<Value> {
@@ -97,30 +97,33 @@ export function addressOf<Settings extends object>(
 /** Dragging writes the address once it rests. */
 const REST_MS = 250;
 
-/** The settings of a figure, and a change of some of them. `start` and `all` stay the same from draw to draw. */
+/**
+ * The settings of a figure, and a change of some of them. `start` and `all` stay the same from draw to draw; `begins` is what a page sets
+ * up otherwise, written as an address says it.
+ */
 export function useSettings<Settings extends object>(
   start: Settings,
   all: AllWritten<Settings>,
+  begins = '',
 ): readonly [Settings, (some: Partial<Settings>) => void] {
-  const [settings, setSettings] = useState(start);
+  const first = useMemo(() => settingsIn(begins, start, all), [begins]);
+  const [settings, setSettings] = useState(first);
   const [moved, setMoved] = useState(false);
   useLayoutEffect(() => {
     const read = (): void => {
       setMoved(false);
-      setSettings(settingsIn(location.search, start, all));
+      setSettings(settingsIn(location.search, first, all));
     };
     if (location.search !== '') read();
     addEventListener('popstate', read);
     return () => removeEventListener('popstate', read);
-  }, []);
+  }, [first]);
   useEffect(() => {
     if (!moved) return;
-    const write = (): void =>
-      history.replaceState(
-        history.state,
-        '',
-        location.pathname + addressOf(location.search, settings, start, all) + location.hash,
-      );
+    const write = (): void => {
+      const search = addressOf(location.search, settings, first, all);
+      history.replaceState(history.state, '', location.pathname + search + location.hash);
+    };
     const rest = setTimeout(write, REST_MS);
     return () => clearTimeout(rest);
   }, [settings, moved]);

@@ -11,6 +11,8 @@ export interface TrainAcrossProps {
   readonly language: string;
   /** The words of the rooms `train-across`, `crossing` and `units`. */
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
 interface Settings {
@@ -55,10 +57,10 @@ const sideOf = (volts: number, load: number, limit: number): CrossingSide => ({
   limit,
 });
 
-export default function TrainAcross({ language, words }: TrainAcrossProps) {
+export default function TrainAcross({ language, words, begins }: TrainAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
-  const [set, change] = useSettings(START, WRITTEN);
+  const [set, change] = useSettings(START, WRITTEN, begins);
   const parts = { set, say, numbers };
   return (
     <div class="live part">
