@@ -294,16 +294,19 @@ export {
   SCALE_RAILS,
   shortAmpsAt,
   shortFromLoadTest,
+  shortOver,
   shortTest,
   solvePlan,
   sourceOhms,
   suggestWiring,
   sureTrip,
+  TEST_RESISTOR,
   trainLevels,
   tripFinding,
   tripLevel,
   voltsAt,
   weakStretches,
+  worstFaultHeat,
 } from './wiring/index.ts';
 
 // workings: how a number came about.

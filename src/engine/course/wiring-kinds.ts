@@ -7,6 +7,7 @@ import {
   pairLoss,
   SHORT_MARGIN,
   shortFromLoadTest,
+  shortOver,
   shortTest,
   TEST_RESISTOR,
   worstFaultHeat,
@@ -114,7 +115,7 @@ export const WIRING_KINDS = {
       return {
         given: { rails: volts(rails), out: ohms(out), trip: amps(trip) },
         unit: 'A',
-        right: rails / (2 * out),
+        right: shortOver({ volts: rails, ohms: 2 * out }),
         mistakes: { 'forgot-the-way-back': rails / out, 'the-trip-current': trip },
       };
     },

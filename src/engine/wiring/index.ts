@@ -19,6 +19,7 @@ export {
   faultHeatAlong,
   loopLimit,
   SHORT_MARGIN,
+  shortOver,
   sureTrip,
   tripFinding,
   tripLevel,

@@ -3,6 +3,7 @@
 import type { Numbers } from '../../components/words/index.ts';
 import { LARGER_SUPPLY_FIRST } from './larger-supply-first.ts';
 import { NO_SINGLE_NUMBER } from './no-single-number.ts';
+import { ONE_TRAIN_TWO_SUPPLIES } from './one-train-two-supplies.ts';
 import { VOLTAGE_ALONG_THE_TRACK } from './voltage-along-the-track.ts';
 import { WILL_IT_TRIP } from './will-it-trip.ts';
 import type { Written } from './written.ts';
@@ -10,6 +11,7 @@ import type { Written } from './written.ts';
 const ALL: Written = {
   ...NO_SINGLE_NUMBER,
   ...LARGER_SUPPLY_FIRST,
+  ...ONE_TRAIN_TWO_SUPPLIES,
   ...VOLTAGE_ALONG_THE_TRACK,
   ...WILL_IT_TRIP,
 };
