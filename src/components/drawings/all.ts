@@ -3,6 +3,7 @@ import Breakers from './Breakers.astro';
 import FourParts from './FourParts.astro';
 import Labels from './Labels.astro';
 import LargerSupply from './LargerSupply.astro';
+import OutAndBack from './OutAndBack.astro';
 import TwoDistricts from './TwoDistricts.astro';
 
 export const DRAWINGS = {
@@ -11,6 +12,7 @@ export const DRAWINGS = {
   'two-districts': TwoDistricts,
   breakers: Breakers,
   labels: Labels,
+  'out-and-back': OutAndBack,
 } as const;
 
 export type DrawingId = keyof typeof DRAWINGS;
