@@ -4,8 +4,10 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import { Numbers } from '../../src/components/words/numbers.ts';
+import { BREAKERS } from '../../src/layouts/numbers/breakers.ts';
 import { withNumbers } from '../../src/layouts/numbers/index.ts';
 import { NO_SINGLE_NUMBER } from '../../src/layouts/numbers/no-single-number.ts';
+import { TEST_THE_SHORT } from '../../src/layouts/numbers/test-the-short.ts';
 import { VOLTAGE_ALONG_THE_TRACK } from '../../src/layouts/numbers/voltage-along-the-track.ts';
 import { WILL_IT_TRIP } from '../../src/layouts/numbers/will-it-trip.ts';
 import type { Written } from '../../src/layouts/numbers/written.ts';
@@ -65,7 +67,7 @@ describe('By hand:', () => {
   });
 
   test('the resistor stays for 20, 10 and 5 s at 15, 20 and 22 V: no more than 300 joules', () => {
-    expect(['seconds-15-v', 'seconds-20-v', 'seconds-22-v'].map((name) => said(WILL_IT_TRIP, name))).toEqual([
+    expect(['seconds-15-v', 'seconds-20-v', 'seconds-22-v'].map((name) => said(TEST_THE_SHORT, name))).toEqual([
       '20',
       '10',
       '5',
@@ -74,7 +76,18 @@ describe('By hand:', () => {
 
   test('the load tests of the text: 18 A near the unit, 3.3 A at the far end', () => {
     // 14.2 / 15 × 15 / 0.8 = 17.75
-    expect(said(WILL_IT_TRIP, 'near-short')).toMatch(/^17\.[78] A$/);
-    expect(said(WILL_IT_TRIP, 'far-load-short')).toBe('3.3 A');
+    expect(said(TEST_THE_SHORT, 'near-short')).toMatch(/^17\.[78] A$/);
+    expect(said(TEST_THE_SHORT, 'far-load-short')).toBe('3.3 A');
+  });
+
+  test('at 15 V and 15 ohms a short of 4.5 A loses 15 − 15 × 4.5 / 5.5 = 2.7 V, one of 7.5 A 1.8 V', () => {
+    expect(said(TEST_THE_SHORT, 'may-lose-3')).toBe('2.7 V');
+    expect(said(TEST_THE_SHORT, 'may-lose-5')).toBe('1.8 V');
+  });
+
+  test('under a unit of 5 A a breaker is set to 3.5 A, and 1.5 A are left; 4 A and 1.5 A elsewhere are 5.5 A', () => {
+    expect(said(BREAKERS, 'at-most-under-5-a')).toBe('3.5 A');
+    expect(said(BREAKERS, 'left-for-others')).toBe('1.5 A');
+    expect(said(BREAKERS, 'alike-unit-passes')).toBe('5.5 A');
   });
 });

@@ -1,18 +1,24 @@
 // The drawings that fixes and lessons may name. Each draws itself twice, for wide and for narrow places.
 import Breakers from './Breakers.astro';
+import BusWithFeeders from './BusWithFeeders.astro';
+import CoinTest from './CoinTest.astro';
+import FeederSoldering from './FeederSoldering.astro';
 import FourParts from './FourParts.astro';
 import Labels from './Labels.astro';
 import LargerSupply from './LargerSupply.astro';
-import OutAndBack from './OutAndBack.astro';
+import LoadTestParts from './LoadTestParts.astro';
 import TwoDistricts from './TwoDistricts.astro';
 
 export const DRAWINGS = {
   'four-parts': FourParts,
   'larger-supply': LargerSupply,
+  'load-test-parts': LoadTestParts,
   'two-districts': TwoDistricts,
   breakers: Breakers,
+  'bus-with-feeders': BusWithFeeders,
+  'coin-test': CoinTest,
+  'feeder-soldering': FeederSoldering,
   labels: Labels,
-  'out-and-back': OutAndBack,
 } as const;
 
 export type DrawingId = keyof typeof DRAWINGS;

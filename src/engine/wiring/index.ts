@@ -1,6 +1,7 @@
 // Wires and rails of a district: what reaches a train, what a short circuit draws, whether it trips, and what mends it.
 
-export { gradeBreaker } from './breakers.ts';
+export type { Opening } from './breakers.ts';
+export { gradeBreaker, openedBy } from './breakers.ts';
 export type { Rewired, WiringChange } from './changes.ts';
 export { dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
 export { loadedVolts, shortFromLoadTest } from './load-test.ts';

@@ -1,9 +1,12 @@
 // The numbers that lessons say, by the names their texts give them: the engine's, with the settings their figures begin from. A text says
 // `{four-moving-share}`; a name that is not here stops the build. One file for each lesson.
 import type { Numbers } from '../../components/words/index.ts';
+import { BREAKERS } from './breakers.ts';
 import { LARGER_SUPPLY_FIRST } from './larger-supply-first.ts';
+import { LAY_FEEDERS } from './lay-feeders.ts';
 import { NO_SINGLE_NUMBER } from './no-single-number.ts';
 import { ONE_TRAIN_TWO_SUPPLIES } from './one-train-two-supplies.ts';
+import { TEST_THE_SHORT } from './test-the-short.ts';
 import { VOLTAGE_ALONG_THE_TRACK } from './voltage-along-the-track.ts';
 import { WILL_IT_TRIP } from './will-it-trip.ts';
 import type { Written } from './written.ts';
@@ -13,7 +16,10 @@ const ALL: Written = {
   ...LARGER_SUPPLY_FIRST,
   ...ONE_TRAIN_TWO_SUPPLIES,
   ...VOLTAGE_ALONG_THE_TRACK,
+  ...LAY_FEEDERS,
   ...WILL_IT_TRIP,
+  ...TEST_THE_SHORT,
+  ...BREAKERS,
 };
 
 const PLACE = /\{([a-z][a-z0-9-]*)\}/g;
