@@ -293,6 +293,7 @@ export {
   pairLoss,
   presentWiring,
   RAILS,
+  railGrowth,
   railOhms,
   SCALE_RAILS,
   shortAmpsAt,

@@ -3,14 +3,18 @@ import Breakers from './Breakers.astro';
 import BusWithFeeders from './BusWithFeeders.astro';
 import CoinTest from './CoinTest.astro';
 import FeederSoldering from './FeederSoldering.astro';
+import CutAndFill from './CutAndFill.astro';
 import FourParts from './FourParts.astro';
+import InsulatedJoiners from './InsulatedJoiners.astro';
 import Labels from './Labels.astro';
 import LargerSupply from './LargerSupply.astro';
 import LoadTestParts from './LoadTestParts.astro';
 import TwoDistricts from './TwoDistricts.astro';
 
 export const DRAWINGS = {
+  'cut-and-fill': CutAndFill,
   'four-parts': FourParts,
+  'insulated-joiners': InsulatedJoiners,
   'larger-supply': LargerSupply,
   'load-test-parts': LoadTestParts,
   'two-districts': TwoDistricts,

@@ -5,6 +5,7 @@ import {
   gradeBreaker,
   ohmsPerMetre,
   pairLoss,
+  railGrowth,
   SHORT_MARGIN,
   shortFromLoadTest,
   shortOver,
@@ -21,8 +22,6 @@ const pieces = (value: number): Amount => ({ value, unit: 'pieces' });
 const metres = (value: number): Amount => ({ value, unit: 'm' });
 const seconds = (value: number): Amount => ({ value, unit: 's' });
 
-/** Nickel silver grows by this share for each degree, the middle of 16 to 19 millionths. Source: nickel-silver-data. */
-const RAIL_EXPANSION = 17e-6;
 /** Where the engine has no answer; such a draw is never asked, for nothing is above 0. */
 const NONE = Number.NaN;
 const FEEDER = { length: FEEDER_WIRE.length, ohmsPerMetre: ohmsPerMetre(FEEDER_WIRE) };
@@ -209,7 +208,7 @@ export const WIRING_KINDS = {
     range: [1e-6, 0.1],
     make: (draw) => {
       const [length, warmer] = [draw(3, 4, 5, 6, 8, 10), draw(10, 15, 20)];
-      const grows = RAIL_EXPANSION * length * warmer;
+      const grows = railGrowth(length, warmer);
       return {
         given: { length: metres(length), warmer: { value: warmer, unit: 'degrees' } },
         unit: 'm',

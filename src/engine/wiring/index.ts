@@ -3,6 +3,7 @@
 export type { Opening } from './breakers.ts';
 export { gradeBreaker, openedBy } from './breakers.ts';
 export type { Rewired, WiringChange } from './changes.ts';
+export { railGrowth } from './growth.ts';
 export { dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
 export { loadedVolts, shortFromLoadTest } from './load-test.ts';
 export type { FeedingPlan, FeedingProblem } from './plan.ts';

@@ -2,6 +2,7 @@
 // `{four-moving-share}`; a name that is not here stops the build. One file for each lesson.
 import type { Numbers } from '../../components/words/index.ts';
 import { BREAKERS } from './breakers.ts';
+import { GAP_BOTH_RAILS } from './gap-both-rails.ts';
 import { LARGER_SUPPLY_FIRST } from './larger-supply-first.ts';
 import { LAY_FEEDERS } from './lay-feeders.ts';
 import { NO_SINGLE_NUMBER } from './no-single-number.ts';
@@ -15,6 +16,7 @@ const ALL: Written = {
   ...NO_SINGLE_NUMBER,
   ...LARGER_SUPPLY_FIRST,
   ...ONE_TRAIN_TWO_SUPPLIES,
+  ...GAP_BOTH_RAILS,
   ...VOLTAGE_ALONG_THE_TRACK,
   ...LAY_FEEDERS,
   ...WILL_IT_TRIP,
