@@ -6,18 +6,25 @@ import FeederSoldering from './FeederSoldering.astro';
 import CutAndFill from './CutAndFill.astro';
 import FourParts from './FourParts.astro';
 import InsulatedJoiners from './InsulatedJoiners.astro';
+import JumperTest from './JumperTest.astro';
 import Labels from './Labels.astro';
 import LargerSupply from './LargerSupply.astro';
 import LoadTestParts from './LoadTestParts.astro';
+import OutAndBack from './OutAndBack.astro';
+import MeterAcross from './MeterAcross.astro';
 import TwoDistricts from './TwoDistricts.astro';
+import TwoLamps from './TwoLamps.astro';
 
 export const DRAWINGS = {
   'cut-and-fill': CutAndFill,
   'four-parts': FourParts,
   'insulated-joiners': InsulatedJoiners,
+  'jumper-test': JumperTest,
   'larger-supply': LargerSupply,
   'load-test-parts': LoadTestParts,
+  'meter-across': MeterAcross,
   'two-districts': TwoDistricts,
+  'two-lamps': TwoLamps,
   breakers: Breakers,
   'bus-with-feeders': BusWithFeeders,
   'coin-test': CoinTest,

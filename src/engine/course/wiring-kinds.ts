@@ -1,4 +1,5 @@
 // Kinds of questions about wire, shorts, protection and the work at the rails.
+import { twoLamps } from '../crossing/index.ts';
 import {
   evenFeeders,
   FEEDER_WIRE,
@@ -214,6 +215,20 @@ export const WIRING_KINDS = {
         unit: 'm',
         right: grows,
         mistakes: { 'misplaced-point': grows * 10, 'a-tenth': grows / 10 },
+      };
+    },
+  },
+  /** Volts of each of two equal lamps across the gaps of two parts that are turned round, with nothing else in common. */
+  'lamps-across': {
+    range: [0.5, 60],
+    make: (draw) => {
+      const [near, far] = [draw(14, 15, 16, 18), draw(13, 17, 19)];
+      const seen = twoLamps(near, far, 'reversed', 'floating');
+      return {
+        given: { near: volts(near), far: volts(far) },
+        unit: 'V',
+        right: seen.kind === 'lamps' ? seen.railA : NONE,
+        mistakes: { 'all-on-each': near + far, 'only-the-difference': Math.abs(near - far) },
       };
     },
   },

@@ -3,6 +3,7 @@ export type { InPhaseCrossing } from './crossing.ts';
 export { crossingInPhase } from './crossing.ts';
 export type { GapExpected } from './expected.ts';
 export { gapExpected } from './expected.ts';
+export { twoLamps } from './lamps.ts';
 export type { GapReading, MeterKind } from './meters.ts';
 export { METER_KINDS, railsRead, SINE_FACTOR } from './meters.ts';
 export type { CrossingMoment, CrossingMoments, PlacedSide } from './moments.ts';

@@ -3,5 +3,5 @@ import { railGrowth } from '../../engine/index.ts';
 import type { Written } from './written.ts';
 
 export const GAP_BOTH_RAILS: Written = {
-  'rail-growth-of-ten': (numbers) => numbers.inUnit(railGrowth(10, 10), 'm'),
+  'rail-growth-of-ten': (numbers) => numbers.thin(railGrowth(10, 10)),
 };

@@ -85,6 +85,7 @@ describe('The right answer is right by hand:', () => {
     'quiet-heat': (of) => of('rails') ** 2 / (4 * of('loop')),
     'section-length': (of) => of('locomotive') + of('coaches') * of('coach'),
     'breaker-setting': (of) => 0.7 * of('trip'),
+    'lamps-across': (of) => (of('near') + of('far')) / 2,
     'rail-grows': (of) => 17e-6 * of('length') * of('warmer'),
   };
 

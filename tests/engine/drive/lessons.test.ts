@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { DriveSettings } from '../../../src/engine/drive/layout.ts';
 import { DRIVE_START } from '../../../src/engine/drive/layout.ts';
 import type { DriveFrame } from '../../../src/engine/drive/run.ts';
-import { beginDrive, driveTrain, passTime, placeTrain } from '../../../src/engine/drive/run.ts';
+import { beginDrive, driveTrain, frontOf, passTime, placeTrain } from '../../../src/engine/drive/run.ts';
 import { happenings } from '../../../src/engine/drive/story.ts';
 
 const IN_A = -0.16;
@@ -37,5 +37,22 @@ describe('Gap both rails', () => {
 
   test('on a piece that nobody feeds, a train that stops stands still', () => {
     expect(told(stood({ deadPiece: true }, 0.155))).toContain('dead-piece');
+  });
+});
+
+describe('Prove the isolation', () => {
+  test('a train stops with one rail cut just as it does with two, so it proves nothing', () => {
+    const [one, two] = [driven({ cutLower: false, on: false }), driven({ on: false })];
+    expect(told(one)).toEqual(['dark-off']);
+    expect(told(one)).toEqual(told(two));
+    expect(frontOf(one)).toBeCloseTo(frontOf(two), 2);
+  });
+
+  test('a train with stored energy gets farther than a plain one, though the gap is good', () => {
+    expect(frontOf(driven({ vehicle: 'stored', on: false }))).toBeGreaterThan(frontOf(driven({ on: false })) + 0.1);
+  });
+
+  test('a train across the gap feeds the part whose booster is off', () => {
+    expect(told(stood({ on: false }, ACROSS))).toContain('across-carries');
   });
 });
