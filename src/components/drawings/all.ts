@@ -12,6 +12,7 @@ import LargerSupply from './LargerSupply.astro';
 import LoadTestParts from './LoadTestParts.astro';
 import OutAndBack from './OutAndBack.astro';
 import MeterAcross from './MeterAcross.astro';
+import OutAndBack from './OutAndBack.astro';
 import TwoDistricts from './TwoDistricts.astro';
 import TwoLamps from './TwoLamps.astro';
 
