@@ -12,7 +12,6 @@ import LargerSupply from './LargerSupply.astro';
 import LoadTestParts from './LoadTestParts.astro';
 import MeterAcross from './MeterAcross.astro';
 import OutAndBack from './OutAndBack.astro';
-import OutAndBack from './OutAndBack.astro';
 import TwoDistricts from './TwoDistricts.astro';
 import TwoLamps from './TwoLamps.astro';
 
@@ -31,6 +30,7 @@ export const DRAWINGS = {
   'coin-test': CoinTest,
   'feeder-soldering': FeederSoldering,
   labels: Labels,
+  'out-and-back': OutAndBack,
 } as const;
 
 export type DrawingId = keyof typeof DRAWINGS;
