@@ -11,6 +11,7 @@ import Labels from './Labels.astro';
 import LargerSupply from './LargerSupply.astro';
 import LoadTestParts from './LoadTestParts.astro';
 import MeterAcross from './MeterAcross.astro';
+import MeterInTheLead from './MeterInTheLead.astro';
 import OutAndBack from './OutAndBack.astro';
 import TwoDistricts from './TwoDistricts.astro';
 import TwoLamps from './TwoLamps.astro';
@@ -31,6 +32,7 @@ export const DRAWINGS = {
   'feeder-soldering': FeederSoldering,
   labels: Labels,
   'out-and-back': OutAndBack,
+  'meter-in-the-lead': MeterInTheLead,
 } as const;
 
 export type DrawingId = keyof typeof DRAWINGS;

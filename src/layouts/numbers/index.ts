@@ -8,13 +8,19 @@ import { LAY_FEEDERS } from './lay-feeders.ts';
 import { NO_SINGLE_NUMBER } from './no-single-number.ts';
 import { ONE_TRAIN_TWO_SUPPLIES } from './one-train-two-supplies.ts';
 import { TEST_THE_SHORT } from './test-the-short.ts';
+import { TWO_LABELS } from './two-labels.ts';
 import { VOLTAGE_ALONG_THE_TRACK } from './voltage-along-the-track.ts';
+import { WHERE_TO_DIVIDE } from './where-to-divide.ts';
 import { WILL_IT_TRIP } from './will-it-trip.ts';
 import type { Written } from './written.ts';
+import { YOUR_OWN_CONSUMPTION } from './your-own-consumption.ts';
 
 const ALL: Written = {
   ...NO_SINGLE_NUMBER,
+  ...YOUR_OWN_CONSUMPTION,
+  ...TWO_LABELS,
   ...LARGER_SUPPLY_FIRST,
+  ...WHERE_TO_DIVIDE,
   ...ONE_TRAIN_TWO_SUPPLIES,
   ...GAP_BOTH_RAILS,
   ...VOLTAGE_ALONG_THE_TRACK,
