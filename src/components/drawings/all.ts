@@ -1,4 +1,5 @@
 // The drawings that fixes and lessons may name. Each draws itself twice, for wide and for narrow places.
+import AllPaths from './AllPaths.astro';
 import Breakers from './Breakers.astro';
 import BusWithFeeders from './BusWithFeeders.astro';
 import CoinTest from './CoinTest.astro';
@@ -33,6 +34,7 @@ export const DRAWINGS = {
   labels: Labels,
   'out-and-back': OutAndBack,
   'meter-in-the-lead': MeterInTheLead,
+  'all-paths': AllPaths,
 } as const;
 
 export type DrawingId = keyof typeof DRAWINGS;
