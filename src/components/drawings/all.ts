@@ -1,4 +1,5 @@
 // The drawings that fixes and lessons may name. Each draws itself twice, for wide and for narrow places.
+import AccessoryBus from './AccessoryBus.astro';
 import AllPaths from './AllPaths.astro';
 import Breakers from './Breakers.astro';
 import BusWithFeeders from './BusWithFeeders.astro';
@@ -35,6 +36,7 @@ export const DRAWINGS = {
   'out-and-back': OutAndBack,
   'meter-in-the-lead': MeterInTheLead,
   'all-paths': AllPaths,
+  'accessory-bus': AccessoryBus,
 } as const;
 
 export type DrawingId = keyof typeof DRAWINGS;

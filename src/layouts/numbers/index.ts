@@ -8,6 +8,7 @@ import { LAY_FEEDERS } from './lay-feeders.ts';
 import { NO_SINGLE_NUMBER } from './no-single-number.ts';
 import { ONE_TRAIN_TWO_SUPPLIES } from './one-train-two-supplies.ts';
 import { TEST_THE_SHORT } from './test-the-short.ts';
+import { TURNOUTS_AND_LAMPS } from './turnouts-and-lamps.ts';
 import { TWO_LABELS } from './two-labels.ts';
 import { VOLTAGE_ALONG_THE_TRACK } from './voltage-along-the-track.ts';
 import { WHERE_TO_DIVIDE } from './where-to-divide.ts';
@@ -27,6 +28,7 @@ const ALL: Written = {
   ...LAY_FEEDERS,
   ...WILL_IT_TRIP,
   ...TEST_THE_SHORT,
+  ...TURNOUTS_AND_LAMPS,
   ...BREAKERS,
 };
 

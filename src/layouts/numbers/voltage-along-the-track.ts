@@ -4,7 +4,8 @@ import type { Numbers } from '../../components/words/index.ts';
 import { fromMetric, gaugeArea, pairLikeTrack, pairLoss, RAILS, solvePlan, voltsAt } from '../../engine/index.ts';
 import type { Written } from './written.ts';
 
-function farEnd(some: Partial<typeof ALONG_START>): number {
+/** Volts at the far end of the figure’s track, volts. */
+export function farEnd(some: Partial<typeof ALONG_START>): number {
   const set = { ...ALONG_START, ...some };
   const circuit = solvePlan(planOf(set));
   if (circuit.kind === 'no-solution') throw new Error('The figure along the track has no solution as it begins');
