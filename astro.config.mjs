@@ -24,7 +24,7 @@ function onLog(level, log, print) {
  */
 const live = {
   name: 'live',
-  test: /node_modules.(preact|@astrojs.preact|@preact)|preload-helper|src.components.(device|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
 };
 
 export default defineConfig({

@@ -5,9 +5,9 @@
 import { existsSync, mkdirSync, readFileSync, renameSync, writeFileSync } from 'node:fs';
 import { fontProviders } from 'astro/config';
 import { create } from 'fontkitten';
-import subsetFont from 'subset-font';
 import { LETTERS, SIGNS, TEXT } from './characters.mjs';
-import { withPlainScaleNames } from './scale-names.mjs';
+import { cutTo } from './cut.mjs';
+import { withPlainZero } from './plain-zero.mjs';
 
 /** Bytes that all faces together may weigh; each letter that a language needs beyond the usual ones may add some to each face. */
 export const MOST_BYTES = 32 * 1024 + 450 * LETTERS.length;
@@ -31,8 +31,8 @@ const signs = face('noto-sans-math', 'noto-sans-math-latin-400-normal.woff2', SI
   dropTables: ['MATH', 'GSUB', 'GPOS', 'GDEF'],
 });
 
-/** Faces whose zero is slashed. */
-const SLASHED = [text, strong];
+/** Faces whose zero has a stroke across it. */
+const STROKED = [text, strong];
 
 /** `optional`: text never jumps when a face arrives late; that visit keeps the fallback. */
 const variant = (weight, { path }) => ({ weight, style: 'normal', display: 'optional', src: [path] });
@@ -90,10 +90,10 @@ function replaceFile(at, bytes) {
 
 async function cut(one) {
   const wanted = one.characters + lettersOf(one).join('');
-  const cutTo = (face, targetFormat) => subsetFont(face, wanted, { ...one.cutting, targetFormat });
+  const as = (face, targetFormat) => cutTo(face, wanted, { ...one.cutting, targetFormat });
   const face = readFileSync(one.from);
-  const told = SLASHED.includes(one) ? withPlainScaleNames(await cutTo(face, 'sfnt')) : face;
-  const bytes = await cutTo(told, 'woff2');
+  const plain = STROKED.includes(one) ? withPlainZero(await as(face, 'sfnt')) : face;
+  const bytes = await as(plain, 'woff2');
   assertComplete(one, bytes);
   if (!(existsSync(one.to) && readFileSync(one.to).equals(bytes))) replaceFile(one.to, bytes);
   return bytes.length;

@@ -71,6 +71,7 @@ export {
   toldShare,
   WORTH_SHOWING,
   walkModel,
+  walkModelInParts,
 } from './diagnosis/index.ts';
 
 // drive: the drive across the gap that one plays with.
@@ -121,6 +122,7 @@ export type {
   LabelFinding,
   LoadedStage,
   NamedSupply,
+  OnceQuiet,
   OverloadSeen,
   OwnDistrict,
   Placed,
@@ -177,6 +179,7 @@ export {
   neighbourVolts,
   OWN_USE,
   OWN_USE_DOUBT,
+  onceQuiet,
   overloadSeen,
   overloadsIn,
   plainSum,

@@ -26,8 +26,19 @@ const PART = z.object({
 export type JudgedShare = z.infer<typeof SHARE>;
 export type JudgedPart = z.infer<typeof PART>;
 
+const PAIR = z.object({ first: z.number(), three: z.number() });
+/** The same of cases in the moment they were opened, unseen, as numbers of cases. */
+const OPENED = z.object({
+  cases: z.number(),
+  told: PAIR,
+  answered: PAIR,
+  questions: z.number(),
+  sure: z.object({ right: z.number(), of: z.number(), expected: z.number() }),
+});
+
 export const JUDGED = z
   .object({
+    opened: OPENED,
     causes: z.number(),
     checks: z.number(),
     parts: z.object({ work: PART, 'set-aside': z.optional(PART) }),

@@ -144,7 +144,7 @@ test('one figure that nobody has read is named', () => {
 
 test('equal ratings trip perhaps: said with the verdict, and one stays beside it tonight', () => {
   const said = read({ 'supply-amps': '3 A' });
-  expect(said.warnings).toMatch(/may just drive/);
+  expect(said.warnings).toMatch(/may just reach/);
   expect(said.tonight).toMatch(/Stay beside it/);
   expect(read({}).tonight).not.toMatch(/Stay beside it/);
 });

@@ -1,5 +1,6 @@
 // What is believed after what was told, against a sum over every world that could be: each circumstance, each sign, each slip, well or not.
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
 import { LIKELIHOOD_WORDS, WORD_CHANCE } from '../../src/engine/diagnosis/model.ts';
 import { believe } from '../../src/engine/diagnosis/sign-belief.ts';
 import type {
@@ -264,7 +265,7 @@ describe('what is believed', () => {
     (seed) => {
       const random = seeded(seed);
       const model = modelOf(random);
-      const tables = signTables(model, SLIPS);
+      const tables = atOnce(signTables(model, SLIPS));
       for (const count of [0, 1, 3, 6]) {
         const told = [...model.checks]
           .sort(() => random() - 0.5)

@@ -55,6 +55,7 @@ export function numberedWalk(model: NumberedModel, costs: Costs, more: Partial<D
     ...more,
     elseShare,
     slips: { memory: 0, eye: 0, instrument: 0 },
+    rowsDoubted: 0,
     halfFits: 0,
     proposeFrom: { cheap: 0, work: 0, dear: 0 },
   });

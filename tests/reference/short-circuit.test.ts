@@ -1,7 +1,8 @@
 // Short circuits: arithmetic that is printed elsewhere, and figures worked out by hand for this site.
 import { describe, expect, test } from 'vitest';
 import { shortFromLoadTest } from '../../src/engine/wiring/load-test.ts';
-import { loopLimit, tripLevel, worstFaultHeat } from '../../src/engine/wiring/trips.ts';
+import { tripLevel } from '../../src/engine/wiring/trip-level.ts';
+import { loopLimit, worstFaultHeat } from '../../src/engine/wiring/trips.ts';
 import { near } from '../near.ts';
 
 describe('a loop tester’s manual: Zmax = U0 / Ia for breakers of a house at 230 V', () => {

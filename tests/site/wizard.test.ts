@@ -306,7 +306,9 @@ describe('how thick the wire must be', () => {
     // One lead moved stays below 5 % with the wire that is there; what wires and rails lose counts, not what the unit takes.
     expect(await page.locator('.lead').innerText()).toMatch(/wires and rails lose 7\.3\s%/);
     // What is chosen stands beside what to do.
-    await page.getByText(/Afterwards a train there has 13\.7\sV \(4\.7\s% lost\)/).waitFor();
+    await page
+      .getByText(/Afterwards a train there has 13\.7\sV \(wires and rails lose 4\.7\s%, the unit the rest\)/)
+      .waitFor();
     expect(await page.locator('.along .curve').count()).toBe(2);
     await page.evaluate(() => {
       location.hash = '#proof';

@@ -1,5 +1,6 @@
 // Causes that look alike from afar: what a practitioner tells them apart by speaks clearly for the one and against the other.
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
 import { believe } from '../../src/engine/diagnosis/sign-belief.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import type { CauseId } from '../../src/wizards/put-it-right/model/causes/index.ts';
@@ -7,23 +8,25 @@ import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import type { SignId } from '../../src/wizards/put-it-right/model/signs.ts';
 
 // Each sign read as it is, by somebody who never slips.
-const TABLES = signTables(
-  {
-    ...SIGN_MODEL,
-    openings: [],
-    checks: SIGN_MODEL.signs.map(({ id, values }) => ({
-      id,
-      minutes: 1,
-      tool: 'eyes',
-      risk: 0,
-      needs: [],
-      source: 'memory',
-      reads: id,
-      options: values,
-      reading: Object.fromEntries(values.map((value) => [value, value])),
-    })),
-  },
-  { memory: 0, eye: 0, instrument: 0 },
+const TABLES = atOnce(
+  signTables(
+    {
+      ...SIGN_MODEL,
+      openings: [],
+      checks: SIGN_MODEL.signs.map(({ id, values }) => ({
+        id,
+        minutes: 1,
+        tool: 'eyes',
+        risk: 0,
+        needs: [],
+        source: 'memory',
+        reads: id,
+        options: values,
+        reading: Object.fromEntries(values.map((value) => [value, value])),
+      })),
+    },
+    { memory: 0, eye: 0, instrument: 0 },
+  ),
 );
 
 /** How much likelier a layout shows this under the one cause than under the other. */
@@ -88,6 +91,41 @@ const NEIGHBOURS: readonly (readonly [
   ['wet or freshly glued', 'along-the-track', 'wet', 'wet-ballast', 'leak', 'detector-false'],
   ['the breaker opens, the unit does not', 'unit-shows', 'only-breaker', 'fast-breaker-shows', 'breaker-setting'],
   ['on the turntable', 'where', 'turntable', 'turntable-wipers', 'dead-joint', 'dirty'],
+  [
+    'low everywhere, at the unit too',
+    'settings',
+    'volts-low',
+    'unit-set-low',
+    'few-feeds',
+    'supply-limit',
+    'mains-sag',
+  ],
+  ['its frog wire pulled', 'unplugging', 'frog-wire', 'frog-upsets-motor', 'accessory-wiring', 'accessory-reset'],
+  ['wrong with either setting', 'unplugging', 'frog-wire', 'frog-wrong-rail', 'wheel-bridges-frog', 'live-frog'],
+  ['right by hand', 'control', 'only-by-computer', 'program-cuts-pulse', 'accessory-supply-weak', 'accessory-wiring'],
+  ['the computer alone is silent', 'control', 'computer-silent', 'computer-silent', 'bus-weak', 'handheld-lost'],
+  [
+    'well without one device',
+    'handheld-exchanged',
+    'with-a-device',
+    'accessory-on-bus',
+    'bus-weak',
+    'bus-supply-missing',
+  ],
+  ['a number of blinks', 'unit-shows', 'code', 'unit-guards-itself', 'stage-defect', 'false-short', 'metal-across'],
+  ['a fault with the track unplugged', 'short', 'only-shown', 'false-short', 'metal-across', 'stage-defect', 'inrush'],
+  [
+    'it is told to wait',
+    'settings',
+    'stays-off',
+    'waits-for-button',
+    'unit-cuts-out',
+    'stage-defect',
+    'breaker-setting',
+  ],
+  ['it reverses to and fro', 'reverser', 'chatters', 'parked-across-loop', 'loop-no-device'],
+  ['well with vehicles lifted', 'short', 'vehicle', 'parked-across-loop', 'loop-too-short', 'reverser-grading'],
+  ['only in the cold', 'weather', 'cold', 'dead-joint', 'gap-closed', 'pickup', 'device-open'],
 ];
 
 describe('Told apart from its neighbours', () => {

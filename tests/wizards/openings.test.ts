@@ -1,12 +1,13 @@
 // What people come with, reckoned twice: by the shares typed for each title, and by what the rows say of its signs. Where the two differ by
 // more than a factor of two, a reason stands here. And the shares against practice: common practice, no source (judgement).
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
 import type { OpeningRow } from '../../src/engine/diagnosis/sign-model.ts';
 import type { SignTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 
-const TABLES: SignTables = signTables(SIGN_MODEL, { memory: 0, eye: 0, instrument: 0 });
+const TABLES: SignTables = atOnce(signTables(SIGN_MODEL, { memory: 0, eye: 0, instrument: 0 }));
 const { causes, openings } = SIGN_MODEL;
 const sumOf = (numbers: readonly number[]): number => numbers.reduce((sum, one) => sum + one, 0);
 
@@ -106,6 +107,7 @@ const REASONS: Readonly<Record<string, readonly string[]>> = {
     'ignores-commands: decoder-muddled',
     'ignores-commands: motor-noise',
     'ignores-commands: loco-loose-contact',
+    'ignores-commands: motor-stuck',
   ],
   'People name the thing that they see act up: the loop, the turnouts, the report, the programming track, the train.': [
     'loop-trips: two-auto-reversers',

@@ -6,8 +6,10 @@ import type { Told, Walk } from '../../src/wizards/put-it-right/address.ts';
 import { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
 import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts';
 import { COMPLAINT_IDS, OPENINGS, SIGN_MODEL, TWO_PARTS } from '../../src/wizards/put-it-right/model/index.ts';
+import { speaksOfAnotherPart } from '../../src/wizards/put-it-right/model/second-part.ts';
 import { isRead } from '../../src/wizards/put-it-right/read.ts';
 import { ISOLATION, PHASE, putItRight } from '../../src/wizards/put-it-right/states.ts';
+import { rowOfCheck } from '../../src/wizards/put-it-right/step.ts';
 import { likeliest } from './likeliest.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
@@ -380,7 +382,12 @@ describe('what is asked first', () => {
   });
 
   test('with several trains what a person remembers comes first, and needs no second part', () => {
-    for (const tools of ['none', ALL_OF_THEM]) expect(askedOf('trips-with-traffic', tools)[0]).toBe('when-it-happens');
+    for (const tools of ['none', ALL_OF_THEM]) {
+      const [first = ''] = askedOf('trips-with-traffic', tools);
+      expect(['when-it-happens', 'which-vehicles']).toContain(first);
+      expect(rowOfCheck(first)?.source).toBe('memory');
+      expect(speaksOfAnotherPart(first)).toBe(false);
+    }
   });
 
   test('new part and old part are explained to those who say themselves that they have two', () => {

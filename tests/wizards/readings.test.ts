@@ -1,12 +1,13 @@
 // Checks read signs: each sign can be read, each value told from the sound one, and no option stands there for nothing.
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
 import type { SignCheck } from '../../src/engine/diagnosis/sign-model.ts';
 import type { SignTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { CHECKS } from '../../src/wizards/put-it-right/model/checks/index.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 
-const TABLES: SignTables = signTables(SIGN_MODEL, { memory: 0, eye: 0, instrument: 0 });
+const TABLES: SignTables = atOnce(signTables(SIGN_MODEL, { memory: 0, eye: 0, instrument: 0 }));
 
 /** P(option) for each joint value of what a check reads, for each combination of the circumstances that its reading hangs on. */
 function said(check: number): number[][][] {

@@ -1,6 +1,7 @@
 // Situations as people have them, with what an experienced person says to each. Common practice, no source, where nothing else is named.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { remedies } from '../../src/engine/power/remedies.ts';
 import { atLeast } from '../../src/engine/power/rules.ts';
 import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import type { Reckoning } from '../../src/wizards/enough-current/reckoning.ts';
@@ -569,3 +570,65 @@ describe('no later answer reverses a “surely”', () => {
     );
   });
 });
+
+describe('a club that is told to divide its track', () => {
+  /** Forty trains, sixteen of them moving, ten with sound, twenty coaches with LEDs, one unit of 5 A on 8 A. */
+  const CLUB: Texts = {
+    modern: '30',
+    older: '10',
+    sound: '10',
+    moving: '16',
+    coaches: '20',
+    lamps: 'led',
+    'supply-volts': '18 V',
+    'supply-amps': '8 A',
+    'unit-limit': '5 A',
+    'own-use': 'many',
+  };
+  const districts = (said: Said): number => said.chosen?.usable.length ?? 1;
+
+  test('is told with how many districts it would do once what only stands is parked: as many as the moving ones alone need', () => {
+    const said = say({ ...CLUB, modern: '12', older: '4', moving: '8' });
+    expect(said.outcome).toBe('more-districts');
+    const parked = said.onceQuiet?.parked ?? districts(said);
+    expect(parked).toBeLessThan(districts(said));
+    // The remedies for a fleet whose standing trains draw nothing.
+    const { fleet } = said.reckoning;
+    const quiet = { ...fleet, trains: fleet.trains.map((group) => ({ ...group, standing: 0 })) };
+    const power = said.reckoning.power;
+    if (power === undefined) throw new Error('the supply is known');
+    const found = remedies({
+      fleet: quiet,
+      scale: 'h0',
+      supply: power.supply,
+      stage: said.reckoning.stage,
+      input: { kind: 'dc', volts: 19, plug: 'centre-plus' },
+    });
+    const least = found
+      .filter(({ id, verdict: one }) => DIVIDES.has(id) && atLeast(one, said.chosen?.verdict ?? 'enough'))
+      .map(({ usable }) => usable.length);
+    expect(parked).toBe(Math.min(...least));
+  });
+
+  test('with the sound of what stands off a district less will do, and parking it all spares no more: that is not told', () => {
+    const said = say(CLUB);
+    expect(said.outcome).toBe('more-districts');
+    expect(said.onceQuiet?.muted).toBe(districts(said) - 1);
+    expect(said.onceQuiet?.parked).toBeUndefined();
+  });
+
+  test('where as many are needed with the standing ones parked, nothing is promised of parking', () => {
+    const said = say({ ...CLUB, modern: '16', older: '0', sound: '0', moving: '16' });
+    expect(said.chosen?.usable.length).toBeGreaterThan(1);
+    expect(said.onceQuiet).toEqual({ muted: undefined, parked: undefined });
+  });
+
+  test('sound off comes before parking where it spares as much', () => {
+    const said = say({ ...CLUB, modern: '30', older: '0', sound: '30', moving: '8' });
+    const { muted, parked } = said.onceQuiet ?? {};
+    expect(muted).toBeLessThan(districts(said));
+    if (parked !== undefined) expect(parked).toBeLessThan(muted ?? 0);
+  });
+});
+
+const DIVIDES: ReadonlySet<string> = new Set(['larger-supply', 'booster-with-own-supply', 'more-districts']);

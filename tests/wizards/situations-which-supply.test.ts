@@ -1,5 +1,6 @@
 // Situations that people come with, and what somebody with experience answers. Where nothing else is said: common practice, no source.
 import { describe, expect, test } from 'vitest';
+import { SCALE_RANGE } from '../../src/engine/index.ts';
 import type { Placement } from '../../src/wizards/which-supply-where/result.ts';
 import { crossingAdvice, forbiddenIn, placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { told } from './told.ts';
@@ -167,8 +168,48 @@ describe('volts on the rails', () => {
     expect([one.outcome, one.only]).toEqual(['volts-too-low', true]);
   });
 
-  test('19 V d.c. on H0 is a matter of taste, and no stop', () => {
-    expect(outcome({ ...supply('one', '19 V', '4 A'), ...supply('two', '19 V', '4 A') })).toBe('supplies-either-way');
+  test.each([
+    ['20 V d.c. on H0, whose rails follow it', 'h0', '20 V', {}],
+    ['18 V d.c. on N', 'n', '18 V', { 'station-limit': '2 A', 'booster-limit': '2 A' }],
+    [
+      '24 V behind outputs that are set to 20 V, on H0',
+      'h0',
+      '24 V',
+      { ...set('station', '20 V'), ...set('booster', '20 V') },
+    ],
+  ])('%s: more than a volt above what is usual is lowered before anything is placed', (_, scale, volts, more) => {
+    const inputs = { 'station-input-volts': '24 V', 'booster-input-volts': '24 V' };
+    const one = placed({ scale, ...inputs, ...supply('one', volts, '4 A'), ...supply('two', volts, '4 A'), ...more });
+    expect([one.outcome, one.because, one.only]).toEqual(['rail-voltage-too-high', 'above-usual', true]);
+    expect(one.railVolts?.to).toBeGreaterThan(SCALE_RANGE[one.scale].to + 1);
+  });
+
+  test('19 V d.c. on H0, within a volt of what is usual: placed all the same, and warned of', () => {
+    const one = placed({ ...supply('one', '19 V', '4 A'), ...supply('two', '19 V', '4 A') });
+    expect(one.outcome).toBe('supplies-either-way');
+    expect(one.aboveRange).toEqual({ volts: expect.closeTo(19, 0), known: true });
+    expect(one.aboveRange?.volts).toBeGreaterThan(18);
+  });
+
+  test('18 V d.c. on H0 is usual: no warning', () => {
+    expect(placed({ ...supply('one', '18 V', '4 A'), ...supply('two', '18 V', '4 A') }).aboveRange).toBeUndefined();
+  });
+
+  test('20 V d.c. with nobody knowing where the rail volts come from: measured first, and warned of', () => {
+    const inputs = { 'station-input-volts': '20 V', 'booster-input-volts': '20 V' };
+    const untold = { 'station-rails': 'unknown', 'booster-rails': 'unknown' };
+    const one = placed({ ...inputs, ...untold, ...supply('one', '20 V', '4 A'), ...supply('two', '20 V', '4 A') });
+    expect(one.outcome).toBe('measure-rail-volts-first');
+    expect(one.aboveRange?.known).toBe(false);
+    // Nothing is measured on an input that nobody has read.
+    const unread = placed({
+      ...inputs,
+      ...untold,
+      'station-input': 'unknown',
+      ...supply('one', '20 V', '4 A'),
+      ...supply('two', '20 V', '4 A'),
+    });
+    expect([unread.outcome, unread.aboveRange]).toEqual(['read-both-labels', undefined]);
   });
 });
 

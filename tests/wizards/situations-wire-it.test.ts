@@ -237,6 +237,27 @@ describe('the cheapest that keeps the limits comes first', () => {
     }
   });
 
+  test('20 m of N with 3 A: a ring with half of the feeders is the answer before 28 of them', () => {
+    const one = wiring({
+      scale: 'n',
+      'wire-volts': '13 V',
+      'wire-amps': '3 A',
+      'supply-amps': '12 A',
+      'bus-length': '20 m',
+      'track-length': '20 m',
+      'feeder-count': '3',
+      'rail-kind': 'code-55',
+    });
+    const feeders = ({ change }: (typeof one.candidates)[number]): number =>
+      change.kind === 'rewired' ? (change.feeders?.count ?? 0) : 0;
+    const ring = one.chosen;
+    expect(one.outcome).toBe('bus-as-a-ring');
+    expect(ring === undefined ? 0 : feeders(ring)).toBeLessThanOrEqual(14);
+    // Whoever cannot close the bus finds another way first among the others.
+    const straight = one.others.find(({ change }) => change.kind === 'rewired' && change.ring !== true);
+    expect(straight?.cost.money.to).toBeGreaterThan(1.5 * (ring?.cost.money.to ?? Number.POSITIVE_INFINITY));
+  });
+
   test('what else would do is told by money and then by time: a ring with a few feeders before dozens of feeders', () => {
     const feeders = (one: (typeof far.others)[number]): number =>
       one.change.kind === 'rewired' ? (one.change.feeders?.added ?? 0) : 0;

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { gaugeOf } from '../../src/engine/units.ts';
+import { DROP_LIMIT } from '../../src/engine/wiring/limits.ts';
 import { loadedVolts } from '../../src/engine/wiring/load-test.ts';
-import { DROP_LIMIT } from '../../src/engine/wiring/remedies.ts';
 import { SHORT_MARGIN } from '../../src/engine/wiring/trips.ts';
 import type { Conductor } from '../../src/engine/wiring/wire.ts';
 import { METRIC_SIZES } from '../../src/engine/wiring/wire.ts';

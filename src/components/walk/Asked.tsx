@@ -4,6 +4,7 @@ import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { isOnePart, optionsFor, questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
+import { loadPicture } from './load-picture.ts';
 import type { PartProps } from './part-props.ts';
 import { Question } from './Question.tsx';
 import { readAsked } from './word-shapes.ts';
@@ -17,13 +18,16 @@ interface Props extends PartProps {
 }
 
 export function Asked({ context, ...props }: Props) {
-  const { id, home, say, numbers } = props;
+  const { id, home, say, numbers, pictureStyles } = props;
   const load = useCallback(
-    async (stop: AbortSignal) => readAsked(await fetchWords(`${home}put-it-right/asked/${id}.json`, stop)),
-    [home, id],
+    async (stop: AbortSignal) => {
+      const asked = readAsked(await fetchWords(`${home}put-it-right/asked/${id}.json`, stop));
+      return { asked, Picture: asked.check.picture === undefined ? undefined : await loadPicture(pictureStyles) };
+    },
+    [home, id, pictureStyles],
   );
   const { value, failed, again } = useLoaded(load);
-  const words = useMemo(() => inMeasures(value, numbers), [value, numbers]);
+  const words = useMemo(() => inMeasures(value?.asked, numbers), [value, numbers]);
   if (words === undefined) return <NotYet say={say} failed={failed} again={again} />;
   const row = rowOfCheck(id);
   const lesser = props.onCannot === undefined;
@@ -32,6 +36,7 @@ export function Asked({ context, ...props }: Props) {
       {...props}
       row={row}
       words={words.check}
+      Picture={value?.Picture}
       cautions={words.cautions}
       lesser={lesser}
       options={optionsFor(id, row?.options ?? [], isOnePart(context.answers))}

@@ -1,14 +1,16 @@
 // One check: what to do, what must hold first, what can hurt, and an answer with one tap.
-import type { ComponentChildren } from 'preact';
+import type { ComponentChildren, ComponentType } from 'preact';
 import { CheckCautions } from './CheckCautions.tsx';
+import type { PictureProps } from './load-picture.ts';
 import type { PartProps } from './part-props.ts';
 import type { CheckRow, CheckWords } from './words.ts';
 
-interface Props extends Omit<PartProps, 'Picture'> {
+interface Props extends Omit<PartProps, 'pictureStyles'> {
   readonly id: string;
   readonly row: CheckRow | undefined;
   readonly words: CheckWords;
-  readonly Picture?: PartProps['Picture'];
+  /** Undefined where the check has none. */
+  readonly Picture?: ComponentType<PictureProps> | undefined;
   /** Below another question of the page its heading is a lesser one. */
   readonly lesser?: boolean;
   /** Undefined: all options of the check. */

@@ -1,7 +1,11 @@
 // After "that fixed it": isolation and phase are looked at once more, since real conversions often hold two faults.
+
+import { useCallback } from 'preact/hooks';
 import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right/index.ts';
 import { ISOLATION, PHASE } from '../../wizards/put-it-right/index.ts';
+import { NotYet, useLoaded } from '../shared/index.ts';
 import { CheckCautions } from './CheckCautions.tsx';
+import { loadPicture } from './load-picture.ts';
 import type { PartProps } from './part-props.ts';
 
 interface Props extends PartProps {
@@ -10,12 +14,16 @@ interface Props extends PartProps {
   readonly onPhase: (found: Phase) => void;
 }
 
-export function Verifying({ context, say, language, cautions, Picture, onIsolation, onPhase }: Props) {
+export function Verifying({ context, say, language, cautions, pictureStyles, onIsolation, onPhase }: Props) {
+  const load = useCallback(() => loadPicture(pictureStyles), [pictureStyles]);
+  // Without its picture the last look is told in words all the same.
+  const { value: Picture, failed, again } = useLoaded(load);
   const part = context.isolation === undefined ? 'isolation' : 'phase';
   const answers =
     part === 'isolation'
       ? ISOLATION.map((found) => [found, () => onIsolation(found)] as const)
       : PHASE.map((found) => [found, () => onPhase(found)] as const);
+  if (Picture === undefined && !failed) return <NotYet say={say} failed={failed} again={again} />;
   return (
     <section class="part asked">
       <p class="small">{say('walk-last-look')}</p>

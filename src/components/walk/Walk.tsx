@@ -28,6 +28,8 @@ export interface WalkProps {
   readonly release: string;
   /** Addresses of the styles that no first question and no danger needs. */
   readonly laterStyles: readonly string[];
+  /** And of those that only pictures of checks need. */
+  readonly pictureStyles: string;
   /** Sentences that the first question and a danger need. */
   readonly words: Readonly<Record<string, string>>;
   readonly first: FirstWords;
@@ -39,6 +41,7 @@ export default function Walk({
   home,
   release,
   laterStyles,
+  pictureStyles,
   words: written,
   first: firstWritten,
 }: WalkProps) {
@@ -70,18 +73,44 @@ export default function Walk({
     setSitting({ ...sitting, [at.check]: option });
     address.go(answered(address.search, at.check, option, first.safe));
   };
+  /** It was tapped by mistake: the question stands there again. */
+  const back = (): void => {
+    const { [at.from]: _, ...others } = sitting;
+    setSitting(others);
+    address.go(without(address.search, at.from));
+  };
   const words1 = first.checks[at.check];
   if (!isFirst) {
     return (
       <rest.WalkOn
-        {...{ complaint, release, address, sitting, setSitting, rest, say, numbers, language, home, first }}
+        {...{
+          complaint,
+          release,
+          address,
+          sitting,
+          setSitting,
+          rest,
+          say,
+          numbers,
+          language,
+          home,
+          first,
+          pictureStyles,
+        }}
       />
     );
   }
   return (
     <div class={danger === undefined ? 'wizard stage walk' : 'wizard stage walk danger'} ref={box}>
       {danger !== undefined && (
-        <Danger {...parts} words={danger} onCold={() => address.go(cold(address.search, at.fixClass ?? ''))} />
+        <>
+          <Danger {...parts} words={danger} onCold={() => address.go(cold(address.search, at.fixClass ?? ''))} />
+          <div class="acts">
+            <button class="link" type="button" onClick={back}>
+              <span class="sign">←</span> {say('back')}
+            </button>
+          </div>
+        </>
       )}
       {danger === undefined && at.asks && words1 !== undefined && (
         <>
@@ -103,8 +132,10 @@ interface First {
   readonly asks: boolean;
   /** Whether anything was answered: then the rest is wanted. */
   readonly begun: boolean;
-  /** Where its answer means danger that has not been dealt with: what to do. */
+  /** Where an answer means danger that has not been dealt with: what to do. */
   readonly fixClass: string | undefined;
+  /** The check of that answer; else the first. */
+  readonly from: string;
 }
 
 /** What an address and this sitting say of the first check. Only danger is read off an address. */
@@ -117,15 +148,16 @@ function firstOf(search: string, sitting: Sitting, { rows, safe, dangersInLink }
     inLink !== undefined && row?.options.includes(inLink) && !safe.includes(inLink) ? inLink : sitting[check];
   const tried = (given.get('tried') ?? '').split('.');
   const told = option === undefined ? [...given] : [[check, option] as const, ...given];
-  const fixClass = told
-    .flatMap(([name, value]) => dangersInLink[`${name}=${value}`] ?? [])
-    .find((one) => !tried.includes(one));
+  const danger = told
+    .map(([name, value]) => ({ from: name, fixClass: dangersInLink[`${name}=${value}`] }))
+    .find(({ fixClass }) => fixClass !== undefined && !tried.includes(fixClass));
   const isBare = saysNothing(given);
   return {
     check,
     asks: option === undefined || isBare,
     begun: option !== undefined && !isBare,
-    fixClass: isBare ? undefined : fixClass,
+    fixClass: isBare ? undefined : danger?.fixClass,
+    from: danger?.from ?? check,
   };
 }
 
@@ -138,6 +170,14 @@ function answered(search: string, check: string, option: string, safe: readonly 
   if (safe.includes(option)) given.delete(check);
   else given.set(check, option);
   if (saysNothing(given) || (given.size === 1 && given.has(check))) given.set('told', 'no');
+  return `?${given}`;
+}
+
+/** The address before `check` was answered; that nothing has been told yet needs no mark where nothing else stands in it. */
+function without(search: string, check: string): string {
+  const given = new URLSearchParams(search);
+  given.delete(check);
+  if ([...given.keys()].every((name) => name === 'told' || name === MADE || isMark(name))) return '';
   return `?${given}`;
 }
 
@@ -171,12 +211,18 @@ function About({ complaint, meant, say }: AboutProps) {
 
 export type Rest = typeof import('./rest.ts') & { readonly words: WalkWords };
 
+async function loadRest(): Promise<typeof import('./rest.ts')> {
+  const rest = await import('./rest.ts');
+  await rest.modelReady();
+  return rest;
+}
+
 /** What a walk needs after its first question: nothing of it is drawn before its words are there. */
 function useRest(wanted: boolean, home: string, laterStyles: readonly string[]): Loaded<Rest> {
   const load = useCallback(
     async (stop: AbortSignal): Promise<Rest> => {
       const [rest, words] = await Promise.all([
-        import('./rest.ts'),
+        loadRest(),
         fetchWords(`${home}put-it-right/words.json`, stop),
         ...laterStyles.map(fetchStyles),
       ]);

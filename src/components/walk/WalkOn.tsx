@@ -18,7 +18,6 @@ import { type Address, useHeading } from '../shared/index.ts';
 import { inMeasures, type Numbers, type Say } from '../words/index.ts';
 import { PuttingBack, Waiting } from './Afterwards.tsx';
 import { Asked } from './Asked.tsx';
-import { CheckPicture } from './CheckPicture.tsx';
 import { cardLines } from './card.ts';
 import { Danger } from './Danger.tsx';
 import { HandedOn, Solved } from './Ends.tsx';
@@ -45,10 +44,12 @@ export interface WalkOnProps {
   readonly numbers: Numbers;
   readonly language: string;
   readonly home: string;
+  readonly pictureStyles: string;
 }
 
 export function WalkOn(props: WalkOnProps) {
-  const { complaint, release, address, sitting, setSitting, rest, first, say, numbers, language, home } = props;
+  const { complaint, release, address, sitting, setSitting, rest, first, say, numbers, language, home, pictureStyles } =
+    props;
   const { told, leftOut } = useMemo(() => parseWalk(address.search, sitting), [address.search, sitting]);
   const go = useCallback<Go>((next) => address.go(walkAddress(next)), []);
   const walk = useMemo(() => replayWalk(complaint, told, sitting), [complaint, told, sitting]);
@@ -57,7 +58,7 @@ export function WalkOn(props: WalkOnProps) {
   const box = useHeading(address, `${walk.state} ${walk.check} ${walk.fixClass}`);
   const verdict = verdictOf(walk);
   const made = verdict === undefined ? undefined : { release, verdict };
-  const parts = { say, numbers, language, home, cautions: all.cautions, Picture: CheckPicture };
+  const parts = { say, numbers, language, home, cautions: all.cautions, pictureStyles };
   const see = (check: string, option: string): void => {
     setSitting({ ...sitting, [check]: option });
     go({ ...told, seen: { ...told.seen, [check]: option } });

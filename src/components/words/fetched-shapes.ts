@@ -1,38 +1,38 @@
 // Shapes that all fetched words share; what is fetched is looked at once, at the door.
-import * as z from 'zod/mini';
+import * as v from 'valibot';
 
-const text = z.string();
+const text = v.string();
 
 /** Sentences by key. */
-export const SENTENCES = z.record(text, text);
+export const SENTENCES = v.record(text, text);
 
-export const FIX = z.object({
+export const FIX = v.object({
   title: text,
   lead: text,
   short: text,
   because: text,
   needs: text,
   effort: text,
-  before: z.array(text),
-  steps: z.array(
-    z.object({
+  before: v.array(text),
+  steps: v.array(
+    v.object({
       do: text,
-      more: z.optional(text),
-      cautions: z.array(text),
-      job: z.optional(z.object({ title: text, href: text })),
+      more: v.optional(text),
+      cautions: v.array(text),
+      job: v.optional(v.object({ title: text, href: text })),
     }),
   ),
   verify: text,
   next: text,
 });
 
-export const CAUTIONS = z.record(
+export const CAUTIONS = v.record(
   text,
-  z.object({
-    rank: z.enum(['life', 'injury', 'damage']),
+  v.object({
+    rank: v.picklist(['life', 'injury', 'damage']),
     harm: text,
     do: text,
-    line: z.optional(text),
-    wide: z.optional(z.boolean()),
+    line: v.optional(text),
+    wide: v.optional(v.boolean()),
   }),
 );

@@ -25,4 +25,4 @@ export { signConflicts, signEvidence, signPosterior, signQuestionsLeft } from '.
 export type { NextStep } from './sign-step.ts';
 export { signStep } from './sign-step.ts';
 export type { SignState, WalkModel } from './sign-walk.ts';
-export { walkModel } from './sign-walk.ts';
+export { walkModel, walkModelInParts } from './sign-walk.ts';

@@ -33,7 +33,7 @@ export type NextStep =
 
 /** A repair that is dear waits while a cheaper one is likelier than this. From memory (judgement). */
 const CHEAPER_FIRST = 0.1;
-/** An answer contradicts a cause that makes it less likely than this part of what it is on average. From memory (judgement). */
+/** An answer contradicts a cause whose row makes it less likely than this part of what it is on average. From memory (judgement). */
 const CONTRADICTED = 0.15;
 
 /**
@@ -178,10 +178,12 @@ function toldOf({ tables }: WalkModel, { answers }: SignState) {
   });
 }
 
-function contradicts({ tables }: WalkModel, cause: number, check: number, option: number): boolean {
+function contradicts({ tables, settings }: WalkModel, cause: number, check: number, option: number): boolean {
   const mine = expectedOf(tables, cause, check, option);
   const usual = expectedOf(tables, tables.causes.length - 1, check, option);
-  return mine < CONTRADICTED * usual;
+  // As far as rows are believed.
+  const { rowsDoubted: doubt } = settings;
+  return mine < (doubt + (1 - doubt) * CONTRADICTED) * usual;
 }
 
 /** P(option | cause) with nothing told, the source right. */

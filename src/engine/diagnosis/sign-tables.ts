@@ -1,4 +1,6 @@
 // A model of signs made ready to reckon with: words become chances, each cause gets one table per group of signs, each check one per option.
+import type { InParts } from './in-parts.ts';
+import { eachInParts } from './in-parts.ts';
 import { WORD_CHANCE } from './model.ts';
 import { DimsTable, maskOf } from './sign-dims.ts';
 import type {
@@ -82,19 +84,20 @@ export interface Expectation {
 }
 
 /** Throws RangeError naming the row when an id or a value is unknown, a value has no line, or a table hangs on more than three circumstances. */
-export function signTables(model: SignModel, slips: Readonly<Record<Source, number>>): SignTables {
+export function* signTables(model: SignModel, slips: Readonly<Record<Source, number>>): InParts<SignTables> {
   const groups = groupsOf(model);
   const dims = new DimsTable(model.circumstances.map(({ values }) => Object.keys(values).length));
   const builder = new Builder(model, groups, dims);
-  const checks = model.checks.map((check) => builder.check(check));
+  const checks = yield* eachInParts(model.checks, (check) => builder.check(check));
   const rates = SOURCES.map((source) => slips[source]);
+  const causes = yield* eachInParts(model.causes, (cause) => builder.cause(cause));
   const optionStart = new Int32Array(checks.length + 1);
   for (const [i, { options }] of checks.entries()) optionStart[i + 1] = (optionStart[i] ?? 0) + options;
   return {
     model,
     groups,
     dims,
-    causes: model.causes.map((cause) => builder.cause(cause)),
+    causes,
     checks,
     slips: rates,
     checkAt: new Map(model.checks.map(({ id }, at) => [id, at])),

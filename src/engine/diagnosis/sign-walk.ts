@@ -1,14 +1,16 @@
 // A walk over signs: what was told becomes chances of causes, and those the next question, a repair, or the few that are left side by side.
 import type { Compiled, DiagnosisSettings, FixClass } from './compile.ts';
 import { bitsOf } from './compile.ts';
+import type { InParts } from './in-parts.ts';
+import { atOnce, eachInParts } from './in-parts.ts';
 import { SOMETHING_ELSE } from './model.ts';
 import type { Seen } from './posterior.ts';
 import { lastAnswers } from './posterior.ts';
 import type { Belief } from './sign-belief.ts';
 import { believe } from './sign-belief.ts';
 import type { OpeningRow, Price, SignCause, SignModel, Source } from './sign-model.ts';
-import type { CauseTables, SignTables } from './sign-tables.ts';
-import { signTables } from './sign-tables.ts';
+import type { CauseTables, SignTables, Table } from './sign-tables.ts';
+import { signTables, valuesOf } from './sign-tables.ts';
 import type { WalkState } from './standing.ts';
 import { openOf } from './standing.ts';
 import type { Standing } from './value.ts';
@@ -16,6 +18,8 @@ import type { Standing } from './value.ts';
 export interface WalkSettings extends DiagnosisSettings {
   /** Share of answers that slipped, by where they come from, 0 to 1. From memory (judgement). */
   readonly slips: Readonly<Record<Source, number>>;
+  /** Share of signs that are not as the row of the true cause has them, 0 to 1: then they are as with any trouble. From memory (judgement). */
+  readonly rowsDoubted: number;
   /** Share of people whose title fits in half only, 0 to 1. From memory (judgement). */
   readonly halfFits: number;
   /** A repair is proposed from this chance on, by its price. From memory (judgement). */
@@ -58,13 +62,20 @@ export interface Stand {
 }
 
 /** Throws RangeError naming the row as `signTables` does, and where an opening names an unknown cause or sign. */
-export function walkModel(model: SignModel, settings: WalkSettings): WalkModel {
+export const walkModel = (model: SignModel, settings: WalkSettings): WalkModel =>
+  atOnce(walkModelInParts(model, settings));
+
+/** The same a part at a time. */
+export function* walkModelInParts(model: SignModel, settings: WalkSettings): InParts<WalkModel> {
   const { causes, classes } = byClass(model.causes);
   const ordered = { ...model, causes };
-  const plain = signTables(ordered, settings.slips);
+  const plain = yield* signTables(ordered, settings.slips);
   for (const opening of model.openings) assertOpening(opening, model);
   const overall = overallShares(ordered, settings.elseShare);
-  const tables = { ...plain, causes: [...plain.causes, average(plain, overall)] };
+  yield;
+  const other = yield* average(plain, overall);
+  yield;
+  const tables = { ...plain, causes: [...(yield* doubted(plain.causes, other, settings.rowsDoubted)), other] };
   const openings = model.openings.map((row): [string, Opened] => {
     let known: Float64Array | undefined;
     const chances = (): Float64Array => {
@@ -131,7 +142,7 @@ function overallShares({ causes, openings }: SignModel, elseShare: number): Floa
 }
 
 /** The row of `something-else`: for each sign what is met on average, with no circumstance that it needs. */
-function average({ causes, groups, mean: meanOf, model }: SignTables, overall: Float64Array): CauseTables {
+function* average({ causes, groups, mean: meanOf, model }: SignTables, overall: Float64Array): InParts<CauseTables> {
   const total = causes.reduce((sum, _, at) => sum + (overall[at] ?? 0), 0);
   return {
     circumstances: model.circumstances.map(({ values }) => {
@@ -139,7 +150,7 @@ function average({ causes, groups, mean: meanOf, model }: SignTables, overall: F
       return Float64Array.from(Object.values(values), (one) => one / sum);
     }),
     well: 0,
-    groups: groups.map(({ size, circumstance }, group) => {
+    groups: yield* eachInParts([...groups.entries()], ([group, { size, circumstance }]) => {
       const own = causes[0]?.groups[group];
       if (circumstance >= 0 && own !== undefined) return own;
       const chances = new Float64Array(size);
@@ -150,6 +161,25 @@ function average({ causes, groups, mean: meanOf, model }: SignTables, overall: F
       return { by: 0, width: size, chances };
     }),
   };
+}
+
+/**
+ * Rows as far as they are believed: in so many cases a group of signs shows what is met on average, whatever the row of the true cause says. A
+ * sign that speaks against a cause then never counts for more than that, however many looks at it agree. Alike tables stay one and the same.
+ */
+function* doubted(causes: readonly CauseTables[], other: CauseTables, doubt: number): InParts<CauseTables[]> {
+  const known = new Map<Table, Table>();
+  const doubtful = (table: Table, group: number): Table => {
+    const usual = other.groups[group]?.chances;
+    if (doubt === 0 || usual === undefined || usual.length !== table.width) return table;
+    const found = known.get(table);
+    if (found !== undefined) return found;
+    const chances = table.chances.map((one, at) => (1 - doubt) * one + doubt * (usual[at % table.width] ?? 0));
+    const made = { ...table, chances };
+    known.set(table, made);
+    return made;
+  };
+  return yield* eachInParts(causes, (cause) => ({ ...cause, groups: cause.groups.map(doubtful) }));
 }
 
 /** A title fits in half only where no more than one of the signs it says can be counted on to hold; no cause falls below this part of its share. */
@@ -164,7 +194,8 @@ function openedBy(
   { halfFits, elseShare }: WalkSettings,
 ): Float64Array {
   const total = Object.values(shares).reduce((sum, share) => sum + share, 0);
-  const half = causes.map((_, at) => (overall[at] ?? 0) * Math.max(NEVER_BELOW, bestFit(tables, at, says)));
+  const said = saidBy(tables, says);
+  const half = causes.map((_, at) => (overall[at] ?? 0) * Math.max(NEVER_BELOW, bestFit(tables, at, said)));
   const halves = half.reduce((sum, one) => sum + one, 0);
   const chances = causes.map(
     (cause, at) => (1 - halfFits) * ((shares[cause.id] ?? 0) / total) + halfFits * ((half[at] ?? 0) / halves),
@@ -173,28 +204,32 @@ function openedBy(
 }
 
 /** P(one of these values) of the sign that fits best. */
-function bestFit({ causes, groups, mean: meanOf }: SignTables, at: number, says: OpeningRow['says']): number {
+function bestFit({ causes, mean }: SignTables, at: number, says: readonly Said[]): number {
   const cause = causes[at];
   if (cause === undefined) return 0;
-  const fits = Object.entries(says).map(([sign, values]) => {
-    const group = groups.findIndex(({ signs }) => signs.some((one) => one.id === sign));
-    const place = groups[group]?.signs.findIndex((one) => one.id === sign) ?? -1;
-    const mean = meanOf(cause, group);
-    return mean.reduce(
-      (sum, chance, joint) => (values.includes(valueAt(groups[group], joint, place)) ? sum + chance : sum),
-      0,
-    );
-  });
+  const fits = says.map(({ group, holds }) =>
+    mean(cause, group).reduce((sum, chance, joint) => (holds[joint] === true ? sum + chance : sum), 0),
+  );
   return Math.max(0, ...fits);
 }
 
+/** A sign that an opening says: its group, and whether each joint value of that has one of the values said. */
+interface Said {
+  readonly group: number;
+  readonly holds: readonly boolean[];
+}
+
+const saidBy = ({ groups }: SignTables, says: OpeningRow['says']): Said[] =>
+  Object.entries(says).map(([sign, values]) => {
+    const group = groups.findIndex(({ signs }) => signs.some((one) => one.id === sign));
+    const of = groups[group];
+    const place = of?.signs.findIndex((one) => one.id === sign) ?? -1;
+    const holds = Array.from({ length: of?.size ?? 0 }, (_, joint) => values.includes(valueAt(of, joint, place)));
+    return { group, holds };
+  });
+
 function valueAt(group: SignTables['groups'][number] | undefined, joint: number, place: number): string {
-  let rest = joint;
-  for (const [i, { values }] of [...(group?.signs ?? []).entries()].reverse()) {
-    if (i === place) return values[rest % values.length] ?? '';
-    rest = Math.floor(rest / values.length);
-  }
-  return '';
+  return group === undefined ? '' : (valuesOf(group, joint)[place] ?? '');
 }
 
 function compiledOf(

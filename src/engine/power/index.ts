@@ -52,11 +52,12 @@ export {
   stageOhms,
   TRACK_LIMITS,
 } from './rail-voltage.ts';
-export type { Remedy, RemedyInput } from './remedies.ts';
+export type { OnceQuiet, Remedy, RemedyInput } from './remedies.ts';
 export {
   allParked,
   BREAKERS_COST,
   chosenOf,
+  onceQuiet,
   remedies,
   SECOND_DISTRICT_COST,
   SUPPLY_COST,
@@ -71,8 +72,9 @@ export {
   overloadsIn,
   worstVerdict,
 } from './rules.ts';
+export { STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './steps.ts';
 export type { Arrangement, LoadedStage, NamedSupply, Placed } from './supplies.ts';
-export { arrange, STEP_LIMIT, STEP_TOO_LARGE, stepFinding, stepSize } from './supplies.ts';
+export { arrange } from './supplies.ts';
 export type { Unknown, Untold } from './sureness.ts';
 export { sureness } from './sureness.ts';
 export type { SupplyTrip } from './trip-reach.ts';

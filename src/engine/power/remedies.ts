@@ -319,6 +319,26 @@ function moreDistricts(input: RemedyInput): Remedy | undefined {
   return chosenOf(found) ?? found.at(-1);
 }
 
+/** Districts that would do as well once what only stands has its sound off, or stands on track that is switched off; undefined where as many are needed. */
+export interface OnceQuiet {
+  readonly muted: number | undefined;
+  readonly parked: number | undefined;
+}
+
+/** How many fewer districts than a division has would do after what is free. Parking is told only where it spares more than muting. */
+export function onceQuiet(input: RemedyInput, { usable, verdict }: Pick<Remedy, 'usable' | 'verdict'>): OnceQuiet {
+  const { fleet, scale } = input;
+  const goal: Verdict = atLeast(verdict, 'enough') ? 'enough' : 'tight';
+  const least = (quietened: Fleet, below: number): number | undefined =>
+    Array.from({ length: below - 1 }, (_, i) => i + 1).find((districts) => {
+      const of = { ...input, fleet: quietened };
+      const all = full(of, districts);
+      return all !== undefined && atLeast(remedy('more-districts', of, all.capacities, all.more).verdict, goal);
+    });
+  const hushed = withSound(fleet) === 0 ? undefined : least(muted(fleet, scale), usable.length);
+  return { muted: hushed, parked: least(allParked(fleet), hushed ?? usable.length) };
+}
+
 /** Whatever does not move stands on track that is switched off. */
 export const allParked = (fleet: Fleet): Fleet => ({
   ...parked({ ...fleet, moving: 0 }, trainCount(fleet)),

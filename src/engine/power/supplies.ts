@@ -13,6 +13,7 @@ import type { FedStage, RailVoltage } from './rail-voltage.ts';
 import { neighbourVolts, railVoltage } from './rail-voltage.ts';
 import type { DistrictLoad, Judgement } from './rules.ts';
 import { judge } from './rules.ts';
+import { isLevel, STEP_LIMIT } from './steps.ts';
 import type { TripReach } from './trip-reach.ts';
 import { tripReach } from './trip-reach.ts';
 
@@ -25,11 +26,6 @@ export interface LoadedStage extends Stage {
   readonly input: InputLabel;
   readonly load: DistrictLoad;
 }
-
-/** Largest step between neighbours' rails that is taken as equal, volts. Source: from-memory; changeable. */
-export const STEP_LIMIT = 0.5;
-/** From here on every wheel sparks and the higher stage takes over the lower district. Source: from-memory. */
-export const STEP_TOO_LARGE = 2;
 
 export interface Placed {
   readonly supply: number;
@@ -155,22 +151,6 @@ function apartAbove(one: Distribution | undefined, other: Distribution | undefin
     0,
   );
 }
-
-/** Largest size of the step, volts. */
-export function stepSize(step: Span): number {
-  return Math.max(Math.abs(step.from), Math.abs(step.to));
-}
-
-/** Which stands higher at the gap, or whether both count as level. */
-export type StepFinding = 'level' | 'station-higher' | 'booster-higher';
-
-/** What a step (volts, booster less command station) comes to. `stepLimit`: the largest that counts as level, volts >= 0. */
-export function stepFinding(step: Span, stepLimit = STEP_LIMIT): StepFinding {
-  if (isLevel(step, stepLimit)) return 'level';
-  return step.to >= -step.from ? 'booster-higher' : 'station-higher';
-}
-
-const isLevel = (step: Span, stepLimit: number): boolean => stepSize(step) <= stepLimit + 1e-9;
 
 function compare(a: Arrangement, b: Arrangement, stepLimit: number): number {
   const within = (one: Arrangement): boolean => isLevel(one.step, stepLimit);

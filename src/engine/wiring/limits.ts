@@ -1,6 +1,9 @@
 // What the wiring of a district is judged by, and what is usual where nobody has said: levels that charts draw and wizards assume.
-import { DROP_LIMIT, DROP_WANTED } from './remedies.ts';
 import type { Conductor } from './wire.ts';
+
+/** Share of the volts that wires and rails should lose at most, and may lose at most; what the stage takes is none of theirs. Source: common-practice. */
+export const DROP_WANTED = 0.05;
+export const DROP_LIMIT = 0.1;
 
 /** A feeder where nothing is said: metres of it, and its wire. Source: common-practice. */
 export const FEEDER_WIRE = { length: 0.3, area: 0.5e-6, make: 'flexible' } as const satisfies Conductor & {

@@ -5,6 +5,7 @@ import { RESERVE } from '../power/index.ts';
 import { BREAKER_SHARE } from './breakers.ts';
 import type { Rewired, WiringChange } from './changes.ts';
 import { changeCost, workCost } from './changes.ts';
+import { DROP_LIMIT, DROP_WANTED } from './limits.ts';
 import type { Feeder, FeedingPlan, FeedingProblem } from './plan.ts';
 import { evenFeeders, SAME_PLACE } from './plan.ts';
 import type { PlanCircuit } from './plan-circuit.ts';
@@ -13,9 +14,6 @@ import { SHORT_MARGIN, worstFaultHeat } from './trips.ts';
 import type { Conductor } from './wire.ts';
 import { heatingLimit, ohmsPerMetre, TABLE_DEGREES } from './wire.ts';
 
-/** Share of the volts that wires and rails should lose at most, and may lose at most; what the stage takes is none of theirs. Source: common-practice. */
-export const DROP_WANTED = 0.05;
-export const DROP_LIMIT = 0.1;
 /** Trip currents that stages and breakers are commonly set to, amperes. Source: common-practice. */
 export const COMMON_TRIPS: readonly number[] = [1, 1.5, 2, 2.5, 3, 4, 5, 8, 10];
 /** Distances between feeders that are tried, metres, wide to close. Source: common-practice. */

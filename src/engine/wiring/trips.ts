@@ -1,7 +1,4 @@
-// Will the protection trip? What a short circuit has to draw for it, what a fault that does not trip turns into heat, and which trip current suits a scale.
-import type { Scale } from '../power/index.ts';
-import { DRAWS } from '../power/index.ts';
-import type { Span } from '../units.ts';
+// Will the protection trip? What a short circuit has to draw for it, and what a fault that does not trip turns into heat.
 import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
 import type { ShortAlong } from './short-circuit.ts';
@@ -77,18 +74,4 @@ export function worstFaultHeat({ volts, ohms, limit = Number.POSITIVE_INFINITY }
 /** The same at the weakest place of a track, where most heat can stay unnoticed. Trip > 0. Source: own-derivation. */
 export function faultHeatAlong({ volts, limit, weakest }: ShortAlong, trip: number): FaultHeat {
   return worstFaultHeat({ volts, ohms: weakest.ohms, limit }, trip);
-}
-
-export interface TripLevel {
-  readonly finding: 'usual' | 'above-usual' | 'above-ceiling';
-  /** What districts of this scale usually have, and the most its wheels and contacts should see, amperes. */
-  readonly usual: Span;
-  readonly ceiling: number;
-}
-
-/** Whether a trip current (amperes) suits the scale's wheels, pick-ups and decoder wires. Source: common-practice. */
-export function tripLevel(scale: Scale, trip: number): TripLevel {
-  const { trip: usual, tripCeiling: ceiling } = DRAWS[scale];
-  if (trip > ceiling) return { finding: 'above-ceiling', usual, ceiling };
-  return { finding: trip > usual.to ? 'above-usual' : 'usual', usual, ceiling };
 }

@@ -3,7 +3,7 @@
 import type { Scale, Sureness } from '../power/index.ts';
 import { MODEL_SUPPLY_LIMIT } from '../power/index.ts';
 import type { Span } from '../units.ts';
-import { gaugeArea, gaugeOf, nearestGauge } from '../units.ts';
+import { gaugeOf } from '../units.ts';
 
 /** Solid or a few thick strands (IEC 60228 class 1 and 2), or flexible (class 5 and 6). */
 export type Make = 'solid' | 'flexible';
@@ -42,16 +42,6 @@ export const WIRE_TABLE: readonly WireRow[] = [
 
 /** Metric sizes that are commonly sold, thin to thick, square metres. Source: common-practice. */
 export const METRIC_SIZES: readonly number[] = WIRE_TABLE.map(({ squareMillimetres }) => squareMillimetres / 1e6);
-/** American gauges that are commonly sold, thin to thick. Source: common-practice. */
-export const GAUGE_SIZES: readonly number[] = [20, 18, 16, 14, 12, 10];
-
-/** The thinnest gauge on sale with at least this much metal, square metres, > 0; where none has, the thinnest gauge there is that has. */
-export function gaugeAtLeast(area: number): number {
-  const enough = (gauge: number): boolean => gaugeArea(gauge) >= area * (1 - 1e-6);
-  const nearest = nearestGauge(area) ?? 0;
-  return GAUGE_SIZES.find(enough) ?? (enough(nearest) ? nearest : nearest - 1);
-}
-
 /**
  * Ohms a metre of one conductor at `degrees` Celsius. Metric sizes: the most that IEC 60228 allows; sizes between its rows:
  * between them on a double-logarithmic scale; beyond its ends: copper with the surcharge of the end row. American gauges:

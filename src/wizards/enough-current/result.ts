@@ -1,5 +1,5 @@
 // What "Is my power enough?" concludes from what was reckoned: what to do. It may come a moment later.
-import type { Judgement, Remedy, RemedyInput, Supply } from '../../engine/index.ts';
+import type { Judgement, OnceQuiet, Remedy, RemedyInput, Supply } from '../../engine/index.ts';
 import {
   allParked,
   atLeast,
@@ -11,6 +11,7 @@ import {
   largestMoving,
   moreTrains,
   OWN_USE_DOUBT,
+  onceQuiet,
   remedies,
   supplyFor,
 } from '../../engine/index.ts';
@@ -43,6 +44,8 @@ export interface Conclusion {
   readonly mayMove: { readonly enough: number; readonly tight: number; readonly alone: number } | undefined;
   /** How many more of the first kind could be added and moved with the everyday rule kept. */
   readonly more: { readonly kind: string; readonly count: number } | undefined;
+  /** How many fewer districts would do after what is free, where the answer is to divide. */
+  readonly onceQuiet: OnceQuiet | undefined;
   /** The districts that there are, where the layout is divided already. */
   readonly divided: Divided | undefined;
 }
@@ -56,6 +59,7 @@ const NOTHING_MORE = {
   tripBelow: undefined,
   mayMove: undefined,
   more: undefined,
+  onceQuiet: undefined,
   divided: undefined,
 } as const;
 
@@ -242,7 +246,8 @@ function cannotTrip(answers: Answers, reckoning: Reckoning, now: Power): Conclus
 
 /** And then the trains. */
 function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Conclusion {
-  const found = remedies(wishOf(answers, reckoning, now));
+  const wish = wishOf(answers, reckoning, now);
+  const found = remedies(wish);
   const wantsShorts = new Reader(answers).option('aim') === 'shorts';
   const { outcome, chosen } = answerFor(now.judgement, found, wantsShorts);
   // Where it runs, what would cost money is no remedy; breakers give no power, so nobody who lacks some is told of them.
@@ -252,7 +257,9 @@ function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Con
       ? atLeast(verdict, 'enough')
       : !atLeast(verdict, 'tight') || cost.money.to === 0,
   );
-  return { ...NOTHING_MORE, outcome, chosen, remedies: shown, ...howSure(answers, reckoning, now) };
+  const divides = chosen !== undefined && chosen.usable.length > 1;
+  const fewer = divides ? onceQuiet(wish, chosen) : undefined;
+  return { ...NOTHING_MORE, outcome, chosen, remedies: shown, onceQuiet: fewer, ...howSure(answers, reckoning, now) };
 }
 
 type Answered = Pick<Conclusion, 'outcome' | 'chosen'>;

@@ -24,11 +24,11 @@ export const COMPLAINT_GROUPS = [
     ],
   },
   { id: 'stands-still', complaints: ['stops-at-gap', 'stops-at-a-spot', 'nothing-works', 'short-in-mid-run'] },
-  { id: 'runs-badly', complaints: ['slow-far-away', 'one-locomotive-only', 'jerks-at-gap', 'all-slow'] },
+  { id: 'runs-badly', complaints: ['one-locomotive-only', 'slow-far-away', 'jerks-at-gap', 'all-slow'] },
   { id: 'does-not-obey', complaints: ['ignores-commands', 'starts-by-itself', 'still-runs-past-gap'] },
   {
     id: 'beside-the-trains',
-    complaints: ['accessories-misbehave', 'empty-shown-occupied', 'handhelds-dead', 'programming-fails'],
+    complaints: ['accessories-misbehave', 'handhelds-dead', 'empty-shown-occupied', 'programming-fails'],
   },
   {
     id: 'since-or-else',

@@ -23,6 +23,6 @@ export { causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './p
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
-export { questionsToGo, rowOfCheck, walkModelNow } from './step.ts';
+export { questionsToGo, rowOfCheck, walkModelNow, walkModelReady } from './step.ts';
 export type { HeardOf, Said } from './telling.ts';
 export { Listener } from './telling.ts';

@@ -1,12 +1,12 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
 import type { NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
-import { signQuestionsLeft, signStep, TOOLS, walkModel } from '../../engine/index.ts';
+import { signQuestionsLeft, signStep, TOOLS, walkModel, walkModelInParts } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL } from './model/index.ts';
 
 /**
  * Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Slips: what is remembered is wrong
- * most often, what an instrument shows least. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
+ * most often, what an instrument shows least. One sign in twenty is not as the row of the true cause has it. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
  */
 const SETTINGS = {
   callMinutes: 90,
@@ -17,6 +17,7 @@ const SETTINGS = {
   elseShare: 0.05,
   lookAhead: { checks: 5, second: 8, fixes: 3 },
   slips: { memory: 0.1, eye: 0.05, instrument: 0.03 },
+  rowsDoubted: 0.05,
   halfFits: 1 / 3,
   proposeFrom: { cheap: 0, work: 0.6, dear: 0.8 },
 } as const;
@@ -27,6 +28,21 @@ let made: WalkModel | undefined;
 export function walkModelNow(): WalkModel {
   made ??= walkModel(SIGN_MODEL, SETTINGS);
   return made;
+}
+
+/** The same a part at a time, with what the first question asks of it; after each part `pause` lets others have their turn. */
+export async function walkModelReady(pause: () => Promise<void>): Promise<void> {
+  const parts = walkModelInParts(SIGN_MODEL, SETTINGS);
+  while (made === undefined) {
+    const step = parts.next();
+    if (step.done === true) made = step.value;
+    else await pause();
+  }
+  const { causes, checks, usual } = made.tables;
+  for (const cause of causes) {
+    for (const check of checks.keys()) usual(cause, check, false);
+    await pause();
+  }
 }
 
 export interface Known {

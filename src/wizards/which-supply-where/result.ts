@@ -30,11 +30,13 @@ import {
   crossingOf,
   districtLoad,
   gapExpected,
+  isAboveUsual,
   jointLoad,
   judgeRails,
   largestPush,
   middle,
   neighbourVolts,
+  SCALE_RANGE,
   STEP_TOO_LARGE,
   stepFinding,
   stepSize,
@@ -65,7 +67,9 @@ export type PlacementBecause =
   | 'one-follows'
   /** The rails follow an a.c. supply, or get less than decoders need. */
   | 'alternating'
-  | 'too-low';
+  | 'too-low'
+  /** The rails stand well above what is usual for the scale, though below what no track may pass. */
+  | 'above-usual';
 
 /** A unit whose supply cannot drive it to its trip current, or that is set above what the scale bears. */
 export interface UnitFound {
@@ -88,6 +92,8 @@ export interface Placement {
   readonly readFirst: ReadFirst | undefined;
   /** Rails that stand too high, volts. */
   readonly railVolts: Span | undefined;
+  /** Rails above the range of the scale that are no reason to stop, and whether it is known where they come from; volts. */
+  readonly aboveRange: { readonly volts: number; readonly known: boolean } | undefined;
   readonly scale: Scale;
   readonly supplies: readonly NamedSupply[];
   /** Best first; empty while a label is not known. */
@@ -183,6 +189,7 @@ export function placeSupplies(answers: Answers): Placement {
     : [];
   return {
     ...found,
+    aboveRange: warnsOfVolts(found) ? aboveRange(arrangements[0], scale, railsKnown) : undefined,
     readFirst: BUYS.includes(found.outcome) ? readFirstOf(answers, found.unit) : undefined,
     scale,
     supplies,
@@ -395,6 +402,8 @@ function voltsOutcome(best: Arrangement, stages: readonly LoadedStage[], scale: 
     if (!followsAlternating(placed)) return told(placed, 'rail-voltage-too-high');
     return told(placed, stage.input.kind === 'ac' ? 'rail-voltage-too-high' : 'regulated-supply', 'alternating');
   }
+  const above = best.stages.find(({ rails }) => isAboveUsual(rails.idle.to, scale));
+  if (above !== undefined) return told(above, 'rail-voltage-too-high', 'above-usual');
   const low = best.stages.find(({ rails }) => judgeRails(rails, scale) === 'too-low');
   return low === undefined ? undefined : told(low, 'volts-too-low', 'too-low');
 }
@@ -402,11 +411,22 @@ function voltsOutcome(best: Arrangement, stages: readonly LoadedStage[], scale: 
 const followsAlternating = ({ fed: { supply, rails } }: Placed): boolean =>
   supply.kind === 'ac' && rails.kind === 'follows';
 
-// Above the range of the scale a d.c. supply or a setting is a matter of taste; an a.c. supply rises by itself, so it is not the one to take.
+// An a.c. supply rises by itself, so that above the range of the scale at all it is not the one to take.
 function isTooHigh(placed: Placed, scale: Scale): boolean {
   const finding = judgeRails(placed.rails, scale);
   if (finding === 'over-stop' || finding === 'over-decoder') return true;
   return finding === 'above-range' && followsAlternating(placed);
+}
+
+/** Nothing is measured on an input that nobody has read, and what is said of the volts already needs no warning. */
+const warnsOfVolts = ({ outcome, railVolts }: Outcome): boolean =>
+  railVolts === undefined && outcome !== 'read-both-labels';
+
+/** Where rails stand above the range of the scale without anything else being wrong with the plug: the higher of both. */
+function aboveRange(best: Arrangement | undefined, scale: Scale, known: boolean): Placement['aboveRange'] {
+  if (best?.permitted !== true) return undefined;
+  const volts = Math.max(...best.stages.map(({ rails }) => rails.idle.to));
+  return volts > SCALE_RANGE[scale].to + 1e-9 ? { volts, known } : undefined;
 }
 
 /** The same printed on both, on units that make their rails alike: nothing depends on which is where. */

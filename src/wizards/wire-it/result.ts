@@ -454,11 +454,15 @@ function isWorthIt(good: WiringCandidate, least: WiringCandidate = good): boolea
   return more(({ cost }) => cost.hours.to) <= WORTH_GOOD.hours && more(({ cost }) => cost.money.to) <= WORTH_GOOD.money;
 }
 
-/** The ring does as well and spares more than what good wiring is worth. */
-function isMuchCheaper(ring: WiringCandidate, other: WiringCandidate): boolean {
-  const spared = (of: (one: WiringCandidate) => number): number => of(other) - of(ring);
-  const [money, hours] = [spared(({ cost }) => cost.money.to), spared(({ cost }) => cost.hours.to)];
-  return money >= 0 && hours >= 0 && (money > WORTH_GOOD.money || hours > WORTH_GOOD.hours);
+/** So large a part of money and of hours is much of work that takes more than an evening. Source: common-practice. */
+const MUCH = 1 / 3;
+
+/** The ring does as well and spares more than what good wiring is worth, or much of what the other takes. */
+function isMuchCheaper({ cost: ring }: WiringCandidate, { cost: other }: WiringCandidate): boolean {
+  const [money, hours] = [other.money.to - ring.money.to, other.hours.to - ring.hours.to];
+  if (money < 0 || hours < 0) return false;
+  if (money > WORTH_GOOD.money || hours > WORTH_GOOD.hours) return true;
+  return other.hours.to > WORTH_GOOD.hours && money > MUCH * other.money.to && hours > MUCH * other.hours.to;
 }
 
 // The cheapest that keeps the limits; what makes it good, if it takes no more than an evening longer. A ring is for layouts whose bus

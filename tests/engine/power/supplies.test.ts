@@ -1,7 +1,8 @@
 import { describe, expect, test } from 'vitest';
 import { districtLoad } from '../../../src/engine/power/fleet.ts';
+import { stepFinding, stepSize } from '../../../src/engine/power/steps.ts';
 import type { Arrangement, LoadedStage, NamedSupply } from '../../../src/engine/power/supplies.ts';
-import { arrange, MOST_ENUMERATED, stepFinding, stepSize } from '../../../src/engine/power/supplies.ts';
+import { arrange, MOST_ENUMERATED } from '../../../src/engine/power/supplies.ts';
 import { near } from '../../near.ts';
 import { h0, unit } from '../../samples.ts';
 

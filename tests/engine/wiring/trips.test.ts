@@ -3,7 +3,8 @@ import { describe, expect, test } from 'vitest';
 import { gradeBreaker, openedBy } from '../../../src/engine/wiring/breakers.ts';
 import { leastLoadedVolts, loadedVolts, shortFromLoadTest } from '../../../src/engine/wiring/load-test.ts';
 import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
-import { loopLimit, tripFinding, tripLevel, worstFaultHeat } from '../../../src/engine/wiring/trips.ts';
+import { tripLevel } from '../../../src/engine/wiring/trip-level.ts';
+import { loopLimit, tripFinding, worstFaultHeat } from '../../../src/engine/wiring/trips.ts';
 import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { allNear, near } from '../../near.ts';
 

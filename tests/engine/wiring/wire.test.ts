@@ -2,10 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { parseQuantity } from '../../../src/engine/quantity-text.ts';
 import { gaugeArea, gaugeOf } from '../../../src/engine/units.ts';
+import { GAUGE_SIZES, gaugeAtLeast } from '../../../src/engine/wiring/gauges.ts';
 import type { Conductor, Make } from '../../../src/engine/wiring/wire.ts';
 import {
-  GAUGE_SIZES,
-  gaugeAtLeast,
   heatingLimit,
   METRIC_SIZES,
   ohmsPerMetre,

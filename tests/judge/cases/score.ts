@@ -7,6 +7,7 @@ import type { Known } from '../../../src/wizards/put-it-right/step.ts';
 import { stateOf, walkModelNow } from '../../../src/wizards/put-it-right/step.ts';
 import { seeded } from '../../seeded.ts';
 import type { ReportedCase } from './cases.ts';
+import { mendedBy } from './cases.ts';
 
 /** What was proposed, with the chance that was shown beside it, and whether it would have found or mended the cause. */
 export interface Proposal {
@@ -43,7 +44,7 @@ export function scoreTold(one: ReportedCase): ToldScore {
       trusted: new Set(Object.keys(one.taps)),
     }),
   );
-  const isRight = (fixClass: string): boolean => one.accepts.includes(fixClass);
+  const isRight = (fixClass: string): boolean => mendedBy(one).includes(fixClass);
   const [best] = findings;
   return {
     id: one.id,
@@ -110,7 +111,7 @@ export function walkThrough(one: ReportedCase, tools: readonly Tool[]): Walked {
     }
     if (next.kind === 'fix') {
       const { fixClass, chance } = next;
-      const isRight = one.accepts.includes(fixClass);
+      const isRight = mendedBy(one).includes(fixClass);
       proposals.push({ fixClass, chance, isRight });
       if (isRight || next.danger !== undefined) break;
       known.tried.push(fixClass);
@@ -140,7 +141,7 @@ function answer(known: Begun, check: string, option: string | undefined): boolea
 const listed = (one: ReportedCase, known: Known, most: number): Proposal[] =>
   signPosterior(walkModelNow(), stateOf(known))
     .findings.slice(0, most)
-    .map(({ fixClass, chance }) => ({ fixClass, chance, isRight: one.accepts.includes(fixClass), isListed: true }));
+    .map(({ fixClass, chance }) => ({ fixClass, chance, isRight: mendedBy(one).includes(fixClass), isListed: true }));
 
 interface Begun extends Known {
   readonly answers: { check: string; option: string }[];

@@ -6,7 +6,16 @@ import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/inde
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer, useReckoned } from '../frame/index.ts';
-import { headlineOf, leadOf, remedyName, tonightOf, trainsLine, verdictOf, warningsOf } from './answer-texts.ts';
+import {
+  fitsOf,
+  headlineOf,
+  leadOf,
+  remedyName,
+  tonightOf,
+  trainsLine,
+  verdictOf,
+  warningsOf,
+} from './answer-texts.ts';
 import { Details } from './Details.tsx';
 import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
@@ -27,6 +36,7 @@ export function EnoughAnswer(props: Props) {
   const found: Found = { ...props, reckoning, conclusion };
   if (conclusion.divided !== undefined)
     return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} />;
+  const headline = headlineOf(found);
   const others = helpful(conclusion);
   const { power } = reckoning;
   // What was asked is answered beside what comes before it.
@@ -39,17 +49,19 @@ export function EnoughAnswer(props: Props) {
       {...props}
       outcome={outcome}
       verdict={verdictOf(found)}
-      headline={headlineOf(found)}
+      headline={headline}
       lead={leadOf(found)}
       only={kind === 'stop'}
       warnings={warningsOf(found)}
-      {...(beside === undefined ? {} : { because: beside })}
       tonight={tonightOf(found)}
       {...toDoOf(found)}
+      saidAbove={SAID_ABOVE.has(outcome) || headline === props.fixes[outcome]?.title}
       readFirst={buysToDo(conclusion) ? conclusion.readFirst : undefined}
-      {...(conclusion.mayMove === undefined ? {} : { fits: <Fits {...found} /> })}
+      {...(beside === undefined && conclusion.mayMove === undefined
+        ? {}
+        : { fits: <Fits {...found} beside={beside} /> })}
       {...(deciding === undefined ? {} : { decides: <Decides {...found} deciding={deciding} /> })}
-      figure={<Draw {...found} />}
+      {...(power === undefined && reckoning.trainsAssumed ? {} : { figure: <Draw {...found} /> })}
       {...(others.length === 0 ? {} : { others: <Others {...found} /> })}
       {...(props.left.length === 0 ? {} : { surer: <SurerFirst {...props} /> })}
       trial={<WhatIf {...props} reckoning={reckoning} />}
@@ -77,20 +89,15 @@ function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string
   return { toDo: say('to-do-supply', values), price: costWords(SUPPLY_COST, say, numbers) };
 }
 
+/** Their headlines say what the titles of their fixes would. */
+const SAID_ABOVE: ReadonlySet<string> = new Set(['power-is-enough', 'read-both-labels']);
+
 const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level', 'rail-voltage-too-high']);
 
-function Fits({ reckoning, conclusion, say }: Found) {
-  const { mayMove, more } = conclusion;
-  if (mayMove === undefined || reckoning.trains === 0) return null;
-  if (mayMove.tight < 1) return <p>{say('fits-none')}</p>;
-  const some = mayMove.enough < mayMove.tight ? 'fits' : 'fits-all';
-  const most = mayMove.enough < 1 ? 'fits-tight' : some;
-  return (
-    <p>
-      {say(most, { enough: mayMove.enough, tight: mayMove.tight })}{' '}
-      {more !== undefined && more.count > 0 && say('fits-more', { n: more.count, kind: say(`kind-${more.kind}`) })}
-    </p>
-  );
+/** The verdict on the trains where something comes before it, how many fit, and what is free before anything is bought. */
+function Fits({ beside, ...found }: Found & { readonly beside: string | undefined }) {
+  const told = [...(beside === undefined ? [] : [beside]), ...fitsOf(found)];
+  return told.length === 0 ? null : <p>{told.join(' ')}</p>;
 }
 
 /** What is left to tell, the one that is likeliest to change something first; in the order of the chart until that is worked out. */

@@ -164,7 +164,7 @@ function quietVariant(chosen: Remedy | undefined): string {
 }
 
 /** What can be run with what is there. With a label unread only what has run before. */
-export function tonightOf({ reckoning, conclusion, say }: Found): string {
+export function tonightOf({ reckoning, conclusion, say }: Found): string | undefined {
   const { kind, outcome, mayMove } = conclusion;
   if (kind === 'labels-first') return say(staysUnplugged(reckoning) ? 'tonight-unplugged' : 'tonight-labels');
   if (outcome === 'rail-voltage-too-high' || outcome === 'regulated-supply') return say('tonight-measure');
@@ -172,18 +172,48 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string {
     outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level' || reckoning.power?.trip?.kind === 'perhaps';
   const { tight = 0, enough = 0 } = mayMove ?? {};
   const { moving } = reckoning.fleet;
+  // That what stands is too much has been said already.
+  const said = outcome === 'mute-and-park' && conclusion.chosen === undefined;
   const parts = [
-    mostTonight(tight, enough, moving, say),
-    ...(conclusion.chosen === undefined ? freeFirst(conclusion, moving, say) : []),
+    ...(said ? [] : [mostTonight(tight, enough, moving, say)]),
     ...(mayNotTrip ? [say('tonight-beside')] : []),
   ];
-  return parts.join(' ');
+  return parts.length === 0 ? undefined : parts.join(' ');
+}
+
+/** How many may move beyond what is wished, which is told for tonight already; and what is free, where nothing before has said it. */
+export function fitsOf({ reckoning, conclusion, say }: Found): string[] {
+  const { mayMove, more, chosen } = conclusion;
+  const { trains, fleet } = reckoning;
+  if (mayMove === undefined || trains === 0) return [];
+  const some = mayMove.enough < mayMove.tight ? 'fits' : 'fits-all';
+  const most = mayMove.enough < 1 ? 'fits-tight' : some;
+  return [
+    ...(mayMove.tight < fleet.moving ? [] : [say(most, { enough: mayMove.enough, tight: mayMove.tight })]),
+    ...(more !== undefined && more.count > 0
+      ? [say('fits-more', { n: more.count, kind: say(`kind-${more.kind}`) })]
+      : []),
+    ...(chosen === undefined ? freeFirst(conclusion, fleet.moving, say) : []),
+    ...onceQuietOf(conclusion, say),
+  ];
 }
 
 /** What parking brings, where not all that is wished may move. */
 function freeFirst({ mayMove }: Conclusion, wished: number, say: Say): string[] {
   const { tight = 0, alone = 0 } = mayMove ?? {};
   return tight < wished && alone > tight ? [say('free-first', { moving: alone })] : [];
+}
+
+/** How many districts would do for all that is wished, once what stands is quiet. */
+function onceQuietOf(
+  { onceQuiet: { muted, parked } = { muted: undefined, parked: undefined } }: Conclusion,
+  say: Say,
+): string[] {
+  const districts = (n: number): string => say(n === 1 ? 'districts-one' : 'districts-many', { n });
+  return [
+    ...(muted === undefined ? [] : [say('once-muted', { districts: districts(muted) })]),
+    ...(parked === undefined ? [] : [say('once-parked', { districts: districts(parked) })]),
+  ];
 }
 
 /** How many may move of those that are wished, and how many of them with room to spare. */

@@ -24,12 +24,17 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly outcome: string;
   /** All fixes that it comes to, where there are several, and what they are together. */
   readonly several?: { readonly fixes: readonly string[]; readonly fix: FixWords } | undefined;
-  /** Nothing else is shown: a stop, a layout that is out of scope, labels that must be read. Its steps stand open, but where the verdict is `open`. */
+  /**
+   * Nothing else is shown: a stop, a layout that is out of scope, labels that must be read. Its steps stand open, but where the verdict is
+   * `open`, or where the one thing to do has a name of its own.
+   */
   readonly only?: boolean;
   /** What can be run with what is there. */
   readonly tonight?: ComponentChildren;
   /** The one thing to do, in a few words, and its price in time and money; else the title and the effort of the fix. */
   readonly toDo?: string | undefined;
+  /** The headline says what the title of the fix would, so that the title is left out. */
+  readonly saidAbove?: boolean;
   readonly price?: string | undefined;
   /** What is to be read before anything is bought. */
   readonly readFirst?: ReadFirst | undefined;
@@ -54,7 +59,7 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
 
 export function AnswerPage(props: AnswerPageProps) {
   const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, release } = props;
-  const unfolded = only && verdict.tone !== 'open';
+  const unfolded = only && verdict.tone !== 'open' && props.toDo === undefined;
   const fix = props.several?.fix ?? fixes[outcome];
   const stage = useStages(LAST_STAGE);
   const whole = stage === LAST_STAGE;
@@ -90,7 +95,7 @@ export function AnswerPage(props: AnswerPageProps) {
         ))}
         <p class="lead">{lead}</p>
         {because !== undefined && <p>{because}</p>}
-        {!only && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}
+        {!unfolded && props.tonight !== undefined && <p class="tonight">{props.tonight}</p>}
         {unfolded && first !== undefined && <p>{first}</p>}
         {!unfolded && <ToDo {...props} fix={fix} first={first} />}
       </section>
@@ -105,16 +110,16 @@ function ToDo({
   fix,
   first,
   toDo,
+  saidAbove = false,
   price,
   say,
 }: AnswerPageProps & { readonly fix: FixWords; readonly first: string | undefined }) {
+  const told = toDo ?? (saidAbove ? undefined : fix.title);
   return (
     <div class="to-do">
-      <h2 class="h3">{say('to-do-title')}</h2>
+      <h2 class="h3">{told ?? say('to-do-title')}</h2>
       {first !== undefined && <p>{first}</p>}
-      <p>
-        <b>{toDo ?? fix.title}</b> <span class="price">{price ?? fix.effort}</span>
-      </p>
+      <p class="price">{price ?? fix.effort}</p>
       <p class="acts">
         <a class="button" href="#step-1">
           {say('to-do-start')}
@@ -140,11 +145,16 @@ function Below({ fix, unfolded, text, ...props }: BelowProps) {
   const { outcome, only = false, cautions, say, language, release, numbers } = props;
   return (
     <>
-      <section class={unfolded ? 'part' : 'part steps-page'} id="steps" tabIndex={-1}>
+      <section class={unfolded ? 'part steps-here' : 'part steps-page'} id="steps" tabIndex={-1}>
         <h2>{say('how-to-title', { remedy: fix.title })}</h2>
         <StepByStep fix={fix} cautions={cautions} say={say} language={language} back="#answer" />
+        {unfolded && (
+          <p class="acts">
+            <a href="#proof">{say('to-do-proof')}</a>
+          </p>
+        )}
       </section>
-      <Proof {...props} fix={fix} hidden={!unfolded} />
+      <Proof {...props} fix={fix} />
       <Share text={text} say={say} made={{ release, verdict: outcome }} />
       <p class="paper-link">{location.href}</p>
       {!only && numbers !== undefined && (
@@ -193,10 +203,9 @@ function Proof({
   home,
   say,
   language,
-  hidden,
-}: AnswerPageProps & { readonly fix: FixWords; readonly hidden: boolean }) {
+}: AnswerPageProps & { readonly fix: FixWords }) {
   return (
-    <div class={hidden ? 'part steps-page proof' : 'part proof'} id="proof" tabIndex={-1}>
+    <div class="part steps-page proof" id="proof" tabIndex={-1}>
       {proof}
       <Verify fix={fix} say={say} language={language} />
       {(several?.fixes ?? [outcome]).map((id) => (
@@ -206,11 +215,9 @@ function Proof({
           </a>
         </p>
       ))}
-      {hidden && (
-        <p>
-          <a href="#answer">{say('back-to-answer')}</a>
-        </p>
-      )}
+      <p>
+        <a href="#answer">{say('back-to-answer')}</a>
+      </p>
     </div>
   );
 }

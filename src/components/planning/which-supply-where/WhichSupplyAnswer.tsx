@@ -1,6 +1,6 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
 import type { Arrangement, NamedSupply, Span } from '../../../engine/index.ts';
-import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
+import { SCALE_RANGE, STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
 import { crossingAdvice, crossingRows, forbiddenIn, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
@@ -26,8 +26,9 @@ export function WhichSupplyAnswer(props: Props) {
       readFirst={placement.readFirst}
       verdict={verdictOf(placement, say)}
       headline={headlineOf(placement, say)}
+      saidAbove={true}
       lead={leadOf(placement, say, numbers) ?? fix.lead}
-      warnings={placement.outcome === 'wrong-supply' ? mustNotGo(placement, say, numbers) : []}
+      warnings={warningsOf(placement, say, numbers)}
       because={
         placement.stillShort && !placement.only ? (
           <>
@@ -67,7 +68,8 @@ const STOPS: readonly string[] = [
   'lower-trip-level',
 ];
 
-function verdictOf({ outcome, stillShort }: Placement, say: Say): { tone: Tone; word: string } {
+function verdictOf({ outcome, because, stillShort }: Placement, say: Say): { tone: Tone; word: string } {
+  if (because === 'above-usual') return { tone: 'short', word: say('place-chip-volts') };
   if (STOPS.includes(outcome)) return { tone: 'stop', word: say('place-chip-stop') };
   if (outcome === 'read-both-labels') return { tone: 'open', word: say('place-chip-labels') };
   if (outcome === 'measure-rail-volts-first') return { tone: 'open', word: say('place-chip-measure') };
@@ -77,9 +79,21 @@ function verdictOf({ outcome, stillShort }: Placement, say: Say): { tone: Tone; 
 }
 
 function headlineOf({ outcome, because, unit }: Placement, say: Say): string {
-  if (because === 'one-follows') return say('place-headline-one-follows');
+  if (because === 'one-follows' || because === 'above-usual') return say(`place-headline-${because}`);
   return say(`place-headline-${outcome}`, { unit: unit === undefined ? '' : say(`place-${unit.unit}`) });
 }
+
+/** What may not be read past, right below the verdict. */
+function warningsOf(placement: Placement, say: Say, numbers: Numbers): string[] {
+  const { outcome, aboveRange, scale } = placement;
+  if (outcome === 'wrong-supply') return mustNotGo(placement, say, numbers);
+  if (aboveRange === undefined) return [];
+  const values = { volts: numbers.volts(aboveRange.volts), usual: usualVolts(scale, say, numbers) };
+  return [say(aboveRange.known ? 'place-rails-above' : 'place-rails-perhaps-above', values)];
+}
+
+const usualVolts = (scale: Placement['scale'], say: Say, numbers: Numbers): string =>
+  say('place-usual', { from: numbers.plain(SCALE_RANGE[scale].from, 0), to: numbers.volts(SCALE_RANGE[scale].to) });
 
 /** Which supply must not go into which unit, and why. */
 function mustNotGo({ arrangements, supplies }: Placement, say: Say, numbers: Numbers): string[] {
@@ -94,7 +108,11 @@ function mustNotGo({ arrangements, supplies }: Placement, say: Say, numbers: Num
 }
 
 /** Why it comes to this, where the fix alone would say more than is so. */
-function leadOf({ outcome, because, unit, railVolts }: Placement, say: Say, numbers: Numbers): string | undefined {
+function leadOf(
+  { outcome, because, unit, railVolts, scale }: Placement,
+  say: Say,
+  numbers: Numbers,
+): string | undefined {
   if (unit !== undefined) {
     return say(`place-lead-${outcome}`, {
       unit: say(`place-${unit.unit}`),
@@ -106,6 +124,8 @@ function leadOf({ outcome, because, unit, railVolts }: Placement, say: Say, numb
   if (railVolts !== undefined) {
     const volts = { from: numbers.volts(railVolts.from), to: numbers.volts(railVolts.to) };
     if (because === 'alternating') return say('place-lead-alternating', volts);
+    if (because === 'above-usual')
+      return say('place-lead-above-usual', { ...volts, usual: usualVolts(scale, say, numbers) });
     return say(because === 'too-low' ? 'place-lead-volts-too-low' : 'place-lead-too-high', volts);
   }
   if (because === undefined || because === 'both-set') return undefined;

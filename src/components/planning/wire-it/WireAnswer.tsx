@@ -46,11 +46,12 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
       warnings={warningsOf(wiring, say, numbers)}
       tonight={tonightOf(wiring, say, numbers)}
       toDo={toDoOf(wiring, say, numbers)}
+      saidAbove={wiring.outcome === 'wiring-good'}
       price={priceOf(wiring.chosen, say, numbers)}
       fits={
         <>
           <Afterwards wiring={wiring} say={say} numbers={numbers} />
-          {isRing(wiring.chosen) && <p>{say('wire-ring-else')}</p>}
+          {isRing(wiring.chosen) && wiring.others.some(isStraight) && <p>{say('wire-ring-else')}</p>}
         </>
       }
       decides={<Decides {...props} wiring={wiring} />}
@@ -211,6 +212,9 @@ function MakeSurer({ wiring, ...props }: WorkedOutProps & { readonly wiring: Wir
 const isRing = (one: WiringCandidate | undefined): boolean =>
   one?.change.kind === 'rewired' && one.change.ring === true;
 
+/** Wire laid anew that needs no bus that comes round again. */
+const isStraight = (one: WiringCandidate): boolean => one.change.kind === 'rewired' && !isRing(one);
+
 /** A second unit, whose input nobody has read here. */
 const isUnit = (one: WiringCandidate | undefined): boolean => one?.change.kind === 'second-stage';
 
@@ -318,7 +322,7 @@ function leadOf({ now, chosen, others, trip, plan, supply }: Wiring, say: Say, n
   if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
   if (chosen !== now) return present;
   const noticed = supply?.kind === 'surely' ? ` ${say('wire-lead-noticed')}` : '';
-  if (chosen.verdict === 'good') return `${present}${noticed} ${say('wire-lead-good')}`;
+  if (chosen.verdict === 'good') return `${present}${noticed}`;
   const better = others.some(({ verdict }) => verdict === 'good') ? 'wire-lead-bearable-better' : 'wire-lead-bearable';
   return `${present}${noticed} ${say(better)}`;
 }
@@ -374,15 +378,15 @@ function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutP
   );
 }
 
-/** The picture of what fails: volts at a train, and what a short draws where that is too little. */
-function Pictures({ wiring, say, numbers }: WithWiring) {
-  const weak = wiring.now?.fails.includes('short-circuit') === true;
-  const low = !weak || wiring.now?.fails.includes('drop') === true;
+/** Whether the picture that is shown first is that of a short: what may not switch off comes before what runs slow. */
+const showsShort = ({ now }: Wiring): boolean => now?.fails.includes('short-circuit') === true;
+
+/** The picture of what fails: what a short draws, or volts at a train. The other stands with the numbers. */
+function Pictures(props: WithWiring) {
   return (
     <section class="part">
-      <h2 class="h3">{say('wire-now-title')}</h2>
-      {low && <Volts wiring={wiring} say={say} numbers={numbers} />}
-      {weak && <Shorts wiring={wiring} say={say} numbers={numbers} />}
+      <h2 class="h3">{props.say('wire-now-title')}</h2>
+      {showsShort(props.wiring) ? <Shorts {...props} /> : <Volts {...props} />}
     </section>
   );
 }
@@ -437,7 +441,7 @@ function Figures(props: WorkedOutProps & { readonly wiring: Wiring }) {
   return (
     <section class="part">
       <Given {...props} />
-      {now?.fails.includes('short-circuit') === true ? null : <Shorts {...props} />}
+      {showsShort(wiring) ? <Volts {...props} /> : <Shorts {...props} />}
       <h2>{say('wire-candidates-title')}</h2>
       <table class="cards">
         <thead>

@@ -203,8 +203,9 @@ export const QUIET = {
 
 /** There only while a vehicle joins two parts; well as soon as it is off the gap. */
 export const AT_THE_GAP = {
-  when: { 'at-the-gap': always, always: rarely },
-  where: { gaps: always },
+  // Who drives over it seldom sees no pattern.
+  when: { 'at-the-gap': always, always: rarely, 'now-and-then': sometimes },
+  where: { gaps: always, spot: rarely, part: rarely },
   vehicles: { 'every-one': usually, 'lit-or-long': sometimes, 'short-ones': rarely },
   'goes-off': TRIPS_BOTH,
   'comes-back': BACK_AS_THE_UNIT_DOES,
@@ -221,8 +222,14 @@ export const AT_THE_GAP = {
 /** There for a moment, at one turnout. */
 export const AT_A_TURNOUT = {
   trouble: SHORT_FOR_A_MOMENT,
-  when: { 'at-one-place': always, 'now-and-then': sometimes, 'at-the-gap': rarely, 'with-traffic': rarely },
-  where: { turnout: always, spot: rarely, gaps: rarely, loop: rarely },
+  when: {
+    'at-one-place': always,
+    'now-and-then': sometimes,
+    'in-mid-run': rarely,
+    'at-the-gap': rarely,
+    'with-traffic': rarely,
+  },
+  where: { turnout: always, spot: sometimes, gaps: rarely, loop: rarely },
   'goes-off': TRIPS_ITS_UNIT,
   'comes-back': BACK_AS_THE_UNIT_DOES,
   'unit-shows': SHORT_ON_THE_LAMPS,
@@ -239,9 +246,10 @@ export const AT_A_TURNOUT = {
 /** A short that stands without any train. */
 export const STANDING_SHORT = {
   trouble: { 'switches-off': always, 'stops-dark': sometimes, 'only-shown': rarely },
-  when: { 'at-switching-on': usually, always: usually, 'in-mid-run': rarely },
-  where: { everywhere: usually, part: usually },
-  vehicles: { 'none-needed': always },
+  // It waits for a wheel where a stretch has no feed of its own.
+  when: { 'at-switching-on': usually, always: usually, 'in-mid-run': sometimes, 'when-set-on': rarely },
+  where: { everywhere: usually, part: usually, spot: rarely, turnout: rarely },
+  vehicles: { 'none-needed': always, 'every-one': rarely },
   'goes-off': KEPT_OFF,
   'comes-back': BACK_WHEN_REMOVED,
   'unit-shows': {
@@ -288,7 +296,7 @@ export const NO_POWER = {
 /** More is drawn than can be given: it shows as trains add up, wherever they are in that part. */
 export const TOO_LITTLE = {
   trouble: { 'switches-off': usually, 'slow-or-dim': usually, jerks: rarely },
-  when: { 'with-traffic': always, 'after-minutes': sometimes, 'when-set-on': rarely, 'now-and-then': rarely },
+  when: { 'with-traffic': always, 'after-minutes': sometimes, 'when-set-on': rarely, 'now-and-then': sometimes },
   where: { everywhere: usually, part: sometimes },
   vehicles: { many: usually, 'every-one': sometimes, 'lit-or-long': sometimes },
   'goes-off': TRIPS_ITS_UNIT,

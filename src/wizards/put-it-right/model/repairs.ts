@@ -34,6 +34,13 @@ export const PRICES = {
   'computer-acts': 'cheap',
   'cannot-be-read': 'cheap',
   'programs-others': 'cheap',
+  'volts-set-low': 'cheap',
+  'parked-across-loop': 'cheap',
+  'program-cuts-pulse': 'cheap',
+  'computer-not-connected': 'cheap',
+  'blink-code': 'cheap',
+  'waits-for-button': 'cheap',
+  'false-short': 'cheap',
   'not-enough': 'dear',
   'supply-too-small': 'dear',
   'filament-lamps': 'dear',
@@ -53,6 +60,7 @@ const NO_TRACE: ReadonlySet<string> = new Set<FixClass>([
   ...(['switch-off-now', 'booster-off', 'stop-active', 'dirty', 'test-misled', 'mains-off', 'pickup'] as const),
   ...(['binding-locomotive', 'cannot-be-read', 'handheld-lost', 'house-protection', 'tingle', 'mains-sag'] as const),
   ...(['stage-heat', 'supply-heat', 'restart-load', 'turntable', 'metal-across', 'wheelset-short'] as const),
+  ...(['parked-across-loop', 'blink-code'] as const),
 ]);
 
 /** Whether a repair that did not help is undone first, so that it does not become a second fault. */

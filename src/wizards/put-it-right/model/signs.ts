@@ -128,10 +128,11 @@ export const CORE_SIGNS = [
     group: 'event',
   },
   // What the unit of the part with the trouble shows just then. `restarts`: its lamp goes out and on as at switching on.
-  // `only-breaker`: the unit is ready, and a breaker or polarity switcher behind it shows that it has opened.
+  // `only-breaker`: the unit is ready, and a breaker or polarity switcher behind it shows that it has opened. `code`: it blinks or beeps so many
+  // times, or names a reason of its own.
   {
     id: 'unit-shows',
-    values: ['ready', 'dark', 'fault', 'no-signal', 'restarts', 'stopped', 'only-breaker'],
+    values: ['ready', 'dark', 'fault', 'no-signal', 'restarts', 'stopped', 'only-breaker', 'code'],
     sound: 'ready',
     unaffected: { ready: always },
   },
@@ -253,17 +254,17 @@ export const OTHER_SIGNS = [
     unaffected: { 'no-change': sometimes, worse: usually },
     stands: true,
   },
-  // With what the trouble goes when things are exchanged for each other.
+  // With what the trouble goes when things are exchanged for each other. `gone`: it does not come back at all, since a plug was moved for it.
   {
     id: 'goes-with-unit',
-    values: ['stays', 'goes-along'],
+    values: ['stays', 'goes-along', 'gone'],
     sound: 'stays',
     unaffected: { stays: always },
     stands: true,
   },
   {
     id: 'goes-with-supply',
-    values: ['stays', 'goes-along'],
+    values: ['stays', 'goes-along', 'gone'],
     sound: 'stays',
     unaffected: { stays: always },
     stands: true,
@@ -304,7 +305,7 @@ export const OTHER_SIGNS = [
     stands: true,
   },
   // Settings of the units, read on displays or in their menus. `zero-runs`: something is driven on address 0. `programs-main`: programming
-  // goes out to the whole layout.
+  // goes out to the whole layout. `stays-off`: it is told to wait for a button after a short.
   {
     id: 'settings',
     values: [
@@ -319,6 +320,7 @@ export const OTHER_SIGNS = [
       'trip-wrong',
       'zero-runs',
       'programs-main',
+      'stays-off',
     ],
     sound: 'right',
     unaffected: { right: usually, 'kinds-differ': sometimes, 'feedback-differs': rarely },
@@ -406,10 +408,21 @@ export const OTHER_SIGNS = [
     unaffected: { 'no-change': always },
     stands: true,
   },
-  // Handhelds, radio, control bus, computer. `comes-and-goes`: now and then a press is late or lost.
+  // Handhelds, radio, control bus, computer. `comes-and-goes`: now and then a press is late or lost. `computer-silent`: only the computer has no
+  // connection. `only-by-computer`: only what the computer orders goes wrong; ordered by hand it is right.
   {
     id: 'control',
-    values: ['fine', 'all-dead', 'one-dead', 'restarts', 'weak-bus', 'acts-by-itself', 'comes-and-goes'],
+    values: [
+      'fine',
+      'all-dead',
+      'one-dead',
+      'restarts',
+      'weak-bus',
+      'acts-by-itself',
+      'comes-and-goes',
+      'computer-silent',
+      'only-by-computer',
+    ],
     sound: 'fine',
     unaffected: { fine: always },
   },
@@ -576,10 +589,10 @@ export const OTHER_SIGNS = [
     sound: 'nothing',
     unaffected: { nothing: always },
   },
-  // Whether the weather or the room matters: it comes when it is warm, or when it is damp or just after glue and water, or where there is much radio.
+  // Whether the weather or the room matters: it comes when it is warm, or when it is damp or just after glue and water, where there is much radio, or in the cold.
   {
     id: 'weather',
-    values: ['no-matter', 'warm', 'damp', 'much-radio'],
+    values: ['no-matter', 'warm', 'damp', 'much-radio', 'cold'],
     sound: 'no-matter',
     unaffected: { 'no-matter': always },
   },

@@ -89,7 +89,7 @@ export const BOUNDARY = [
     needs: { parts: ['several'] },
     shows: {
       ...A_STEP,
-      since: { supply: always, 'supply-or-unit': rarely },
+      since: { supply: usually, 'supply-or-unit': rarely, nothing: sometimes },
       step: { idle: usually, loaded: sometimes },
       labels: { 'volts-differ': usually, fit: sometimes, 'too-few-amps': rarely },
       // Back where they were, it is well.
@@ -118,41 +118,56 @@ export const BOUNDARY = [
       loss: { none: usually, 'at-the-unit': sometimes },
     },
   },
-  // The rail volts of one unit are set lower: everything is slower or dimmer there, beside its feed too. Alone it trips nothing.
+  // The rail volts of one unit are set lower than its neighbour's: everything is slower or dimmer there, beside its feed too. Alone it trips nothing.
   {
     id: 'low-setting',
     fixClass: 'voltage-step',
     minutes: 8,
+    needs: { parts: ['several'] },
     shows: {
       ...QUIET,
-      trouble: {
-        by: 'parts',
-        is: {
-          one: { 'slow-or-dim': always },
-          several: { 'slow-or-dim': usually, jerks: usually, 'switches-off': sometimes, hums: rarely },
-        },
-      },
-      when: { by: 'parts', is: { one: { always: always }, several: { always: usually, 'at-the-gap': usually } } },
-      where: {
-        by: 'parts',
-        is: { one: { everywhere: always }, several: { part: usually, gaps: usually, everywhere: rarely } },
-      },
-      vehicles: { 'every-one': always },
-      since: { supply: rarely, 'supply-or-unit': usually, setting: usually, nothing: rarely },
-      'goes-off': {
-        by: 'parts',
-        is: { one: { nothing: always }, several: { nothing: usually, 'that-part': sometimes, 'all-at-once': rarely } },
-      },
+      trouble: { 'slow-or-dim': usually, jerks: sometimes, 'switches-off': sometimes, hums: rarely },
+      when: { always: usually, 'at-the-gap': usually },
+      where: { part: usually, gaps: usually, everywhere: rarely },
+      vehicles: { 'every-one': always, 'lit-or-long': rarely },
+      since: { supply: rarely, 'supply-or-unit': usually, setting: usually, nothing: sometimes },
+      'goes-off': { nothing: usually, 'that-part': sometimes, 'all-at-once': rarely },
       'comes-back': BACK_AS_THE_UNIT_DOES,
       volts: { low: always },
-      step: { by: 'parts', is: { one: { none: always }, several: { idle: always } } },
-      settings: { 'volts-low': always },
+      step: { idle: always },
+      settings: { 'volts-low': usually, right: rarely },
       sparks: { none: usually, 'at-the-gap': rarely },
       // At the gap the two still differ, whichever of them is low.
       'goes-with-unit': { 'goes-along': usually, stays: usually },
       before: { 'not-off': always, snaps: rarely, dims: rarely },
       // Set low, the volts are low at the unit already.
       loss: { none: usually, 'at-the-unit': usually },
+    },
+  },
+  // A knob, a jumper or the choice of a scale holds the rail volts of the unit too low for the trains, wherever they are.
+  {
+    id: 'unit-set-low',
+    fixClass: 'volts-set-low',
+    minutes: 8,
+    shows: {
+      ...QUIET,
+      trouble: { 'slow-or-dim': always, jerks: sometimes, 'accessories-wrong': rarely, 'stops-lit': rarely },
+      when: { always: always, 'with-traffic': rarely, 'at-switching-on': rarely },
+      where: {
+        by: 'parts',
+        is: { one: { everywhere: always, far: rarely }, several: { everywhere: usually, part: usually } },
+      },
+      // Sound and large ones want more volts than the others.
+      vehicles: { 'every-one': always, 'one-kind': sometimes },
+      since: { 'supply-or-unit': usually, setting: usually, nothing: sometimes, supply: sometimes, time: rarely },
+      volts: { low: always },
+      settings: { 'volts-low': usually, right: sometimes },
+      step: { by: 'parts', is: { one: { none: always }, several: { none: usually, idle: sometimes } } },
+      labels: { fit: usually, 'volts-differ': sometimes },
+      loss: { none: usually, 'at-the-unit': usually },
+      'goes-with-unit': { 'goes-along': usually, stays: usually },
+      accessories: { fine: usually, 'all-always': rarely, 'far-ones': rarely },
+      before: { 'not-off': always, dims: rarely },
     },
   },
   // A selector or setting gives the rails more than the scale bears: fast, bright, hot, and decoders protect themselves or die.
@@ -178,7 +193,7 @@ export const BOUNDARY = [
       },
       where: ALL_OF_ITS_UNIT,
       vehicles: { 'every-one': usually, 'lit-or-long': sometimes, 'one-only': sometimes },
-      since: { supply: usually, 'supply-or-unit': usually, setting: usually },
+      since: { supply: usually, 'supply-or-unit': usually, setting: usually, nothing: rarely },
       'goes-off': { nothing: usually, 'all-at-once': sometimes, 'that-part': sometimes },
       'comes-back': BACK_AS_THE_UNIT_DOES,
       'unit-shows': { ready: usually, fault: sometimes },
@@ -249,7 +264,7 @@ export const BOUNDARY = [
         'none-needed': sometimes,
         'every-one': rarely,
       },
-      since: { 'supply-or-unit': usually, 'track-or-wires': usually },
+      since: { 'supply-or-unit': usually, 'track-or-wires': usually, nothing: rarely },
       'unit-shows': { ready: always, 'no-signal': rarely },
       commands: { arrive: always, spoiled: rarely },
       accessories: { fine: usually, 'sensing-only': usually, 'at-random': rarely },

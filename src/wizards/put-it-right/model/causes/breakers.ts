@@ -144,7 +144,7 @@ export const BREAKERS = [
         'one-only': usually,
         many: sometimes,
       },
-      since: { 'supply-or-unit': always, setting: sometimes, 'track-or-wires': rarely },
+      since: { 'supply-or-unit': usually, setting: sometimes, 'track-or-wires': rarely, nothing: sometimes },
       'goes-off': { 'that-part': usually, nothing: usually, 'all-at-once': rarely },
       'comes-back': BACK_AS_BREAKERS_DO,
       'unit-shows': { 'only-breaker': always, ready: sometimes },
@@ -154,6 +154,41 @@ export const BREAKERS = [
       settings: { right: usually, 'trip-wrong': usually },
       sparks: { none: usually, 'at-a-frog': usually },
       varnish: { 'no-change': usually, cured: usually },
+    },
+  },
+  // After a short the unit or breaker waits for a button, since it was made so or set so. It does its work.
+  {
+    id: 'waits-for-button',
+    fixClass: 'waits-for-button',
+    minutes: 5,
+    needs: { protection: ['latches'] },
+    shows: {
+      ...QUIET,
+      trouble: { 'switches-off': always, 'stops-dark': sometimes, 'only-shown': rarely },
+      when: { 'after-a-short': always, 'now-and-then': rarely, 'at-one-place': rarely, 'in-mid-run': sometimes },
+      where: {
+        by: 'parts',
+        is: { one: { everywhere: always }, several: { part: usually, everywhere: usually } },
+      },
+      vehicles: { 'every-one': always, 'one-only': rarely },
+      since: { 'supply-or-unit': usually, setting: usually, nothing: usually, 'a-short': usually },
+      'goes-off': {
+        by: 'parts',
+        is: { one: { 'all-at-once': always }, several: { 'that-part': usually, 'all-at-once': usually } },
+      },
+      'comes-back': {
+        by: 'goes-off',
+        is: {
+          nothing: { 'never-off': always },
+          'that-part': { button: always },
+          'all-at-once': { button: always },
+          'one-after-the-other': { button: always },
+        },
+      },
+      'unit-shows': { fault: usually, stopped: usually, ready: rarely },
+      short: { none: usually, vehicle: sometimes },
+      before: { snaps: always },
+      settings: { 'stays-off': usually, right: usually },
     },
   },
 ] as const satisfies readonly CauseRow[];

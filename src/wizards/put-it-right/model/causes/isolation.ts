@@ -1,7 +1,7 @@
 // Two parts are joined though they should not be: a rail, a route, a feeder, a lamp or old wires. As long as both sides agree and have equal
 // volts, most of it shows nothing but in a test.
 import { BACK_AS_THE_UNIT_DOES, BACK_WHEN_REMOVED, MAY_TRIP, TRIPS_ITS_UNIT } from '../families.ts';
-import type { CauseRow, Row } from '../rows.ts';
+import type { CauseRow, Row, ShowsOf } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
 /** Joined, and in step: quiet, until polarity, volts or load differ. */
@@ -30,6 +30,17 @@ const JOINED = {
   },
 } as const satisfies Partial<Row>;
 
+/** What trips one part takes the other along; most days nothing trips. */
+const JOINED_GO_TOGETHER: ShowsOf<'goes-off'> = {
+  by: 'protection',
+  is: {
+    latches: { nothing: usually, 'all-at-once': usually, 'that-part': sometimes, 'one-after-the-other': usually },
+    'tries-again': { nothing: usually, 'all-at-once': usually, 'that-part': sometimes, 'one-after-the-other': usually },
+    blinks: { nothing: always, 'that-part': sometimes, 'all-at-once': sometimes },
+    'folds-back': { nothing: always, 'that-part': sometimes, 'all-at-once': sometimes },
+  },
+};
+
 export const ISOLATION = [
   // Only one of the two rails is cut. A train that is not fed beyond it stops just as nicely; what needs both rails apart does not work.
   {
@@ -46,10 +57,12 @@ export const ISOLATION = [
           joined: { none: usually, 'switches-off': usually, 'shown-occupied': sometimes, jerks: sometimes },
         },
       },
-      since: { 'track-or-wires': always, 'supply-or-unit': sometimes, nothing: rarely },
+      since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, nothing: sometimes },
       cut: { 'one-joined': always },
       reverser: { 'none-there': usually, acts: sometimes, chatters: rarely, silent: rarely },
       short: { none: always, 'both-on': rarely },
+      'protection-near': { 'at-once': usually, 'wrong-one': usually },
+      'goes-off': JOINED_GO_TOGETHER,
     },
   },
   // Another way round joins the parts: a second track, a crossover, a yard, a metal bridge.
@@ -60,14 +73,15 @@ export const ISOLATION = [
     needs: { parts: ['several'] },
     shows: {
       ...JOINED,
-      since: { 'track-or-wires': always, 'supply-or-unit': sometimes },
+      since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, nothing: sometimes },
       cut: { 'both-joined': usually, 'one-joined': sometimes },
       'unfed-test': { 'lit-beyond': usually, stops: sometimes, 'rolls-on': rarely },
       'setting-matters': { no: usually, 'short-in-one': rarely },
       swap: { worse: always },
-      'protection-near': { 'at-once': usually, 'wrong-one': sometimes, late: rarely },
+      'protection-near': { 'at-once': usually, 'wrong-one': usually },
       // One unit may feed both parts then.
       draw: { 'well-below': usually, 'near-the-limit': sometimes, above: sometimes },
+      'goes-off': JOINED_GO_TOGETHER,
     },
   },
   // A feeder of the old part still ends at the rails of the new part.
@@ -78,7 +92,7 @@ export const ISOLATION = [
     needs: { parts: ['several'] },
     shows: {
       ...JOINED,
-      since: { 'track-or-wires': always, 'supply-or-unit': sometimes },
+      since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, nothing: sometimes },
       cut: { 'both-joined': always, 'one-joined': rarely },
       'feed-wires': { 'to-other-part': always },
       'unfed-test': { 'lit-beyond': always, stops: rarely },
@@ -184,7 +198,7 @@ export const ISOLATION = [
         },
       },
       when: { always: usually, 'at-the-gap': usually, 'now-and-then': rarely },
-      since: { 'track-or-wires': always, nothing: rarely, 'supply-or-unit': rarely },
+      since: { 'track-or-wires': usually, nothing: sometimes, 'supply-or-unit': rarely },
       'goes-off': { nothing: always, 'that-part': rarely, 'all-at-once': rarely },
       'unit-shows': { ready: always, fault: rarely },
       // Through a lamp or a decoder nothing is shorted.

@@ -1,6 +1,6 @@
 // Reversing sections and routes: where the red rail meets the blue one.
 import { AT_THE_GAP, BACK_AS_THE_UNIT_DOES, QUIET, SHORT_FOR_A_MOMENT, TRIPS_ITS_UNIT } from '../families.ts';
-import type { CauseRow, Row } from '../rows.ts';
+import type { CauseRow, Row, ShowsOf } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
 /** A short while wheels join the reversing section with the rest. */
@@ -18,6 +18,17 @@ const AT_THE_LOOP = {
   swap: { 'no-change': usually, worse: usually },
 } as const satisfies Partial<Row>;
 
+/** A short that stands where no gap was ever cut; else over with the train. */
+const BACK_OR_REMOVED: ShowsOf<'comes-back'> = {
+  by: 'goes-off',
+  is: {
+    nothing: { 'never-off': always, blink: sometimes },
+    'that-part': { 'when-removed': usually, button: usually, seconds: usually, stays: sometimes, blink: rarely },
+    'all-at-once': { 'when-removed': usually, button: usually, seconds: usually, stays: sometimes, blink: rarely },
+    'one-after-the-other': { 'when-removed': usually, button: usually, seconds: usually, blink: rarely },
+  },
+};
+
 export const LOOPS = [
   // At one end of the reversing section a rail is not cut, or a leg of it was forgotten.
   {
@@ -29,10 +40,10 @@ export const LOOPS = [
       ...AT_THE_LOOP,
       where: { loop: always, gaps: sometimes, turnout: rarely },
       // With both rails joined at one end the reverser can set it only one way: the other way it is a short that stands.
-      vehicles: { 'every-one': always, 'none-needed': sometimes },
+      vehicles: { 'every-one': usually, 'none-needed': usually },
       // That one ends as the section's own feeder is taken off.
-      short: { none: usually, vehicle: sometimes, feeder: sometimes, track: rarely },
-      when: { 'at-the-gap': usually, 'at-one-place': usually, 'at-switching-on': sometimes },
+      short: { none: usually, vehicle: sometimes, feeder: sometimes, track: sometimes },
+      when: { 'at-the-gap': usually, 'at-one-place': usually, 'at-switching-on': usually, always: sometimes },
       since: { 'track-or-wires': usually, nothing: usually, time: sometimes },
       way: { either: usually, 'one-way': usually, 'one-route': rarely },
       cut: { 'one-joined': usually, 'both-joined': usually, touching: sometimes, 'both-cut': rarely },
@@ -40,6 +51,8 @@ export const LOOPS = [
       sides: { changes: usually, reversed: sometimes, agree: sometimes },
       loop: { 'trips-leaving': usually, 'trips-entering': sometimes },
       reverser: { 'acts-but-off': usually, silent: sometimes, chatters: sometimes, 'none-there': sometimes },
+      ohms: { open: usually, short: usually, some: rarely },
+      'comes-back': BACK_OR_REMOVED,
     },
   },
   // The reversing section is shorter than the train: metal wheels stand at both ends at once.
@@ -57,7 +70,7 @@ export const LOOPS = [
       reverser: { 'acts-but-off': usually, chatters: usually, silent: rarely, 'none-there': rarely },
     },
   },
-  // Nothing turns the reversing section over: it agrees with one end only.
+  // Nothing turns the reversing section over: it agrees with one end only; without gaps it is a short as soon as its last piece is in.
   {
     id: 'loop-no-device',
     fixClass: 'loop-no-device',
@@ -66,11 +79,19 @@ export const LOOPS = [
     shows: {
       ...AT_THE_LOOP,
       // It has never gone well.
-      since: { 'track-or-wires': always, nothing: sometimes },
+      since: { 'track-or-wires': usually, nothing: sometimes },
       sides: { reversed: usually, agree: sometimes, changes: rarely },
       way: { either: usually, 'one-way': usually },
       loop: { 'trips-leaving': always, 'trips-entering': sometimes },
       reverser: { 'none-there': always, silent: rarely },
+      trouble: SHORT_FOR_A_MOMENT,
+      when: { 'at-the-gap': usually, 'at-one-place': usually, 'at-switching-on': usually, always: usually },
+      vehicles: { 'every-one': usually, 'none-needed': usually, 'lit-or-long': rarely },
+      where: { loop: always, everywhere: sometimes, gaps: rarely, turnout: rarely },
+      short: { none: usually, vehicle: sometimes, track: usually, feeder: rarely },
+      ohms: { open: usually, short: usually, some: rarely },
+      cut: { 'both-cut': usually, 'both-joined': usually, 'one-joined': rarely },
+      'comes-back': BACK_OR_REMOVED,
     },
   },
   // The unit, or a breaker before the reverser, is quicker than the reverser: it goes off before anything is turned over.
@@ -94,9 +115,10 @@ export const LOOPS = [
       way: { either: usually, 'one-way': usually },
       // The section agrees with one end at any time.
       loop: { 'trips-leaving': usually, 'trips-entering': sometimes },
-      reverser: { silent: always, acts: rarely },
+      reverser: { silent: usually, chatters: sometimes, 'acts-but-off': sometimes, acts: rarely },
       settings: { 'trip-wrong': usually, right: sometimes },
       'protection-near': { 'at-once': usually, 'wrong-one': usually },
+      vehicles: { 'every-one': usually, 'lit-or-long': sometimes, many: sometimes, 'one-kind': sometimes },
     },
   },
   // Two neighbouring parts both turn over by themselves and answer each other to and fro.
@@ -152,7 +174,7 @@ export const LOOPS = [
     minutes: 25,
     shows: {
       ...QUIET,
-      trouble: { 'stops-dark': usually, jerks: usually, 'switches-off': usually },
+      trouble: { 'stops-dark': usually, jerks: usually, 'switches-off': sometimes },
       when: {
         'at-one-place': usually,
         'when-thrown': usually,
@@ -179,6 +201,47 @@ export const LOOPS = [
       ohms: { open: usually, some: rarely, short: sometimes },
       sparks: { none: usually, elsewhere: sometimes },
       swap: { 'no-change': always, worse: rarely },
+    },
+  },
+  // A vehicle or a single wheelset is parked across the gap of a reversing section: both ends are joined, and whatever turns it over cannot suit both.
+  {
+    id: 'parked-across-loop',
+    fixClass: 'parked-across-loop',
+    minutes: 5,
+    needs: { rails: ['two'] },
+    shows: {
+      ...AT_THE_LOOP,
+      trouble: {
+        'switches-off': usually,
+        jerks: sometimes,
+        'only-shown': sometimes,
+        hums: sometimes,
+        'stops-dark': sometimes,
+      },
+      when: {
+        'at-switching-on': usually,
+        always: usually,
+        'at-the-gap': usually,
+        'now-and-then': sometimes,
+        'in-mid-run': sometimes,
+      },
+      where: { loop: usually, everywhere: usually, gaps: sometimes, turntable: rarely, part: sometimes },
+      // Nobody thinks of the wagon that stands.
+      vehicles: { 'every-one': usually, 'none-needed': usually, 'one-only': sometimes, 'lit-or-long': rarely },
+      since: { nothing: usually, vehicle: usually, 'track-or-wires': rarely },
+      volts: { none: usually, moments: usually, full: sometimes },
+      commands: { none: usually, arrive: usually },
+      short: { vehicle: always, none: rarely },
+      sides: { changes: usually, agree: usually, reversed: sometimes },
+      fewer: { 'no-help': usually, 'one-does-it': usually, helps: sometimes },
+      loop: { 'trips-entering': usually, 'trips-leaving': usually, fine: sometimes },
+      reverser: {
+        chatters: usually,
+        'acts-but-off': usually,
+        silent: sometimes,
+        acts: sometimes,
+        'none-there': rarely,
+      },
     },
   },
 ] as const satisfies readonly CauseRow[];

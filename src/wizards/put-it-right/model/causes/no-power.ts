@@ -52,7 +52,7 @@ export const NO_POWER_CAUSES = [
     minutes: 20,
     shows: {
       ...CUT_OFF,
-      since: { supply: rarely, 'track-or-wires': always, 'new-place': rarely, nothing: rarely },
+      since: { supply: rarely, 'track-or-wires': usually, 'new-place': rarely, nothing: sometimes },
       'feed-wires': { missing: always },
       'dead-rail': { both: usually, one: sometimes },
       'loose-plug': { none: usually, 'track-plug': rarely },
@@ -114,7 +114,13 @@ export const NO_POWER_CAUSES = [
         'runs-by-itself': rarely,
       },
       where: ALL_OF_ITS_UNIT,
-      since: { supply: rarely, 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes },
+      since: {
+        supply: rarely,
+        'track-or-wires': usually,
+        'supply-or-unit': usually,
+        'new-place': sometimes,
+        nothing: rarely,
+      },
       'unit-shows': { ready: always, fault: rarely },
       volts: { none: usually, moments: usually, 'low-loaded': sometimes },
       commands: { none: usually, spoiled: sometimes, arrive: rarely },
@@ -281,11 +287,24 @@ export const NO_POWER_CAUSES = [
     shows: {
       ...CUT_OFF,
       trouble: { 'stops-dark': always, 'switches-off': sometimes, jerks: rarely },
+      // A tired one lets power through on some days.
       when: {
         by: 'parts',
         is: {
-          one: { always: usually, 'at-one-place': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes },
-          several: { 'at-the-gap': usually, 'in-mid-run': sometimes, 'after-a-short': sometimes, always: usually },
+          one: {
+            always: usually,
+            'at-one-place': usually,
+            'in-mid-run': sometimes,
+            'after-a-short': sometimes,
+            'now-and-then': sometimes,
+          },
+          several: {
+            'now-and-then': sometimes,
+            'at-the-gap': usually,
+            'in-mid-run': sometimes,
+            'after-a-short': sometimes,
+            always: usually,
+          },
         },
       },
       // In the main feed, before the parts divide, it takes all of them.
@@ -346,7 +365,7 @@ export const NO_POWER_CAUSES = [
         },
       },
       vehicles: { 'every-one': usually, 'none-needed': usually },
-      since: { 'a-short': always, nothing: sometimes, 'track-or-wires': rarely },
+      since: { 'a-short': usually, nothing: sometimes, 'track-or-wires': rarely },
       'goes-off': { nothing: usually, 'that-part': usually },
       // The line of the turnouts or that of the rails.
       volts: { none: usually, full: usually },

@@ -64,7 +64,7 @@ export const POLARITY = [
       when: { 'at-the-gap': always, 'at-one-place': sometimes, 'now-and-then': sometimes, 'at-switching-on': rarely },
       where: { gaps: usually, part: sometimes, loop: sometimes, spot: rarely },
       // To take a reverser out is work on the wires.
-      since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, setting: rarely },
+      since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, setting: rarely, nothing: rarely },
       short: { none: usually, vehicle: sometimes, feeder: rarely, 'both-on': rarely },
       sides: { reversed: always },
       // Swapped at the unit the trouble only moves to another gap; swapped at that stretch it is cured.

@@ -36,7 +36,7 @@ export const PROGRAMMING = [
       when: { 'while-programming': usually, always: sometimes, 'now-and-then': sometimes },
       where: { everywhere: always },
       vehicles: { 'every-one': usually, 'one-only': sometimes, many: sometimes },
-      since: { setting: always, 'supply-or-unit': rarely, nothing: rarely },
+      since: { setting: usually, 'supply-or-unit': rarely, nothing: sometimes },
       'unit-shows': { ready: usually, stopped: sometimes },
       commands: { arrive: usually, 'one-deaf': sometimes },
       settings: { 'programs-main': always },

@@ -77,7 +77,13 @@ export const SIGNAL = [
     minutes: 6,
     shows: {
       ...NO_COMMANDS,
-      since: { supply: rarely, 'track-or-wires': usually, 'supply-or-unit': usually, 'new-place': sometimes },
+      since: {
+        supply: rarely,
+        'track-or-wires': usually,
+        'supply-or-unit': usually,
+        'new-place': sometimes,
+        nothing: rarely,
+      },
       'unit-shows': { 'no-signal': usually, ready: sometimes, fault: sometimes, dark: rarely },
       commands: { none: always, spoiled: rarely },
       link: { 'wrong-socket': always },
@@ -105,15 +111,16 @@ export const SIGNAL = [
         supply: rarely,
         nothing: usually,
         'track-or-wires': sometimes,
-        'supply-or-unit': sometimes,
+        'supply-or-unit': usually,
         'new-place': sometimes,
         time: rarely,
       },
       volts: { none: usually, direct: sometimes, moments: sometimes, full: rarely },
       commands: { none: usually, spoiled: sometimes },
-      link: { damaged: always },
+      link: { damaged: always, mirrored: sometimes, right: rarely },
       'loose-plug': { 'control-cable': usually, none: usually },
       'goes-with-cable': { 'goes-along': always },
+      'goes-with-unit': { 'goes-along': usually, gone: sometimes, stays: sometimes },
     },
   },
   // A capacitor, choke or unknown box at the feed, made for analogue running, swallows the commands; lights stay on.
@@ -264,7 +271,7 @@ export const SIGNAL = [
       when: { 'at-the-gap': always, always: sometimes },
       where: { part: usually, gaps: usually },
       vehicles: { 'every-one': always },
-      since: { 'supply-or-unit': always, setting: sometimes, 'track-or-wires': sometimes },
+      since: { 'supply-or-unit': usually, setting: sometimes, 'track-or-wires': sometimes, nothing: sometimes },
       'goes-off': {
         by: 'protection',
         is: {

@@ -30,7 +30,7 @@ export const TURNOUTS = [
       // A train that comes from the frog's end against the blades joins them too.
       when: { 'when-thrown': usually, 'at-switching-on': usually, always: usually, 'at-one-place': sometimes },
       vehicles: { 'none-needed': always, 'every-one': sometimes },
-      since: { 'track-or-wires': always, nothing: sometimes },
+      since: { 'track-or-wires': usually, nothing: sometimes },
       short: { 'one-setting': usually, feeder: usually, track: sometimes },
       'setting-matters': { 'short-in-one': always, no: sometimes },
       'turnout-cuts': { missing: always },
@@ -83,7 +83,7 @@ export const TURNOUTS = [
       // Where the other route has no power of its own it waits for a train.
       when: { 'at-switching-on': usually, always: usually, 'at-one-place': sometimes },
       where: { everywhere: usually, spot: usually, part: sometimes, turnout: sometimes },
-      since: { 'track-or-wires': always, nothing: rarely },
+      since: { 'track-or-wires': usually, nothing: sometimes },
       short: { track: always },
       'piece-alone': { shorted: always },
       'turnout-cuts': { missing: usually, right: usually },
@@ -170,6 +170,38 @@ export const TURNOUTS = [
       commands: { arrive: usually, none: sometimes },
       draw: { 'well-below': usually, 'high-idle': sometimes },
       sparks: { 'at-a-frog': usually, none: sometimes, 'at-a-wheel': sometimes, 'at-the-gap': sometimes },
+    },
+  },
+  // The switch that feeds a frog has its two wires the wrong way round: the frog has the pole of the other rail with each setting. Weak or well
+  // cut off it trips nothing, and trains buzz, spark or stall there.
+  {
+    id: 'frog-wrong-rail',
+    fixClass: 'frog-wrong-rail',
+    minutes: 10,
+    needs: { rails: ['two'], frogs: ['live'] },
+    shows: {
+      ...AT_A_TURNOUT,
+      trouble: {
+        'switches-off': usually,
+        jerks: usually,
+        'stops-dark': usually,
+        hums: sometimes,
+        none: sometimes,
+        'only-shown': rarely,
+      },
+      when: { 'at-one-place': always, always: sometimes, 'when-thrown': sometimes },
+      vehicles: { 'every-one': always, 'short-ones': sometimes, 'none-needed': sometimes },
+      since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, nothing: rarely },
+      short: { none: usually, vehicle: usually, 'one-setting': sometimes },
+      'setting-matters': { no: usually, 'short-in-one': sometimes, 'dead-in-one': rarely },
+      volts: { full: usually, none: sometimes },
+      commands: { arrive: usually, none: sometimes },
+      before: { 'not-off': usually, snaps: usually },
+      way: { either: usually, 'one-route': sometimes },
+      unplugging: { 'frog-wire': always, 'no-change': rarely },
+      // Without its wire the frog is dead, and long locomotives pass.
+      contact: { good: usually, wide: sometimes },
+      accessories: { fine: always, 'one-always': rarely },
     },
   },
 ] as const satisfies readonly CauseRow[];

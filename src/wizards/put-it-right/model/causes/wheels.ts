@@ -54,7 +54,13 @@ export const WHEELS = [
     well: sometimes,
     shows: {
       ...BAD_CONTACT,
-      trouble: { 'stops-dark': usually, jerks: usually, 'slow-or-dim': rarely, 'stops-lit': rarely },
+      trouble: {
+        'stops-dark': usually,
+        jerks: usually,
+        'slow-or-dim': rarely,
+        'stops-lit': sometimes,
+        'cannot-be-read': rarely,
+      },
       when: {
         'at-one-place': usually,
         'now-and-then': usually,
@@ -82,7 +88,7 @@ export const WHEELS = [
     well: sometimes,
     shows: {
       ...BAD_CONTACT,
-      trouble: { 'stops-dark': usually, 'stops-lit': usually, jerks: sometimes },
+      trouble: { 'stops-dark': usually, 'stops-lit': usually, jerks: usually },
       when: {
         'in-mid-run': usually,
         'now-and-then': usually,
@@ -90,7 +96,7 @@ export const WHEELS = [
         creeping: rarely,
         always: rarely,
       },
-      where: { everywhere: always },
+      where: { everywhere: always, turnout: rarely, spot: rarely },
       since: { vehicle: usually, nothing: usually, time: sometimes, 'a-short': rarely },
       commands: { arrive: usually, 'one-deaf': usually },
       way: { either: usually, 'one-way': rarely, 'one-route': rarely },
@@ -141,6 +147,26 @@ export const WHEELS = [
     well: sometimes,
     shows: {
       ...SHORTED_BY_A_VEHICLE,
+      // A wire of the motor at the frame drives it straight from the rails, and the decoder switches itself off or dies of it.
+      trouble: {
+        by: 'protection',
+        is: {
+          latches: { 'switches-off': always, 'runs-by-itself': sometimes, 'stops-lit': sometimes, jerks: rarely },
+          'tries-again': {
+            'switches-off': always,
+            'runs-by-itself': sometimes,
+            'stops-lit': sometimes,
+            jerks: sometimes,
+          },
+          blinks: { jerks: usually, 'switches-off': sometimes, 'runs-by-itself': sometimes, 'stops-lit': sometimes },
+          'folds-back': {
+            'stops-dark': sometimes,
+            'switches-off': sometimes,
+            jerks: sometimes,
+            'stops-lit': sometimes,
+          },
+        },
+      },
       when: {
         'in-mid-run': usually,
         'now-and-then': usually,
@@ -155,9 +181,15 @@ export const WHEELS = [
       short: { vehicle: usually, none: sometimes },
       hot: { nothing: usually, vehicle: sometimes },
       way: { either: usually, 'one-way': sometimes, 'one-route': rarely },
-      'one-loco': { 'shorts-alone': usually, 'runs-badly': sometimes },
+      'one-loco': {
+        'shorts-alone': usually,
+        'runs-badly': sometimes,
+        'runs-off': sometimes,
+        deaf: rarely,
+        'stops-later': rarely,
+      },
       'vehicle-in-hand': { 'loose-inside': usually, nothing: sometimes },
-      programming: { works: usually, 'shorts-there': sometimes, 'cannot-read': rarely },
+      programming: { works: usually, 'shorts-there': usually, 'cannot-read': rarely },
       sparks: { none: usually, elsewhere: rarely, 'at-a-wheel': rarely },
     },
   },

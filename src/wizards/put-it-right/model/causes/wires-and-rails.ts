@@ -120,7 +120,7 @@ export const WIRES_AND_RAILS = [
         'after-minutes': sometimes,
         'with-traffic': sometimes,
       },
-      where: { spot: usually, far: sometimes, part: rarely, turnout: sometimes },
+      where: { spot: usually, far: sometimes, part: rarely, turnout: usually },
       vehicles: { 'every-one': always, many: rarely },
       since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': sometimes },
       // It goes off where the joint feeds all that lies beyond, and comes back when it cools or is touched.
@@ -135,7 +135,7 @@ export const WIRES_AND_RAILS = [
       'dead-rail': { none: usually, one: sometimes },
       'feed-wires': { right: usually, 'one-loose': sometimes },
       sparks: { none: usually, elsewhere: sometimes },
-      weather: { 'no-matter': usually, warm: sometimes },
+      weather: { 'no-matter': usually, warm: sometimes, cold: sometimes },
       fewer: { 'no-help': usually, helps: sometimes },
       // It only gets slower.
       before: { 'not-off': usually, dims: usually },
@@ -148,13 +148,13 @@ export const WIRES_AND_RAILS = [
     minutes: 25,
     shows: {
       ...DEAD_BEYOND,
-      // In a ring the rail beyond still has power, the long way round.
+      // Jumpers and blades inside turnouts are joints too. In a ring the rail beyond still has power, the long way round.
       trouble: { 'stops-dark': always, 'slow-or-dim': sometimes, jerks: rarely },
-      where: { spot: usually, part: sometimes, far: sometimes, turnout: sometimes },
+      where: { spot: usually, part: sometimes, far: sometimes, turnout: usually },
       volts: { none: always, 'low-loaded': rarely },
       since: { time: usually, 'track-or-wires': usually, nothing: usually, 'new-place': sometimes },
       loss: { joint: always },
-      weather: { 'no-matter': usually, warm: rarely },
+      weather: { 'no-matter': usually, cold: sometimes, warm: rarely },
       contact: { flickers: usually, good: sometimes, dirty: rarely },
       'dead-rail': { one: always, both: rarely },
       // What is alive before the joint is turned round as well, and meets the other part the wrong way.
@@ -196,14 +196,22 @@ export const WIRES_AND_RAILS = [
         'in-mid-run': sometimes,
         creeping: usually,
       },
-      where: { everywhere: usually, spot: usually, part: rarely, turnout: sometimes, gaps: sometimes, far: rarely },
+      where: {
+        everywhere: usually,
+        spot: usually,
+        // Blades that should pass the power on, and rails that scenery was made beside.
+        turnout: usually,
+        part: sometimes,
+        gaps: sometimes,
+        far: rarely,
+      },
       vehicles: { 'every-one': usually, 'short-ones': usually, 'one-only': sometimes, 'one-kind': sometimes },
-      since: { time: usually, nothing: usually, 'track-or-wires': sometimes, 'new-place': rarely },
+      since: { time: usually, nothing: usually, 'track-or-wires': usually, 'new-place': rarely },
       // Between rails all is well; under the wheels it comes and goes.
       volts: { full: usually, moments: sometimes },
       commands: { arrive: usually, spoiled: sometimes },
       loss: { none: usually, rails: rarely, joint: rarely },
-      weather: { 'no-matter': usually, damp: sometimes },
+      weather: { 'no-matter': usually, damp: sometimes, cold: rarely },
       contact: { dirty: always },
       'protection-far': { 'at-once': usually, not: sometimes },
       sparks: { none: usually, 'at-a-wheel': sometimes },

@@ -6,7 +6,8 @@ export const CONTROL_CHECKS = [
   // What do handhelds, radio or the computer do when it happens?
   // fine: they work as always · all-dead: no handheld works · one-dead: one handheld, the others work · restarts: they start anew at that moment ·
   // weak-bus: those far out are dim, slow or fall off the bus · late-or-lost: now and then a press is late or lost · acts-by-itself: something is driven,
-  // stopped or switched on that nobody told.
+  // stopped or switched on that nobody told · computer-silent: only the computer has no connection · only-by-computer: only what the computer
+  // orders goes wrong.
   check({
     id: 'what-the-handhelds-do',
     minutes: 1,
@@ -14,7 +15,17 @@ export const CONTROL_CHECKS = [
     risk: 0,
     needs: [],
     source: 'memory',
-    options: ['fine', 'all-dead', 'one-dead', 'restarts', 'weak-bus', 'late-or-lost', 'acts-by-itself'],
+    options: [
+      'fine',
+      'all-dead',
+      'one-dead',
+      'restarts',
+      'weak-bus',
+      'late-or-lost',
+      'acts-by-itself',
+      'computer-silent',
+      'only-by-computer',
+    ],
     reads: 'control',
     reading: {
       fine: { fine: always, 'late-or-lost': rarely },
@@ -24,6 +35,8 @@ export const CONTROL_CHECKS = [
       'weak-bus': { 'weak-bus': usually, 'one-dead': sometimes, 'late-or-lost': sometimes },
       'acts-by-itself': { 'acts-by-itself': always, fine: rarely },
       'comes-and-goes': { 'late-or-lost': always, fine: rarely },
+      'computer-silent': { 'computer-silent': always, 'all-dead': rarely },
+      'only-by-computer': { 'only-by-computer': usually, 'acts-by-itself': sometimes, fine: sometimes },
     },
   }),
 
@@ -65,6 +78,8 @@ export const CONTROL_CHECKS = [
       'weak-bus': { 'no-change': always, cured: rarely },
       'acts-by-itself': { cured: always, 'no-change': sometimes },
       'comes-and-goes': { 'no-change': always, cured: rarely },
+      'computer-silent': { cured: usually, 'no-change': sometimes },
+      'only-by-computer': { cured: always, 'no-change': rarely },
     },
   }),
 

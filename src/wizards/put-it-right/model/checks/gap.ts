@@ -226,6 +226,7 @@ export const GAP_CHECKS = [
       restarts: 'blinks',
       stopped: { steady: usually, blinks: sometimes },
       'only-breaker': { steady: usually, blinks: sometimes },
+      code: { blinks: always, steady: rarely },
     },
   }),
 

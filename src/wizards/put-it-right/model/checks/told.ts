@@ -464,13 +464,14 @@ export const TOLD_CHECKS = [
     needs: [],
     source: 'memory',
     unsure: 0.3,
-    options: ['no-matter', 'warm', 'damp', 'much-radio'],
+    options: ['no-matter', 'warm', 'damp', 'much-radio', 'cold'],
     reads: 'weather',
     reading: {
       'no-matter': { 'no-matter': always, warm: rarely },
       warm: { warm: usually, 'no-matter': sometimes },
       damp: { damp: usually, 'no-matter': sometimes },
       'much-radio': { 'much-radio': usually, 'no-matter': sometimes },
+      cold: { cold: usually, 'no-matter': sometimes },
     },
   }),
 

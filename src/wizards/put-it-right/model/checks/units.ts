@@ -5,7 +5,8 @@ import { always, rarely, sometimes, usually } from '../words.ts';
 export const UNIT_CHECKS = [
   // The unit that feeds the part with the trouble, at the moment of the trouble: what does its lamp show?
   // no-lamp: dark · ready: as always · fault: a fault or a short, steady or with pauses of seconds · no-signal: no signal arrives · goes-out-and-on:
-  // the lamp itself goes out and comes on again, as at switching on · stopped: stop, or waiting to be switched on.
+  // the lamp itself goes out and comes on again, as at switching on · stopped: stop, or waiting to be switched on · counts: so many blinks or beeps,
+  // then a pause, again and again.
   check({
     id: 'booster-lamp',
     minutes: 2,
@@ -14,16 +15,18 @@ export const UNIT_CHECKS = [
     needs: [],
     source: 'memory',
     unsure: 0.2,
-    options: ['no-lamp', 'ready', 'fault', 'no-signal', 'goes-out-and-on', 'stopped'],
+    options: ['no-lamp', 'ready', 'fault', 'no-signal', 'goes-out-and-on', 'stopped', 'counts'],
     reads: 'unit-shows',
     reading: {
       ready: { ready: always, fault: rarely },
       dark: { 'no-lamp': always, 'goes-out-and-on': rarely },
-      fault: { fault: always, ready: rarely, stopped: rarely },
+      // Many a unit names a short, too, by a number of blinks.
+      fault: { fault: always, counts: sometimes, ready: rarely, stopped: rarely },
       'no-signal': { 'no-signal': usually, fault: sometimes, ready: rarely, 'no-lamp': rarely },
       restarts: { 'goes-out-and-on': usually, fault: sometimes, ready: rarely },
       stopped: { stopped: usually, ready: sometimes, 'no-signal': sometimes },
       'only-breaker': { ready: always, fault: rarely },
+      code: { counts: always, fault: sometimes },
     },
   }),
 
@@ -51,6 +54,7 @@ export const UNIT_CHECKS = [
           restarts: { 'dark-or-restarting': always, short: sometimes },
           stopped: 'stop-or-programming',
           'only-breaker': 'normal',
+          code: { short: usually, normal: sometimes, 'stop-or-programming': rarely },
         },
         // The part with the trouble may have a unit of its own, of which the command station tells nothing.
         several: {
@@ -61,6 +65,7 @@ export const UNIT_CHECKS = [
           restarts: { 'dark-or-restarting': usually, normal: usually },
           stopped: { 'stop-or-programming': always, normal: rarely },
           'only-breaker': { normal: always, short: rarely },
+          code: { normal: usually, short: usually },
         },
       },
     },
@@ -87,6 +92,7 @@ export const UNIT_CHECKS = [
       restarts: { quiet: usually, dark: sometimes, opened: rarely },
       stopped: { quiet: usually, dark: sometimes },
       'only-breaker': 'opened',
+      code: { quiet: always, dark: rarely },
     },
   }),
 
@@ -150,7 +156,11 @@ export const UNIT_CHECKS = [
     source: 'eye',
     options: ['cured', 'no-change'],
     reads: 'goes-with-supply',
-    reading: { stays: { 'no-change': always, cured: rarely }, 'goes-along': { cured: always, 'no-change': rarely } },
+    reading: {
+      stays: { 'no-change': always, cured: rarely },
+      'goes-along': { cured: always, 'no-change': rarely },
+      gone: { cured: usually, 'no-change': sometimes },
+    },
   }),
 
   // Everything off: borrow a supply of the same volts and the same kind (a.c. or d.c., plug) with more amperes, for a test.
@@ -163,11 +173,15 @@ export const UNIT_CHECKS = [
     source: 'eye',
     options: ['cured', 'no-change'],
     reads: 'goes-with-supply',
-    reading: { stays: { 'no-change': always, cured: rarely }, 'goes-along': { cured: always, 'no-change': rarely } },
+    reading: {
+      stays: { 'no-change': always, cured: rarely },
+      'goes-along': { cured: always, 'no-change': rarely },
+      gone: { cured: usually, 'no-change': sometimes },
+    },
   }),
 
   // Two units of one kind with supplies of one kind: everything off, exchange the two supplies. Where is the trouble now?
-  // stays: where it was · goes-along: at the other unit's part.
+  // stays: where it was · goes-along: at the other unit's part · gone: it has not come back since.
   check({
     id: 'exchange-supplies',
     minutes: 6,
@@ -175,13 +189,17 @@ export const UNIT_CHECKS = [
     risk: 1,
     needs: ['power-off', 'labels-read'],
     source: 'eye',
-    options: ['stays', 'goes-along'],
+    options: ['stays', 'goes-along', 'gone'],
     reads: 'goes-with-supply',
-    reading: { stays: 'stays', 'goes-along': { 'goes-along': always, stays: rarely } },
+    reading: {
+      stays: { stays: always, gone: rarely },
+      'goes-along': { 'goes-along': always, stays: rarely },
+      gone: { gone: always, stays: rarely },
+    },
   }),
 
   // Everything off: exchange two units of one kind for each other, each with its own supply. Where is the trouble now?
-  // stays: in the same part · goes-along: in the other part.
+  // stays: in the same part · goes-along: in the other part · gone: it has not come back since.
   check({
     id: 'exchange-units',
     minutes: 10,
@@ -189,13 +207,18 @@ export const UNIT_CHECKS = [
     risk: 1,
     needs: ['power-off', 'vehicles-off'],
     source: 'eye',
-    options: ['stays', 'goes-along'],
+    options: ['stays', 'goes-along', 'gone'],
     reads: 'goes-with-unit',
-    reading: { stays: 'stays', 'goes-along': { 'goes-along': always, stays: rarely } },
+    reading: {
+      stays: { stays: always, gone: rarely },
+      'goes-along': { 'goes-along': always, stays: rarely },
+      gone: { gone: always, stays: rarely },
+    },
   }),
 
   // Everything off: feed the part with the trouble from the other unit instead, the suspect unit from nothing. Where is the trouble now?
-  // stays-with-part: same trouble in that part · follows-unit: that part is well now. Not for a trouble that needs two parts.
+  // stays-with-part: same trouble in that part · follows-unit: that part is well now · gone: and
+  // it stays well with its own unit again. Not for a trouble that needs two parts.
   check({
     id: 'feed-from-other-unit',
     minutes: 8,
@@ -203,11 +226,13 @@ export const UNIT_CHECKS = [
     risk: 1,
     needs: ['power-off', 'vehicles-off'],
     source: 'eye',
-    options: ['stays-with-part', 'follows-unit'],
+    options: ['stays-with-part', 'follows-unit', 'gone'],
     reads: 'goes-with-unit',
     reading: {
       stays: { 'stays-with-part': always, 'follows-unit': rarely },
       'goes-along': { 'follows-unit': always, 'stays-with-part': rarely },
+      // With its own wires put back it stays away too.
+      gone: { gone: usually, 'follows-unit': usually },
     },
   }),
 
@@ -380,7 +405,8 @@ export const UNIT_CHECKS = [
   // feedback pause is on in one and off in the other · sends-own: the second unit is a command station that is not set to repeat only ·
   // volts-differ: the rail volts of one are set lower · volts-high: they are set above what the scale takes · other-format: further formats are
   // on · reverses: it is set to reverse by itself · trip-wrong: its trip current or time is set too high or too low · zero-runs: something is
-  // driven on address 0 · programs-main: programming goes to the whole layout.
+  // driven on address 0 · programs-main: programming goes to the whole layout · stays-off: it waits for a
+  // button after a short.
   check({
     id: 'unit-settings',
     minutes: 4,
@@ -401,6 +427,7 @@ export const UNIT_CHECKS = [
       'trip-wrong',
       'zero-runs',
       'programs-main',
+      'stays-off',
     ],
     reads: 'settings',
     reading: {
@@ -415,6 +442,7 @@ export const UNIT_CHECKS = [
       'trip-wrong': { 'trip-wrong': usually, alike: sometimes },
       'zero-runs': { 'zero-runs': usually, alike: sometimes },
       'programs-main': { 'programs-main': usually, alike: sometimes },
+      'stays-off': { 'stays-off': usually, alike: sometimes },
     },
   }),
 

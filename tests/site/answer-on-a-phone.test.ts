@@ -1,0 +1,311 @@
+// An answer on a phone: its first act stands on the first screen, all of it with nothing opened is no more than four, and nothing is said twice.
+import { describe, expect, test } from 'vitest';
+import { open } from './browser.ts';
+
+const SCREEN = { width: 360, height: 740 };
+const MOST_SCREENS = 4;
+
+type Texts = Readonly<Record<string, string>>;
+
+const ENOUGH: Texts = {
+  system: 'two-rail',
+  scale: 'h0',
+  modern: '4',
+  older: '0',
+  moving: '2',
+  'supply-kind': 'dc',
+  'supply-volts': '16 V',
+  'supply-amps': '5 A',
+  'supply-plug': 'centre-plus',
+  'unit-limit': '3 A',
+  'unit-input': 'dc',
+  'unit-input-volts': '16 V',
+  'unit-plug': 'centre-plus',
+};
+const TOLD: Texts = {
+  ...ENOUGH,
+  sound: '0',
+  stored: '0',
+  coaches: '0',
+  accessories: '0',
+  'unit-rails': 'follows',
+  'own-use': 'handhelds',
+};
+const CLUB: Texts = {
+  ...TOLD,
+  modern: '30',
+  older: '10',
+  sound: '10',
+  moving: '16',
+  coaches: '20',
+  lamps: 'led',
+  'supply-volts': '18 V',
+  'supply-amps': '8 A',
+  'unit-limit': '5 A',
+  'unit-input-volts': '19 V',
+  'unit-rails': 'set',
+  'unit-rail-volts': '15 V',
+  'own-use': 'many',
+};
+const SIX: Texts = {
+  ...CLUB,
+  moving: '12',
+  districts: '6',
+  'traffic-a': '2',
+  ...Object.fromEntries(
+    [...'bcdef'].flatMap((letter) => [
+      [`limit-${letter}`, letter === 'c' ? '3 A' : '5 A'],
+      [`amps-${letter}`, letter === 'd' ? '4 A' : '8 A'],
+      [`traffic-${letter}`, '2'],
+    ]),
+  ),
+};
+const Z: Texts = { ...TOLD, scale: 'z', modern: '2', moving: '1', 'supply-volts': '20 V', 'unit-input-volts': '20 V' };
+const GARDEN: Texts = {
+  ...TOLD,
+  scale: '1',
+  modern: '0',
+  older: '4',
+  moving: '3',
+  'supply-volts': '20 V',
+  'unit-limit': '10 A',
+  'unit-input-volts': '20 V',
+  coaches: '10',
+  lamps: 'filament',
+};
+const AC: Texts = {
+  ...TOLD,
+  'supply-kind': 'ac',
+  'supply-volts': '18 V',
+  'supply-amps': '52 VA',
+  'supply-plug': 'terminals',
+  'unit-input': 'either',
+  'unit-input-volts': '18 V',
+  'unit-plug': 'terminals',
+};
+const WIRE: Texts = {
+  system: 'two-rail',
+  scale: 'h0',
+  'wire-volts': '15 V',
+  'wire-trip': '3 A',
+  'wire-amps': '1 A',
+  'supply-kind': 'dc',
+  'supply-volts': '16 V',
+  'supply-amps': '5 A',
+  'supply-plug': 'unknown',
+  'bus-length': '6 m',
+  'bus-wire': '1.5 mm2',
+  'track-length': '6 m',
+  'feed-by': 'bus',
+  'bus-shape': 'end',
+  'feeder-count': '6',
+  'feeder-length': '0.3 m',
+  'feeder-wire': '0.5 mm2',
+  'rail-kind': 'code-83',
+  joints: 'plain',
+};
+const GARDEN_WIRE: Texts = {
+  ...WIRE,
+  scale: '1',
+  'wire-volts': '20 V',
+  'wire-trip': '10 A',
+  'wire-amps': '6 A',
+  'supply-volts': '22 V',
+  'supply-amps': '12 A',
+  'bus-length': '40 m',
+  'bus-wire': '2.5 mm2',
+  'track-length': '80 m',
+  'feeder-count': '3',
+  'rail-kind': 'large-brass',
+};
+const PLACE: Texts = {
+  system: 'two-rail',
+  scale: 'h0',
+  ...unit('station'),
+  ...unit('booster'),
+  ...supply('one', '16 V', '3 A'),
+  ...supply('two', '16 V', '5 A'),
+};
+
+function unit(name: string): Texts {
+  return {
+    [`${name}-input`]: 'dc',
+    [`${name}-input-volts`]: '16 V',
+    [`${name}-plug`]: 'centre-plus',
+    [`${name}-limit`]: '3 A',
+    [`${name}-rails`]: 'set',
+    [`${name}-rail-volts`]: '14 V',
+  };
+}
+
+function supply(name: string, volts: string, amps: string, kind = 'dc'): Texts {
+  return {
+    [`${name}-kind`]: kind,
+    [`${name}-volts`]: volts,
+    [`${name}-amps`]: amps,
+    [`${name}-plug`]: kind === 'dc' ? 'centre-plus' : 'terminals',
+  };
+}
+
+const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] = [
+  ['ample, nothing more told', 'enough-current', ENOUGH],
+  ['ample, all told', 'enough-current', TOLD],
+  ['equal ratings', 'enough-current', { ...TOLD, 'supply-amps': '3 A' }],
+  ['a supply that cannot trip its unit', 'enough-current', { ...ENOUGH, 'supply-amps': '2 A' }],
+  [
+    'a supply that cannot trip, and too many trains',
+    'enough-current',
+    { ...ENOUGH, modern: '6', older: '4', moving: '5', 'supply-amps': '2 A', 'unit-limit': '5 A' },
+  ],
+  [
+    'the same with lit coaches, all told',
+    'enough-current',
+    {
+      ...TOLD,
+      modern: '6',
+      older: '4',
+      moving: '4',
+      coaches: '12',
+      lamps: 'filament',
+      'supply-amps': '2 A',
+      'unit-limit': '5 A',
+    },
+  ],
+  [
+    'thirty coaches with filament lamps',
+    'enough-current',
+    { ...TOLD, modern: '6', moving: '3', coaches: '30', lamps: 'filament' },
+  ],
+  ['fourteen trains with sound', 'enough-current', { ...TOLD, modern: '14', sound: '14' }],
+  [
+    'a hundred trains',
+    'enough-current',
+    { ...TOLD, modern: '100', moving: '100', sound: '100', coaches: '500', lamps: 'filament', 'supply-amps': '3 A' },
+  ],
+  ['more districts', 'enough-current', CLUB],
+  ['six districts that there are', 'enough-current', SIX],
+  ['a garden in scale 1', 'enough-current', GARDEN],
+  ['Z on 20 V', 'enough-current', { ...Z, 'supply-amps': '2 A', 'unit-limit': '1.5 A' }],
+  ['Z on 20 V, behind a unit of 3 A', 'enough-current', Z],
+  ['an a.c. transformer', 'enough-current', AC],
+  [
+    'a wall plug of 1 A for N',
+    'enough-current',
+    {
+      ...ENOUGH,
+      scale: 'n',
+      modern: '2',
+      moving: '1',
+      'supply-volts': '12 V',
+      'supply-amps': '1 A',
+      'unit-limit': '1 A',
+      'unit-input-volts': '12 V',
+    },
+  ],
+  ['24 V on an input for 16 V', 'enough-current', { ...TOLD, 'supply-volts': '24 V' }],
+  ['amperes not read', 'enough-current', { ...TOLD, 'supply-amps': 'unknown' }],
+  ['good wiring', 'wire-it', WIRE],
+  ['good wiring, 5 A on 5 A', 'wire-it', { ...WIRE, 'wire-trip': '5 A' }],
+  [
+    'good wiring, Z on 20 V',
+    'wire-it',
+    {
+      ...WIRE,
+      scale: 'z',
+      'wire-volts': '20 V',
+      'wire-trip': '1.5 A',
+      'wire-amps': '0.5 A',
+      'supply-volts': '20 V',
+      'supply-amps': '3 A',
+    },
+  ],
+  [
+    'one feeder at the end of an oval',
+    'wire-it',
+    {
+      ...WIRE,
+      'bus-length': '1 m',
+      'bus-wire': '0.75 mm2',
+      'track-length': '8 m',
+      'feed-by': 'pair',
+      'track-shape': 'ends',
+      joints: 'sectional',
+    },
+  ],
+  [
+    'a long bus',
+    'wire-it',
+    { ...WIRE, 'bus-length': '15 m', 'track-length': '20 m', 'feeder-count': '4', 'wire-amps': '2 A' },
+  ],
+  ['a garden of 80 m', 'wire-it', GARDEN_WIRE],
+  ['a supply on which the unit cannot trip', 'wire-it', { ...WIRE, 'supply-amps': '2 A' }],
+  ['two supplies for two units', 'which-supply-where', PLACE],
+  [
+    'two supplies that must not go into their units',
+    'which-supply-where',
+    { ...PLACE, ...supply('one', '16 V', '3 A', 'ac'), ...supply('two', '18 V', '5 A') },
+  ],
+  [
+    'two supplies above the range of N',
+    'which-supply-where',
+    {
+      ...PLACE,
+      scale: 'n',
+      'station-rail-volts': '18 V',
+      'booster-rail-volts': '18 V',
+      'station-limit': '2 A',
+      'booster-limit': '2 A',
+      ...supply('one', '16 V', '3 A'),
+    },
+  ],
+];
+
+interface Measured {
+  readonly name: string;
+  /** Of the whole page, its foot with it. */
+  readonly screens: number;
+  /** Where the button of the first step ends, or the first step begins where steps stand open; pixels. */
+  readonly firstAct: number;
+  readonly headline: string;
+  readonly toDo: string;
+}
+
+const measured: Measured[] = [];
+
+describe('At 360 by 740, nothing opened', () => {
+  test('every case is measured', { timeout: 180_000 }, async () => {
+    const { page, close } = await open('en/privacy/', SCREEN);
+    const site = page.url().replace(/en\/privacy\/.*/, 'en/work-it-out/');
+    for (const [name, wizard, told] of CASES) {
+      await page.goto(`${site}${wizard}/?${new URLSearchParams(told)}`);
+      await page.locator('#answer[aria-busy="false"]').waitFor();
+      await page.locator('.share').waitFor();
+      const found = await page.evaluate(() => {
+        const box = (what: string) => document.querySelector(what)?.getBoundingClientRect();
+        const text = (what: string) => document.querySelector(what)?.textContent?.trim().replace(/\.$/, '') ?? '';
+        return {
+          screens: document.documentElement.scrollHeight / 740,
+          firstAct: scrollY + (box('.to-do .button')?.bottom ?? box('.steps > li')?.top ?? Number.POSITIVE_INFINITY),
+          headline: text('h1'),
+          toDo: text('.to-do h2'),
+        };
+      });
+      measured.push({ name, ...found });
+    }
+    await close();
+    expect(measured).toHaveLength(CASES.length);
+    for (const { screens, firstAct } of measured) expect(Math.min(screens, firstAct / 100)).toBeGreaterThan(1);
+  });
+
+  test('no answer is longer than four screens', () =>
+    expect(measured.filter(({ screens }) => screens > MOST_SCREENS)).toEqual([]));
+
+  test('the first act is on the first screen', () =>
+    expect(measured.filter(({ firstAct }) => firstAct > SCREEN.height)).toEqual([]));
+
+  test('what to do does not say the headline again', () => {
+    const told = measured.filter(({ toDo }) => toDo !== '');
+    expect(told.length).toBeGreaterThan(15);
+    expect(told.filter(({ headline, toDo }) => headline.startsWith(toDo))).toEqual([]);
+  });
+});

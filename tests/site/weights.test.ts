@@ -1,0 +1,66 @@
+// What a page brings over a slow line before anything is answered: itself, the scripts that it names and those that they import.
+import { existsSync, globSync, readFileSync, statSync } from 'node:fs';
+import { parse } from 'node-html-parser';
+import { describe, expect, test } from 'vitest';
+
+const FOLDER = process.env.SITE_FOLDER ?? 'dist';
+const KIB = 1024;
+/** What comes with each file before its first byte, about. */
+const HEADERS = 360;
+/** A figure that is folded away is loaded when somebody opens it. */
+const FOLDED = 'details astro-island[client="visible"]';
+
+const PAGES = [
+  { what: 'a lesson', pages: '*/learn/*/', kib: 60 },
+  { what: 'a wizard with its first question', pages: '*/work-it-out/*/', kib: 70 },
+  { what: 'a walk with its first question', pages: '*/put-it-right/*/', kib: 70 },
+  { what: 'a fix page', pages: '*/fixes/*/', kib: 25 },
+] as const;
+
+const filesOf = (pages: string): readonly string[] =>
+  globSync(`${pages}index.html`, { cwd: FOLDER }).map((file) => file.replaceAll('\\', '/'));
+
+const textOf = (file: string): string => readFileSync(`${FOLDER}/${file}`, 'utf8');
+
+/** Compressed, where that is less. */
+function bytesOf(file: string): number {
+  const path = `${FOLDER}/${file}`;
+  return HEADERS + statSync(existsSync(`${path}.gz`) ? `${path}.gz` : path).size;
+}
+
+function namedBy(page: string): readonly string[] {
+  const html = parse(textOf(page));
+  for (const island of html.querySelectorAll(FOLDED)) island.remove();
+  return [...html.toString().matchAll(/_astro\/[^"'\s&)]+\.js/g)].map(([script]) => script);
+}
+
+const importedBy = (script: string): readonly string[] =>
+  [...textOf(script).matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g)].map(([, name]) => `_astro/${name}`);
+
+function scriptsOf(page: string): ReadonlySet<string> {
+  const found = new Set<string>();
+  const left = [...namedBy(page)];
+  for (let script = left.pop(); script !== undefined; script = left.pop()) {
+    if (found.has(script)) continue;
+    found.add(script);
+    left.push(...importedBy(script));
+  }
+  return found;
+}
+
+const kibOf = (page: string): number => [page, ...scriptsOf(page)].reduce((sum, file) => sum + bytesOf(file), 0) / KIB;
+
+describe.each(PAGES)('$what', ({ pages, kib }) => {
+  const files = filesOf(pages);
+
+  test(`comes with at most ${kib} KiB`, () => {
+    expect(files).not.toEqual([]);
+    expect(files.map((file) => ({ file, kib: kibOf(file) })).filter((page) => page.kib > kib)).toEqual([]);
+  });
+});
+
+test('a fix page comes without a script file', () => {
+  const files = filesOf('*/fixes/*/');
+  expect(files).not.toEqual([]);
+  expect(files.filter((file) => scriptsOf(file).size > 0)).toEqual([]);
+});

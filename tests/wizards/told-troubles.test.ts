@@ -1,0 +1,142 @@
+// Troubles as people bring them, each with the page that an experienced hand would look at among the first three. Common practice, no source.
+import { describe, expect, test } from 'vitest';
+import { signPosterior } from '../../src/engine/index.ts';
+import type { ComplaintId } from '../../src/wizards/put-it-right/index.ts';
+import type { FixClass } from '../../src/wizards/put-it-right/model/index.ts';
+import { stateOf, walkModelNow } from '../../src/wizards/put-it-right/step.ts';
+
+interface Trouble {
+  readonly says: string;
+  readonly complaint: ComplaintId;
+  readonly told: Readonly<Record<string, string>>;
+  readonly page: FixClass;
+}
+
+const TROUBLES: readonly Trouble[] = [
+  {
+    says: 'everything slow everywhere since another unit, low at its own screws',
+    complaint: 'all-slow',
+    told: { 'last-change': 'supply-or-unit', 'which-places': 'anywhere', 'meter-along-the-way': 'at-the-unit' },
+    page: 'volts-set-low',
+  },
+  {
+    says: 'one turnout motor forgets, and is well without its frog wire',
+    complaint: 'accessories-misbehave',
+    told: { 'live-frogs': 'live', 'one-accessory-or-all': 'one', 'unplug-across-boundary': 'frog-wire' },
+    page: 'frog-upsets-motor',
+  },
+  {
+    says: 'turnouts stop half way, by hand never',
+    complaint: 'accessories-misbehave',
+    told: { 'how-driven': 'computer', 'when-it-happens': 'when-thrown', 'without-the-computer': 'cured' },
+    page: 'program-cuts-pulse',
+  },
+  {
+    says: 'only the program finds no unit',
+    complaint: 'none-of-these',
+    told: { 'how-driven': 'computer', 'what-the-handhelds-do': 'computer-silent' },
+    page: 'computer-not-connected',
+  },
+  {
+    says: 'throttles start anew with one module on the line',
+    complaint: 'handhelds-dead',
+    told: {
+      'what-the-handhelds-do': 'restarts',
+      'exchange-handhelds': 'with-a-device',
+      'last-change': 'supply-or-unit',
+      'accessories-own-supply': 'cured',
+    },
+    page: 'accessory-on-bus',
+  },
+  {
+    says: 'lights and sound obey, and it stands, after years in its box',
+    complaint: 'one-locomotive-only',
+    told: { 'what-happens': 'stops-lit', 'last-change': 'time', 'one-or-all': 'deaf', 'read-its-decoder': 'right' },
+    page: 'motor-stuck',
+  },
+  {
+    says: 'the reverser clicks to and fro, and nothing moves',
+    complaint: 'loop-trips',
+    told: { 'does-it-reverse': 'chatters', 'lift-all-vehicles': 'all-well', 'when-it-happens': 'all-the-time' },
+    page: 'parked-across-loop',
+  },
+  {
+    says: 'buzz and sparks at one live frog since it was wired, with either setting',
+    complaint: 'trips-at-one-spot',
+    told: {
+      'live-frogs': 'live',
+      'last-change': 'track-or-wires',
+      'which-vehicles': 'every-one',
+      'which-setting': 'no',
+      'sparks-at-the-gap': 'at-a-frog',
+    },
+    page: 'frog-wrong-rail',
+  },
+  {
+    says: 'a short is shown with no track wire in the unit',
+    complaint: 'trips-at-power-on',
+    told: { 'what-happens': 'only-shown', 'track-plug-pulled': 'still-a-fault', 'booster-lamp': 'fault' },
+    page: 'false-short',
+  },
+  {
+    says: 'it blinks five times, then a pause',
+    complaint: 'nothing-works',
+    told: { 'booster-lamp': 'counts' },
+    page: 'blink-code',
+  },
+  {
+    says: 'a unit built by hand is dead now and then, whatever part it feeds',
+    complaint: 'now-and-then',
+    told: { 'last-change': 'supply-or-unit', 'exchange-units': 'goes-along', 'what-happens': 'stops-lit' },
+    page: 'self-built-unit',
+  },
+  {
+    says: 'signals glow that are off, since they share a wire with the track',
+    complaint: 'accessories-misbehave',
+    told: { 'accessory-moment': 'always', 'one-accessory-or-all': 'all', 'dead-since-a-short': 'accessory' },
+    page: 'accessory-shared-return',
+  },
+  {
+    says: 'after each short somebody has to press the button',
+    complaint: 'dead-since-a-short',
+    told: { 'how-it-comes-back': 'button', 'how-it-protects': 'latches', 'when-it-happens': 'after-a-short' },
+    page: 'waits-for-button',
+  },
+  {
+    says: 'red as soon as the last piece of a track across the oval is in',
+    complaint: 'trips-at-power-on',
+    told: { 'last-change': 'track-or-wires', 'which-vehicles': 'none-needed', 'which-places': 'in-the-loop' },
+    page: 'loop-no-device',
+  },
+  {
+    says: 'a knock at the table, and all starts anew',
+    complaint: 'now-and-then',
+    told: { 'how-it-comes-back': 'blink', 'what-goes-dark': 'everything-at-once', 'booster-lamp': 'goes-out-and-on' },
+    page: 'socket-damaged',
+  },
+  {
+    says: 'a siding that is dead each winter',
+    complaint: 'stops-at-a-spot',
+    told: { 'what-happens': 'stops-dark', weather: 'cold' },
+    page: 'bad-joiner',
+  },
+];
+
+const THREE = 3;
+
+describe('What people tell', () => {
+  test.each(TROUBLES)('$says: $page is among the first three', ({ complaint, told, page }) => {
+    const { findings } = signPosterior(
+      walkModelNow(),
+      stateOf({
+        complaint,
+        answers: Object.entries(told).map(([check, option]) => ({ check, option })),
+        skipped: [],
+        tools: undefined,
+        tried: [],
+        trusted: new Set(Object.keys(told)),
+      }),
+    );
+    expect(findings.slice(0, THREE).map(({ fixClass }) => fixClass)).toContain(page);
+  });
+});
