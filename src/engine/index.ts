@@ -236,7 +236,7 @@ export {
 
 // table: the virtual layout.
 export type { StageIndex, TableMeter } from './table/index.ts';
-export { mostlyStray } from './table/index.ts';
+export { capacitorAmps, mostlyStray } from './table/index.ts';
 
 // units: numbers with units.
 export type { MeasureSystem, Quantity, Span } from './units.ts';

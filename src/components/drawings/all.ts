@@ -6,6 +6,8 @@ import BusWithFeeders from './BusWithFeeders.astro';
 import CoinTest from './CoinTest.astro';
 import CutAndFill from './CutAndFill.astro';
 import FeederSoldering from './FeederSoldering.astro';
+import FeedersAtTheGap from './FeedersAtTheGap.astro';
+import FeedPieces from './FeedPieces.astro';
 import FourParts from './FourParts.astro';
 import InsulatedJoiners from './InsulatedJoiners.astro';
 import JumperTest from './JumperTest.astro';
@@ -20,6 +22,8 @@ import TwoLamps from './TwoLamps.astro';
 
 export const DRAWINGS = {
   'cut-and-fill': CutAndFill,
+  'feed-pieces': FeedPieces,
+  'feeders-at-the-gap': FeedersAtTheGap,
   'four-parts': FourParts,
   'insulated-joiners': InsulatedJoiners,
   'jumper-test': JumperTest,

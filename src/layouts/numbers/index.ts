@@ -2,6 +2,7 @@
 // `{four-moving-share}`; a name that is not here stops the build. One file for each lesson.
 import type { Numbers } from '../../components/words/index.ts';
 import { BREAKERS } from './breakers.ts';
+import { FEED_THE_NEW_PART } from './feed-the-new-part.ts';
 import { GAP_BOTH_RAILS } from './gap-both-rails.ts';
 import { LARGER_SUPPLY_FIRST } from './larger-supply-first.ts';
 import { LAY_FEEDERS } from './lay-feeders.ts';
@@ -24,6 +25,7 @@ const ALL: Written = {
   ...WHERE_TO_DIVIDE,
   ...ONE_TRAIN_TWO_SUPPLIES,
   ...GAP_BOTH_RAILS,
+  ...FEED_THE_NEW_PART,
   ...VOLTAGE_ALONG_THE_TRACK,
   ...LAY_FEEDERS,
   ...WILL_IT_TRIP,

@@ -13,12 +13,15 @@ const stood = (some: Partial<DriveSettings>, front = IN_A): DriveFrame =>
   passTime(placeTrain(beginDrive({ ...DRIVE_START, ...some }), front), 0.5);
 const told = (frame: DriveFrame): string[] => happenings(frame).map(({ id }) => id);
 
-/** Driven from A as far as it goes, in short spells as a page shows them. */
-function driven(some: Partial<DriveSettings>, seconds = 6): DriveFrame {
-  let frame = driveTrain(stood(some), 1);
+/** Some seconds, in short spells as a page shows them. */
+function spells(begun: DriveFrame, seconds: number): DriveFrame {
+  let frame = begun;
   for (let spell = 0; spell < seconds * 20; spell += 1) frame = passTime(frame, 0.05);
   return frame;
 }
+
+/** Driven from A as far as it goes. */
+const driven = (some: Partial<DriveSettings>): DriveFrame => spells(driveTrain(stood(some), 1), 6);
 
 describe('Gap both rails', () => {
   test('with one rail cut nothing shows', () => {
@@ -54,5 +57,26 @@ describe('Prove the isolation', () => {
 
   test('a train across the gap feeds the part whose booster is off', () => {
     expect(told(stood({ on: false }, ACROSS))).toContain('across-carries');
+  });
+});
+
+describe('Feed the new part', () => {
+  test('without its wires the new part is dark, and only a train across the gap brings it to life', () => {
+    expect(told(driven({ feed: false }))).toEqual(['dark-not-fed']);
+    expect(told(stood({ feed: false }, ACROSS))).toContain('across-carries');
+  });
+
+  test('with its wires turned round all is well in each part, and the gap is a short circuit', () => {
+    for (const at of [IN_A, IN_B]) expect(told(stood({ reversed: true }, at))).toEqual(told(stood({}, at)));
+    expect(told(stood({ reversed: true }, ACROSS))).toContain('across-trips-over');
+  });
+
+  test('with a capacitor a train runs into B, and cannot be called back', () => {
+    const there = driven({ capacitor: true });
+    expect([there.where, frontOf(there)]).toEqual(['b', frontOf(driven({}))]);
+    expect(told(there)).toEqual(['garbled']);
+    const called = spells(driveTrain(there, -1), 3);
+    expect(frontOf(called)).toBe(frontOf(there));
+    expect(frontOf(spells(driveTrain(driven({}), -1), 3))).toBeLessThan(frontOf(there));
   });
 });
