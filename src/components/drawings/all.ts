@@ -4,6 +4,7 @@ import AllPaths from './AllPaths.astro';
 import Breakers from './Breakers.astro';
 import BusWithFeeders from './BusWithFeeders.astro';
 import CoinTest from './CoinTest.astro';
+import ControlCables from './ControlCables.astro';
 import CutAndFill from './CutAndFill.astro';
 import FeederSoldering from './FeederSoldering.astro';
 import FeedersAtTheGap from './FeedersAtTheGap.astro';
@@ -21,6 +22,7 @@ import TwoDistricts from './TwoDistricts.astro';
 import TwoLamps from './TwoLamps.astro';
 
 export const DRAWINGS = {
+  'control-cables': ControlCables,
   'cut-and-fill': CutAndFill,
   'feed-pieces': FeedPieces,
   'feeders-at-the-gap': FeedersAtTheGap,

@@ -2,12 +2,13 @@
 import type { Check } from './check.ts';
 import { makeCheck } from './check.ts';
 import { POWER_KINDS } from './power-kinds.ts';
+import { SIGNAL_KINDS } from './signal-kinds.ts';
 import { WIRING_KINDS } from './wiring-kinds.ts';
 
 export type { Amount, Choice } from './check.ts';
 export { MOST_SEED, parseSeed } from './draw.ts';
 
-const KINDS = { ...POWER_KINDS, ...WIRING_KINDS } as const;
+const KINDS = { ...POWER_KINDS, ...WIRING_KINDS, ...SIGNAL_KINDS } as const;
 
 export type CheckKind = keyof typeof KINDS;
 

@@ -6,10 +6,11 @@ import { APART } from '../../../src/engine/course/check.ts';
 import { MOST_SEED } from '../../../src/engine/course/draw.ts';
 import { CHECK_KINDS, courseCheck, parseSeed } from '../../../src/engine/course/index.ts';
 import { POWER_KINDS } from '../../../src/engine/course/power-kinds.ts';
+import { SIGNAL_KINDS } from '../../../src/engine/course/signal-kinds.ts';
 import { WIRING_KINDS } from '../../../src/engine/course/wiring-kinds.ts';
 import { near } from '../../near.ts';
 
-const KINDS = { ...POWER_KINDS, ...WIRING_KINDS };
+const KINDS = { ...POWER_KINDS, ...WIRING_KINDS, ...SIGNAL_KINDS };
 const seed = fc.integer({ min: 1, max: MOST_SEED });
 
 test('there are questions enough for each lesson to have one of its own', () => {
@@ -85,6 +86,7 @@ describe('The right answer is right by hand:', () => {
     'quiet-heat': (of) => of('rails') ** 2 / (4 * of('loop')),
     'section-length': (of) => of('locomotive') + of('coaches') * of('coach'),
     'breaker-setting': (of) => 0.7 * of('trip'),
+    'command-time': (of) => (of('ones') * 116 + of('zeros') * 200) * 1e-6,
     'lamps-across': (of) => (of('near') + of('far')) / 2,
     'rail-grows': (of) => 17e-6 * of('length') * of('warmer'),
   };

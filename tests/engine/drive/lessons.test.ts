@@ -3,7 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { DriveSettings } from '../../../src/engine/drive/layout.ts';
 import { DRIVE_START } from '../../../src/engine/drive/layout.ts';
 import type { DriveFrame } from '../../../src/engine/drive/run.ts';
-import { beginDrive, driveTrain, frontOf, passTime, placeTrain } from '../../../src/engine/drive/run.ts';
+import { beginDrive, driveTrain, frontOf, passTime, placeTrain, rewireDrive } from '../../../src/engine/drive/run.ts';
 import { happenings } from '../../../src/engine/drive/story.ts';
 
 const IN_A = -0.16;
@@ -78,5 +78,26 @@ describe('Feed the new part', () => {
     const called = spells(driveTrain(there, -1), 3);
     expect(frontOf(called)).toBe(frontOf(there));
     expect(frontOf(spells(driveTrain(driven({}), -1), 3))).toBeLessThan(frontOf(there));
+  });
+});
+
+describe('The control cable', () => {
+  const HELD = { cable: false, holds: true } as const;
+
+  test('pulled, it leaves part B dark where the booster falls silent', () => {
+    expect(told(driven({ cable: false }))).toEqual(['dark-no-signal']);
+  });
+
+  test('pulled, it leaves part B lit and deaf where the booster holds a level, and a train that reaches across trips it', () => {
+    expect(told(stood(HELD, IN_B))).toEqual(['deaf']);
+    expect(told(stood(HELD, ACROSS))).toContain('across-trips-over');
+  });
+
+  test('pulled while a train stands in B, it leaves the train standing when it is called back', () => {
+    const there = driven({});
+    for (const holds of [false, true]) {
+      const pulled = rewireDrive(there, { ...there.settings, cable: false, holds });
+      expect(frontOf(spells(driveTrain(pulled, -1), 3))).toBe(frontOf(there));
+    }
   });
 });
