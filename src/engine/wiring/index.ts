@@ -22,4 +22,13 @@ export { tripLevel } from './trip-level.ts';
 export { faultHeatAlong, loopLimit, SHORT_MARGIN, shortOver, sureTrip, tripFinding, worstFaultHeat } from './trips.ts';
 export { weakStretches } from './weak-stretches.ts';
 export type { Conductor, RailKind } from './wire.ts';
-export { heatingLimit, METRIC_SIZES, ohmsPerMetre, pairLikeTrack, pairLoss, RAILS, railOhms, SCALE_RAILS } from './wire.ts';
+export {
+  heatingLimit,
+  METRIC_SIZES,
+  ohmsPerMetre,
+  pairLikeTrack,
+  pairLoss,
+  RAILS,
+  railOhms,
+  SCALE_RAILS,
+} from './wire.ts';
