@@ -21,6 +21,9 @@ export type {
   MeterKind,
   PlacedSide,
   Reckoned,
+  SectionEnd,
+  SectionFound,
+  TurningDevice,
   WithheldAdvice,
 } from './crossing/index.ts';
 export {
@@ -33,6 +36,7 @@ export {
   largestPush,
   METER_KINDS,
   railsRead,
+  throughSection,
 } from './crossing/index.ts';
 
 // diagnosis: what is wrong.

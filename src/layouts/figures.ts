@@ -20,6 +20,7 @@ export const FIGURES = {
   'short-along': ALONG,
   'gap-scope': { folder: 'gap-scope', rooms: ['gap-scope', 'units'] },
   'train-across': { folder: 'train-across', rooms: ['train-across', 'crossing', 'units'] },
+  'through-section': { folder: 'through-section', rooms: ['through-section', 'units'] },
   'who-opens': { folder: 'who-opens', rooms: ['who-opens', 'units'] },
   'drive-across': { folder: 'drive-across', rooms: ['drive-across', 'units'] },
 } as const satisfies Readonly<Record<string, Listed>>;

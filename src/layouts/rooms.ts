@@ -11,7 +11,15 @@ export type Room =
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId
   | ('walk-first' | 'walk' | 'causes' | 'pictures' | 'how-well')
-  | ('how-many-trains' | 'along-the-track' | 'train-across' | 'gap-scope' | 'drive-across' | 'who-opens');
+  | (
+      | 'how-many-trains'
+      | 'along-the-track'
+      | 'train-across'
+      | 'gap-scope'
+      | 'drive-across'
+      | 'who-opens'
+      | 'through-section'
+    );
 
 /** What a planning wizard says before its answer. */
 export const QUESTION_ROOMS = ['asking', 'questions', 'units'] as const satisfies readonly Room[];

@@ -18,6 +18,8 @@ import LoadTestParts from './LoadTestParts.astro';
 import MeterAcross from './MeterAcross.astro';
 import MeterInTheLead from './MeterInTheLead.astro';
 import OutAndBack from './OutAndBack.astro';
+import ReversingLoop from './ReversingLoop.astro';
+import TurntableBridge from './TurntableBridge.astro';
 import TwoDistricts from './TwoDistricts.astro';
 import TwoLamps from './TwoLamps.astro';
 
@@ -32,6 +34,8 @@ export const DRAWINGS = {
   'larger-supply': LargerSupply,
   'load-test-parts': LoadTestParts,
   'meter-across': MeterAcross,
+  'reversing-loop': ReversingLoop,
+  'turntable-bridge': TurntableBridge,
   'two-districts': TwoDistricts,
   'two-lamps': TwoLamps,
   breakers: Breakers,

@@ -10,6 +10,8 @@ export type { CrossingMoment, CrossingMoments, PlacedSide } from './moments.ts';
 export { CROSSING_MOMENTS, crossingOf } from './moments.ts';
 export type { Reckoned } from './range.ts';
 export { crossingReversed } from './reversed.ts';
+export type { SectionEnd, SectionFound, TurningDevice } from './section.ts';
+export { throughSection } from './section.ts';
 export type { CrossingPush, CrossingSide } from './sides.ts';
 export { crossingSkew } from './skew.ts';
 export type { CrossingAdviceId, WithheldAdvice } from './verdict.ts';

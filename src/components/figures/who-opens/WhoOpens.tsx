@@ -25,7 +25,7 @@ const WRITTEN: AllWritten<WhoOpensSettings> = {
 };
 
 const TAGS: Readonly<Record<Opening['opens'], string>> = {
-  breaker: 'good',
+  breaker: 'enough',
   unit: 'short',
   either: 'tight',
   nothing: 'short',
