@@ -6,19 +6,24 @@ import BusWithFeeders from './BusWithFeeders.astro';
 import CoinTest from './CoinTest.astro';
 import ControlCables from './ControlCables.astro';
 import CutAndFill from './CutAndFill.astro';
+import FeedPieces from './FeedPieces.astro';
 import FeederSoldering from './FeederSoldering.astro';
 import FeedersAtTheGap from './FeedersAtTheGap.astro';
-import FeedPieces from './FeedPieces.astro';
 import FourParts from './FourParts.astro';
 import InsulatedJoiners from './InsulatedJoiners.astro';
 import JumperTest from './JumperTest.astro';
 import Labels from './Labels.astro';
+import LabelsAndSheet from './LabelsAndSheet.astro';
+import LampAndMeter from './LampAndMeter.astro';
 import LargerSupply from './LargerSupply.astro';
 import LoadTestParts from './LoadTestParts.astro';
 import MeterAcross from './MeterAcross.astro';
 import MeterInTheLead from './MeterInTheLead.astro';
+import OneSwitch from './OneSwitch.astro';
 import OutAndBack from './OutAndBack.astro';
+import ProgrammingTrack from './ProgrammingTrack.astro';
 import ReversingLoop from './ReversingLoop.astro';
+import TrainAcross from './TrainAcross.astro';
 import TurntableBridge from './TurntableBridge.astro';
 import TwoDistricts from './TwoDistricts.astro';
 import TwoLamps from './TwoLamps.astro';
@@ -47,6 +52,11 @@ export const DRAWINGS = {
   'meter-in-the-lead': MeterInTheLead,
   'all-paths': AllPaths,
   'accessory-bus': AccessoryBus,
+  'labels-and-sheet': LabelsAndSheet,
+  'lamp-and-meter': LampAndMeter,
+  'one-switch': OneSwitch,
+  'programming-track': ProgrammingTrack,
+  'train-across': TrainAcross,
 } as const;
 
 export type DrawingId = keyof typeof DRAWINGS;

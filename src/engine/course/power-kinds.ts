@@ -165,6 +165,54 @@ export const POWER_KINDS = {
       };
     },
   },
+  /** What stands on a programming track together: a locomotive, and lit coaches that nobody took off. */
+  'programming-load': {
+    range: [0.02, 12],
+    make: (draw) => {
+      const [locomotive, coaches, each] = [draw(0.05, 0.06, 0.08), draw(3, 4, 5), draw(0.07, 0.08, 0.1)];
+      const all = locomotive + coaches * each;
+      return {
+        given: {
+          locomotive: pieces(locomotive * THOUSAND),
+          coaches: pieces(coaches),
+          milliamps: pieces(each * THOUSAND),
+        },
+        unit: 'A',
+        right: all,
+        mistakes: { 'locomotive-only': locomotive, 'one-coach-only': locomotive + each, 'misplaced-point': all * 10 },
+      };
+    },
+  },
+  /** What several supplies draw from one socket strip: what their labels say of the input, added up. */
+  'strip-load': {
+    range: [0.3, 32],
+    make: (draw) => {
+      const [supplies, input, output] = [draw(3, 4, 5, 6), draw(0.5, 0.6, 0.8, 1, 1.2), draw(2, 3, 4)];
+      return {
+        given: { supplies: pieces(supplies), input: amps(input), output: amps(output), mains: volts(MAINS) },
+        unit: 'A',
+        right: supplies * input,
+        mistakes: {
+          'added-the-outputs': supplies * output,
+          'one-only': input,
+          'added-both': supplies * (input + output),
+        },
+      };
+    },
+  },
+  /** One unit has switched off while a train stands across the gap: the other feeds both parts. */
+  'survivor-carries': {
+    range: [0.3, 6],
+    make: (draw) => {
+      const [here, there] = [draw(1.8, 2, 2.2, 2.4), draw(0.6, 0.8, 1)];
+      return {
+        given: { here: amps(here), there: amps(there) },
+        unit: 'A',
+        right: here + there,
+        mistakes: { 'its-own-only': here, 'the-other-part-only': there, 'shared-evenly': (here + there) / 2 },
+      };
+    },
+  },
 } as const satisfies Readonly<Record<string, Kind>>;
 
 /** The largest common rating up to so many amperes. */

@@ -232,4 +232,17 @@ export const WIRING_KINDS = {
       };
     },
   },
+  /** What stands across the gap where one side is turned round and the other pair of rails is joined. */
+  'volts-across': {
+    range: [0.5, 60],
+    make: (draw) => {
+      const [here, there] = [draw(13, 14, 15), draw(16, 17, 18, 19)];
+      return {
+        given: { here: volts(here), there: volts(there) },
+        unit: 'V',
+        right: here + there,
+        mistakes: { 'the-difference': there - here, 'one-side-only': there, 'the-half': (here + there) / 4 },
+      };
+    },
+  },
 } as const satisfies Readonly<Record<string, Kind>>;

@@ -6,6 +6,7 @@ import { FEED_THE_NEW_PART } from './feed-the-new-part.ts';
 import { GAP_BOTH_RAILS } from './gap-both-rails.ts';
 import { LARGER_SUPPLY_FIRST } from './larger-supply-first.ts';
 import { LAY_FEEDERS } from './lay-feeders.ts';
+import { LOOKING_AFTER_IT } from './looking-after-it.ts';
 import { NO_SINGLE_NUMBER } from './no-single-number.ts';
 import { ONE_TRAIN_TWO_SUPPLIES } from './one-train-two-supplies.ts';
 import { TEST_THE_SHORT } from './test-the-short.ts';
@@ -32,6 +33,7 @@ const ALL: Written = {
   ...TEST_THE_SHORT,
   ...TURNOUTS_AND_LAMPS,
   ...BREAKERS,
+  ...LOOKING_AFTER_IT,
 };
 
 const PLACE = /\{([a-z][a-z0-9-]*)\}/g;

@@ -88,6 +88,10 @@ describe('The right answer is right by hand:', () => {
     'breaker-setting': (of) => 0.7 * of('trip'),
     'command-time': (of) => (of('ones') * 116 + of('zeros') * 200) * 1e-6,
     'lamps-across': (of) => (of('near') + of('far')) / 2,
+    'programming-load': (of) => (of('locomotive') + of('coaches') * of('milliamps')) / 1000,
+    'strip-load': (of) => of('supplies') * of('input'),
+    'survivor-carries': (of) => of('here') + of('there'),
+    'volts-across': (of) => of('here') + of('there'),
     'rail-grows': (of) => 17e-6 * of('length') * of('warmer'),
   };
 
