@@ -18,7 +18,6 @@ function reading(at: number, rail: number): number {
 }
 
 export const LOOKING_AFTER_IT: Written = {
-  'near-then': (numbers) => numbers.volts(reading(NEAR, ALONG_START.rail)),
   'near-now': (numbers) => numbers.volts(reading(NEAR, TIRED)),
   'far-then': (numbers) => numbers.volts(reading(ALONG_START.length, ALONG_START.rail)),
   'far-now': (numbers) => numbers.volts(reading(ALONG_START.length, TIRED)),
