@@ -20,6 +20,7 @@ import LoadTestParts from './LoadTestParts.astro';
 import MeterAcross from './MeterAcross.astro';
 import MeterInTheLead from './MeterInTheLead.astro';
 import OneSwitch from './OneSwitch.astro';
+import OrderOfWork from './OrderOfWork.astro';
 import OutAndBack from './OutAndBack.astro';
 import ProgrammingTrack from './ProgrammingTrack.astro';
 import ReversingLoop from './ReversingLoop.astro';
@@ -41,6 +42,7 @@ export const DRAWINGS = {
   'meter-across': MeterAcross,
   'reversing-loop': ReversingLoop,
   'turntable-bridge': TurntableBridge,
+  'order-of-work': OrderOfWork,
   'two-districts': TwoDistricts,
   'two-lamps': TwoLamps,
   breakers: Breakers,

@@ -3,7 +3,16 @@ import { describe, expect, test } from 'vitest';
 import type { DriveSettings } from '../../../src/engine/drive/layout.ts';
 import { DRIVE_START } from '../../../src/engine/drive/layout.ts';
 import type { DriveFrame } from '../../../src/engine/drive/run.ts';
-import { beginDrive, driveTrain, frontOf, passTime, placeTrain, rewireDrive } from '../../../src/engine/drive/run.ts';
+import {
+  beginDrive,
+  driveTrain,
+  frontOf,
+  passTime,
+  placeTrain,
+  railsOf,
+  rewireDrive,
+  unitOf,
+} from '../../../src/engine/drive/run.ts';
 import { happenings } from '../../../src/engine/drive/story.ts';
 
 const IN_A = -0.16;
@@ -99,5 +108,27 @@ describe('The control cable', () => {
       const pulled = rewireDrive(there, { ...there.settings, cable: false, holds });
       expect(frontOf(spells(driveTrain(pulled, -1), 3))).toBe(frontOf(there));
     }
+  });
+});
+
+describe('Switching on for the first time', () => {
+  test('with the parts joined and B turned round, A alone is well, and both together are a short circuit without a train', () => {
+    const hidden = { path: true, reversed: true } as const;
+    const alone = stood({ ...hidden, on: false });
+    expect(told(alone)).toContain('stands-well');
+    const both = passTime(rewireDrive(alone, { ...alone.settings, on: true }), 1);
+    expect(told(both)).toContain('trips-over');
+    expect(both.where).toBe('a');
+  });
+
+  test('a booster shows ready though its wires do not reach the rails', () => {
+    const frame = stood({ feed: false }, IN_B);
+    expect(unitOf(frame, 1).lamp).toBe('ready');
+    expect(told(frame)).toEqual(['dark-not-fed']);
+  });
+
+  test('both parts show the same volts to the same meter where nothing is wrong', () => {
+    const frame = stood({});
+    expect(railsOf(frame, 'a').volts).toBeCloseTo(railsOf(frame, 'b').volts, 0);
   });
 });
