@@ -56,7 +56,7 @@ describe('one pair of rails alone', () => {
   test('is one line, one row of meters, and no word of a gap or its sides', () => {
     expect(drawn().match(/<path class="trace /g)).toHaveLength(1);
     expect(drawn().match(/<th scope="row">/g)).toHaveLength(1);
-    expect(drawn()).not.toMatch(/side [AB]|\bgap\b|crosswise/);
+    expect(drawn()).not.toMatch(/side [AB]|\bgap\b|crosswise|one edge/);
   });
 
   test('tells what a decoder there reads, and what three kinds of meters make of it', () => {

@@ -1,4 +1,4 @@
-// Numbers of the lesson where-to-divide: six trains on two units of 3 A, shared out badly and well.
+// Numbers of the lesson where-to-divide: eight trains on two units of 3 A, shared out badly and less badly.
 import { DIVIDED_START, dividedParts } from '../../components/figures/how-many-trains/index.ts';
 import type { Written } from './written.ts';
 
@@ -13,5 +13,4 @@ export const WHERE_TO_DIVIDE: Written = {
   'all-eight-here': (numbers) => numbers.share(aboveWith(8, 0)),
   'seven-here': (numbers) => numbers.share(aboveWith(7, 1)),
   'six-here': (numbers) => numbers.share(aboveWith(6, 2)),
-  'four-here': (numbers) => numbers.share(aboveWith(4, 4)),
 };

@@ -42,6 +42,8 @@ type State = (typeof STATES)[number];
 const JOINS = ['other-rail', 'negatives', 'nothing'] as const satisfies readonly Joined[];
 const VIEWS = ['bits', 'packet', 'edge'] as const;
 type View = (typeof VIEWS)[number];
+/** An edge is looked at where two sides may differ in it. */
+const VIEWS_ALONE = ['bits', 'packet'] as const satisfies readonly View[];
 const PACKETS = {
   'speed-3': speed(3, 1),
   'speed-55': speed(55, 6),
@@ -506,7 +508,7 @@ function Controls({ alone, set, say, numbers, change }: ControlsProps) {
       )}
       <Choice
         name="view"
-        options={SCOPE_CHOICES.view}
+        options={alone ? VIEWS_ALONE : SCOPE_CHOICES.view}
         value={set.view}
         say={say}
         onValue={(view) => change({ view })}
