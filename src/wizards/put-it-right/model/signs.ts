@@ -357,8 +357,13 @@ export const OTHER_SIGNS = [
     sound: 'none-there',
     unaffected: { 'none-there': usually, acts: sometimes },
   },
-  // What a turnout's setting changes.
-  { id: 'setting-matters', values: ['no', 'short-in-one', 'dead-in-one'], sound: 'no', unaffected: { no: always } },
+  // What a turnout's setting changes. `changing`: now well and now not with one and the same setting, as when a contact or a blade hardly touches.
+  {
+    id: 'setting-matters',
+    values: ['no', 'short-in-one', 'dead-in-one', 'changing'],
+    sound: 'no',
+    unaffected: { no: always },
+  },
   // Turnouts, signals and other accessories. `other-one`: another one moves than was called, or two move as one.
   {
     id: 'accessories',
@@ -444,6 +449,7 @@ export const OTHER_SIGNS = [
   },
   // One locomotive against the others, and on other track. `runs-off`: it drives without a command. `disturbs-others`: it runs, others or
   // turnouts do not while it is there. `stops-later`: it obeys, and after a while it stops or is deaf.
+  // `lights-only`: its lights or sound obey, its motor does not.
   {
     id: 'one-loco',
     values: [
@@ -456,16 +462,17 @@ export const OTHER_SIGNS = [
       'runs-off',
       'disturbs-others',
       'stops-later',
+      'lights-only',
     ],
     sound: 'like-the-others',
     unaffected: { 'like-the-others': always },
   },
   // This one vehicle in the hand, unpowered. `wheel-wrong`: a wheelset turned round, shifted or out of gauge. `wipers`: dirty, bent or not
   // touching. `loose-inside`: a wire, tab, plug or gear loose, cracked or touching. `body-touches`: metal body or coupling on a rail's side.
-  // `parts-out`: the small parts at the motor are missing.
+  // `parts-out`: the small parts at the motor are missing. `stiff`: wheels or rods hardly turn.
   {
     id: 'vehicle-in-hand',
-    values: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out'],
+    values: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out', 'stiff'],
     sound: 'nothing',
     unaffected: { nothing: usually, wipers: sometimes },
     stands: true,

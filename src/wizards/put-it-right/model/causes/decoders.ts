@@ -46,6 +46,7 @@ export const DECODERS = [
       control: { fine: always, 'all-dead': rarely },
       // Lamps and sounds often still listen to its own number, the motor does not.
       'one-loco': {
+        'lights-only': usually,
         'another-number': usually,
         deaf: usually,
         'like-the-others': rarely,
@@ -115,7 +116,7 @@ export const DECODERS = [
         'gets-hot': rarely,
         jerks: sometimes,
         'runs-by-itself': sometimes,
-        hums: rarely,
+        hums: sometimes,
       },
       when: {
         always: usually,
@@ -135,6 +136,7 @@ export const DECODERS = [
       // One that burns draws from all the others.
       draw: { 'well-below': usually, 'near-the-limit': rarely, 'high-idle': rarely, above: rarely },
       'one-loco': {
+        'lights-only': sometimes,
         deaf: usually,
         'runs-badly': sometimes,
         'shorts-alone': sometimes,
@@ -160,7 +162,13 @@ export const DECODERS = [
       when: { 'in-mid-run': usually, always: sometimes, 'now-and-then': rarely },
       since: { vehicle: usually, time: sometimes, nothing: sometimes },
       commands: { 'one-deaf': usually, spoiled: sometimes },
-      'one-loco': { 'stops-later': usually, deaf: sometimes, 'runs-badly': sometimes, 'runs-off': sometimes },
+      'one-loco': {
+        'lights-only': rarely,
+        'stops-later': usually,
+        deaf: sometimes,
+        'runs-badly': sometimes,
+        'runs-off': sometimes,
+      },
       'vehicle-in-hand': { 'parts-out': usually, nothing: sometimes, 'loose-inside': rarely },
       sparks: { none: usually, elsewhere: rarely },
     },
@@ -279,10 +287,10 @@ export const DECODERS = [
       since: { time: usually, vehicle: usually, nothing: usually, 'a-short': rarely },
       commands: { arrive: usually, 'one-deaf': usually },
       hot: { nothing: usually, vehicle: sometimes },
-      'one-loco': { deaf: usually, 'runs-badly': sometimes, 'stops-later': usually },
-      'vehicle-in-hand': { nothing: usually, 'loose-inside': usually },
-      // A decoder answers on the programming track by its motor.
-      programming: { works: usually, 'cannot-read': usually },
+      'one-loco': { 'lights-only': always, deaf: rarely, 'runs-badly': sometimes, 'stops-later': sometimes },
+      'vehicle-in-hand': { nothing: usually, 'loose-inside': sometimes, stiff: usually },
+      // A decoder answers by its motor: one that jams takes current all the same, one whose brushes do not touch takes none.
+      programming: { works: usually, 'cannot-read': sometimes },
       'written-anew': { 'no-help': always, 'not-taken': sometimes },
       vehicles: { 'one-only': always, 'one-kind': sometimes },
       way: { either: always, 'one-way': sometimes },

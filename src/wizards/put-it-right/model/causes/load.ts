@@ -242,6 +242,7 @@ export const LOAD = [
       way: { either: always, 'one-way': sometimes },
       'goes-off': { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes },
       'unit-shows': { ready: usually, fault: sometimes, 'only-breaker': rarely },
+      'vehicle-in-hand': { nothing: usually, stiff: usually, 'wheel-wrong': rarely },
     },
   },
   // The filament lamps of lit coaches draw more than the locomotives.

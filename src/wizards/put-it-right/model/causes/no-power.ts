@@ -239,7 +239,7 @@ export const NO_POWER_CAUSES = [
       },
       where: { spot: usually, turnout: usually, part: usually },
       since: { 'track-or-wires': usually, nothing: usually, time: sometimes },
-      'setting-matters': { 'dead-in-one': always },
+      'setting-matters': { 'dead-in-one': usually, changing: sometimes },
       way: { either: usually, 'one-route': usually },
       'feed-wires': { right: usually, missing: sometimes },
       'dead-rail': { one: usually, both: sometimes },

@@ -61,7 +61,7 @@ export const TRACK_SHORTS = [
       where: { turnout: usually, part: usually, everywhere: usually, spot: rarely },
       since: { 'track-or-wires': usually, nothing: usually, time: sometimes },
       short: { 'one-setting': always, track: sometimes, accessory: rarely },
-      'setting-matters': { 'short-in-one': always, no: sometimes },
+      'setting-matters': { 'short-in-one': always, no: sometimes, changing: sometimes },
       ohms: { short: usually, open: usually },
       'along-the-track': { nothing: usually, metal: sometimes },
       sparks: { none: usually, elsewhere: sometimes, 'at-a-frog': rarely },

@@ -120,6 +120,7 @@ export const TURNOUTS = [
       way: { 'one-route': usually, 'one-way': usually, either: sometimes },
       settings: { right: usually, 'trip-wrong': sometimes },
       unplugging: { 'frog-wire': usually, 'no-change': sometimes },
+      'setting-matters': { no: usually, changing: sometimes, 'short-in-one': sometimes },
     },
   },
   // A frog, or its switch, takes its power from the neighbouring part.

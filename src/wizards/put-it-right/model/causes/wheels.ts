@@ -100,7 +100,7 @@ export const WHEELS = [
       since: { vehicle: usually, nothing: usually, time: sometimes, 'a-short': rarely },
       commands: { arrive: usually, 'one-deaf': usually },
       way: { either: usually, 'one-way': rarely, 'one-route': rarely },
-      'one-loco': { 'stops-later': usually, 'runs-badly': usually, deaf: rarely },
+      'one-loco': { 'stops-later': usually, 'runs-badly': usually, 'lights-only': sometimes, deaf: rarely },
       'vehicle-in-hand': { 'loose-inside': usually, nothing: sometimes },
       programming: { works: usually, 'cannot-read': sometimes },
       // A rest or a shove while the number is written helps for a moment.

@@ -139,6 +139,7 @@ export const WIRES_AND_RAILS = [
       fewer: { 'no-help': usually, helps: sometimes },
       // It only gets slower.
       before: { 'not-off': usually, dims: usually },
+      'setting-matters': { no: usually, changing: sometimes, 'dead-in-one': rarely },
     },
   },
   // The same joint when it no longer touches at all: beyond it one rail is dead.
@@ -159,6 +160,7 @@ export const WIRES_AND_RAILS = [
       'dead-rail': { one: always, both: rarely },
       // What is alive before the joint is turned round as well, and meets the other part the wrong way.
       swap: { 'no-change': usually, worse: usually },
+      'setting-matters': { no: usually, changing: sometimes, 'dead-in-one': sometimes },
     },
   },
   // An insulated joiner or a cut was left inside one part, and nothing feeds the rail beyond it.
@@ -218,6 +220,7 @@ export const WIRES_AND_RAILS = [
       programming: { works: usually, 'cannot-read': sometimes },
       'vehicle-in-hand': { nothing: usually, wipers: usually },
       'one-loco': { 'like-the-others': usually, 'runs-badly': sometimes },
+      'setting-matters': { no: always, changing: sometimes },
     },
   },
   // Rail ends that do not meet, in height, sideways or with a burr: wheels catch there, also when pushed by hand.

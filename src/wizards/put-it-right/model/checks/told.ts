@@ -335,12 +335,13 @@ export const TOLD_CHECKS = [
     needs: [],
     source: 'memory',
     unsure: 0.3,
-    options: ['no', 'short-in-one', 'dead-in-one'],
+    options: ['no', 'short-in-one', 'dead-in-one', 'changing'],
     reads: 'setting-matters',
     reading: {
       no: 'no',
       'short-in-one': { 'short-in-one': always, no: sometimes },
       'dead-in-one': { 'dead-in-one': always, no: sometimes },
+      changing: { changing: usually, 'dead-in-one': sometimes, no: sometimes },
     },
   }),
 

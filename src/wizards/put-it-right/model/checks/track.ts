@@ -44,6 +44,7 @@ export const TRACK_CHECKS = [
       no: 'no-change',
       'short-in-one': { 'trouble-clears': always, 'no-change': rarely },
       'dead-in-one': { 'part-comes-alive': always, 'no-change': rarely },
+      changing: { 'no-change': usually, 'part-comes-alive': usually, 'trouble-clears': rarely },
     },
   }),
 

@@ -116,7 +116,8 @@ export const TRAIN_CHECKS = [
   // One locomotive or all of them, wherever they stand?
   // all-alike · deaf: one does not obey, lit or not · runs-badly: one stutters, labours or is slow everywhere · another-number: one answers to
   // another number, or to two · shorts-alone: it trips as soon as that one stands on live track · runs-off: one drives without a command ·
-  // disturbs-others: while one stands on the track, others or turnouts do not work · stops-later: one obeys, and after a while it stops or is deaf.
+  // disturbs-others: while one stands on the track, others or turnouts do not work · stops-later: one obeys, and after a while it stops or is deaf ·
+  // lights-only: the lights or the sound of one obey, and it does not move.
   check({
     id: 'one-or-all',
     minutes: 1,
@@ -133,6 +134,7 @@ export const TRAIN_CHECKS = [
       'runs-off',
       'disturbs-others',
       'stops-later',
+      'lights-only',
     ],
     reads: 'one-loco',
     reading: {
@@ -145,6 +147,7 @@ export const TRAIN_CHECKS = [
       'runs-off': { 'runs-off': always, 'another-number': rarely },
       'disturbs-others': { 'disturbs-others': usually, 'all-alike': sometimes },
       'stops-later': { 'stops-later': usually, 'runs-badly': sometimes },
+      'lights-only': { 'lights-only': always, deaf: sometimes },
     },
   }),
 
@@ -169,6 +172,7 @@ export const TRAIN_CHECKS = [
       'runs-off': { 'does-not': usually, obeys: sometimes },
       'disturbs-others': { obeys: always, poorly: rarely },
       'stops-later': { obeys: usually, poorly: usually },
+      'lights-only': 'does-not',
     },
   }),
 
@@ -195,13 +199,14 @@ export const TRAIN_CHECKS = [
       'runs-off': { runs: always, 'does-not': rarely },
       'disturbs-others': { runs: always, 'does-not': sometimes },
       'stops-later': { runs: usually, poorly: usually },
+      'lights-only': { 'does-not': usually, poorly: sometimes, runs: rarely },
     },
   }),
 
   // The vehicle in the hand, off the track: wheels, wipers, couplings, wires. Nothing to be soldered or bent for this.
   // nothing · wheel-wrong: a wheelset turned round, shifted on its axle, or out of gauge · wipers: dirty, bent or not touching · loose-inside: a
   // wire, plug, tab or gear is loose or cracked · body-touches: metal body or coupling reaches a wheel or a rail's side · parts-out: the small parts
-  // at the motor are missing.
+  // at the motor are missing · stiff: wheels or rods hardly turn, or catch.
   check({
     id: 'vehicle-in-the-hand',
     minutes: 6,
@@ -210,7 +215,7 @@ export const TRAIN_CHECKS = [
     needs: [],
     source: 'eye',
     unsure: 0.3,
-    options: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out'],
+    options: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out', 'stiff'],
     reads: 'vehicle-in-hand',
     reading: {
       nothing: { nothing: always, wipers: rarely },
@@ -219,6 +224,8 @@ export const TRAIN_CHECKS = [
       'loose-inside': { 'loose-inside': usually, nothing: sometimes },
       'body-touches': { 'body-touches': usually, nothing: sometimes },
       'parts-out': { 'parts-out': usually, nothing: sometimes },
+      // Many a gear lets no wheel turn by hand, sound or not.
+      stiff: { stiff: usually, nothing: sometimes },
     },
   }),
 
