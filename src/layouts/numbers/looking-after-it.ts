@@ -3,13 +3,15 @@ import { ALONG_START, planOf } from '../../components/figures/along-the-track/in
 import { solvePlan, voltsAt } from '../../engine/index.ts';
 import type { Written } from './written.ts';
 
+/** How the lesson sets its figure: a light train, a thicker bus, and the last feeder close to the end. */
+const LAID = { ...ALONG_START, amps: 1, feeds: [2, 10], bus: 1.5e-6 } as const;
 /** Ohms a metre of one rail with tired joiners, as the lesson sets its figure. Source: from-memory. */
-const TIRED = 0.2;
+const TIRED = 0.25;
 /** The first feeder, metres from the unit. */
-const NEAR = ALONG_START.feeds[0] ?? 0;
+const NEAR = LAID.feeds[0];
 
 function reading(at: number, rail: number): number {
-  const set = { ...ALONG_START, rail };
+  const set = { ...LAID, rail };
   const circuit = solvePlan(planOf(set));
   if (circuit.kind === 'no-solution') throw new Error('The figure along the track has no solution as it begins');
   const along = circuit.train(set.amps);
@@ -19,6 +21,6 @@ function reading(at: number, rail: number): number {
 
 export const LOOKING_AFTER_IT: Written = {
   'near-now': (numbers) => numbers.volts(reading(NEAR, TIRED)),
-  'far-then': (numbers) => numbers.volts(reading(ALONG_START.length, ALONG_START.rail)),
-  'far-now': (numbers) => numbers.volts(reading(ALONG_START.length, TIRED)),
+  'far-then': (numbers) => numbers.volts(reading(LAID.length, LAID.rail)),
+  'far-now': (numbers) => numbers.volts(reading(LAID.length, TIRED)),
 };
