@@ -5,7 +5,7 @@ export type { Cost } from './cost.ts';
 export { byMoneyThenTime } from './cost.ts';
 
 // course: questions of the lessons with new numbers each time.
-export type { Amount, CheckKind, Choice } from './course/index.ts';
+export type { Amount, Check, CheckKind, Choice } from './course/index.ts';
 export { CHECK_KINDS, courseCheck, MOST_SEED, parseSeed } from './course/index.ts';
 
 // crossing: a train over a gap.

@@ -3,10 +3,13 @@ import type { CheckKind } from '../engine/index.ts';
 import type { Language } from './href.ts';
 import { wordsOf } from './words.ts';
 
+/** Of the room that whatever asks shares, only what says that a part could not be loaded. */
+const MISSING = ['words-missing', 'words-again'];
+
 export async function checkWords(language: Language, kind: CheckKind): Promise<Record<string, string>> {
-  const all = await wordsOf(language, ['check-yourself', 'units']);
+  const asking = Object.entries(await wordsOf(language, ['asking'])).filter(([key]) => MISSING.includes(key));
+  const all = Object.entries(await wordsOf(language, ['check-yourself', 'units']));
   const own = `asked-${kind}`;
-  return Object.fromEntries(
-    Object.entries(all).filter(([key]) => !key.startsWith('asked-') || key === own || key.startsWith(`${own}-`)),
-  );
+  const ours = all.filter(([key]) => !key.startsWith('asked-') || key === own || key.startsWith(`${own}-`));
+  return Object.fromEntries([...asking, ...ours]);
 }

@@ -73,17 +73,43 @@ describe('A link', () => {
 
   test('asks with the numbers it names, and others are one tap away', async () => {
     const { page, close } = await open(`${LESSON}?check-seed=7`);
-    await page.locator('.check').scrollIntoViewIfNeeded();
     const asked = page.locator('.check astro-island .asked');
-    await page.locator('.check astro-island:not([ssr])').waitFor();
-    const first = await asked.innerText();
+    const other = (than: string) =>
+      page.waitForFunction((text) => {
+        const now = document.querySelector<HTMLElement>('.check astro-island .asked')?.innerText;
+        return now !== undefined && now !== text;
+      }, than);
+    const builtWith = await asked.innerText();
+    await page.locator('.check').scrollIntoViewIfNeeded();
+    await other(builtWith);
+    const named = await asked.innerText();
     await page.getByRole('button', { name: 'Other numbers' }).click();
     await page.waitForFunction(() => location.search.includes('check-seed=8'));
-    expect(await asked.innerText()).not.toBe(first);
+    await other(named);
+    const next = await asked.innerText();
+    expect(next).not.toBe(builtWith);
     await page.reload();
     await page.locator('.check').scrollIntoViewIfNeeded();
+    await page.getByText(next).waitFor();
+    await close();
+  });
+
+  test('says so where other numbers cannot be had, keeps the question, and can be asked again', async () => {
+    const { page, context, close } = await open(LESSON);
+    await page.locator('.check').scrollIntoViewIfNeeded();
     await page.locator('.check astro-island:not([ssr])').waitFor();
-    expect(await asked.innerText()).not.toBe(first);
+    const asked = page.locator('.check astro-island .asked');
+    const first = await asked.innerText();
+    await context.setOffline(true);
+    await page.getByRole('button', { name: 'Other numbers' }).click();
+    await page.getByRole('alert').getByText('could not be loaded').waitFor();
+    expect(await asked.innerText()).toBe(first);
+    await context.setOffline(false);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await page.waitForFunction(
+      (text) => document.querySelector<HTMLElement>('.check astro-island .asked')?.innerText !== text,
+      first,
+    );
     await close();
   });
 });

@@ -1,2 +1,2 @@
 // What this room lets out.
-export { default } from './ComputedCheck.tsx';
+export { default, FIRST } from './ComputedCheck.tsx';

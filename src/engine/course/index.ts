@@ -5,7 +5,7 @@ import { POWER_KINDS } from './power-kinds.ts';
 import { SIGNAL_KINDS } from './signal-kinds.ts';
 import { WIRING_KINDS } from './wiring-kinds.ts';
 
-export type { Amount, Choice } from './check.ts';
+export type { Amount, Check, Choice } from './check.ts';
 export { MOST_SEED, parseSeed } from './draw.ts';
 
 const KINDS = { ...POWER_KINDS, ...WIRING_KINDS, ...SIGNAL_KINDS } as const;
