@@ -4,7 +4,15 @@ import { join } from 'node:path';
 import { fileTranslated, MADE_UP } from './language.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
-const BUILT_FROM = ['src', 'scripts', 'public', 'docs/judged.json', 'astro.config.mjs', 'package.json', 'tsconfig.json'];
+const BUILT_FROM = [
+  'src',
+  'scripts',
+  'public',
+  'docs/judged.json',
+  'astro.config.mjs',
+  'package.json',
+  'tsconfig.json',
+];
 const LIST = 'src/components/words/languages.ts';
 
 function writeFolder(folder: string): void {
