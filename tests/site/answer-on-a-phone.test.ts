@@ -1,5 +1,6 @@
 // An answer on a phone: its first act stands on the first screen, all of it with nothing opened is no more than four, and nothing is said twice.
 import { describe, expect, test } from 'vitest';
+import { WIRED_HOME } from '../wizards/homes.ts';
 import { open } from './browser.ts';
 
 const SCREEN = { width: 360, height: 740 };
@@ -83,29 +84,8 @@ const AC: Texts = {
   'unit-input-volts': '18 V',
   'unit-plug': 'terminals',
 };
-const WIRE: Texts = {
-  system: 'two-rail',
-  scale: 'h0',
-  'wire-volts': '15 V',
-  'wire-trip': '3 A',
-  'wire-amps': '1 A',
-  'supply-kind': 'dc',
-  'supply-volts': '16 V',
-  'supply-amps': '5 A',
-  'supply-plug': 'unknown',
-  'bus-length': '6 m',
-  'bus-wire': '1.5 mm2',
-  'track-length': '6 m',
-  'feed-by': 'bus',
-  'bus-shape': 'end',
-  'feeder-count': '6',
-  'feeder-length': '0.3 m',
-  'feeder-wire': '0.5 mm2',
-  'rail-kind': 'code-83',
-  joints: 'plain',
-};
 const GARDEN_WIRE: Texts = {
-  ...WIRE,
+  ...WIRED_HOME,
   scale: '1',
   'wire-volts': '20 V',
   'wire-trip': '10 A',
@@ -204,13 +184,13 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
   ],
   ['24 V on an input for 16 V', 'enough-current', { ...TOLD, 'supply-volts': '24 V' }],
   ['amperes not read', 'enough-current', { ...TOLD, 'supply-amps': 'unknown' }],
-  ['good wiring', 'wire-it', WIRE],
-  ['good wiring, 5 A on 5 A', 'wire-it', { ...WIRE, 'wire-trip': '5 A' }],
+  ['good wiring', 'wire-it', WIRED_HOME],
+  ['good wiring, 5 A on 5 A', 'wire-it', { ...WIRED_HOME, 'wire-trip': '5 A' }],
   [
     'good wiring, Z on 20 V',
     'wire-it',
     {
-      ...WIRE,
+      ...WIRED_HOME,
       scale: 'z',
       'wire-volts': '20 V',
       'wire-trip': '1.5 A',
@@ -223,7 +203,7 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
     'one feeder at the end of an oval',
     'wire-it',
     {
-      ...WIRE,
+      ...WIRED_HOME,
       'bus-length': '1 m',
       'bus-wire': '0.75 mm2',
       'track-length': '8 m',
@@ -235,10 +215,10 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
   [
     'a long bus',
     'wire-it',
-    { ...WIRE, 'bus-length': '15 m', 'track-length': '20 m', 'feeder-count': '4', 'wire-amps': '2 A' },
+    { ...WIRED_HOME, 'bus-length': '15 m', 'track-length': '20 m', 'feeder-count': '4', 'wire-amps': '2 A' },
   ],
   ['a garden of 80 m', 'wire-it', GARDEN_WIRE],
-  ['a supply on which the unit cannot trip', 'wire-it', { ...WIRE, 'supply-amps': '2 A' }],
+  ['a supply on which the unit cannot trip', 'wire-it', { ...WIRED_HOME, 'supply-amps': '2 A' }],
   ['two supplies for two units', 'which-supply-where', PLACE],
   [
     'two supplies that must not go into their units',

@@ -4,34 +4,12 @@ import { describe, expect, test } from 'vitest';
 import { byMoneyThenTime } from '../../src/engine/cost.ts';
 import type { Stopped, WireFound, Wiring } from '../../src/wizards/wire-it/result.ts';
 import { isTripSure, partsOf, shortDrawn, wire } from '../../src/wizards/wire-it/result.ts';
+import { WIRED_HOME } from './homes.ts';
 import { told } from './told.ts';
 
 type Texts = Readonly<Record<string, string>>;
 
-/** H0, 15 V, a 3 A unit on a 5 A supply, 1 A far away, all of the wiring described. */
-const HOME: Texts = {
-  system: 'two-rail',
-  scale: 'h0',
-  'wire-volts': '15 V',
-  'wire-trip': '3 A',
-  'wire-amps': '1 A',
-  'supply-kind': 'dc',
-  'supply-volts': '16 V',
-  'supply-amps': '5 A',
-  'supply-plug': 'unknown',
-  'bus-length': '6 m',
-  'bus-wire': '1.5 mm2',
-  'track-length': '6 m',
-  'feed-by': 'bus',
-  'bus-shape': 'end',
-  'feeder-count': '6',
-  'feeder-length': '0.3 m',
-  'feeder-wire': '0.5 mm2',
-  'rail-kind': 'code-83',
-  joints: 'plain',
-};
-
-const found = (more: Texts = {}): WireFound => wire(told({ ...HOME, ...more }));
+const found = (more: Texts = {}): WireFound => wire(told({ ...WIRED_HOME, ...more }));
 
 function wiring(more: Texts = {}): Wiring {
   const one = found(more);
@@ -50,7 +28,7 @@ const parts = ({ chosen, pair }: Wiring): string[] =>
   chosen?.change.kind === 'rewired' ? partsOf(chosen.change, pair) : [chosen?.change.kind ?? 'nothing'];
 
 const UNKNOWN = Object.fromEntries(
-  Object.keys(HOME)
+  Object.keys(WIRED_HOME)
     .filter((id) => id !== 'system')
     .map((id) => [id, 'unknown']),
 );
