@@ -157,6 +157,7 @@ export {
   demandWorking,
   districtLoad,
   dividedLayout,
+  divisionTakes,
   drawsSure,
   evenness,
   gather,

@@ -4,7 +4,7 @@ import type { AnswerWords, FixWords, QuestionWords, StepWords } from '../compone
 import { FALLBACK } from '../components/words/index.ts';
 import type { WizardId } from '../wizards/index.ts';
 import { questionsOf, wizardsFor } from '../wizards/index.ts';
-import { dangersOf } from '../wizards/safety/index.ts';
+import { ALL_OUTDOORS, dangersOf, dangersOutdoors } from '../wizards/safety/index.ts';
 import {
   allWrittenIn,
   cautionsFor,
@@ -62,8 +62,8 @@ const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
 export async function answerWords(language: Language, wizard: WizardId): Promise<AnswerWords> {
   const entries = await fixEntriesOf(language, wizard);
   const fixes: Record<string, FixWords> = {};
-  for (const entry of entries) fixes[nameOf(entry.id)] = await wordsOfFix(language, entry);
-  const named = new Set([...cautionsIn(Object.values(fixes)), ...MEASURING_CAUTIONS[wizard]]);
+  for (const entry of entries) fixes[nameOf(entry.id)] = await withOutdoors(language, entry);
+  const named = new Set([...cautionsIn(Object.values(fixes)), ...MEASURING_CAUTIONS[wizard], ...ALL_OUTDOORS]);
   const cautions = await cautionWords(language, [...named]);
   const words = await wordsOf(language, ANSWER_ROOMS[wizard]);
   for (const { id, data } of await sourcesFor(language)) words[`source-${nameOf(id)}`] = data.title;
@@ -84,6 +84,18 @@ export async function wordsOfFix(language: Language, { id, data }: FixEntry): Pr
   const steps = data.steps.map((step) => wordsOfStep(language, step, jobs));
   const before = data.urgent ? [] : await beforeYouStart(writtenIn(id), cautionsIn([{ steps }]));
   return { title, lead, short, because, needs, effort, before, steps, verify, next };
+}
+
+/** The same for an answer, which knows whether the layout may stand in a garden. */
+async function withOutdoors(language: Language, entry: FixEntry): Promise<FixWords> {
+  const [words, jobs] = [await wordsOfFix(language, entry), await fixesFor(language)];
+  const steps = words.steps.map((step, at): StepWords => {
+    const { acts = [], job } = entry.data.steps[at] ?? {};
+    const inJob = job === undefined ? [] : entryNamed(jobs, job).data.steps.flatMap((one) => one.acts);
+    const outdoors = dangersOutdoors([...acts, ...inJob]);
+    return outdoors.length === 0 ? step : { ...step, outdoors };
+  });
+  return { ...words, steps };
 }
 
 function wordsOfStep(language: Language, step: FixEntry['data']['steps'][number], jobs: FixEntry[]): StepWords {

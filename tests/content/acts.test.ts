@@ -4,13 +4,22 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { cautionsTold } from '../../scripts/check/cautions.mjs';
+import { outdoors } from '../../src/components/fix/outdoors.ts';
 import { Steps } from '../../src/components/fix/Steps.tsx';
 import { plainText } from '../../src/components/link/plain-text.ts';
 import { shortTest } from '../../src/engine/wiring/short-test.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import type { Act } from '../../src/wizards/safety/acts.ts';
 import { ACTS } from '../../src/wizards/safety/acts.ts';
-import { DANGERS_OF, dangersOf, RANK_OF, RANKS, rankOf } from '../../src/wizards/safety/dangers.ts';
+import {
+  ALL_OUTDOORS,
+  DANGERS_OF,
+  dangersOf,
+  dangersOutdoors,
+  RANK_OF,
+  RANKS,
+  rankOf,
+} from '../../src/wizards/safety/dangers.ts';
 import { JOBS } from '../../src/wizards/safety/jobs.ts';
 import type { Step } from './folder.ts';
 import { actsIn, cautionsOfCheck, stepsOf, texts, wordsOf } from './folder.ts';
@@ -68,7 +77,7 @@ describe('The table of acts and dangers', () => {
   });
 
   test('leaves no danger that no act brings', () => {
-    const brought = new Set<string>(ACTS.flatMap((act) => DANGERS_OF[act]));
+    const brought = new Set<string>([...ACTS.flatMap((act) => DANGERS_OF[act]), ...ALL_OUTDOORS]);
     expect(Object.keys(RANK_OF).filter((id) => !brought.has(id))).toEqual([]);
   });
 
@@ -173,6 +182,41 @@ describe('The seconds of the load test', () => {
       }
     },
   );
+});
+
+describe('In a garden', () => {
+  const answered = (page: (typeof FIXES)[number]) => {
+    const steps = stepsOf(page).map(({ text, cautions, acts, job }) => {
+      const inJob = FIXES.filter(({ id }) => id === job).flatMap((one) => stepsOf(one).flatMap((step) => step.acts));
+      return { do: text, cautions, outdoors: dangersOutdoors([...acts, ...inJob]) };
+    });
+    const brings = steps.map((step) => (step.outdoors.length > 0 ? step : { do: step.do, cautions: step.cautions }));
+    const words = { title: '', lead: '', short: '', because: '', needs: '', effort: '', verify: '', next: '' };
+    return outdoors({ ...words, before: [], steps: brings }, ALL_OUTDOORS).steps;
+  };
+
+  test('mains voltage in wet ground is told at every step that plugs or handles a supply, and once where none does', () => {
+    for (const page of FIXES) {
+      const told = answered(page).map(({ cautions }) => cautions.includes('mains-outdoors'));
+      const wanted = stepsOf(page).map(
+        ({ acts }) => acts.includes('plugs-a-supply') || acts.includes('handles-a-supply'),
+      );
+      for (const [at, wants] of wanted.entries()) if (wants) expect(told[at], `${page.id} at ${at + 1}`).toBe(true);
+      expect(told.includes(true), page.id).toBe(stepsOf(page).length > 0);
+    }
+  });
+
+  test('a job that exchanges the supply brings it to the step that sends there', () => {
+    const larger = FIXES.find(({ id }) => id === 'larger-supply');
+    const steps = larger === undefined ? [] : stepsOf(larger);
+    const told = larger === undefined ? [] : answered(larger);
+    expect(told[steps.findIndex(({ job }) => job === 'exchange-a-supply')]?.cautions[0]).toBe('mains-outdoors');
+  });
+
+  test('it names the outlet, the dry place and whose rules decide', () => {
+    const { harm = '', do: act = '' } = CAUTIONS['mains-outdoors'] ?? {};
+    expect(`${harm} ${act}`).toMatch(/indoors and dry.*residual-current.*electrical code.*licensed electrician/);
+  });
 });
 
 describe('What a walk asks to be done', () => {

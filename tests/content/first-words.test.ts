@@ -6,6 +6,7 @@ import {
   provedFirst,
   remedyName,
   tonightOf,
+  triedOf,
   verdictOf,
   warningsOf,
 } from '../../src/components/planning/enough-current/answer-texts.ts';
@@ -97,6 +98,7 @@ function read(more: Texts, rest: Texts = REST) {
     proved: provedFirst(found)?.steps,
     others: conclusion.remedies.map((remedy) => remedyName(remedy, found)),
     first: first.join(' '),
+    tried: triedOf(found),
   };
 }
 
@@ -291,4 +293,21 @@ test('3 A on 3 A: the test whether a short trips is the first step, at the place
   expect(said.proved?.[0]?.job).toEqual(TEST.job);
   expect(said.proved?.slice(1)).toEqual([EVENING, TEST]);
   expect(read({}).proved).toBeUndefined();
+});
+
+describe('what is tried beside the answer', () => {
+  test('eight moving of eight, lit coaches untold, equal ratings: the same word, and the same provisos, as when it is told', () => {
+    const said = read({ modern: '8', moving: '8', 'supply-amps': '5 A', 'unit-limit': '5 A' }, {});
+    expect(said.tried.word).toBe(said.chip);
+    expect(said.tried.word).toBe('it depends');
+    expect(said.tried.sentence).toContain(said.headline);
+    expect(said.tried.sentence).toMatch(/lit coaches/);
+    expect(said.tried.sentence).toMatch(/Prove it with the load test/);
+  });
+
+  test('a smaller supply that cannot trip the unit is no enough for the trains', () => {
+    const said = read({ 'supply-amps': '2 A' });
+    expect(said.tried).toMatchObject({ tone: 'short', word: said.chip });
+    expect(said.tried.sentence).toContain(said.headline);
+  });
 });

@@ -19,6 +19,7 @@ import { ENOUGH_CURRENT_OUTCOMES } from '../../src/wizards/enough-current/outcom
 import { fixesOf, WIZARD_IDS } from '../../src/wizards/index.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { ISOLATION, PHASE } from '../../src/wizards/put-it-right/states.ts';
+import { dangersOutdoors } from '../../src/wizards/safety/dangers.ts';
 import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import { ac, dc, h0, unit } from '../samples.ts';
@@ -202,7 +203,9 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
   });
 
   test('every caution is named by a page', () => {
-    const named = new Set([...citing.flatMap(cautionsIn), ...of('checks').flatMap(cautionsOfCheck)]);
+    // An answer for a garden adds what the acts of its steps bring there.
+    const outdoors = of('fixes').flatMap((fix) => stepsOf(fix).flatMap(({ acts }) => dangersOutdoors(acts)));
+    const named = new Set([...citing.flatMap(cautionsIn), ...of('checks').flatMap(cautionsOfCheck), ...outdoors]);
     const alone = ids('cautions').filter((id) => !named.has(id));
     expect(alone.map((id) => `The caution "${id}" stands at no step, no check and in no text.`)).toEqual([]);
   });

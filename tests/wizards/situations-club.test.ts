@@ -1,7 +1,9 @@
 // A club whose layout is divided already, as it tells it. What an experienced person says to it is common practice, no source.
 import { describe, expect, test } from 'vitest';
+import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
 import { conclude } from '../../src/wizards/enough-current/result.ts';
+import { replay } from '../../src/wizards/planning/replay.ts';
 import { told } from './told.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -105,5 +107,106 @@ describe('a club with districts of its own', () => {
 
   test('one district is no division', () => {
     expect(say({ districts: '1' }).divided).toBeUndefined();
+  });
+});
+
+/** The same club before it is divided: one unit, and what it thinks of. */
+const UNDIVIDED = Object.fromEntries(
+  Object.entries(CLUB).filter(([id]) => id !== 'districts' && !/^(?:traffic|limit|amps)-[a-c]$/.test(id)),
+);
+
+function plan(more: Texts = {}, without: readonly string[] = []) {
+  const texts = { ...UNDIVIDED, divided: 'planned', ...more };
+  const answers = told(Object.fromEntries(Object.entries(texts).filter(([id]) => !without.includes(id))));
+  return conclude(answers, reckon(answers));
+}
+
+describe('a club that plans districts', () => {
+  test('three districts planned, nothing more told: each is judged by its own law, like the unit there is, and it is what to do', () => {
+    const said = plan({ 'plan-districts': '3' });
+    expect(said.outcome).toBe('more-districts');
+    const { layout, planned } = said.divided ?? {};
+    expect(layout?.districts.map(({ share }) => share)).toEqual(
+      [1 / 3, 1 / 3, 1 / 3].map((share) => expect.closeTo(share, 12)),
+    );
+    expect(layout?.districts.map(({ judgement }) => judgement.verdict)).not.toContain('short');
+    expect(planned).toMatchObject({ unitTold: false, supplyTold: false, boosters: 2, limit: 5 });
+    // What is to be got surely trips its unit.
+    expect(layout?.districts.map(({ trip }) => trip.kind)).toEqual(['surely', 'surely', 'surely']);
+    expect(said.readFirst).toBe('input');
+  });
+
+  test('two districts planned are a booster with a supply of its own', () => {
+    expect(plan({ 'plan-districts': '2', moving: '5' }).outcome).toBe('booster-with-own-supply');
+  });
+
+  test('boosters that lie ready are not bought for it', () => {
+    const [none, one] = [plan({ 'plan-districts': '3' }), plan({ 'plan-districts': '3', boosters: '1' })];
+    expect(one.divided?.planned?.boosters).toBe(1);
+    expect(one.divided?.planned?.cost.money.to).toBeLessThan(none.divided?.planned?.cost.money.to ?? 0);
+  });
+
+  test('a plan with too few districts says how many would do, and what may move until then', () => {
+    const said = plan({ 'plan-districts': '2', moving: '14' });
+    expect(said.outcome).toBe('more-districts');
+    expect(said.divided?.layout?.advice).toMatchObject({ kind: 'another' });
+  });
+
+  test('most trains in one of them: that is taken to be the one with less to plan with', () => {
+    const even = plan({ 'plan-districts': '3', 'plan-limit': '3 A', 'plan-amps': '5 A' });
+    const said = plan({ 'plan-districts': '3', 'plan-limit': '3 A', 'plan-amps': '5 A', 'plan-busiest': '6' });
+    expect(said.divided?.layout?.districts.map(({ ofTen }) => Math.round(ofTen))).toEqual([2, 6, 2]);
+    expect(said.divided?.layout?.worst).toBe(1);
+    expect(even.divided?.evenly).toBe(true);
+    expect(said.divided?.evenly).toBe(false);
+  });
+
+  test('fewer than its even part is not the busiest: even shares are taken', () => {
+    const said = plan({ 'plan-districts': '2', 'plan-busiest': '3' });
+    expect(said.divided?.layout?.districts.map(({ ofTen }) => ofTen)).toEqual([5, 5]);
+  });
+
+  test('a planned supply that gives way before its unit trips comes before any count of trains', () => {
+    const said = plan({ 'plan-districts': '3', 'plan-amps': '3 A' });
+    expect(said).toMatchObject({ outcome: 'supply-cannot-trip', kind: 'surely-not' });
+  });
+
+  test('planned units that trip above what the scale bears are not planned', () => {
+    expect(plan({ 'plan-districts': '3', 'plan-limit': '8 A', 'plan-amps': '10 A' })).toMatchObject({
+      outcome: 'lower-trip-level',
+      tripBelow: 5,
+    });
+  });
+
+  test('what can be run before the work is done is told as ever', () => {
+    expect(plan({ 'plan-districts': '3' }).mayMove?.tight).toBeGreaterThan(0);
+  });
+
+  test('lit coaches that nobody has told of leave it open, for a plan and for districts that there are', () => {
+    expect(plan({ 'plan-districts': '6' }).kind).toBe('surely');
+    expect(plan({ 'plan-districts': '6' }, ['coaches', 'lamps'])).toMatchObject({
+      kind: 'depends',
+      divided: { untold: 'coaches' },
+    });
+    expect(say({ moving: '2' }).kind).toBe('surely');
+    expect(say({ moving: '2' }, ['coaches', 'lamps'])).toMatchObject({
+      kind: 'depends',
+      divided: { untold: 'coaches' },
+    });
+  });
+
+  test('one tap says that it is planned; the plan is asked for then, and links with districts hold', () => {
+    const asked = (texts: Texts, ask?: string) => replay(enoughCurrent, told(texts), ask).question?.id;
+    expect(asked(UNDIVIDED, 'divided')).toBe('divided');
+    expect(asked({ ...UNDIVIDED, divided: 'planned' })).toBe('plan');
+    expect(asked({ ...UNDIVIDED, divided: 'divided' })).toBe('our-districts');
+    expect(asked({ ...UNDIVIDED, divided: 'whole' })).toBeUndefined();
+    expect(replay(enoughCurrent, told(CLUB)).used).toMatchObject({
+      divided: { kind: 'choice', option: 'divided' },
+      districts: { kind: 'number' },
+    });
+    expect(replay(enoughCurrent, told({ ...UNDIVIDED, districts: '1' })).used['divided']).toMatchObject({
+      option: 'whole',
+    });
   });
 });

@@ -19,6 +19,7 @@ export const FIX = v.object({
       do: text,
       more: v.optional(text),
       cautions: v.array(text),
+      outdoors: v.optional(v.array(text)),
       job: v.optional(v.object({ title: text, href: text })),
     }),
   ),

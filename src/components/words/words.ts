@@ -5,6 +5,8 @@ export interface StepWords {
   readonly do: string;
   readonly more?: string | undefined;
   readonly cautions: readonly string[];
+  /** What its acts, and those of its job, bring besides where the layout may stand in a garden. */
+  readonly outdoors?: readonly string[] | undefined;
   /** A job with a page of its own that this step asks for: its name and address. */
   readonly job?: { readonly title: string; readonly href: string } | undefined;
 }

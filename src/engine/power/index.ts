@@ -47,6 +47,7 @@ export {
   allParked,
   BREAKERS_COST,
   chosenOf,
+  divisionTakes,
   onceQuiet,
   remedies,
   SECOND_DISTRICT_COST,

@@ -266,13 +266,26 @@ const boosterOf = (stage: Stage): Stage => ({ ...stage, ownUse: Math.min(stage.o
 /** Boosters that have to be bought for so many districts. */
 const toBuy = ({ boosters = 0 }: RemedyInput, districts: number): number => Math.max(0, districts - 1 - boosters);
 
+/** Boosters to get for a division into so many districts, and what it takes with them and so many supplies. */
+export function divisionTakes(
+  input: RemedyInput,
+  districts: number,
+  supplies: number,
+): { readonly boosters: number; readonly cost: Cost } {
+  const boosters = toBuy(input, districts);
+  return {
+    boosters,
+    cost: costOf([
+      [boosters, 'booster'],
+      [supplies, 'supply'],
+      [districts - 1, 'district'],
+    ]),
+  };
+}
+
 const divided = (input: RemedyInput, districts: number, supplies: number): With => ({
-  counts: { boosters: toBuy(input, districts), supplies },
-  cost: costOf([
-    [toBuy(input, districts), 'booster'],
-    [supplies, 'supply'],
-    [districts - 1, 'district'],
-  ]),
+  counts: { boosters: divisionTakes(input, districts, supplies).boosters, supplies },
+  cost: divisionTakes(input, districts, supplies).cost,
 });
 
 // The supply that becomes free must not keep the booster from tripping.

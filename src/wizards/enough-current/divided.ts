@@ -1,10 +1,20 @@
-// A layout that is divided already, as a club tells it: each district with its unit, its supply and its part of the traffic.
-import type { DistrictAdvice, DividedLayout, OwnDistrict } from '../../engine/index.ts';
-import { BOOSTER_OWN_USE, DRAWS, dividedLayout } from '../../engine/index.ts';
+// A layout that is divided already, as a club tells it, or that is to be: each district with its unit, its supply and its part of the traffic.
+import type { Cost, DistrictAdvice, DividedLayout, OwnDistrict } from '../../engine/index.ts';
+import {
+  atLeast,
+  BOOSTER_OWN_USE,
+  capacity,
+  DRAWS,
+  dividedLayout,
+  divisionTakes,
+  supplyFor,
+} from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
 import { FURTHER_DISTRICTS } from '../planning/index.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
 import type { Power, Reckoning } from './reckoning.ts';
+import { wishOf } from './reckoning.ts';
+import { isTold } from './sure.ts';
 
 /** Undefined `layout`: something of it is not read, by field, or a unit trips too high for the scale. */
 export interface Divided {
@@ -16,20 +26,65 @@ export interface Divided {
   readonly bears: number;
   /** Nobody has told how the traffic is shared: taken as even. */
   readonly evenly: boolean;
+  /** What may be any number until somebody tells it: enough is no *surely* before that. */
+  readonly untold: UntoldHere | undefined;
+  /** Present where it is a plan: nothing of it but the first district is there. */
+  readonly planned: Planned | undefined;
 }
 
-/** Undefined where there is but one district. Supplies of boosters are taken to be of the command station's kind and volts. */
-export function dividedOf(
-  answers: Answers,
-  { fleet, stage, scale }: Reckoning,
-  { supply }: Power,
-): Divided | undefined {
-  const told = (id: string): number | undefined => {
+/** In the order in which they are asked for. */
+const UNTOLD_HERE = ['trains', 'coaches', 'accessories', 'sound'] as const;
+type UntoldHere = (typeof UNTOLD_HERE)[number];
+
+/** The districts beyond the first, all alike. */
+export interface Planned {
+  /** What each unit passes, and what each supply gives; amperes. */
+  readonly limit: number;
+  readonly amps: number;
+  /** Whether that was told; else the unit is taken like the one there is, and a supply that surely trips it. */
+  readonly unitTold: boolean;
+  readonly supplyTold: boolean;
+  /** Boosters to get, and what the whole division takes. */
+  readonly boosters: number;
+  readonly cost: Cost;
+  /** The power is enough undivided too. */
+  readonly spare: boolean;
+}
+
+type Told = (id: string) => number | undefined;
+
+/** Undefined where there is but one district, and no other is planned. */
+export function dividedOf(answers: Answers, reckoning: Reckoning, power: Power): Divided | undefined {
+  const told: Told = (id) => {
     const answer = answers[id];
     return answer?.kind === 'number' ? answer.span.from : undefined;
   };
+  const { divided } = answers;
+  const option = divided?.kind === 'choice' ? divided.option : undefined;
+  const untold = untoldIn(answers, reckoning);
+  if (option === 'planned') return { ...plannedOf(answers, told, reckoning, power), untold };
   const count = told('districts') ?? 1;
-  if (count < 2) return undefined;
+  return count < 2 || option === 'whole' ? undefined : { ...thereAre(count, told, answers, reckoning, power), untold };
+}
+
+function untoldIn(answers: Answers, { trainsAssumed, fleet }: Reckoning): UntoldHere | undefined {
+  const measured = fleet.trains.every(({ kind }) => kind === 'measured');
+  return UNTOLD_HERE.find((id) => {
+    if (id === 'trains') return trainsAssumed;
+    return !(isTold(answers, id) || (id === 'sound' && measured));
+  });
+}
+
+type Found = Omit<Divided, 'untold'>;
+
+/** Districts that there are. Supplies of boosters are taken to be of the command station's kind and volts. */
+function thereAre(
+  count: number,
+  told: Told,
+  answers: Answers,
+  { fleet, stage, scale }: Reckoning,
+  { supply }: Power,
+): Found {
   const further = FURTHER_DISTRICTS.slice(0, count - 1);
   const letters = ['a', ...further];
   const traffic = letters.map((letter) => told(`traffic-${letter}`));
@@ -37,12 +92,9 @@ export function dividedOf(
   const unread = further.flatMap((letter) =>
     [`limit-${letter}`, `amps-${letter}`].filter((id) => told(id) === undefined),
   );
-  const names = letters.map((letter) => letter.toUpperCase());
   const bears = DRAWS[scale].tripCeiling;
-  const above = further
-    .filter((letter) => (told(`limit-${letter}`) ?? 0) > bears + 1e-9)
-    .map((letter) => letter.toUpperCase());
-  const shared = { letters: names, unread, above, bears, evenly };
+  const above = further.filter((letter) => isAbove(told(`limit-${letter}`) ?? 0, bears)).map(inCapitals);
+  const shared = { letters: letters.map(inCapitals), unread, above, bears, evenly, planned: undefined };
   if (unread.length > 0 || above.length > 0) return { ...shared, layout: undefined };
   const ownUse = Math.min(stage.ownUse, BOOSTER_OWN_USE);
   const districts = letters.map((letter, at): OwnDistrict => {
@@ -55,13 +107,58 @@ export function dividedOf(
       stage: { ...stage, limit, ownUse },
     };
   });
-  const lamps = answers['lamps'];
-  const lampsKnown = fleet.coaches === 0 || lamps?.kind === 'choice';
-  return { ...shared, layout: dividedLayout(fleet, districts, lampsKnown) };
+  return { ...shared, layout: dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches)) };
 }
 
+const inCapitals = (letter: string): string => letter.toUpperCase();
+const isAbove = (limit: number, bears: number): boolean => limit > bears + 1e-9;
+
+const lampsKnown = (answers: Answers, coaches: number): boolean => coaches === 0 || answers['lamps']?.kind === 'choice';
+
+/** The unit and supply that there are feed the first district; the others are alike, of the same kind and volts. */
+function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Power): Found {
+  const { fleet, stage, scale } = reckoning;
+  const count = told('plan-districts') ?? 2;
+  const wish = wishOf(answers, reckoning, power);
+  const limit = told('plan-limit') ?? stage.limit;
+  const unit = { ...stage, limit, ownUse: Math.min(stage.ownUse, BOOSTER_OWN_USE) };
+  const amps = told('plan-amps') ?? supplyFor(wish, unit)?.amps ?? power.supply.amps;
+  const supply = { ...power.supply, amps };
+  const letters = ['a', ...FURTHER_DISTRICTS.slice(0, count - 1)].map(inCapitals);
+  const bears = DRAWS[scale].tripCeiling;
+  const above = isAbove(limit, bears) ? letters.slice(1) : [];
+  const busiest = told('plan-busiest');
+  const evenly = busiest === undefined || busiest * count <= TEN;
+  const planned: Planned = {
+    limit,
+    amps,
+    unitTold: told('plan-limit') !== undefined,
+    supplyTold: told('plan-amps') !== undefined,
+    ...divisionTakes(wish, count, count - 1),
+    spare: atLeast(power.judgement.verdict, 'enough'),
+  };
+  const shared = { letters, unread: [], above, bears, evenly, planned };
+  if (above.length > 0) return { ...shared, layout: undefined };
+  // Nobody knows yet which will be the busiest: the one with less to plan with.
+  const weak = power.capacity.usable < capacity(supply, unit).usable ? 0 : 1;
+  const trafficOf = (at: number): number => {
+    if (evenly) return 1;
+    return at === weak ? busiest : (TEN - busiest) / (count - 1);
+  };
+  const districts = letters.map(
+    (_, at): OwnDistrict => ({
+      traffic: trafficOf(at),
+      ...(at === 0 ? { supply: power.supply, stage } : { supply, stage: unit }),
+    }),
+  );
+  return { ...shared, layout: dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches)) };
+}
+
+/** Traffic is told in tenths. */
+const TEN = 10;
+
 /** What it comes to, by what helps. */
-export const DIVIDED_OUTCOMES = {
+const OUTCOMES = {
   nothing: 'power-is-enough',
   'cannot-trip': 'supply-cannot-trip',
   'share-out': 'lopsided-split',
@@ -70,3 +167,12 @@ export const DIVIDED_OUTCOMES = {
   another: 'more-districts',
   'fewer-moving': 'fewer-moving',
 } as const satisfies Readonly<Record<DistrictAdvice['kind'], EnoughCurrentOutcome>>;
+
+/** A plan in which every district has enough is what there is to do. */
+export function outcomeOf(
+  { planned, letters }: Pick<Divided, 'planned' | 'letters'>,
+  { advice }: DividedLayout,
+): EnoughCurrentOutcome {
+  if (planned === undefined || advice.kind !== 'nothing') return OUTCOMES[advice.kind];
+  return letters.length > 2 ? 'more-districts' : 'booster-with-own-supply';
+}

@@ -8,6 +8,8 @@ export const enoughCurrent = setup({
   guards: {
     ...SCOPE_GUARDS,
     knowsAmperes: chose('draw', 'measured'),
+    isDivided: chose('divided', 'divided'),
+    isPlanned: chose('divided', 'planned'),
     nothingToMove,
     wants,
   },
@@ -33,7 +35,7 @@ export const enoughCurrent = setup({
       'own-use',
       'draw',
       'boosters',
-      'our-districts',
+      'divided',
       'aim',
       'evening',
     ),
@@ -49,7 +51,17 @@ export const enoughCurrent = setup({
     },
     measured: { on: { 'user.answer': 'surer' } },
     boosters: { on: { 'user.answer': 'surer' } },
+    divided: {
+      on: {
+        'user.answer': [
+          { guard: 'isDivided', target: 'our-districts' },
+          { guard: 'isPlanned', target: 'plan' },
+          { target: 'surer' },
+        ],
+      },
+    },
     'our-districts': { on: { 'user.answer': 'surer' } },
+    plan: { on: { 'user.answer': 'surer' } },
     aim: { on: { 'user.answer': 'surer' } },
     evening: { on: { 'user.answer': 'surer' } },
     ...SCOPE_ENDS,

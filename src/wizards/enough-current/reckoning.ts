@@ -10,6 +10,7 @@ import type {
   OverloadSeen,
   RailFinding,
   RailVoltage,
+  RemedyInput,
   Scale,
   Span,
   Stage,
@@ -162,6 +163,12 @@ export function reckon(answers: Answers): Reckoning {
             limitKnown: !unread.includes('unit-limit'),
           }),
   };
+}
+
+/** What remedies are looked for with. */
+export function wishOf(answers: Answers, { fleet, scale, stage }: Reckoning, { supply }: Power): RemedyInput {
+  const reader = new Reader(answers);
+  return { fleet, scale, supply, stage, input: reader.inputLabel('unit'), boosters: reader.number('boosters') ?? 0 };
 }
 
 interface Given extends Pick<Reckoning, 'stage' | 'unit' | 'load' | 'fleet' | 'scale'> {

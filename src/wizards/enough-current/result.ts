@@ -1,5 +1,5 @@
 // What "Is my power enough?" concludes from what was reckoned: what to do. It may come a moment later.
-import type { Judgement, OnceQuiet, Remedy, RemedyInput, Supply } from '../../engine/index.ts';
+import type { Judgement, OnceQuiet, Remedy, Supply } from '../../engine/index.ts';
 import {
   allParked,
   atLeast,
@@ -18,10 +18,10 @@ import {
 import type { Answers, ReadFirst } from '../planning/index.ts';
 import { Reader, readFirst } from '../planning/index.ts';
 import type { Divided } from './divided.ts';
-import { DIVIDED_OUTCOMES, dividedOf } from './divided.ts';
+import { dividedOf, outcomeOf } from './divided.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
 import type { Power, Reckoning } from './reckoning.ts';
-import { reckon } from './reckoning.ts';
+import { reckon, wishOf } from './reckoning.ts';
 import type { Deciding, VerdictKind } from './sure.ts';
 import { howSure, isTold, tripDepends } from './sure.ts';
 
@@ -87,16 +87,21 @@ function buys({ toBuy, chosen, remedies: all, divided, outcome }: Conclusion): b
   return toBuy !== undefined || [chosen, ...all].some((one) => (one?.ratings.length ?? 0) > 0);
 }
 
-const DIVIDED_BUYS: readonly EnoughCurrentOutcome[] = ['larger-supply', 'more-districts', 'supply-cannot-trip'];
+const DIVIDED_BUYS: readonly EnoughCurrentOutcome[] = [
+  'larger-supply',
+  'booster-with-own-supply',
+  'more-districts',
+  'supply-cannot-trip',
+];
 
 function whatToDo(answers: Answers, reckoning: Reckoning): Conclusion {
   const { power: now, unread } = reckoning;
   const before = answerBefore(answers, reckoning);
   if (before?.kind === 'stop') return before;
   const divided = dividedIn(answers, reckoning, before);
-  if (divided !== undefined) return concludeDivided(divided);
   // Trains are counted only for answers that tell how many fit.
   const fits = now === undefined || unread.includes('unit-limit') ? {} : fitting(reckoning, now);
+  if (divided !== undefined) return { ...concludeDivided(divided), ...(divided.planned === undefined ? {} : fits) };
   if (now !== undefined && (before?.outcome === 'supply-cannot-trip' || before?.outcome === 'lower-trip-level'))
     return { ...before, ...fits, remedies: unread.length > 0 ? [] : besidesTheTrip(answers, reckoning, now, before) };
   if (before !== undefined) return before;
@@ -134,11 +139,12 @@ function concludeDivided(divided: Divided): Conclusion {
     return { ...NOTHING_MORE, divided, outcome: 'lower-trip-level', kind: 'surely-not', tripBelow: bears };
   if (layout === undefined) return { ...NOTHING_MORE, divided, outcome: 'read-both-labels', kind: 'labels-first' };
   const { advice, kind } = layout;
+  const sure = kind === 'surely' && divided.untold !== undefined ? 'depends' : kind;
   return {
     ...NOTHING_MORE,
     divided,
-    outcome: DIVIDED_OUTCOMES[advice.kind],
-    kind: advice.kind === 'cannot-trip' ? 'surely-not' : kind,
+    outcome: outcomeOf(divided, layout),
+    kind: advice.kind === 'cannot-trip' ? 'surely-not' : sure,
   };
 }
 
@@ -221,11 +227,6 @@ function fitting({ fleet }: Reckoning, { capacity: able }: Power): Pick<Conclusi
     },
     more: kind === undefined ? undefined : { kind: kind.kind, count: moreTrains(fleet, kind, able, 'tight') },
   };
-}
-
-function wishOf(answers: Answers, { fleet, scale, stage }: Reckoning, { supply }: Power): RemedyInput {
-  const reader = new Reader(answers);
-  return { fleet, scale, supply, stage, input: reader.inputLabel('unit'), boosters: reader.number('boosters') ?? 0 };
 }
 
 /** All labels are read and go together, and the volts are right: whether a short trips the unit. */

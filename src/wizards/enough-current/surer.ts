@@ -32,7 +32,7 @@ export function surerOf(answers: Answers, left: readonly QuestionId[]): Likely[]
     .map(
       (question): Likely => ({
         question,
-        chance: question === 'our-districts' ? chanceDivided(answers) : chanceOf(question),
+        chance: question === 'divided' ? chanceDivided(answers) : chanceOf(question),
       }),
     )
     .sort((a, b) => b.chance - a.chance);

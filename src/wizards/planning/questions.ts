@@ -69,6 +69,14 @@ const ownDistricts: readonly Field[] = [
   }),
 ];
 
+/** What a planned layout is to have: all planned districts alike, and what nobody knows yet like the unit that there is. */
+const plannedDistricts: readonly Field[] = [
+  number('plan-districts', 'count', 2, FURTHER_DISTRICTS.length + 1, { assume: 2 }),
+  number('plan-limit', 'current', 0.3, 30),
+  number('plan-amps', 'current', 0.1, 40, { volts: 'supply-volts' }),
+  number('plan-busiest', 'count', 1, TENTHS),
+];
+
 export const QUESTIONS = {
   system: {
     id: 'system',
@@ -184,7 +192,9 @@ export const QUESTIONS = {
       choice('joints', ['fed', 'soldered', 'plain', 'sectional']),
     ],
   },
+  divided: { id: 'divided', fields: [choice('divided', ['whole', 'divided', 'planned'], { assume: 'whole' })] },
   'our-districts': { id: 'our-districts', fields: ownDistricts },
+  plan: { id: 'plan', fields: plannedDistricts },
   busier: { id: 'busier', fields: [choice('busier', ['station', 'booster', 'same'], { assume: 'same' })] },
 } as const satisfies Readonly<Record<string, Question>>;
 

@@ -237,8 +237,19 @@ export function trainsIn(answers: Answers): number {
 
 const isMeasuredDraw = ({ draw }: Answers): boolean => draw?.kind === 'choice' && draw.option === 'measured';
 
-/** Whoever had measured was once not asked how many of which kind there are: links from then still say what they said. */
-function asAskedNow(answers: Answers): Answers {
+/** Links from before still say what they said. */
+const asAskedNow = (answers: Answers): Answers => withTrains(withDivided(answers));
+
+/** Once nobody was asked whether the layout is divided before how many districts it has. */
+function withDivided(answers: Answers): Answers {
+  const { districts, divided } = answers;
+  if (districts === undefined || divided !== undefined) return answers;
+  const several = districts.kind === 'number' && districts.span.from > 1;
+  return { ...answers, divided: { kind: 'choice', option: several ? 'divided' : 'whole' } };
+}
+
+/** Whoever had measured was once not asked how many of which kind there are. */
+function withTrains(answers: Answers): Answers {
   const { trains, modern, sound } = answers;
   const isFromBefore = ALWAYS_ASKED_BEFORE.every((id) => answers[id] !== undefined);
   if (!(isMeasuredDraw(answers) && isFromBefore) || trains === undefined) return answers;

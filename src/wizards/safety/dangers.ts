@@ -7,6 +7,7 @@ export type Rank = (typeof RANKS)[number];
 
 export const RANK_OF = {
   'mains-side': 'life',
+  'mains-outdoors': 'life',
   'two-supplies-never-joined': 'life',
   'analogue-transformer': 'life',
   'earth-pin': 'life',
@@ -73,6 +74,22 @@ export const DANGERS_OF: Readonly<Record<Act, readonly DangerId[]>> = {
   'takes-small-parts': ['small-parts-children'],
   'fits-a-reference-wire': ['reference-by-instructions'],
 };
+
+/** What an act brings besides where the layout may stand in a garden. */
+export const DANGERS_OUTDOORS = {
+  'handles-a-supply': ['mains-outdoors'],
+  'plugs-a-supply': ['mains-outdoors'],
+} as const satisfies Partial<Readonly<Record<Act, readonly DangerId[]>>>;
+
+const bringsOutdoors = (act: Act): act is keyof typeof DANGERS_OUTDOORS => Object.hasOwn(DANGERS_OUTDOORS, act);
+
+/** The dangers that some acts bring outdoors only, each once. */
+export const dangersOutdoors = (acts: readonly Act[]): string[] => [
+  ...new Set(acts.filter(bringsOutdoors).flatMap((act) => DANGERS_OUTDOORS[act])),
+];
+
+/** All of them: where no step of an answer handles a supply, they stand at its first. */
+export const ALL_OUTDOORS: readonly string[] = [...new Set(Object.values(DANGERS_OUTDOORS).flat())];
 
 const isDanger = (id: string): id is DangerId => Object.hasOwn(RANK_OF, id);
 

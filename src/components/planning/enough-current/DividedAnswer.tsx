@@ -1,33 +1,35 @@
 // The answer for a layout that is divided already: district by district, and what helps the one nearest to its limit.
-import type { DistrictFinding, DividedLayout } from '../../../engine/index.ts';
-import type { Conclusion, Divided } from '../../../wizards/enough-current/index.ts';
+import type { DistrictAdvice, DistrictFinding, DividedLayout } from '../../../engine/index.ts';
+import type { Conclusion, Divided, Reckoning } from '../../../wizards/enough-current/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Surer } from '../frame/index.ts';
+import { AnswerPage, costWords, Surer } from '../frame/index.ts';
+import { tonightOf } from './answer-texts.ts';
 
 interface Props extends WorkedOutProps {
+  readonly reckoning: Reckoning;
   readonly conclusion: Conclusion;
   readonly divided: Divided;
 }
 
-export function DividedAnswer({ conclusion, divided, ...props }: Props) {
+export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Props) {
   const { say, numbers, answers } = props;
-  const { layout } = divided;
-  const texts = textsOf(divided, say, numbers, props.language);
+  const { layout, planned } = divided;
+  const texts = textsOf(divided, props);
   return (
     <AnswerPage
       {...props}
       outcome={conclusion.outcome}
       verdict={verdictOf(divided, conclusion, say)}
-      toDo={props.fixes[conclusion.outcome]?.short ?? ''}
+      {...toDoOf(divided, conclusion, props)}
+      tonight={planned === undefined ? undefined : tonightOf({ ...props, reckoning, conclusion })}
       readFirst={conclusion.readFirst}
       numbers={undefined}
       headline={texts.headline}
       lead={texts.lead}
-      {...(conclusion.kind === 'depends'
-        ? { decides: <p>{say('divided-depends', { worst: divided.letters[layout?.worst ?? 0] ?? '' })}</p> }
-        : {})}
+      {...(planned === undefined ? {} : { fits: <p>{planText(divided, say, numbers)}</p> })}
+      {...(conclusion.kind === 'depends' ? { decides: <p>{dependsOn(divided, say)}</p> } : {})}
       {...(layout === undefined
         ? {}
         : { figure: <Districts divided={divided} layout={layout} say={say} numbers={numbers} /> })}
@@ -49,6 +51,36 @@ export function DividedAnswer({ conclusion, divided, ...props }: Props) {
   );
 }
 
+/** What nobody has told, where that alone leaves it open; else the traffic and the draws. */
+function dependsOn({ layout, letters, untold }: Divided, say: Say): string {
+  if (untold !== undefined && layout?.kind === 'surely') return say(`decides-${untold}`);
+  return say('divided-depends', { worst: letters[layout?.worst ?? 0] ?? '' });
+}
+
+/** A plan in which every district has enough is what to do; else what helps. */
+function toDoOf(
+  { planned, layout, letters }: Divided,
+  { outcome }: Conclusion,
+  { fixes, say, numbers }: Pick<Props, 'fixes' | 'say' | 'numbers'>,
+): { readonly toDo: string; readonly price?: string } {
+  if (planned === undefined || layout?.advice.kind !== 'nothing') return { toDo: fixes[outcome]?.short ?? '' };
+  const { boosters, limit, amps, cost } = planned;
+  const further = letters.length - 1;
+  const values = { count: further, limit: numbers.amps(limit), amps: numbers.amps(amps) };
+  const many = further === 1 ? 'plan-to-do-one' : 'plan-to-do-many';
+  return { toDo: say(boosters === 0 ? 'plan-to-do-there' : many, values), price: costWords(cost, say, numbers) };
+}
+
+/** What of the plan is there, what was taken, and whether it is wanted for the trains at all. */
+function planText({ planned, letters, layout, evenly }: Divided, say: Say, numbers: Numbers): string {
+  if (planned === undefined) return '';
+  const { limit, amps, unitTold, supplyTold, spare } = planned;
+  const values = { count: letters.length - 1, limit: numbers.amps(limit), amps: numbers.amps(amps) };
+  const taken = unitTold && supplyTold ? '' : ` ${say('plan-like-a')}`;
+  const wanted = spare && layout?.advice.kind === 'nothing' ? ` ${say('plan-spare')}` : '';
+  return `${say('plan-only', values)}${taken}${evenly ? '' : ` ${say('plan-busiest')}`}${wanted}`;
+}
+
 function verdictOf(
   { layout, above }: Divided,
   { kind }: Conclusion,
@@ -67,27 +99,32 @@ interface Texts {
   readonly lead: string;
 }
 
-function textsOf(
-  { letters, layout, unread, above, bears }: Divided,
-  say: Say,
-  numbers: Numbers,
-  language: string,
-): Texts {
-  const named = (places: readonly number[]): string =>
-    listed(
-      places.map((at) => letters[at] ?? ''),
-      language,
-    );
+interface Speaking {
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly language: string;
+}
+
+function textsOf(divided: Divided, speaking: Speaking): Texts {
+  const { layout, planned } = divided;
+  const { headline, lead } =
+    layout === undefined ? beforeTheTrains(divided, speaking) : ofLayout(divided, layout, speaking);
+  // What a plan that will do says names it already.
+  const named = planned === undefined || layout?.advice.kind === 'nothing';
+  return { headline: named ? headline : speaking.say('plan-headline', { headline }), lead };
+}
+
+function beforeTheTrains({ letters, unread, above, bears }: Divided, { say, numbers, language }: Speaking): Texts {
   if (above.length > 0) {
     const values = { districts: listed(above, language), below: numbers.amps(bears) };
     return { headline: say('divided-above-headline', values), lead: say('divided-above-lead', values) };
   }
-  if (layout === undefined) {
-    const places = letters.flatMap((letter, at) =>
-      unread.some((id) => id.endsWith(`-${letter.toLowerCase()}`)) ? [at] : [],
-    );
-    return { headline: say('divided-unread-headline'), lead: say('divided-unread-lead', { districts: named(places) }) };
-  }
+  const places = letters.filter((letter) => unread.some((id) => id.endsWith(`-${letter.toLowerCase()}`)));
+  const districts = listed(places, language);
+  return { headline: say('divided-unread-headline'), lead: say('divided-unread-lead', { districts }) };
+}
+
+function ofLayout({ letters, planned }: Divided, layout: DividedLayout, { say, numbers, language }: Speaking): Texts {
   const { advice, districts, worst } = layout;
   const near = districts[worst];
   const values = {
@@ -95,24 +132,35 @@ function textsOf(
     worst: letters[worst] ?? '',
     often: numbers.amps(near?.often ?? 0),
     usable: numbers.amps(near?.capacity.usable ?? 0),
+    ...adviceValues(advice, letters, numbers, language),
+  };
+  const isPlan = planned !== undefined;
+  if (advice.kind === 'share-out') {
+    const lead = say(isPlan ? 'plan-share-out-lead' : 'lead-lopsided-split', values);
+    return { headline: say('divided-share-out-headline', values), lead };
+  }
+  const words = isPlan && advice.kind === 'nothing' ? 'plan' : 'divided';
+  const none = 'moving' in advice && advice.moving === undefined;
+  return {
+    headline: say(`${words}-${advice.kind}-headline`, values),
+    lead: say(`${words}-${advice.kind}-${none ? 'none' : 'lead'}`, values),
+  };
+}
+
+function adviceValues(advice: DistrictAdvice, letters: readonly string[], numbers: Numbers, language: string) {
+  const shares = advice.kind === 'share-out' ? advice.ofTen : [];
+  const failing = advice.kind === 'cannot-trip' ? advice.districts : [];
+  return {
     limit: numbers.amps(advice.kind === 'larger-supply' ? advice.amps : 0),
     moving: 'moving' in advice ? (advice.moving ?? 0) : 0,
     count: advice.kind === 'another' ? advice.districts : 0,
-    districts: advice.kind === 'cannot-trip' ? named(advice.districts) : '',
-    shares:
-      advice.kind === 'share-out'
-        ? listed(
-            advice.ofTen.map((count, at) => `${letters[at]} ${numbers.plain(count, 1)}`),
-            language,
-          )
-        : '',
-  };
-  const none = 'moving' in advice && advice.moving === undefined;
-  return {
-    headline: say(`divided-${advice.kind}-headline`, values),
-    lead: say(
-      advice.kind === 'share-out' ? 'lead-lopsided-split' : `divided-${advice.kind}-${none ? 'none' : 'lead'}`,
-      values,
+    districts: listed(
+      failing.map((at) => letters[at] ?? ''),
+      language,
+    ),
+    shares: listed(
+      shares.map((count, at) => `${letters[at]} ${numbers.plain(count, 1)}`),
+      language,
     ),
   };
 }

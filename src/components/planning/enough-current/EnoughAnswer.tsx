@@ -36,7 +36,7 @@ export function EnoughAnswer(props: Props) {
   const { outcome, kind, deciding } = conclusion;
   const found: Found = { ...props, reckoning, conclusion };
   if (conclusion.divided !== undefined)
-    return <DividedAnswer {...props} conclusion={conclusion} divided={conclusion.divided} />;
+    return <DividedAnswer {...props} reckoning={reckoning} conclusion={conclusion} divided={conclusion.divided} />;
   const headline = headlineOf(found);
   const others = helpful(conclusion);
   const { power } = reckoning;

@@ -1,29 +1,31 @@
 // A trial beside the answer to "Is my power enough?": other trains moving, another supply, other coaches.
 import { useMemo } from 'preact/hooks';
 import type { Reckoning } from '../../../wizards/enough-current/index.ts';
-import { reckon } from '../../../wizards/enough-current/index.ts';
+import { concluded, reckon } from '../../../wizards/enough-current/index.ts';
 import { QUESTIONS } from '../../../wizards/planning/index.ts';
 import { Slider } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { Trial, useTrial } from '../frame/index.ts';
-import { trainsLine } from './answer-texts.ts';
+import { Trial, TrialResult, useReckoned, useSettled, useTrial } from '../frame/index.ts';
+import { triedOf } from './answer-texts.ts';
 
 interface Props extends WorkedOutProps {
   /** Of the person's own answers. */
   readonly reckoning: Reckoning;
 }
 
-export function WhatIf({ answers: own, reckoning: ofOwn, say, numbers, onTell }: Props) {
+/** What the trial comes to, worked out as the answer would be; nothing while a slider moves and while it is worked out. */
+function Comes({ answers, ...words }: Pick<Props, 'answers' | 'say' | 'numbers' | 'fixes' | 'language'>) {
+  const settled = useSettled(answers);
+  const worked = useReckoned('conclude', settled, concluded);
+  if (worked === undefined || settled !== answers) return null;
+  return <TrialResult {...triedOf({ ...words, ...worked, answers })} />;
+}
+
+export function WhatIf({ answers: own, reckoning: ofOwn, say, numbers, onTell, ...rest }: Props) {
   const tried = useTrial(own);
   const { answers, on } = tried;
   const reckoning = useMemo(() => (on ? reckon(answers) : ofOwn), [on, answers, ofOwn]);
   const { fleet, trains, power } = reckoning;
-  const verdict = power?.judgement.verdict;
-  const result = verdict && {
-    tone: verdict,
-    word: say(`verdict-${verdict}`),
-    sentence: trainsLine(reckoning, power, say),
-  };
   const set = (id: string, value: number): void =>
     tried.set({ ...answers, [id]: { kind: 'number', span: { from: value, to: value } } });
   const moving = QUESTIONS.moving.fields[0];
@@ -34,7 +36,12 @@ export function WhatIf({ answers: own, reckoning: ofOwn, say, numbers, onTell }:
   const mostCoaches = Math.max(20, fleet.coaches);
   const mostAmps = Math.max(10, power?.supply.amps ?? 0);
   return (
-    <Trial say={say} tried={tried} result={result} onKeep={onTell}>
+    <Trial
+      say={say}
+      tried={tried}
+      result={<Comes answers={answers} say={say} numbers={numbers} fixes={rest.fixes} language={rest.language} />}
+      onKeep={onTell}
+    >
       {trains > 0 && (
         <Slider
           field={moving}

@@ -76,6 +76,11 @@ export function warningsOf({ reckoning, conclusion, say, numbers }: Found): stri
   ];
 }
 
+/** What is tried says what the answer would: its word, its headline, and what may not be read past. */
+export function triedOf(found: Found): { readonly tone: Tone; readonly word: string; readonly sentence: string } {
+  return { ...verdictOf(found), sentence: [headlineOf(found), ...warningsOf(found)].join(' ') };
+}
+
 const usualVolts = (scale: Reckoning['scale'], numbers: Found['numbers']) => ({
   from: numbers.plain(SCALE_RANGE[scale].from, 0),
   to: numbers.volts(SCALE_RANGE[scale].to),

@@ -2,7 +2,8 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { ReadFirst } from '../../../wizards/planning/index.ts';
-import { StepByStep, Verify } from '../../fix/index.ts';
+import { ALL_OUTDOORS } from '../../../wizards/safety/index.ts';
+import { outdoors, StepByStep, Verify } from '../../fix/index.ts';
 import { MadeThen, plainText, Share } from '../../link/index.ts';
 import type { FixWords } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
@@ -60,7 +61,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
 export function AnswerPage(props: AnswerPageProps) {
   const { verdict, headline, lead, because, outcome, only = false, say, fixes, cautions, release } = props;
   const unfolded = only && verdict.tone !== 'open' && props.toDo === undefined;
-  const fix = props.several?.fix ?? fixes[outcome];
+  const told = props.several?.fix ?? fixes[outcome];
+  const fix = told !== undefined && props.inGarden ? outdoors(told, ALL_OUTDOORS) : told;
   const stage = useStages(LAST_STAGE);
   const whole = stage === LAST_STAGE;
   useEffect(() => {

@@ -230,7 +230,7 @@ function Outcome({ answerWords, WorkedOut, outcome, words, ...given }: OutcomePr
   const { fixes, cautions, words: more } = useMemo(() => inMeasures(answerWords, numbers), [answerWords, numbers]);
   const all = useMemo(() => ({ ...words, ...more }), [words, more]);
   const say = useMemo(() => sayer(all, rest.language), [all, rest.language]);
-  const shared = { ...rest, say, fixes, cautions };
+  const shared = { ...rest, say, fixes, cautions, inGarden: mayBeOutdoors(answers) };
   if (!isWorkedOut(outcome)) return <PlainAnswer {...shared} outcome={outcome} />;
   return (
     <>
@@ -243,6 +243,9 @@ function Outcome({ answerWords, WorkedOut, outcome, words, ...given }: OutcomePr
     </>
   );
 }
+
+/** The largest scale is that of garden railways. */
+const mayBeOutdoors = ({ scale }: Answers): boolean => scale?.kind === 'choice' && scale.option === '1';
 
 function PlainAnswer({ outcome, ...props }: AnswerProps & { readonly outcome: string }) {
   const fix = props.fixes[outcome];

@@ -1,6 +1,6 @@
 // "What if" beside the answer, which stays: nothing of a trial is in the address before it is kept.
 import type { ComponentChildren } from 'preact';
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Answers } from '../../../wizards/planning/index.ts';
 import type { Say } from '../../words/index.ts';
 import type { Tone } from './AnswerPage.tsx';
@@ -30,8 +30,8 @@ export function useTrial(own: Answers): Tried {
 interface Props {
   readonly say: Say;
   readonly tried: Tried;
-  /** What the trial comes to; undefined while it is being reckoned. Read out when it changes. */
-  readonly result: { readonly tone: Tone; readonly word: string; readonly sentence: string } | undefined;
+  /** What the trial comes to: see TrialResult. Read out when it changes. */
+  readonly result: ComponentChildren;
   readonly onKeep: (answers: Answers) => void;
   /** The sliders. */
   readonly children: ComponentChildren;
@@ -47,11 +47,7 @@ export function Trial({ say, tried, result, onKeep, children }: Props) {
         {on && (
           <>
             <p class="small">{say('trial-only')}</p>
-            {result !== undefined && (
-              <p>
-                <span class={`tag ${result.tone}`}>{result.word}</span> {result.sentence}
-              </p>
-            )}
+            {result}
           </>
         )}
       </div>
@@ -67,4 +63,31 @@ export function Trial({ say, tried, result, onKeep, children }: Props) {
       )}
     </aside>
   );
+}
+
+export const TrialResult = ({
+  tone,
+  word,
+  sentence,
+}: {
+  readonly tone: Tone;
+  readonly word: string;
+  readonly sentence: string;
+}) => (
+  <p>
+    <span class={`tag ${tone}`}>{word}</span> {sentence}
+  </p>
+);
+
+/** So long a slider rests before what it stands at is worked out, milliseconds. */
+const REST_MS = 200;
+
+/** The answers that were tried last, once nothing has moved for a moment. */
+export function useSettled(answers: Answers): Answers {
+  const [settled, setSettled] = useState(answers);
+  useEffect(() => {
+    const timer = setTimeout(() => setSettled(answers), REST_MS);
+    return () => clearTimeout(timer);
+  }, [answers]);
+  return settled;
 }

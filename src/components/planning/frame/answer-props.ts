@@ -6,6 +6,8 @@ export interface AnswerProps {
   readonly numbers: Numbers;
   readonly fixes: Readonly<Record<string, FixWords>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
+  /** The layout may stand in a garden. */
+  readonly inGarden: boolean;
   /** Tag by which numbers, plurals and sentences are written. */
   readonly language: string;
   /** Start of addresses below the language: `/en/`, with the base in front. */

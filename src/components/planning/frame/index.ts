@@ -9,5 +9,5 @@ export { Frame } from './Frame.tsx';
 export { Assumed } from './KnownAnswers.tsx';
 export { useReckoned } from './reckon.ts';
 export { Surer } from './Surer.tsx';
-export { Trial, useTrial } from './Trial.tsx';
+export { Trial, TrialResult, useSettled, useTrial } from './Trial.tsx';
 export { Workings } from './Workings.tsx';
