@@ -61,6 +61,13 @@ const SIX: Texts = {
     ]),
   ),
 };
+const planOf = (districts: string, limit = 'unknown', amps = 'unknown', busiest = 'unknown'): Texts => ({
+  divided: 'planned',
+  'plan-districts': districts,
+  'plan-limit': limit,
+  'plan-amps': amps,
+  'plan-busiest': busiest,
+});
 const Z: Texts = { ...TOLD, scale: 'z', modern: '2', moving: '1', 'supply-volts': '20 V', 'unit-input-volts': '20 V' };
 const GARDEN: Texts = {
   ...TOLD,
@@ -164,6 +171,8 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
   ],
   ['more districts', 'enough-current', CLUB],
   ['six districts that there are', 'enough-current', SIX],
+  ['three districts that are planned', 'enough-current', { ...CLUB, moving: '8', ...planOf('3') }],
+  ['a plan with too few of them', 'enough-current', { ...CLUB, moving: '8', ...planOf('2', '3 A', '5 A', '7') }],
   ['a garden in scale 1', 'enough-current', GARDEN],
   ['Z on 20 V', 'enough-current', { ...Z, 'supply-amps': '2 A', 'unit-limit': '1.5 A' }],
   ['Z on 20 V, behind a unit of 3 A', 'enough-current', Z],

@@ -139,6 +139,9 @@ function ofLayout({ letters, planned }: Divided, layout: DividedLayout, { say, n
     const lead = say(isPlan ? 'plan-share-out-lead' : 'lead-lopsided-split', values);
     return { headline: say('divided-share-out-headline', values), lead };
   }
+  // What may move until then is told for tonight.
+  if (isPlan && advice.kind === 'another')
+    return { headline: say('divided-another-headline', values), lead: say('plan-another-lead', values) };
   const words = isPlan && advice.kind === 'nothing' ? 'plan' : 'divided';
   const none = 'moving' in advice && advice.moving === undefined;
   return {
