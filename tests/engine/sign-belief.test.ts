@@ -275,7 +275,7 @@ describe('what is believed', () => {
           tables,
           told.map(({ check, option }) => ({ check: check.id, option })),
         );
-        const next = belief.expect([...model.causes.keys()]);
+        const next = atOnce(belief.expect([...model.causes.keys()]));
         for (const [c, cause] of model.causes.entries()) {
           const all = bruteForce(cause, told);
           expect(belief.likelihood[c]).toBeCloseTo(all, 12);

@@ -41,8 +41,8 @@ async function loadPageAnew(signal: AbortSignal): Promise<void> {
 }
 
 /** Fetches words; what they are is for the caller to see. */
-export async function fetchWords(address: string, signal: AbortSignal): Promise<unknown> {
-  const response = await fetch(address, { signal });
+export async function fetchWords(address: string, signal?: AbortSignal): Promise<unknown> {
+  const response = await fetch(address, signal === undefined ? {} : { signal });
   if (!response.ok) throw new Error(`${address}: ${response.status}`);
   return response.json();
 }

@@ -1,13 +1,12 @@
 // The check that is asked now, with roughly how many are to come. Its words are fetched: most of them are never asked for in one walk.
-import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { isOnePart, optionsFor, questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
-import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
+import { NotYet } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
-import { loadPicture } from './load-picture.ts';
+import { useQuestion } from './fetched.ts';
 import type { PartProps } from './part-props.ts';
 import { Question } from './Question.tsx';
-import { readAsked } from './word-shapes.ts';
 
 interface Props extends PartProps {
   readonly id: string;
@@ -18,15 +17,8 @@ interface Props extends PartProps {
 }
 
 export function Asked({ context, ...props }: Props) {
-  const { id, home, say, numbers, pictureStyles } = props;
-  const load = useCallback(
-    async (stop: AbortSignal) => {
-      const asked = readAsked(await fetchWords(`${home}put-it-right/asked/${id}.json`, stop));
-      return { asked, Picture: asked.check.picture === undefined ? undefined : await loadPicture(pictureStyles) };
-    },
-    [home, id, pictureStyles],
-  );
-  const { value, failed, again } = useLoaded(load);
+  const { id, say, numbers } = props;
+  const { value, failed, again } = useQuestion(props, id);
   const words = useMemo(() => inMeasures(value?.asked, numbers), [value, numbers]);
   if (words === undefined) return <NotYet say={say} failed={failed} again={again} />;
   const row = rowOfCheck(id);

@@ -1,14 +1,14 @@
 // A fix: proposed with its reason, then step by step with its cautions, and "that fixed it" or "that did not help".
 import type { ComponentChildren } from 'preact';
-import { useCallback, useMemo } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { isRead, secondFault } from '../../wizards/put-it-right/index.ts';
 import { Steps } from '../fix/index.ts';
-import { fetchWords, NotYet, useLoaded } from '../shared/index.ts';
+import { NotYet } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
+import { useFix } from './fetched.ts';
 import { likely } from './likely.ts';
 import type { PartProps } from './part-props.ts';
-import { readFix } from './word-shapes.ts';
 import type { FetchedFix } from './words.ts';
 
 interface ProposingProps extends PartProps {
@@ -105,11 +105,7 @@ export function WithFix({
 }: Pick<FixingProps, 'fixClass' | 'home' | 'say' | 'numbers'> & {
   readonly children: (found: FetchedFix) => ComponentChildren;
 }) {
-  const load = useCallback(
-    async (stop: AbortSignal) => readFix(await fetchWords(`${home}fixes/${fixClass}.json`, stop)),
-    [home, fixClass],
-  );
-  const { value, failed, again } = useLoaded(load);
+  const { value, failed, again } = useFix(home, fixClass);
   const words = useMemo(() => inMeasures(value, numbers), [value, numbers]);
   return words === undefined ? <NotYet say={say} failed={failed} again={again} /> : children(words);
 }

@@ -1,5 +1,5 @@
 // "Put it right": first whether something is dangerous, with words that came with the page. Everything else is loaded after that answer.
-import { useCallback, useErrorBoundary, useMemo, useState } from 'preact/hooks';
+import { useCallback, useErrorBoundary, useMemo, useRef, useState } from 'preact/hooks';
 import { isMark, MADE } from '../../wizards/links/index.ts';
 import type { ComplaintId, Sitting } from '../../wizards/put-it-right/index.ts';
 import {
@@ -54,7 +54,7 @@ export default function Walk({
   const address = useAddress();
   const [sitting, setSitting] = useState<Sitting>({});
   const at = useMemo(() => firstOf(address.search, sitting, first), [address.search, sitting, first]);
-  const loaded = useRest(at.begun, home, laterStyles);
+  const loaded = useRest(at.begun, { complaint, home, laterStyles }, { search: address.search, sitting });
   const rest = loaded.value;
   const say = useMemo(() => sayer({ ...words, ...rest?.words.words }, language), [words, rest, language]);
   const [crash] = useErrorBoundary();
@@ -211,24 +211,37 @@ function About({ complaint, meant, say }: AboutProps) {
 
 export type Rest = typeof import('./rest.ts') & { readonly words: WalkWords };
 
-async function loadRest(): Promise<typeof import('./rest.ts')> {
+interface Standing {
+  readonly search: string;
+  readonly sitting: Sitting;
+}
+
+async function loadRest(complaint: ComplaintId, now: () => Standing): Promise<typeof import('./rest.ts')> {
   const rest = await import('./rest.ts');
   await rest.modelReady();
+  const { search, sitting } = now();
+  await rest.placeReady(complaint, search, sitting);
   return rest;
 }
 
-/** What a walk needs after its first question: nothing of it is drawn before its words are there. */
-function useRest(wanted: boolean, home: string, laterStyles: readonly string[]): Loaded<Rest> {
+/** What a walk needs after its first question: nothing of it is drawn before its words are there, and where it stands is reckoned. */
+function useRest(
+  wanted: boolean,
+  { complaint, home, laterStyles }: Pick<WalkProps, 'complaint' | 'home' | 'laterStyles'>,
+  standing: Standing,
+): Loaded<Rest> {
+  const latest = useRef(standing);
+  latest.current = standing;
   const load = useCallback(
     async (stop: AbortSignal): Promise<Rest> => {
       const [rest, words] = await Promise.all([
-        loadRest(),
+        loadRest(complaint, () => latest.current),
         fetchWords(`${home}put-it-right/words.json`, stop),
         ...laterStyles.map(fetchStyles),
       ]);
       return { ...rest, words: rest.readWalkWords(words) };
     },
-    [home, laterStyles],
+    [complaint, home, laterStyles],
   );
   return useLoaded(wanted ? load : undefined);
 }

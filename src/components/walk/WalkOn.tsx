@@ -1,15 +1,16 @@
 // A walk after its first question: the address holds what was seen and done, replay makes the state, and this draws it.
 import { useCallback, useMemo } from 'preact/hooks';
+import type { InParts } from '../../engine/index.ts';
 import type { Made } from '../../wizards/links/index.ts';
 import { HANDED_ON } from '../../wizards/links/index.ts';
-import type { ComplaintId, LeftOut, Sitting, Told, Walk } from '../../wizards/put-it-right/index.ts';
+import type { ComplaintId, LeftOut, Place, Sitting, Told, Walk } from '../../wizards/put-it-right/index.ts';
 import {
   CANNOT,
   leavesATrace,
   NOTHING_TOLD,
-  parseWalk,
+  placeInParts,
+  placeOf,
   possibleNow,
-  replayWalk,
   rowOfCheck,
   verdictOf,
   walkAddress,
@@ -29,6 +30,7 @@ import type { PartProps } from './part-props.ts';
 import { Seen } from './Seen.tsx';
 import { Telling } from './Telling.tsx';
 import { useAhead } from './use-ahead.ts';
+import { useGoing } from './use-going.ts';
 import { useLater } from './use-later.ts';
 import { Verifying } from './Verifying.tsx';
 import type { DangerWords, FirstWords, WalkWords } from './words.ts';
@@ -52,19 +54,21 @@ export interface WalkOnProps {
 export function WalkOn(props: WalkOnProps) {
   const { complaint, release, address, sitting, setSitting, rest, first, say, numbers, language, home, pictureStyles } =
     props;
-  const { told, leftOut } = useMemo(() => parseWalk(address.search, sitting), [address.search, sitting]);
-  const go = useCallback<Go>((next) => address.go(walkAddress(next)), []);
-  const walk = useMemo(() => replayWalk(complaint, told, sitting), [complaint, told, sitting]);
+  const place = useMemo(() => placeOf(complaint, address.search, sitting), [complaint, address.search, sitting]);
+  const { told, leftOut, walk } = place;
+  const { go, isOn } = useGoing({ complaint, address, sitting, setSitting, home, pictureStyles });
   const all = useMemo(() => inMeasures(together(first, rest.words), numbers), [first, rest, numbers]);
-  useAhead(useMemo(() => stepsAhead(complaint, told, sitting, walk), [complaint, told, sitting, walk]));
+  useAhead(
+    useMemo(() => stepsAhead(complaint, place, sitting), [complaint, place, sitting]),
+    () => !isOn.current,
+  );
   const danger = dangerOf(walk, first);
   const box = useHeading(address, `${walk.state} ${walk.check} ${walk.fixClass}`);
   const verdict = verdictOf(walk);
   const made = verdict === undefined ? undefined : { release, verdict };
   const parts = { say, numbers, language, home, cautions: all.cautions, pictureStyles };
   const see = (check: string, option: string): void => {
-    setSitting({ ...sitting, [check]: option });
-    go(withSeen(told, check, option));
+    go(withSeen(told, check, option), { ...sitting, [check]: option });
   };
   const card = useCallback(
     (): readonly string[] =>
@@ -96,11 +100,13 @@ const withSeen = (told: Told, check: string, option: string): Told => ({
 });
 
 /** The steps after each answer to the question that stands there; the walk remembers them. */
-function stepsAhead(complaint: ComplaintId, told: Told, sitting: Sitting, { state, check }: Walk): (() => void)[] {
+function stepsAhead(complaint: ComplaintId, { told, walk }: Place, sitting: Sitting): (() => InParts<Place>)[] {
+  const { state, check } = walk;
   if (state !== 'asking' || check === undefined) return [];
   const options = [...(rowOfCheck(check)?.options ?? []), CANNOT];
   return options.map((option) => () => {
-    replayWalk(complaint, withSeen(told, check, option), { ...sitting, [check]: option });
+    const search = walkAddress(withSeen(told, check, option));
+    return placeInParts(complaint, search, { ...sitting, [check]: option });
   });
 }
 

@@ -1,14 +1,14 @@
-// The model is made ready before the next question is drawn, and a tap that comes meanwhile does not wait for it.
-import { walkModelReady } from '../../wizards/put-it-right/index.ts';
+// The model is made ready, and where the walk stands is reckoned, before the next question is drawn: a tap that comes meanwhile does not wait for it.
+import type { ComplaintId, Place, Sitting } from '../../wizards/put-it-right/index.ts';
+import { placeInParts, readyInParts } from '../../wizards/put-it-right/index.ts';
+import { always, inTurns } from './turns.ts';
 
-/** How long it is worked on before the browser has its turn. */
-const TURN_MS = 8;
+export const modelReady = () => inTurns(readyInParts(), always);
 
-export function modelReady(): Promise<void> {
-  let since = performance.now();
-  return walkModelReady(async () => {
-    if (performance.now() - since < TURN_MS) return;
-    await new Promise((done) => setTimeout(done));
-    since = performance.now();
-  });
-}
+/** Undefined once it is not wanted any more. */
+export const placeReady = (
+  complaint: ComplaintId,
+  search: string,
+  sitting: Sitting,
+  isWanted: () => boolean = always,
+): Promise<Place | undefined> => inTurns(placeInParts(complaint, search, sitting), isWanted);

@@ -1,24 +1,31 @@
-// What follows each answer is reckoned while the question is read, one answer at a time: a tap then draws what is there already.
+// What follows each answer is reckoned while the question is read, in turns: a tap then draws what is there already.
 import { useEffect } from 'preact/hooks';
+import type { InParts } from '../../engine/index.ts';
+import { inTurns } from './turns.ts';
 
 /** A question is drawn and read first. */
 const WAIT_MS = 240;
-/** A tap goes before the next reckoning. */
-const BETWEEN_MS = 4;
+/** So long the browser has its turn: nobody waits for this. */
+const REST_MS = 4;
 
-/** Runs each of `reckonings`, in turn, until they change. */
-export function useAhead(reckonings: readonly (() => void)[]): void {
+const pause = (ms: number): Promise<void> =>
+  new Promise((done) => {
+    setTimeout(done, ms);
+  });
+
+/** Does each of these, in turn, until they change or something else goes before. */
+export function useAhead(reckonings: readonly (() => InParts<unknown>)[], mayGoOn: () => boolean): void {
   useEffect(() => {
-    let timer: ReturnType<typeof setTimeout>;
-    const from = (index: number, wait: number): void => {
-      const reckon = reckonings[index];
-      if (reckon === undefined) return;
-      timer = setTimeout(() => {
-        reckon();
-        from(index + 1, BETWEEN_MS);
-      }, wait);
+    let isWanted = true;
+    const goesOn = (): boolean => isWanted && mayGoOn();
+    const all = async (): Promise<void> => {
+      await pause(WAIT_MS);
+      for (const parts of reckonings) await inTurns(parts(), goesOn, () => pause(REST_MS));
     };
-    from(0, WAIT_MS);
-    return () => clearTimeout(timer);
+    // What cannot be reckoned is said where it is drawn.
+    all().catch(() => undefined);
+    return () => {
+      isWanted = false;
+    };
   }, [reckonings]);
 }

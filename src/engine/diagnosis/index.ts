@@ -1,4 +1,6 @@
 // Which cause is how likely after what was seen, and what to ask, mend or hand on next.
+
+export type { InParts } from './in-parts.ts';
 export type {
   LikelihoodWord,
   Precondition,
@@ -23,6 +25,6 @@ export type {
 } from './sign-model.ts';
 export { signConflicts, signEvidence, signPosterior, signQuestionsLeft } from './sign-shown.ts';
 export type { NextStep } from './sign-step.ts';
-export { signStep } from './sign-step.ts';
+export { signStep, signStepInParts } from './sign-step.ts';
 export type { SignState, WalkModel } from './sign-walk.ts';
 export { walkModel, walkModelInParts } from './sign-walk.ts';

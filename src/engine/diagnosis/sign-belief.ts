@@ -1,5 +1,7 @@
 // How likely each cause is after what was told, and what each check would say next: exact sums over circumstances, over whether a trouble
 // that comes and goes shows just now, and over whether a source of answers slipped. See docs/decisions/019.
+import type { InParts } from './in-parts.ts';
+import { atOnce, eachInParts } from './in-parts.ts';
 import type { Seen } from './posterior.ts';
 import type { CauseTables, SignTables, Table } from './sign-tables.ts';
 
@@ -14,9 +16,9 @@ export interface Belief {
   readonly likelihood: Float64Array;
   /**
    * P(option | cause, what was told) at [option of all checks x places + place], for the causes at these places, each of which must be able to
-   * bring about what was told. Where `open` is given, options of the checks that are not 1 in it stay 0.
+   * bring about what was told. Where `open` is given, options of the checks that are not 1 in it stay 0. Cause by cause.
    */
-  readonly expect: (places: readonly number[], open?: Uint8Array) => Float64Array;
+  readonly expect: (places: readonly number[], open?: Uint8Array) => InParts<Float64Array>;
 }
 
 /** Answers to the checks of one group from one source: they slip together or not at all. */
@@ -37,14 +39,21 @@ interface Heard {
  * Exact chances of what was told under each cause, and of each answer that could come next. Total: unknown answers are passed over, of two to
  * one check the later one counts. Source: own-derivation, Bayes.
  */
-export function believe(tables: SignTables, answers: readonly Seen[]): Belief {
+export const believe = (tables: SignTables, answers: readonly Seen[]): Belief =>
+  atOnce(believeInParts(tables, answers));
+
+/** The same cause by cause. */
+export function* believeInParts(tables: SignTables, answers: readonly Seen[]): InParts<Belief> {
   const teller = new Teller(tables, heardOf(tables, answers));
-  const sums = tables.causes.map((cause) => new CauseSum(tables, cause, teller));
+  const sums = yield* eachInParts(tables.causes, (cause) => new CauseSum(tables, cause, teller));
   return {
     likelihood: Float64Array.from(sums, ({ total }) => total),
-    expect: (places, open) => {
+    *expect(places, open) {
       const next = new Float64Array((tables.optionStart.at(-1) ?? 0) * places.length);
-      for (const [i, place] of places.entries()) sums[place]?.expect(next, i, places.length, open);
+      for (const [i, place] of places.entries()) {
+        sums[place]?.expect(next, i, places.length, open);
+        yield;
+      }
       return next;
     },
   };

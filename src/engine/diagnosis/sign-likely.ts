@@ -1,5 +1,7 @@
 // What is likely, as a model of one step: what is best to do is weighed over these causes and what they would say next.
 import type { Compiled } from './compile.ts';
+import type { InParts } from './in-parts.ts';
+import { atOnce } from './in-parts.ts';
 import type { Stand } from './sign-walk.ts';
 import type { Standing } from './value.ts';
 
@@ -14,7 +16,10 @@ export interface Likely {
 }
 
 /** The same with the likely fix classes and the open checks only; its chances are those of all. */
-export function likelyOnly({ compiled, standing, belief }: Stand): Likely {
+export const likelyOnly = (stand: Stand): Likely => atOnce(likelyInParts(stand));
+
+/** The same a part at a time. */
+export function* likelyInParts({ compiled, standing, belief }: Stand): InParts<Likely> {
   const { classes, classEnd, faults, harms, classCost, perCost } = compiled;
   const { chances, open } = standing;
   const kept: number[] = [];
@@ -49,7 +54,7 @@ export function likelyOnly({ compiled, standing, belief }: Stand): Likely {
       classCost: Float64Array.from(kept, (at) => classCost[at] ?? 0),
       perCost: Float64Array.from(kept, (at) => perCost[at] ?? 0),
       harms: kept.map((at) => (harms[at] ?? []).flatMap((place) => placeOf.get(place) ?? [])),
-      likelihood: belief.expect(places, open),
+      likelihood: yield* belief.expect(places, open),
     },
     standing: { ...standing, chances: Float64Array.from(places, (place) => chances[place] ?? 0) },
   };

@@ -1,12 +1,14 @@
 // The next step of a walk over signs: ask, mend, or set side by side what is left.
 import type { Compiled } from './compile.ts';
+import type { InParts } from './in-parts.ts';
+import { atOnce } from './in-parts.ts';
 import type { Seen } from './posterior.ts';
 import { findingsOf } from './posterior.ts';
 import type { Likely } from './sign-likely.ts';
-import { likelyOnly } from './sign-likely.ts';
+import { likelyInParts } from './sign-likely.ts';
 import type { Price } from './sign-model.ts';
 import type { SignState, Stand, WalkModel } from './sign-walk.ts';
-import { standAt } from './sign-walk.ts';
+import { standInParts } from './sign-walk.ts';
 import { dangerOf, firstCheck } from './standing.ts';
 import { isShown, Valuer } from './value.ts';
 
@@ -41,8 +43,11 @@ const CONTRADICTED = 0.15;
  * wastes the fewest minutes; a repair only from the chance on that its price asks for, and not while its cause was contradicted by one source
  * alone and another can still be asked. Source: Heckerman, Breese and Rommelse, Communications of the ACM 38(3), 1995, with a second step looked ahead.
  */
-export function signStep(model: WalkModel, state: SignState): NextStep {
-  const stand = standAt(model, state);
+export const signStep = (model: WalkModel, state: SignState): NextStep => atOnce(signStepInParts(model, state));
+
+/** The same a part at a time. */
+export function* signStepInParts(model: WalkModel, state: SignState): InParts<NextStep> {
+  const stand = yield* standInParts(model, state);
   const { compiled, standing } = stand;
   const danger = dangerOf(compiled, state);
   if (danger !== undefined)
@@ -51,9 +56,10 @@ export function signStep(model: WalkModel, state: SignState): NextStep {
   if (first >= 0) return { kind: 'ask', check: compiled.checks[first]?.id ?? '', because: 'first' };
   const lead = leadOf(model, stand, state);
   if (lead >= 0) return asks(compiled, lead);
-  const likely = likelyOnly(stand);
+  const likely = yield* likelyInParts(stand);
   const valuer = new Valuer(likely.compiled);
-  const choice = valuer.choose(likely.standing, compiled.settings.lookAhead);
+  const choice = yield* valuer.chooseInParts(likely.standing, compiled.settings.lookAhead);
+  yield;
   if (choice.kind === 'ask') return asks(compiled, choice.at);
   if (choice.kind === 'fix') {
     const at = likely.classes[choice.at] ?? -1;

@@ -7,7 +7,7 @@ import { SOMETHING_ELSE } from './model.ts';
 import type { Seen } from './posterior.ts';
 import { lastAnswers } from './posterior.ts';
 import type { Belief } from './sign-belief.ts';
-import { believe } from './sign-belief.ts';
+import { believeInParts } from './sign-belief.ts';
 import type { OpeningRow, Price, SignCause, SignModel, Source } from './sign-model.ts';
 import type { CauseTables, SignTables, Table } from './sign-tables.ts';
 import { signTables, valuesOf } from './sign-tables.ts';
@@ -284,11 +284,15 @@ const DEARER = 0.5;
  * Chances after what was told, exact under the assumption of one cause, with the checks that can still be asked. Total: unknown ids are passed
  * over; an unknown opening is one that says nothing. "I cannot check that" changes no chance, only what is asked.
  */
-export function standAt(model: WalkModel, state: SignState): Stand {
+export const standAt = (model: WalkModel, state: SignState): Stand => atOnce(standInParts(model, state));
+
+/** The same a part at a time. */
+export function* standInParts(model: WalkModel, state: SignState): InParts<Stand> {
   const { tables, compiled } = model;
   const aside = new Set(state.setAside.filter((one) => one !== SOMETHING_ELSE));
   const prior = priorOf(model, state).map((share, at) => (aside.has(compiled.faults[at]?.fixClass ?? '') ? 0 : share));
-  const belief = believe(tables, state.answers);
+  yield;
+  const belief = yield* believeInParts(tables, state.answers);
   const chances = prior.map((share, at) => share * (belief.likelihood[at] ?? 0));
   const total = chances.reduce((sum, one) => sum + one, 0);
   if (total > 0) for (let at = 0; at < chances.length; at++) chances[at] = (chances[at] ?? 0) / total;

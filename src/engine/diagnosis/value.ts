@@ -2,6 +2,8 @@
 // so it does not count: a cause that is the only one left costs nothing to try, and no check is asked to confirm it.
 import type { Compiled } from './compile.ts';
 import { bitsOf } from './compile.ts';
+import type { InParts } from './in-parts.ts';
+import { atOnce } from './in-parts.ts';
 import { Weigher } from './weigh.ts';
 
 /** Preconditions that must have been shown to hold; the others are lines to do first. */
@@ -55,24 +57,31 @@ export class Valuer {
 
   /** The choice with the fewest minutes wasted that does no harm. */
   choose(standing: Standing, ahead: Compiled['settings']['lookAhead']): Choice {
-    const choice = this.#cheapest(standing, ahead);
+    return atOnce(this.chooseInParts(standing, ahead));
+  }
+
+  /** The same a part at a time. */
+  *chooseInParts(standing: Standing, ahead: Compiled['settings']['lookAhead']): InParts<Choice> {
+    const choice = yield* this.#cheapest(standing, ahead);
     return choice.kind === 'fix' ? this.#harmless(standing, choice) : choice;
   }
 
   /** The choice with the fewest minutes wasted; ties go to the fix, then to the check that looks better one step ahead. */
-  #cheapest(standing: Standing, ahead: Compiled['settings']['lookAhead']): Choice {
+  *#cheapest(standing: Standing, ahead: Compiled['settings']['lookAhead']): InParts<Choice> {
     const { chances, holds, questions } = standing;
     this.#weigher.perBit = Number.POSITIVE_INFINITY;
-    const ranked = questions > 0 ? this.#rank(standing) : [];
+    const ranked = questions > 0 ? yield* this.#rank(standing) : [];
     const now = ranked.filter((at) => isShown(this.#compiled, at, holds)).slice(0, Math.max(1, ahead.checks));
     const next = ranked.slice(0, ahead.second);
     let best: Choice = { kind: 'hand-on', wasted: sum(chances) * this.#compiled.settings.callMinutes };
     for (const at of this.#weigher.promising(chances, Math.max(1, ahead.fixes))) {
       const wasted = this.#fix(standing, at, next);
+      yield;
       if (wasted < best.wasted - NO_GAIN) best = { kind: 'fix', at, wasted };
     }
     for (const at of now) {
       const wasted = this.#ask(standing, at, questions > 1 ? next : [], best.wasted);
+      yield;
       if (wasted < best.wasted - NO_GAIN) best = { kind: 'ask', at, wasted };
     }
     return best;
@@ -81,7 +90,7 @@ export class Valuer {
   /** The same standing with the `count` open checks only that look best one step ahead. */
   shortlist(standing: Standing, count: number): Standing {
     const open = new Uint8Array(standing.open.length);
-    for (const at of this.#rank(standing).slice(0, count)) open[at] = 1;
+    for (const at of atOnce(this.#rank(standing)).slice(0, count)) open[at] = 1;
     return { ...standing, open, perBit: this.#weigher.perBit };
   }
 
@@ -143,15 +152,16 @@ export class Valuer {
   }
 
   /** Open checks, best first when looked at one step ahead; ties in the order of the rows. */
-  #rank({ chances, open, questions, perBit }: Standing): number[] {
+  *#rank({ chances, open, questions, perBit }: Standing): InParts<number[]> {
     const values = this.#values;
     const mass = sum(chances);
     const places: number[] = [];
-    this.#weigher.perBit = perBit ?? this.#weigher.minutesPerBit(chances, open, questions);
+    this.#weigher.perBit = perBit ?? (yield* this.#weigher.minutesPerBit(chances, open, questions));
     for (const [at, isOpen] of open.entries()) {
       if (isOpen !== 1) continue;
       values[at] = this.#weigher.check(chances, mass, at, Number.POSITIVE_INFINITY);
       places.push(at);
+      yield;
     }
     return places.sort((a, b) => (values[a] ?? 0) - (values[b] ?? 0) || a - b);
   }

@@ -1,5 +1,6 @@
 // The inner loops: what is wasted from some chances on by fixes alone, by one check and then fixes, or by asking on.
 import type { Compiled } from './compile.ts';
+import type { InParts } from './in-parts.ts';
 
 /** Bits the open checks must hold, as a multiple of those missing, before one trusts that asking on tells the causes apart. */
 const RESERVE = 2;
@@ -41,15 +42,16 @@ export class Weigher {
 
   /**
    * Minutes per bit of the cheapest open checks that together hold the bits still missing, with a reserve because checks
-   * overlap. Infinite when there are not enough, or not enough questions left to ask them.
+   * overlap. Infinite when there are not enough, or not enough questions left to ask them. Check by check.
    */
-  minutesPerBit(chances: Float64Array, open: Uint8Array, questions: number): number {
+  *minutesPerBit(chances: Float64Array, open: Uint8Array, questions: number): InParts<number> {
     this.#weigh(chances);
     const missing = this.#bits();
     const told: { bits: number; minutes: number }[] = [];
     for (const [at, isOpen] of open.entries()) {
-      if (isOpen === 1)
-        told.push({ bits: missing - this.#bitsAfter(chances, at), minutes: this.#compiled.checkCost[at] ?? 0 });
+      if (isOpen !== 1) continue;
+      told.push({ bits: missing - this.#bitsAfter(chances, at), minutes: this.#compiled.checkCost[at] ?? 0 });
+      yield;
     }
     told.sort((a, b) => b.bits * a.minutes - a.bits * b.minutes);
     let bits = 0;

@@ -1,13 +1,15 @@
 // A walk in an address: ?check=option for what was seen, and a few names for what was done. Read, replayed, written here only.
 import type { SnapshotFrom } from 'xstate';
 import { initialTransition, transition } from 'xstate';
-import type { Seen, Tool } from '../../engine/index.ts';
+import type { InParts, Seen, Tool } from '../../engine/index.ts';
 import { TOOLS } from '../../engine/index.ts';
 import { HANDED_ON, isMark, MADE } from '../links/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL, showsSafety } from './model/index.ts';
 import type { Isolation, Phase, WalkEvent, WalkStateId } from './states.ts';
 import { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
+import type { Known } from './step.ts';
+import { stepInParts } from './step.ts';
 
 /** What a person has said and done, as an address holds it, and what was said in this sitting. */
 export interface Told {
@@ -191,8 +193,7 @@ export interface Walk {
 export function replayWalk(complaint: ComplaintId, told: Told, sitting: Sitting = {}): Walk {
   const { seen, toldFirst, tools, tried, left, fixed, doing, undoing } = told;
   const waiting = { seen: new Map(Object.entries(seen)), tried: [...tried], fixed: [...fixed], doing, undoing };
-  const trusted = new Set(Object.keys(sitting).filter((check) => sitting[check] === seen[check]));
-  const input = { complaint, trusted, toldFirst, tools, left };
+  const input = { complaint, trusted: trustedIn(seen, sitting), toldFirst, tools, left };
   let [snapshot]: [Snapshot, unknown] = initialTransition(putItRight, input);
   const trail: string[] = [];
   for (;;) {
@@ -200,6 +201,21 @@ export function replayWalk(complaint: ComplaintId, told: Told, sitting: Sitting 
     if (event === undefined || !snapshot.can(event)) return walkOf(snapshot, trail);
     [snapshot] = transition(putItRight, snapshot, event);
   }
+}
+
+const trustedIn = (seen: Told['seen'], sitting: Sitting): Set<string> =>
+  new Set(Object.keys(sitting).filter((check) => sitting[check] === seen[check]));
+
+/** The steps that a replay asks for, reckoned a part at a time: then it has none to reckon. */
+export function* stepsOfReplay(complaint: ComplaintId, { seen, tools, tried }: Told, sitting: Sitting): InParts<void> {
+  const nothing: Known = {
+    ...{ complaint, answers: [], skipped: [], tools, tried: [] },
+    trusted: trustedIn(seen, sitting),
+  };
+  const first = yield* stepInParts(nothing);
+  if (first.kind === 'ask' && first.because === 'first' && seen[first.check] === undefined) return;
+  const all = { ...nothing, ...asTold(Object.entries(seen)) };
+  for (let count = 0; count <= tried.length; count++) yield* stepInParts({ ...all, tried: tried.slice(0, count) });
 }
 
 interface Waiting {
@@ -258,10 +274,14 @@ function allSeen(waiting: Waiting, trail: string[]): WalkEvent {
   trail.push(...all.map(([check]) => check));
   return {
     type: 'user.knows',
-    answers: all.flatMap(([check, option]): Seen[] => (option === CANNOT ? [] : [{ check, option }])),
-    skipped: all.flatMap(([check, option]) => (option === CANNOT ? [check] : [])),
+    ...asTold(all),
   };
 }
+
+const asTold = (all: readonly (readonly [string, string])[]): Pick<Known, 'answers' | 'skipped'> => ({
+  answers: all.flatMap(([check, option]): Seen[] => (option === CANNOT ? [] : [{ check, option }])),
+  skipped: all.flatMap(([check, option]) => (option === CANNOT ? [check] : [])),
+});
 
 // What was told and is not asked for here still counts: it was seen on the way from another complaint, or before an answer was changed.
 function whatElse(waiting: Waiting, trail: string[]): WalkEvent | undefined {

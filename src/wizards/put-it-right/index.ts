@@ -1,6 +1,6 @@
 // What this room lets out.
 export type { LeftOut, Sitting, Told, Walk } from './address.ts';
-export { CANNOT, NOTHING_TOLD, parseWalk, replayWalk, verdictOf, walkAddress } from './address.ts';
+export { CANNOT, NOTHING_TOLD, verdictOf, walkAddress } from './address.ts';
 export type { ChipGroup } from './chips.ts';
 export { CHIP_GROUPS, CHIPS } from './chips.ts';
 export { COMPLAINT_GROUPS } from './complaint-groups.ts';
@@ -19,10 +19,12 @@ export {
   speaksOfAnotherPart,
   TWO_PARTS,
 } from './model/index.ts';
+export type { Place } from './place.ts';
+export { placeInParts, placeOf } from './place.ts';
 export { causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './possible.ts';
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
-export { questionsToGo, rowOfCheck, walkModelNow, walkModelReady } from './step.ts';
+export { questionsToGo, readyInParts, rowOfCheck, walkModelNow } from './step.ts';
 export type { HeardOf, Said } from './telling.ts';
 export { isUnheard, Listener } from './telling.ts';

@@ -1,6 +1,13 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
-import type { NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
-import { signQuestionsLeft, signStep, TOOLS, walkModel, walkModelInParts } from '../../engine/index.ts';
+import type { InParts, NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
+import {
+  signQuestionsLeft,
+  signStep,
+  signStepInParts,
+  TOOLS,
+  walkModel,
+  walkModelInParts,
+} from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL, senselessFor } from './model/index.ts';
 
@@ -30,19 +37,16 @@ export function walkModelNow(): WalkModel {
   return made;
 }
 
-/** The same a part at a time, with what the first question asks of it; after each part `pause` lets others have their turn. */
-export async function walkModelReady(pause: () => Promise<void>): Promise<void> {
-  const parts = walkModelInParts(SIGN_MODEL, SETTINGS);
-  while (made === undefined) {
-    const step = parts.next();
-    if (step.done === true) made = step.value;
-    else await pause();
-  }
+/** The same a part at a time, with what the first question asks of it. */
+export function* readyInParts(): InParts<WalkModel> {
+  const model = made ?? (yield* walkModelInParts(SIGN_MODEL, SETTINGS));
+  made ??= model;
   const { causes, checks, usual } = made.tables;
   for (const cause of causes) {
     for (const check of checks.keys()) usual(cause, check, false);
-    await pause();
+    yield;
   }
+  return made;
 }
 
 export interface Known {
@@ -72,14 +76,26 @@ const MOST_REMEMBERED = 400;
 
 /** The step that follows from what is known; the order of the answers does not matter. */
 export function stepOf(known: Known): NextStep {
-  const { complaint, answers, skipped, tools, tried, trusted } = known;
+  const key = keyOf(known);
+  return STEPS.get(key) ?? remembered(key, signStep(walkModelNow(), stateOf(known)));
+}
+
+/** The same a part at a time. */
+export function* stepInParts(known: Known): InParts<NextStep> {
+  const key = keyOf(known);
+  return STEPS.get(key) ?? remembered(key, yield* signStepInParts(walkModelNow(), stateOf(known)));
+}
+
+function keyOf({ complaint, answers, skipped, tools, tried, trusted }: Known): string {
   const told = answers.map(({ check, option }) => `${check}=${option}`).sort();
   const lists = [told, [...skipped].sort(), [...(tools ?? ['?'])].sort(), [...tried].sort(), [...trusted].sort()];
-  const key = [complaint, ...lists].join('|');
-  const found = STEPS.get(key) ?? signStep(walkModelNow(), stateOf(known));
+  return [complaint, ...lists].join('|');
+}
+
+function remembered(key: string, step: NextStep): NextStep {
   if (STEPS.size >= MOST_REMEMBERED) STEPS.clear();
-  STEPS.set(key, found);
-  return found;
+  STEPS.set(key, step);
+  return step;
 }
 
 const ROWS = new Map(SIGN_MODEL.checks.map((check): [string, SignCheck] => [check.id, check]));
