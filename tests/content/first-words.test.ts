@@ -1,10 +1,12 @@
 // What somebody reads first of an answer to "Is my power enough?": no praise before what has to be put right, and nothing that contradicts it.
 import { describe, expect, test } from 'vitest';
 import {
+  fitsOf,
   headlineOf,
   leadOf,
   provedFirst,
   remedyName,
+  toDoOf,
   tonightOf,
   triedOf,
   verdictOf,
@@ -99,6 +101,9 @@ function read(more: Texts, rest: Texts = REST) {
     others: conclusion.remedies.map((remedy) => remedyName(remedy, found)),
     first: first.join(' '),
     tried: triedOf(found),
+    fits: fitsOf(found).join(' '),
+    toDo: toDoOf(found),
+    chosen: conclusion.chosen === undefined ? undefined : remedyName(conclusion.chosen, found),
   };
 }
 
@@ -310,4 +315,109 @@ describe('what is tried beside the answer', () => {
     expect(said.tried).toMatchObject({ tone: 'short', word: said.chip });
     expect(said.tried.sentence).toContain(said.headline);
   });
+});
+
+describe('what is to be got', () => {
+  const CLUB_OF_FORTY = {
+    modern: '40',
+    moving: '14',
+    sound: '20',
+    'supply-volts': '18 V',
+    'supply-amps': '8 A',
+    'unit-limit': '5 A',
+    'unit-input-volts': '19 V',
+    'unit-rails': 'set',
+    'unit-rail-volts': '15 V',
+  };
+
+  test('for more districts: so many boosters, and what each of their supplies gives', () => {
+    const said = read(CLUB_OF_FORTY);
+    expect(said.conclusion.outcome).toBe('more-districts');
+    const boosters = (said.conclusion.chosen?.usable.length ?? 1) - 1;
+    expect(said.chosen).toBe(`${boosters} more boosters, each with a 6\u00a0A supply`);
+    expect(read({ ...CLUB_OF_FORTY, boosters: '1' }).chosen).toMatch(/those that you have among them/);
+  });
+
+  test('beside a larger supply for the command station: which of them is whose', () => {
+    const names = read({
+      modern: '9',
+      moving: '8',
+      'supply-amps': '3.5 A',
+      'unit-limit': '3.4 A',
+      'own-use': 'many',
+    }).others;
+    expect(names.join('; ')).toMatch(
+      /A booster with the freed supply, and a [\d.]+\u00a0A supply for the command station/,
+    );
+    expect(names.join('; ')).toMatch(
+      /A booster with a [\d.]+\u00a0A supply of its own, and a [\d.]+\u00a0A supply for the command station/,
+    );
+    expect(names.join('; ')).not.toMatch(/\d A \+ \d| × /);
+  });
+
+  test('a hundred of a hundred on 5 A: districts, and how many may move with them; with 3 A not even they carry a quarter, and that is said', () => {
+    const hundred = { modern: '100', moving: '100', 'unit-limit': '5 A', 'supply-amps': '6 A' };
+    const said = read(hundred);
+    expect(said.conclusion.outcome).toBe('more-districts');
+    expect(said.lead).toMatch(/too much even for 6 districts.*up to 3\d may move at once/);
+    const less = read({ ...hundred, 'unit-limit': '3 A', 'supply-amps': '4 A' });
+    expect(less.conclusion.outcome).toBe('fewer-moving');
+    expect(less.fits).toMatch(/Even 6 districts would carry no more than \d+ moving/);
+  });
+});
+
+describe('where a short perhaps does not trip the unit', () => {
+  test('the box is headed by the test that its button opens, with what that takes', () => {
+    const said = read({ 'supply-amps': '3 A' });
+    expect(said.proved?.[0]?.do).toMatch(/Prove that a short switches the unit off/);
+    expect(said.toDo).toEqual({
+      toDo: 'Prove that a short switches the unit off',
+      price: expect.stringMatching(/resistor/),
+    });
+  });
+
+  test('a remedy that follows is named after it, with its own price', () => {
+    const said = read({
+      modern: '14',
+      moving: '2',
+      sound: '14',
+      'supply-amps': '3 A',
+      'unit-limit': '3 A',
+      'unit-input-volts': '19 V',
+    });
+    expect(said.conclusion.outcome).toBe('mute-and-park');
+    expect(said.toDo.toDo).toMatch(/^Prove that a short switches the unit off, then: /);
+    expect(said.toDo.price).toMatch(/resistor.*costs nothing/);
+  });
+});
+
+describe('labels of which one was read in full', () => {
+  test('what is missing on the other is named', () => {
+    const said = read({
+      'unit-limit': 'unknown',
+      'unit-input': 'unknown',
+      'unit-input-volts': 'unknown',
+      'unit-plug': 'unknown',
+    });
+    expect(said.conclusion.outcome).toBe('read-both-labels');
+    expect(said.headline).toMatch(/what is missing/);
+    expect(said.lead).toMatch(/how many amperes the unit passes.*a\.c\. or d\.c\..*volts that the unit/);
+    expect(said.lead).not.toMatch(/two labels/);
+  });
+
+  test('both are named where both are unread', () => {
+    const none = Object.fromEntries(
+      Object.keys(QUICK)
+        .filter((id) => /^(?:supply|unit)-/.test(id))
+        .map((id) => [id, 'unknown']),
+    );
+    expect(read(none).lead).toMatch(/two labels/);
+  });
+});
+
+test('no train at all: that nothing is judged but an empty track comes first, and nothing is praised', () => {
+  const said = read({ modern: '0', older: '0', moving: '0' });
+  expect(said.chip).toBe('it depends');
+  expect(said.headline).toMatch(/no train/);
+  expect(`${said.first} ${said.tonight ?? ''}`).not.toMatch(/0 moving|can run|ample/);
 });

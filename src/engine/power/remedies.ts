@@ -119,17 +119,33 @@ export function remedies(input: RemedyInput): Remedy[] {
 /** More than this times as dear, a remedy with room to spare gives way to one that is tight. Source: common-practice. */
 const DEARER = 1.5;
 
+/** Who may move less than this part of what is wished has been given no remedy, be it free or be it districts. Source: common-practice. */
+const LEAST_LEFT = 1 / 4;
+/** Weekends of work are worth it for so many times what may move without. Source: common-practice. */
+const WORTH_DIVIDING = 2;
+
 /**
- * The one to take: the cheapest that is enough and lets run what is wished; a much cheaper one that is tight comes before it. Fewer moving
- * only where nothing else helps. Undefined where nothing does. Breakers give no power.
+ * The one to take: the cheapest that is enough and lets run what is wished; a much cheaper one that is tight comes before it. Where nothing
+ * lets all of it run, fewer moving; and the most districts, where that leaves less than a quarter of the `wished` trains, and these carry a
+ * quarter and twice as many. Undefined where nothing helps. Breakers give no power.
  */
-export function chosenOf(found: readonly Remedy[]): Remedy | undefined {
+export function chosenOf(found: readonly Remedy[], wished = 0): Remedy | undefined {
   const keep = found.filter(({ id }) => id !== 'breakers-and-sub-districts' && id !== 'fewer-moving');
   const reaches = (wanted: Verdict) => keep.find(({ verdict }) => atLeast(verdict, wanted));
   const [ample, tight] = [reaches('enough'), reaches('tight')];
-  if (tight === undefined) return found.find(({ id }) => id === 'fewer-moving');
+  if (tight === undefined) return leastGivenUp(found, wished);
   if (ample === undefined || ample.cost.money.to > DEARER * tight.cost.money.to) return tight;
   return ample;
+}
+
+function leastGivenUp(found: readonly Remedy[], wished: number): Remedy | undefined {
+  const fewer = found.find(({ id }) => id === 'fewer-moving');
+  const most = found.find(({ id }) => id === 'more-districts');
+  const { moving: left } = fewer?.counts ?? {};
+  const carried = most?.counts.moving;
+  if (left === undefined || carried === undefined) return fewer;
+  const quarter = LEAST_LEFT * wished;
+  return left < quarter && carried >= Math.max(quarter, WORTH_DIVIDING * left) ? most : fewer;
 }
 
 interface With {
@@ -329,7 +345,18 @@ function moreDistricts(input: RemedyInput): Remedy | undefined {
     found.push(one);
     if (atLeast(one.verdict, 'enough')) break;
   }
-  return chosenOf(found) ?? found.at(-1);
+  return chosenOf(found) ?? carrying(input, found.at(-1));
+}
+
+/** Too few districts all the same: with how many moving they would be enough, or else tight. */
+function carrying(input: RemedyInput, most: Remedy | undefined): Remedy | undefined {
+  const all = most === undefined ? undefined : full(input, most.usable.length);
+  if (most === undefined || all === undefined) return most;
+  const share = 1 / all.capacities.length;
+  const able = (wanted: Verdict): number =>
+    Math.min(...all.capacities.map((one) => largestMoving(input.fleet, one, wanted, share)));
+  const moving = [able('enough'), able('tight')].find((count) => count >= 1);
+  return moving === undefined ? most : { ...most, counts: { ...most.counts, moving } };
 }
 
 /** Districts that would do as well once what only stands has its sound off, or stands on track that is switched off; undefined where as many are needed. */

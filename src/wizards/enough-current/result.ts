@@ -250,7 +250,7 @@ function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Con
   const wish = wishOf(answers, reckoning, now);
   const found = remedies(wish);
   const wantsShorts = new Reader(answers).option('aim') === 'shorts';
-  const { outcome, chosen } = answerFor(now.judgement, found, wantsShorts);
+  const { outcome, chosen } = answerFor(now.judgement, found, { wantsShorts, wished: reckoning.fleet.moving });
   // Where it runs, what would cost money is no remedy; breakers give no power, so nobody who lacks some is told of them.
   const { verdict } = now.judgement;
   const shown = found.filter(({ id, cost }) =>
@@ -266,14 +266,18 @@ function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Con
 type Answered = Pick<Conclusion, 'outcome' | 'chosen'>;
 
 /** Enough: nothing, or breakers. Tight: what is free, and nothing is to be bought. Too much: the remedy to take. */
-function answerFor(judgement: Judgement, found: readonly Remedy[], wantsShorts: boolean): Answered {
+function answerFor(
+  judgement: Judgement,
+  found: readonly Remedy[],
+  { wantsShorts, wished }: { readonly wantsShorts: boolean; readonly wished: number },
+): Answered {
   const enough: Answered = { outcome: 'power-is-enough', chosen: undefined };
   if (atLeast(judgement.verdict, 'enough'))
     return wantsShorts ? { outcome: 'breakers-and-sub-districts', chosen: undefined } : enough;
   if (onlyPowerUpFails(judgement)) return { outcome: 'put-on-in-two-groups', chosen: undefined };
   const free = found.filter(({ cost, verdict }) => cost.money.to === 0 && atLeast(verdict, 'enough'));
   const tight = judgement.verdict === 'tight';
-  const chosen = tight ? (free.find(({ id }) => id === 'mute-and-park') ?? free[0]) : chosenOf(found);
+  const chosen = tight ? (free.find(({ id }) => id === 'mute-and-park') ?? free[0]) : chosenOf(found, wished);
   if (chosen !== undefined) return { outcome: chosen.id, chosen };
   // Not even one may move: what stands is too much.
   return tight ? enough : { outcome: 'mute-and-park', chosen: undefined };

@@ -19,7 +19,7 @@ import type { Power, Reckoning } from './reckoning.ts';
 export type VerdictKind = 'stop' | 'labels-first' | 'surely' | 'depends' | 'surely-not';
 
 /** What can decide: what the engine weighs, what nobody has told, and where the rail volts come from. */
-export type DecidingId = Unknown | Untold | 'coach-draws' | 'rails' | 'sound' | 'trains';
+export type DecidingId = Unknown | Untold | 'coach-draws' | 'rails' | 'sound' | 'trains' | 'no-trains';
 
 export interface Choice {
   readonly id: string;
@@ -103,6 +103,7 @@ function whatDecides(
 function exampleOf(answers: Answers, { fleet, load }: Reckoning, now: Power): DecidingId | undefined {
   const enoughFor = (of: DistrictLoad): boolean => atLeast(judgeInGroups(of, now.capacity).verdict, 'tight');
   if (!enoughFor(load)) return undefined;
+  if (trainCount(fleet) === 0) return 'no-trains';
   const untold = (id: string): boolean => answers[id]?.kind === 'unknown';
   if (isMeasured(fleet) ? untold('trains') : untold('modern') || untold('older')) return 'trains';
   if (isTold(answers, 'moving')) return undefined;

@@ -266,4 +266,30 @@ describe('the answer', () => {
     expect(chosenOf(remedies(input(h0(60, 0, 50), 4, 3)))?.id).toBe('fewer-moving');
     expect(chosenOf(remedies(input(h0(8, 0, 7), 4, 3)))?.id).toBe('booster-with-own-supply');
   });
+
+  test('a hundred trains, all moving, on one unit for 5 A: one at a time is no remedy, six districts carry thirty', () => {
+    const found = remedies(input(h0(100, 0, 100), 6, 5));
+    expect(found.find(({ id }) => id === 'fewer-moving')?.counts.moving).toBeLessThan(25);
+    const chosen = chosenOf(found, 100);
+    expect(chosen).toMatchObject({ id: 'more-districts', verdict: 'short' });
+    expect(chosen?.usable).toHaveLength(MOST_DISTRICTS);
+    expect(chosen?.counts.moving).toBeGreaterThanOrEqual(25);
+  });
+
+  test('what even six districts do not carry to a quarter, or not to twice as many, stays what is free', () => {
+    expect(chosenOf(remedies(input(h0(100, 0, 100), 4, 3)), 100)?.id).toBe('fewer-moving');
+    expect(chosenOf(remedies(input(h0(60, 0, 30), 3, 2)), 30)?.id).toBe('fewer-moving');
+  });
+
+  test('what districts carry is what they are enough for, and not one train more', () => {
+    const asked = input(h0(60, 0, 60), 6, 5);
+    const most = remedies(asked).find(({ id }) => id === 'more-districts');
+    const moving = most?.counts.moving ?? 0;
+    const verdictOf = (count: number) =>
+      remedies({ ...asked, fleet: { ...asked.fleet, moving: count } }).find(({ id }) => id === 'more-districts')
+        ?.verdict ?? 'short';
+    expect(moving).toBeGreaterThan(0);
+    expect(atLeast(verdictOf(moving), 'enough')).toBe(true);
+    expect(atLeast(verdictOf(moving + 1), 'enough')).toBe(false);
+  });
 });

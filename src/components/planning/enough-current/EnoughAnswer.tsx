@@ -1,6 +1,6 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
 import type { Remedy } from '../../../engine/index.ts';
-import { atLeast, SUPPLY_COST } from '../../../engine/index.ts';
+import { atLeast } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
@@ -12,6 +12,7 @@ import {
   leadOf,
   provedFirst,
   remedyName,
+  toDoOf,
   tonightOf,
   trainsLine,
   verdictOf,
@@ -76,21 +77,6 @@ export function EnoughAnswer(props: Props) {
 
 /** Whether the one thing to do is to get something; what else would help may be that as well. */
 const buysToDo = ({ chosen, toBuy }: Conclusion): boolean => toBuy !== undefined || (chosen?.ratings.length ?? 0) > 0;
-
-/** The one thing to do, and its price; else what the fix itself says. */
-function toDoOf(found: Found): { readonly toDo?: string; readonly price?: string } {
-  const { conclusion, say, numbers, fixes } = found;
-  const { chosen, toBuy, outcome, tripBelow } = conclusion;
-  if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen.cost, say, numbers) };
-  if (outcome === 'mute-and-park') return { toDo: say('to-do-fewer-on-track'), price: say('costs-nothing') };
-  if (outcome === 'rail-voltage-too-high') return { toDo: fixes[outcome]?.short ?? '' };
-  if (outcome === 'supply-cannot-trip' && toBuy === undefined && tripBelow !== undefined)
-    return { toDo: say('to-do-lower-trip', { below: numbers.amps(tripBelow) }) };
-  if (toBuy === undefined) return {};
-  const { kind, volts, amps } = toBuy;
-  const values = { kind: say(`kind-${kind}`), volts: numbers.volts(volts), rating: numbers.amps(amps) };
-  return { toDo: say('to-do-supply', values), price: costWords(SUPPLY_COST, say, numbers) };
-}
 
 /** Their headlines say what the titles of their fixes would. */
 const SAID_ABOVE: ReadonlySet<string> = new Set(['power-is-enough', 'read-both-labels']);

@@ -1,10 +1,11 @@
 // What the answer to "Is my power enough?" says in sentences: verdict, headline, lead, tonight, and what a remedy is called and takes.
 import type { Remedy } from '../../../engine/index.ts';
-import { SCALE_RANGE } from '../../../engine/index.ts';
+import { SCALE_RANGE, SUPPLY_COST } from '../../../engine/index.ts';
 import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { isTold } from '../../../wizards/enough-current/index.ts';
 import type { FixWords, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
+import { costWords } from '../frame/cost-words.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 
 interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes' | 'answers' | 'language'> {
@@ -42,7 +43,7 @@ const saysAboveUsual = ({ power }: Reckoning, { outcome }: Conclusion): boolean 
 export function headlineOf({ reckoning, conclusion, fixes, say }: Found): string {
   const { power, fleet } = reckoning;
   const { outcome, kind, deciding } = conclusion;
-  if (outcome === 'read-both-labels' && reckoning.unread.length <= FEW_LINES) return say('headline-labels-few');
+  if (outcome === 'read-both-labels' && areNamed(reckoning.unread)) return say('headline-labels-few');
   if (saysAboveUsual(reckoning, conclusion)) return say(`headline-above-usual${kind === 'depends' ? '-perhaps' : ''}`);
   if (power === undefined || BEFORE_THE_TRAINS.has(outcome)) return fixes[outcome]?.title ?? '';
   if (kind === 'depends' && deciding !== undefined)
@@ -150,6 +151,10 @@ export function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWo
 /** So few lines of the labels that they are named rather than all of both labels. */
 const FEW_LINES = 2;
 
+/** Few lines, or those of one label alone. */
+const areNamed = (unread: readonly string[]): boolean =>
+  unread.length <= FEW_LINES || new Set(unread.map((id) => id.startsWith('unit-'))).size < 2;
+
 /** The lines of the labels that nobody has read. */
 function unreadNames({ reckoning, say, language }: Found): string {
   return listed(
@@ -166,12 +171,14 @@ function variant(found: Found): string {
     case 'rail-voltage-too-high':
       return saysAboveUsual(reckoning, conclusion) ? 'usual' : '';
     case 'read-both-labels':
-      return reckoning.unread.length <= FEW_LINES ? 'few' : '';
+      return areNamed(reckoning.unread) ? 'few' : '';
     case 'power-is-enough':
       return kind === 'depends' ? 'open' : '';
     case 'supply-cannot-trip':
       if (toBuy === undefined) return 'lower';
       return isTold(answers, 'own-use') ? '' : 'own-use';
+    case 'more-districts':
+      return chosen?.counts.moving === undefined ? '' : 'part';
     case 'fewer-moving':
       return chosen?.counts.parked === undefined ? '' : 'parked';
     case 'mute-and-park':
@@ -198,7 +205,7 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string | undef
   const { tight = 0, enough = 0 } = mayMove ?? {};
   const { moving } = reckoning.fleet;
   // That what stands is too much has been said already.
-  const said = outcome === 'mute-and-park' && conclusion.chosen === undefined;
+  const said = (outcome === 'mute-and-park' && conclusion.chosen === undefined) || reckoning.trains === 0;
   const parts = [
     ...(said ? [] : [mostTonight(tight, enough, moving, say)]),
     ...(mayNotTrip ? [say('tonight-beside')] : []),
@@ -220,6 +227,7 @@ export function fitsOf({ reckoning, conclusion, say }: Found): string[] {
       : []),
     ...(chosen === undefined ? freeFirst(conclusion, fleet.moving, say) : []),
     ...onceQuietOf(conclusion, say),
+    ...evenDivided(conclusion, say),
   ];
 }
 
@@ -227,6 +235,14 @@ export function fitsOf({ reckoning, conclusion, say }: Found): string[] {
 function freeFirst({ mayMove }: Conclusion, wished: number, say: Say): string[] {
   const { tight = 0, alone = 0 } = mayMove ?? {};
   return tight < wished && alone > tight ? [say('free-first', { moving: alone })] : [];
+}
+
+/** Where fewer may move because districts do not carry it either: what they would carry. */
+function evenDivided({ outcome, remedies }: Conclusion, say: Say): string[] {
+  const most = remedies.find(({ id }) => id === 'more-districts');
+  const moving = most?.counts.moving;
+  if (outcome !== 'fewer-moving' || moving === undefined) return [];
+  return [say('fits-divided', { districts: most?.usable.length ?? 1, moving })];
 }
 
 /** How many districts would do for all that is wished, once what stands is quiet. */
@@ -253,13 +269,59 @@ function mostTonight(tight: number, enough: number, wished: number, say: Say): s
 export function remedyName(remedy: Remedy, { fixes, say, numbers }: Pick<Found, 'fixes' | 'say' | 'numbers'>): string {
   const { counts, ratings } = remedy;
   const short = fixes[remedy.id]?.short ?? remedy.id;
+  if (ratings.length > 0) return withRatings(remedy, short, say, numbers);
   if (counts.moving !== undefined && counts.parked !== undefined)
     return say('remedy-fewer-parked', { short, n: counts.moving });
   const pieces = counts.moving ?? counts.coaches ?? counts.parked ?? counts.muted;
-  if (ratings.length === 0) return pieces === undefined ? short : say('remedy-counted', { short, n: pieces });
-  const supplies =
-    ratings.length > 2
-      ? say('ratings-each', { n: ratings.length, amps: numbers.amps(ratings[0] ?? 0) })
-      : ratings.map((amps) => numbers.amps(amps)).join(' + ');
-  return say('remedy-supplies', { short, supplies });
+  return pieces === undefined ? short : say('remedy-counted', { short, n: pieces });
+}
+
+/** What each number is: of a booster's supply, or of that of the command station, which comes first where it is to be got. */
+function withRatings(
+  { id, ratings, usable, counts }: Remedy,
+  short: string,
+  say: Say,
+  numbers: Found['numbers'],
+): string {
+  const amps = numbers.amps(ratings.at(-1) ?? 0);
+  if (id === 'booster-with-freed-supply') return say('remedy-freed', { amps });
+  const further = usable.length - 1;
+  if (further < 1) return say('remedy-supplies', { short, amps });
+  const many = (counts.boosters ?? 0) < further ? 'remedy-boosters-there' : 'remedy-boosters';
+  const boosters = say(further === 1 ? 'remedy-booster' : many, { n: further, amps });
+  if (ratings.length <= further) return boosters;
+  return say('remedy-and-station', { boosters, amps: numbers.amps(ratings[0] ?? 0) });
+}
+
+interface ToDo {
+  readonly toDo?: string;
+  readonly price?: string;
+}
+
+/** The one thing to do, and its price; else what the fix itself says. The test that comes first is named first. */
+export function toDoOf(found: Found): ToDo {
+  const then = remedyToDo(found);
+  if (provedFirst(found) === undefined) return then;
+  const { say, fixes, conclusion } = found;
+  const price = say('price-prove');
+  if (conclusion.outcome === 'power-is-enough') return { toDo: say('to-do-prove'), price };
+  const { title, effort } = fixes[conclusion.outcome] ?? { title: '', effort: '' };
+  return {
+    toDo: say('to-do-prove-then', { what: then.toDo ?? title }),
+    price: `${price} ${say('price-then', { price: then.price ?? effort })}`,
+  };
+}
+
+function remedyToDo(found: Found): ToDo {
+  const { conclusion, say, numbers, fixes } = found;
+  const { chosen, toBuy, outcome, tripBelow } = conclusion;
+  if (chosen !== undefined) return { toDo: remedyName(chosen, found), price: costWords(chosen.cost, say, numbers) };
+  if (outcome === 'mute-and-park') return { toDo: say('to-do-fewer-on-track'), price: say('costs-nothing') };
+  if (outcome === 'rail-voltage-too-high') return { toDo: fixes[outcome]?.short ?? '' };
+  if (outcome === 'supply-cannot-trip' && toBuy === undefined && tripBelow !== undefined)
+    return { toDo: say('to-do-lower-trip', { below: numbers.amps(tripBelow) }) };
+  if (toBuy === undefined) return {};
+  const { kind, volts, amps } = toBuy;
+  const values = { kind: say(`kind-${kind}`), volts: numbers.volts(volts), rating: numbers.amps(amps) };
+  return { toDo: say('to-do-supply', values), price: costWords(SUPPLY_COST, say, numbers) };
 }
