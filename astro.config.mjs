@@ -1,6 +1,7 @@
 import mdx from '@astrojs/mdx';
 import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
+import { asked } from './scripts/build/asked.mjs';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
@@ -57,5 +58,5 @@ export default defineConfig({
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), searchIndex(), ownPolicies(), compressedTwins()],
+  integrations: [faces(), mdx(), preact(), asked(), searchIndex(), ownPolicies(), compressedTwins()],
 });

@@ -2,7 +2,10 @@
 import { defineCollection } from 'astro:content';
 import { glob } from 'astro/loaders';
 import { z } from 'astro/zod';
+import { CHECK_KINDS } from './engine/index.ts';
+import { PATH_IDS } from './layouts/course.ts';
 import { FIGURE_IDS } from './layouts/figures.ts';
+import { WIZARD_IDS } from './wizards/index.ts';
 import { ACTS, HAND_ACTS, JOBS } from './wizards/safety/index.ts';
 
 const text = z.string().min(1);
@@ -37,18 +40,62 @@ const fixes = defineCollection({
   }),
 });
 
-/** A lesson: short text with one live figure. */
+/** One of the answers that a lesson offers: exactly one of them is right. */
+const option = z.strictObject({
+  says: text,
+  right: z.boolean().default(false),
+  because: text.describe('Why it is so, or why whoever thinks so is mistaken'),
+});
+
+/** How a figure is set up: what stands after the question mark of its address, `moving=5&supply=2`. */
+const setting = z.string().regex(/^[a-z0-9-]+=[a-z0-9.,-]+(?:&[a-z0-9-]+=[a-z0-9.,-]+)*$/);
+
+const tried = z.strictObject({ do: text, set: setting.optional() });
+
+/** A question of a lesson: written with its answers, or of a kind that the engine gives new numbers each time. */
+const checkQuestion = z.union([
+  z.strictObject({ question: text, options: z.array(option).min(3).max(4) }),
+  z.strictObject({ computed: z.enum(CHECK_KINDS) }),
+]);
+
+/** A lesson of the course. Its minutes are counted from its words; what the body holds is tested by tests/content/lessons.test.ts. */
 const lessons = defineCollection({
   loader: glob({ pattern: '*/lessons/*.mdx', base: './src/content' }),
   schema: z.strictObject({
     title: text,
-    lead: text,
-    order: z.int().positive(),
-    minutes: z.int().positive().describe('Reading time'),
+    point: text.describe('What it comes to, in two sentences'),
+    order: z
+      .int()
+      .positive()
+      .describe('Its place in the course; the next one is the lesson with the next higher number'),
+    paths: z.array(z.enum(PATH_IDS)).min(1).describe('What people want who should read it'),
     figure: z.enum(FIGURE_IDS).describe('Its live figure: an id of src/layouts/figures.ts'),
+    begins: setting.optional().describe('How its figure is set up as the page opens'),
+    tries: z.array(tried).min(1).max(5).describe('What to try in the figure, each with the setting it begins from'),
+    prediction: z.strictObject({
+      question: text.describe('What will happen when … ?'),
+      options: z.array(option).min(2).max(4),
+      run: tried.describe('How to see it in the figure'),
+    }),
+    acts: z
+      .array(z.enum(ACTS))
+      .default([])
+      .describe('What the text has people do; what each brings stands as a caution in the body'),
+    cautions: z.array(z.string()).default([]).describe('Cautions in the body that no act brings'),
+    check: z.array(checkQuestion).length(3),
     says: z.array(text).default([]),
-    sources: z.array(z.string()).default([]),
-    next: z.strictObject({ href: text, label: text }).describe('Where to go from here, address below the language'),
+    sources: z.array(z.string()).min(1),
+    next: z
+      .array(
+        z.union([
+          z.strictObject({ wizard: z.enum(WIZARD_IDS) }),
+          z.strictObject({ fix: text }),
+          z.strictObject({ complaint: text }),
+          z.strictObject({ page: z.enum(['put-it-right', 'work-it-out']) }),
+        ]),
+      )
+      .min(1)
+      .describe('Where the work begins; the next lesson stands beside it by itself'),
   }),
 });
 
@@ -127,6 +174,12 @@ const glossary = defineCollection({
     also: z.array(text).default([]).describe('Other words people use for it'),
     standard: z.enum(['standard', 'trade', 'ours']).describe('Where the term comes from'),
     order: z.string().optional(),
+    forms: z
+      .array(text)
+      .optional()
+      .describe(
+        'How it stands in a text, where it opens in place; term and plural if left out, none where the word means more',
+      ),
   }),
 });
 

@@ -4,6 +4,10 @@
 export type { Cost } from './cost.ts';
 export { byMoneyThenTime } from './cost.ts';
 
+// course: questions of the lessons with new numbers each time.
+export type { Amount, Check, CheckKind, Choice } from './course/index.ts';
+export { CHECK_KINDS, courseCheck, MOST_SEED, parseSeed } from './course/index.ts';
+
 // crossing: a train over a gap.
 export type {
   CrossingAdviceId,
@@ -17,6 +21,9 @@ export type {
   MeterKind,
   PlacedSide,
   Reckoned,
+  SectionEnd,
+  SectionFound,
+  TurningDevice,
   WithheldAdvice,
 } from './crossing/index.ts';
 export {
@@ -29,6 +36,7 @@ export {
   largestPush,
   METER_KINDS,
   railsRead,
+  throughSection,
 } from './crossing/index.ts';
 
 // diagnosis: what is wrong.
@@ -235,7 +243,7 @@ export {
 
 // table: the virtual layout.
 export type { StageIndex, TableMeter } from './table/index.ts';
-export { mostlyStray } from './table/index.ts';
+export { capacitorAmps, mostlyStray } from './table/index.ts';
 
 // units: numbers with units.
 export type { MeasureSystem, Quantity, Span } from './units.ts';
@@ -264,6 +272,7 @@ export type {
   Conductor,
   FeedingPlan,
   FeedingProblem,
+  Opening,
   PlanCircuit,
   RailKind,
   Rewired,
@@ -282,27 +291,36 @@ export {
   faultHeatAlong,
   GAUGE_SIZES,
   gaugeAtLeast,
+  gradeBreaker,
   heatingLimit,
   leastWiring,
   loadedVolts,
   loopLimit,
   METRIC_SIZES,
   ohmsPerMetre,
+  openedBy,
+  pairLikeTrack,
+  pairLoss,
   presentWiring,
+  RAILS,
+  railGrowth,
   railOhms,
   SCALE_RAILS,
   shortAmpsAt,
   shortFromLoadTest,
+  shortOver,
   shortTest,
   solvePlan,
   sourceOhms,
   suggestWiring,
   sureTrip,
+  TEST_RESISTOR,
   trainLevels,
   tripFinding,
   tripLevel,
   voltsAt,
   weakStretches,
+  worstFaultHeat,
 } from './wiring/index.ts';
 
 // workings: how a number came about.

@@ -7,10 +7,19 @@ export type Room =
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'contributors' | 'drawings')
   | ('asking' | 'units' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
   | 'measuring'
+  | 'check-yourself'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId
   | ('walk-first' | 'walk' | 'causes' | 'pictures' | 'how-well')
-  | ('how-many-trains' | 'along-the-track' | 'train-across' | 'gap-scope' | 'drive-across');
+  | (
+      | 'how-many-trains'
+      | 'along-the-track'
+      | 'train-across'
+      | 'gap-scope'
+      | 'drive-across'
+      | 'who-opens'
+      | 'through-section'
+    );
 
 /** What a planning wizard says before its answer. */
 export const QUESTION_ROOMS = ['asking', 'questions', 'units'] as const satisfies readonly Room[];

@@ -51,6 +51,11 @@ const READERS: readonly Reader[] = [
     files: drawnBy(`components/planning/${wizard}/index.ts`),
     rooms: [...QUESTION_ROOMS, ...ANSWER_ROOMS[wizard]],
   })),
+  {
+    name: 'a computed question',
+    files: drawnBy('components/course/index.ts'),
+    rooms: ['check-yourself', 'units'],
+  },
   { name: 'a walk', files: drawnBy('components/walk/index.ts'), rooms: [...WALK_FIRST_ROOMS, ...WALK_ROOMS] },
 ];
 

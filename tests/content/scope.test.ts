@@ -1,8 +1,10 @@
 // The words of the figure that shows both sides of a gap: one for all it can say, and none that it never says.
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { SCOPE_CHOICES } from '../../src/components/figures/gap-scope/GapScope.tsx';
+import GapScope, { SCOPE_CHOICES } from '../../src/components/figures/gap-scope/GapScope.tsx';
 import { LANGUAGES, wordsOf } from './folder.ts';
 
 const FIGURE = readFileSync(join(import.meta.dirname, '../../src/components/figures/gap-scope/GapScope.tsx'), 'utf8');
@@ -43,5 +45,30 @@ describe.each(LANGUAGES)('in "%s"', (language) => {
     for (const [key, sentence] of Object.entries(words)) {
       for (const [, name] of String(sentence).matchAll(/\{([\w-]+)/g)) expect(VALUES, key).toContain(name);
     }
+  });
+});
+
+describe('one pair of rails alone', () => {
+  const said = Object.assign({}, ...wordsOf('en', 'words').map(({ id, data }) => (id === 'gap-scope' ? data : {})));
+  const drawn = (begins?: string): string =>
+    renderToString(h(GapScope, { alone: true, language: 'en', words: said, begins })).replaceAll('\u00a0', ' ');
+
+  test('is one line, one row of meters, and no word of a gap or its sides', () => {
+    expect(drawn().match(/<path class="trace /g)).toHaveLength(1);
+    expect(drawn().match(/<th scope="row">/g)).toHaveLength(1);
+    expect(drawn()).not.toMatch(/side [AB]|\bgap\b|crosswise|one edge/);
+  });
+
+  test('tells what a decoder there reads, and what three kinds of meters make of it', () => {
+    expect(drawn()).toContain('A decoder reads: locomotive 3, forward, step 1 of 28.');
+    expect(drawn('near=12')).toMatch(/from rail to rail<\/th><td>0<\/td><td>13.3<\/td><td>12<\/td>/);
+  });
+
+  test('keeps the height of its line, whatever is told to the trains', () => {
+    for (const sent of SCOPE_CHOICES.sent) expect(drawn(`sent=${sent}`), sent).toContain('up to 15 V');
+  });
+
+  test('says so where a decoder has too few volts to work', () => {
+    expect(drawn('near=5')).toContain('A decoder need not work with so few volts.');
   });
 });

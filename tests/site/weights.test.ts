@@ -7,8 +7,8 @@ const FOLDER = process.env.SITE_FOLDER ?? 'dist';
 const KIB = 1024;
 /** What comes with each file before its first byte, about. */
 const HEADERS = 360;
-/** A figure that is folded away is loaded when somebody opens it. */
-const FOLDED = 'details astro-island[client="visible"]';
+/** A figure that is folded away is loaded when somebody opens it, others when somebody reaches for them. */
+const LATER = 'details astro-island[client="visible"], astro-island[client="asked"]';
 
 const PAGES = [
   { what: 'a lesson', pages: '*/learn/*/', kib: 60 },
@@ -30,7 +30,7 @@ function bytesOf(file: string): number {
 
 function namedBy(page: string): readonly string[] {
   const html = parse(textOf(page));
-  for (const island of html.querySelectorAll(FOLDED)) island.remove();
+  for (const island of html.querySelectorAll(LATER)) island.remove();
   return [...html.toString().matchAll(/_astro\/[^"'\s&)]+\.js/g)].map(([script]) => script);
 }
 

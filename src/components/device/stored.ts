@@ -19,8 +19,23 @@ export const nameOfSystem = (system: MeasureSystem): keyof typeof SYSTEMS => (sy
 /** The units a person chose by the switch. */
 export const UNITS: Entry<MeasureSystem> = { id: 'units', read: systemNamed, write: nameOfSystem };
 
+const LESSON = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
+
+/** A list of ids with spaces between them; undefined for anything else. */
+function lessonsNamed(text: string): readonly string[] | undefined {
+  const ids = text.split(' ');
+  return ids.every((id) => LESSON.test(id)) ? [...new Set(ids)] : undefined;
+}
+
+/** The lessons that a person is done with, by id, in the order in which they were done. */
+export const LESSONS: Entry<readonly string[]> = {
+  id: 'lessons',
+  read: lessonsNamed,
+  write: (ids) => ids.join(' '),
+};
+
 /** All that may be kept, in the order in which the privacy page tells it. */
-const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [UNITS];
+const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [UNITS, LESSONS];
 export const STORED_IDS: readonly string[] = ENTRIES.map(({ id }) => id);
 
 const keyOf = (id: string): string => `both-rails-${id}`;

@@ -93,6 +93,12 @@ export class Numbers {
     return `${this.plain(value, value < 10 ? 2 : 1)}${NARROW}m`;
   }
 
+  /** Metres of something thin in; millimetres, or hundredths of an inch, out. */
+  thin(metres: number): string {
+    if (this.system === 'feet-and-gauge') return this.metres(metres);
+    return `${this.plain(toThousandths(metres), 1)}${NARROW}mm`;
+  }
+
   #feet(metres: number, round: (value: number) => number): string {
     const inches = toInches(metres);
     if (inches < FINE_INCHES) return this.#inches(round(inches * 100) / 100);

@@ -1,6 +1,16 @@
 // What trains, coaches and accessories of a district draw, how likely they overload it, what supplies give, and what would mend a shortage.
 export type { Capacity, RailSetting, Stage, Supply } from './capacity.ts';
-export { capacity, limitFor, MODEL_SUPPLY_LIMIT, RESERVE, withinModelLimit, worthOfOneAmpere } from './capacity.ts';
+export {
+  AC_FACTOR,
+  COMMON_RATINGS,
+  capacity,
+  limitFor,
+  MODEL_SUPPLY_LIMIT,
+  RESERVE,
+  trackCurrent,
+  withinModelLimit,
+  worthOfOneAmpere,
+} from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';
 export { chanceAbove, gather, histogram, isAbove, summarise } from './demand.ts';
 export { evenness } from './districts.ts';

@@ -13,6 +13,6 @@ export type {
 export { GAPPED } from './layout.ts';
 export type { Place } from './meter.ts';
 export { mostlyStray } from './meter.ts';
-export { STAGE_TAKES } from './moment.ts';
+export { capacitorAmps, STAGE_TAKES } from './moment.ts';
 export type { Snapshot, TableRun } from './table.ts';
 export { moveTo, resetStage, rewire, snapshot, startTable, step, throttle } from './table.ts';

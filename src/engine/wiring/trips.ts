@@ -12,6 +12,10 @@ export interface FaultLoop {
   readonly limit?: number;
 }
 
+/** What a clean short draws through this loop, amperes; no more than what holds it back. Volts >= 0, ohms > 0. Formula: own-derivation. */
+export const shortOver = ({ volts, ohms, limit = Number.POSITIVE_INFINITY }: FaultLoop): number =>
+  Math.min(limit, volts / ohms);
+
 export type TripFinding = 'trips' | 'close' | 'does-not-trip';
 
 /** A short has to draw this, amperes, to trip a protection of `trip` amperes surely. Source: common-practice. */

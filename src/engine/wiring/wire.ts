@@ -54,6 +54,13 @@ export function ohmsPerMetre({ area, make }: Conductor, degrees = TABLE_DEGREES)
   return tabled(area * 1e6, make) * 1e-3 * warmer;
 }
 
+/** Volts that a pair of these wires (metres, > 0) loses at a current (amperes, >= 0): out and back. Source: own-derivation. */
+export const pairLoss = (wire: Conductor, length: number, amps: number): number =>
+  2 * ohmsPerMetre(wire) * length * amps;
+
+/** Metres of a pair of these wires that resist as much as a metre of track, both rails (ohms a metre of one rail). Source: own-derivation. */
+export const pairLikeTrack = (wire: Conductor, rail: number): number => rail / ohmsPerMetre(wire);
+
 // Ohms a kilometre. Straight lines through the logarithms keep a thicker wire from ever resisting more than a thinner one.
 function tabled(squareMillimetres: number, make: Make): number {
   const above = WIRE_TABLE.findIndex((row) => row.squareMillimetres >= squareMillimetres);

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { gradeBreaker } from '../../../src/engine/wiring/breakers.ts';
+import { gradeBreaker, openedBy } from '../../../src/engine/wiring/breakers.ts';
 import { leastLoadedVolts, loadedVolts, shortFromLoadTest } from '../../../src/engine/wiring/load-test.ts';
 import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
 import { tripLevel } from '../../../src/engine/wiring/trip-level.ts';
@@ -151,12 +151,61 @@ describe('a breaker under its stage of 5 A and 0.1 s', () => {
     [5, 0.5, 'neither', false],
     [3, 0.001, 'well-graded', true],
   ] as const)('%d A and %d s: %s', (trip, seconds, finding, tripsOnInrush) => {
-    expect(gradeBreaker({ trip, seconds }, stage)).toMatchObject({ finding, tripsOnInrush, tripAtMost: 3.5 });
+    expect(gradeBreaker({ trip, seconds }, stage)).toMatchObject({
+      finding,
+      tripsOnInrush,
+      tripAtMost: 3.5,
+      leftForOthers: 1.5,
+    });
   });
 
   test('has to beat a stage that is faster than usual', () => {
     const grading = gradeBreaker({ trip: 2, seconds: 0.02 }, { trip: 5, seconds: 0.015 });
     expect(grading).toMatchObject({ finding: 'not-faster', seconds: { from: 0.005, to: 0.015 } });
+  });
+});
+
+describe('a short behind a breaker of 3.5 A and 20 ms, under a unit of 5 A and 300 ms, with 1.5 A drawn elsewhere', () => {
+  const row = { breaker: { trip: 3.5, seconds: 0.02 }, unit: { trip: 5, seconds: 0.3 }, others: 1.5 };
+
+  test.each([
+    ['is clean: the breaker opens, and the unit stays', 8, row, 'breaker', 0.02],
+    ['is poor, and the breaker alone sees it', 3.6, { ...row, others: 1 }, 'breaker', 0.02],
+    ['is too poor for both: nothing opens', 3, row, 'nothing', undefined],
+    [
+      'is poor, and the breaker is set as high as the unit: the unit sees the other trains too, and opens',
+      4,
+      { ...row, breaker: { trip: 5, seconds: 0.02 } },
+      'unit',
+      0.3,
+    ],
+    [
+      'is clean, and the breaker is as slow as the unit: either',
+      8,
+      { ...row, breaker: { trip: 3.5, seconds: 0.3 } },
+      'either',
+      0.3,
+    ],
+    [
+      'is clean, and the breaker is slower than the unit: the unit opens',
+      8,
+      { ...row, breaker: { trip: 3.5, seconds: 0.5 }, unit: { trip: 5, seconds: 0.1 } },
+      'unit',
+      0.1,
+    ],
+  ] as const)('%s', (_, amps, given, opens, seconds) => {
+    expect(openedBy(amps, given)).toMatchObject({ opens, seconds });
+  });
+
+  test('a breaker set to its grading opens first on every short that the unit sees for the trains in that part alone', () => {
+    fc.assert(
+      fc.property(trips, fc.double({ min: 0.01, max: 30, noNaN: true }), (trip, amps) => {
+        const unit = { trip, seconds: 0.3 };
+        const breaker = { trip: gradeBreaker({ trip, seconds: 0.02 }, unit).tripAtMost, seconds: 0.02 };
+        const others = 0.99 * gradeBreaker(breaker, unit).leftForOthers;
+        expect(openedBy(amps, { breaker, unit, others }).opens).not.toBe('unit');
+      }),
+    );
   });
 });
 

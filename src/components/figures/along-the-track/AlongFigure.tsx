@@ -1,21 +1,11 @@
 // The live figures about wires: volts at a train along the track, and what a short draws there. The real circuit, solved at each move.
-import { useMemo, useState } from 'preact/hooks';
-import type {
-  FeedingPlan,
-  FeedingProblem,
-  PlanCircuit,
-  Quantity,
-  ShortAlong,
-  TrainAlong,
-} from '../../../engine/index.ts';
+import { useMemo } from 'preact/hooks';
+import type { FeedingProblem, PlanCircuit, Quantity, ShortAlong, TrainAlong } from '../../../engine/index.ts';
 import {
   dropFinding,
-  FEEDER_WIRE,
   faultHeatAlong,
-  ohmsPerMetre,
   shortAmpsAt,
   solvePlan,
-  stageOhms,
   sureTrip,
   tripFinding,
   voltsAt,
@@ -24,56 +14,54 @@ import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { useMeasures } from '../../shared/index.ts';
 import { inMeasures, Numbers, type Say, sayer } from '../../words/index.ts';
-import { FieldSlider, partsOf, ShortsAlong, VoltsAlong } from '../shared/index.ts';
+import {
+  type AllWritten,
+  FieldSlider,
+  listOf,
+  partsOf,
+  ShortsAlong,
+  useSettings,
+  VoltsAlong,
+  within,
+} from '../shared/index.ts';
+import { ALONG_START, type AlongSettings, planOf } from './model.ts';
+
+const MOST_FEEDS = 6;
 
 export interface AlongFigureProps {
   readonly figure: 'voltage-along' | 'short-along';
   readonly language: string;
   /** The words of the rooms `along-the-track`, `along`, `charts` and `units`. */
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
-
-interface Settings {
-  readonly volts: number;
-  readonly amps: number;
-  readonly trip: number;
-  readonly length: number;
-  /** Square metres. */
-  readonly bus: number;
-  readonly feeds: readonly number[];
-  /** Where the train or the short is. */
-  readonly at: number;
-  /** Ohms a metre of one rail. */
-  readonly rail: number;
-}
-
-const START: Settings = { volts: 15, amps: 1.5, trip: 3, length: 12, bus: 0.75e-6, feeds: [2, 6], at: 10, rail: 0.108 };
-const FEEDER = { length: FEEDER_WIRE.length, ohmsPerMetre: ohmsPerMetre(FEEDER_WIRE) };
-const MOST_FEEDS = 6;
 
 /** Moving the train or the short along it does not lay it anew. */
-function useCircuit(set: Settings): PlanCircuit | FeedingProblem {
+function useCircuit(set: AlongSettings): PlanCircuit | FeedingProblem {
   const { volts, length, bus, feeds, rail } = set;
   return useMemo(() => solvePlan(planOf(set)), [volts, length, bus, feeds, rail]);
 }
 
-function planOf({ volts, length, bus, feeds, rail }: Settings): FeedingPlan {
-  return {
-    source: { volts, ohms: stageOhms().to },
-    bus: { length, ohmsPerMetre: ohmsPerMetre({ area: bus, make: 'flexible' }), fedAt: 0, ring: false },
-    feeders: feeds.map((at) => ({ at, ...FEEDER })),
-    rails: { length, ohmsPerMetre: rail, joints: [] },
-  };
-}
+/** Millimetres of copper in the address, metres squared inside; the rest as people write it. */
+const WRITTEN: AllWritten<AlongSettings> = {
+  volts: within(5, 22),
+  amps: within(0.1, 5),
+  trip: within(0.5, 10),
+  length: within(2, 40),
+  bus: within(0.14e-6, 4e-6, 1e6),
+  feeds: listOf(within(0, 40), MOST_FEEDS),
+  at: within(0, 40),
+  rail: within(0.01, 0.4),
+};
 
-export default function AlongFigure({ figure, language, words }: AlongFigureProps) {
+export default function AlongFigure({ figure, language, words, begins }: AlongFigureProps) {
   const system = useMeasures();
   const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const say = useMemo(() => sayer(inMeasures(words, numbers), language), [words, numbers, language]);
-  const [set, setSettings] = useState(START);
-  const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
+  const [set, change] = useSettings(ALONG_START, WRITTEN, begins);
   const moveFeed = (index: number, at: number): void =>
-    setSettings((old) => ({ ...old, feeds: old.feeds.map((one, i) => (i === index ? at : one)) }));
+    change({ feeds: set.feeds.map((one, i) => (i === index ? at : one)) });
   const parts = { set, change, moveFeed, say, numbers };
   return (
     <div class="live part">
@@ -84,8 +72,8 @@ export default function AlongFigure({ figure, language, words }: AlongFigureProp
 }
 
 interface Parts {
-  readonly set: Settings;
-  readonly change: (some: Partial<Settings>) => void;
+  readonly set: AlongSettings;
+  readonly change: (some: Partial<AlongSettings>) => void;
   readonly moveFeed: (index: number, at: number) => void;
   readonly say: Say;
   readonly numbers: Numbers;
@@ -174,7 +162,7 @@ function shortLine(
   ].join(' ');
 }
 
-const feedsOf = ({ feeds }: Settings, moveFeed: Parts['moveFeed']) =>
+const feedsOf = ({ feeds }: AlongSettings, moveFeed: Parts['moveFeed']) =>
   feeds.map((at, index) => ({ at, label: String(index + 1), onMove: (to: number) => moveFeed(index, to) }));
 
 function Problem({ found, say }: { found: FeedingProblem; say: Say }) {

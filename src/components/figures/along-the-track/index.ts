@@ -1,2 +1,3 @@
 // What this room lets out.
 export { default } from './AlongFigure.tsx';
+export { ALONG_START, planOf } from './model.ts';

@@ -1,9 +1,10 @@
 // Drive it across the gap: two parts with their units, switches for what can be wrong, a train one drives, a meter one places.
-import { useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { DriveFrame, DrivePoint, DrivePreset, Happening } from '../../../engine/index.ts';
 import { DRIVE_PRESETS, happenings, isDrivePreset, placeOf, presetSettings } from '../../../engine/index.ts';
 import { useMeasures } from '../../shared/index.ts';
 import { Numbers, type Say, sayer, type Values } from '../../words/index.ts';
+import { type AllWritten, oneOf, useSettings } from '../shared/index.ts';
 import { DriveMeter, DriveSwitches, DriveTrain, Select } from './DriveControls.tsx';
 import { DrivePicture, DriveUnits } from './DrivePicture.tsx';
 import { useDrive } from './use-drive.ts';
@@ -14,25 +15,36 @@ export interface DriveAcrossProps {
   readonly words: Readonly<Record<string, string>>;
   /** The fault to begin with; without one a fault can be chosen. */
   readonly preset?: DrivePreset;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
 const NONE = 'none';
 const CHOICES = [NONE, ...Object.keys(DRIVE_PRESETS).filter(isDrivePreset)] as const;
 
-export default function DriveAcross({ language, words, preset }: DriveAcrossProps) {
+/** The fault that one begins with, in the address of a lesson. */
+interface Begun {
+  readonly fault: (typeof CHOICES)[number];
+}
+const BEGUN: Begun = { fault: NONE };
+const WRITTEN: AllWritten<Begun> = { fault: oneOf(...CHOICES) };
+
+export default function DriveAcross({ language, words, preset, begins }: DriveAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const system = useMeasures();
   const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const figure = useRef<HTMLDivElement>(null);
-  const [fault, setFault] = useState<DrivePreset | undefined>(preset);
+  const [begun, tell] = useSettings(BEGUN, WRITTEN, begins);
+  const chosen = begun.fault === NONE ? undefined : begun.fault;
+  const fault = preset ?? chosen;
   const [right, setRight] = useState(false);
-  const { frame, can } = useDrive(() => presetSettings(preset), figure);
+  const { frame, can } = useDrive(() => presetSettings(fault), figure);
   const lastLead = useRef<0 | 1>(1);
-  const begin = (chosen: DrivePreset | undefined, putRight: boolean): void => {
-    setFault(chosen);
+  const begin = (putRight: boolean): void => {
     setRight(putRight);
-    can.begin(presetSettings(chosen, putRight));
+    can.begin(presetSettings(fault, putRight));
   };
+  useEffect(() => begin(false), [fault]);
   const onPoint = (point: DrivePoint): void => {
     const [first, second] = frame.probes;
     lastLead.current = lastLead.current === 0 ? 1 : 0;
@@ -54,10 +66,10 @@ export default function DriveAcross({ language, words, preset }: DriveAcrossProp
           options={CHOICES}
           value={fault ?? NONE}
           words={(one) => say(`drive-preset-${one}`)}
-          onValue={(one) => begin(one === NONE ? undefined : one, false)}
+          onValue={(one) => tell({ fault: one })}
         />
       )}
-      {fault !== undefined && <Toggle id={id} right={right} say={say} onRight={(to) => begin(fault, to)} />}
+      {fault !== undefined && <Toggle id={id} right={right} say={say} onRight={begin} />}
       {fault !== undefined && <p class="why">{say(`drive-note-${fault}`)}</p>}
       <Story frame={frame} say={say} numbers={numbers} />
       <div class="drive-desk">
@@ -80,7 +92,7 @@ export default function DriveAcross({ language, words, preset }: DriveAcrossProp
         </details>
       )}
       <p class="acts">
-        <button type="button" class="button quiet" onClick={() => begin(fault, right)}>
+        <button type="button" class="button quiet" onClick={() => begin(right)}>
           {say('drive-again')}
         </button>
       </p>

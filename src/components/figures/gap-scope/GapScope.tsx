@@ -1,6 +1,6 @@
-// Both sides of a gap as an oscilloscope would draw them, and the difference across it. Per cent across, pixels up.
+// Both sides of a gap as an oscilloscope would draw them, and the difference across it; or one pair of rails alone. Per cent across, pixels up.
 import { ticks } from 'd3-array';
-import { useMemo, useState } from 'preact/hooks';
+import { useMemo } from 'preact/hooks';
 import type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from '../../../engine/index.ts';
 import {
   bitTimes,
@@ -20,12 +20,16 @@ import {
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { Numbers, type Say, sayer } from '../../words/index.ts';
-import { Slider } from '../shared/index.ts';
+import { type AllWritten, oneOf, Slider, useSettings, whole, within } from '../shared/index.ts';
 
 export interface GapScopeProps {
+  /** One pair of rails as it should be, and no gap. */
+  readonly alone?: boolean;
   readonly language: string;
   /** The words of the rooms `gap-scope` and `units`. */
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
 const speed = (address: number, step: number): Packet => {
@@ -38,6 +42,8 @@ type State = (typeof STATES)[number];
 const JOINS = ['other-rail', 'negatives', 'nothing'] as const satisfies readonly Joined[];
 const VIEWS = ['bits', 'packet', 'edge'] as const;
 type View = (typeof VIEWS)[number];
+/** An edge is looked at where two sides may differ in it. */
+const VIEWS_ALONE = ['bits', 'packet'] as const satisfies readonly View[];
 const PACKETS = {
   'speed-3': speed(3, 1),
   'speed-55': speed(55, 6),
@@ -79,6 +85,19 @@ const START: Settings = {
   bit: 13,
 };
 
+const WRITTEN: AllWritten<Settings> = {
+  state: oneOf(...STATES),
+  near: within(5, 22),
+  far: within(5, 22),
+  late: whole(0, 20),
+  nanofarads: whole(0, 4700),
+  ohms: whole(0, 20),
+  sent: oneOf(...PACKET_IDS),
+  joined: oneOf(...JOINS),
+  view: oneOf(...VIEWS),
+  bit: whole(1, 60),
+};
+
 /** How much of the signal a view shows, seconds; `edge` also how much before the middle of the bit. */
 const BITS_SHOWN = 650e-6;
 const EDGE_SHOWN = 40e-6;
@@ -101,47 +120,60 @@ function stateOf({ state, far, late, nanofarads, ohms }: Settings): SideState {
   }
 }
 
-export default function GapScope({ language, words }: GapScopeProps) {
+export default function GapScope({ alone = false, language, words, begins }: GapScopeProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
-  const [set, setSettings] = useState(START);
-  const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
+  const [set, change] = useSettings(START, WRITTEN, begins);
   const picture = useMemo(
     () => gapPicture(PACKETS[set.sent], set.near, stateOf(set), set.joined),
     [set.state, set.near, set.far, set.late, set.nanofarads, set.ohms, set.sent, set.joined],
   );
-  const parts = { set, picture, say, numbers };
+  const parts = { alone, set, picture, say, numbers };
   return (
     <div class="live part scope">
-      <Choice
-        name="state"
-        options={SCOPE_CHOICES.state}
-        value={set.state}
-        say={say}
-        onValue={(state) => change({ state })}
-      />
-      <p role="status">{sentences(parts).join(' ')}</p>
+      {!alone && (
+        <Choice
+          name="state"
+          options={SCOPE_CHOICES.state}
+          value={set.state}
+          say={say}
+          onValue={(state) => change({ state })}
+        />
+      )}
+      <p role="status">{(alone ? sentencesAlone(parts) : sentences(parts)).join(' ')}</p>
       <div class="two">
         <figure class="sheet">
           <Drawing {...parts} />
           <Readings {...parts} />
         </figure>
-        <Controls set={set} say={say} numbers={numbers} change={change} />
+        <Controls alone={alone} set={set} say={say} numbers={numbers} change={change} />
       </div>
     </div>
   );
 }
 
 interface Parts {
+  readonly alone: boolean;
   readonly set: Settings;
   readonly picture: GapPicture;
   readonly say: Say;
   readonly numbers: Numbers;
 }
 
-function sentences({ set, picture, say, numbers }: Parts): string[] {
+function sentencesAlone({ set, picture, say, numbers }: Parts): string[] {
+  const { near } = picture.heard;
   return [
-    seen({ set, picture, say, numbers }),
+    say('scope-alone-seen', { volts: numbers.volts(set.near) }),
+    near.kind === 'packet'
+      ? say('scope-alone-heard', { meaning: meaning(near.bytes, say) })
+      : say('scope-alone-too-few-volts'),
+  ];
+}
+
+function sentences(parts: Parts): string[] {
+  const { picture, say, numbers } = parts;
+  return [
+    seen(parts),
     heard(picture.heard.far, say),
     picture.readings.across === undefined
       ? say('scope-compare-floating')
@@ -210,7 +242,7 @@ interface Strip {
   readonly zero: number;
 }
 
-function stripsOf({ near, far, across, readings }: GapPicture): Strip[] {
+function stripsOf({ near, far, across, readings }: GapPicture, alone: boolean): Strip[] {
   const whole = across.kind === 'across' ? across : undefined;
   const rows = [
     { id: 'near', wave: near, peak: readings.near.peak, height: SIDE },
@@ -219,37 +251,39 @@ function stripsOf({ near, far, across, readings }: GapPicture): Strip[] {
     { id: 'crosswise', wave: whole?.crosswise, peak: readings.across?.crosswise.peak ?? 0, height: ACROSS },
   ] as const;
   let top = TOP;
-  return rows.map(({ height, ...row }) => {
+  return rows.slice(0, alone ? 1 : rows.length).map(({ height, ...row }) => {
     const strip = { ...row, top, zero: top + HEAD + height / 2 };
     top += HEAD + height + AFTER;
     return strip;
   });
 }
 
-const BOTTOM = TOP + 4 * (HEAD + AFTER) + 2 * (SIDE + ACROSS);
+const bottomOf = (alone: boolean): number =>
+  alone ? TOP + HEAD + SIDE + AFTER : TOP + 4 * (HEAD + AFTER) + 2 * (SIDE + ACROSS);
 
-function Drawing({ set, picture, say, numbers }: Parts) {
+function Drawing({ alone, set, picture, say, numbers }: Parts) {
+  const bottom = bottomOf(alone);
   const sent = PACKETS[set.sent];
   const bits = useMemo(() => packetBits(sent), [sent]);
   const times = useMemo(() => bitTimes(bits), [bits]);
   const { from, to, origin } = spanOf(set, times);
   const x = (seconds: number): number => (100 * (seconds - from)) / (to - from);
   const inside = (seconds: number): boolean => seconds >= from - JUST_OUTSIDE && seconds <= to + JUST_OUTSIDE;
-  const strips = stripsOf(picture);
+  const strips = stripsOf(picture, alone);
   const parts = packetParts(sent);
   const bounds = set.view === 'packet' ? parts.flatMap((part) => [times[part.from] ?? 0, times[part.to] ?? 0]) : times;
   return (
     <svg
       class={set.view === 'packet' ? 'histogram dense' : 'histogram'}
       width="100%"
-      height={BOTTOM + AXIS}
+      height={bottom + AXIS}
       role="img"
       aria-labelledby="scope-title"
     >
-      <title id="scope-title">{say('scope-title')}</title>
+      <title id="scope-title">{say(alone ? 'scope-alone-title' : 'scope-title')}</title>
       <g class="bounds">
         {bounds.filter(inside).map((seconds) => (
-          <line key={seconds} x1={`${x(seconds)}%`} x2={`${x(seconds)}%`} y1={TOP - 6} y2={BOTTOM} />
+          <line key={seconds} x1={`${x(seconds)}%`} x2={`${x(seconds)}%`} y1={TOP - 6} y2={bottom} />
         ))}
       </g>
       {set.view === 'packet' ? (
@@ -267,25 +301,25 @@ function Drawing({ set, picture, say, numbers }: Parts) {
         <Digits bits={bits} times={times} from={from} to={to} x={x} />
       )}
       {strips.map((strip) => (
-        <Head key={strip.id} strip={strip} say={say} numbers={numbers} />
+        <Head key={strip.id} strip={strip} name={say(lineName(strip.id, alone))} say={say} numbers={numbers} />
       ))}
-      <svg x="0" y="0" width="100%" height={BOTTOM} viewBox={`0 0 ${WIDE} ${BOTTOM}`} preserveAspectRatio="none">
+      <svg x="0" y="0" width="100%" height={bottom} viewBox={`0 0 ${WIDE} ${bottom}`} preserveAspectRatio="none">
         {strips.map(({ id, wave, zero }) =>
           wave === undefined ? null : (
             <path key={id} class={`trace ${id}`} d={pathOf(wave, from, to, zero)} vector-effect="non-scaling-stroke" />
           ),
         )}
       </svg>
-      <line x1="0" x2="100%" y1={BOTTOM} y2={BOTTOM} stroke="currentColor" stroke-width="1.5" />
+      <line x1="0" x2="100%" y1={bottom} y2={bottom} stroke="currentColor" stroke-width="1.5" />
       {ticks(toMicroseconds(from - origin), toMicroseconds(to - origin), 5)
         .map((us) => ({ us, at: x(origin + fromMicroseconds(us)) }))
         .filter(({ at }) => at > 4 && at < 94)
         .map(({ us, at }) => (
-          <text key={us} x={`${at}%`} y={BOTTOM + 18} text-anchor="middle">
+          <text key={us} x={`${at}%`} y={bottom + 18} text-anchor="middle">
             {numbers.plain(us, 1)}
           </text>
         ))}
-      <text x="50%" y={BOTTOM + 40} text-anchor="middle">
+      <text x="50%" y={bottom + 40} text-anchor="middle">
         {say('scope-axis')}
       </text>
     </svg>
@@ -336,13 +370,22 @@ function Digits({ bits, times, from, to, x }: DigitsProps) {
   );
 }
 
-function Head({ strip, say, numbers }: { strip: Strip; say: Say; numbers: Numbers }) {
+const lineName = (id: Strip['id'], alone: boolean): string => (alone ? 'scope-alone-line' : `scope-line-${id}`);
+
+interface HeadProps {
+  readonly strip: Strip;
+  readonly name: string;
+  readonly say: Say;
+  readonly numbers: Numbers;
+}
+
+function Head({ strip, name, say, numbers }: HeadProps) {
   const { id, wave, peak, top, zero } = strip;
   return (
     <g>
       <line class={`trace ${id}`} x1="1" x2="27" y1={top + 11} y2={top + 11} />
       <text x="35" y={top + 16}>
-        {say(`scope-line-${id}`)}
+        {name}
       </text>
       <text x="100%" y={top + 16} text-anchor="end">
         {wave === undefined ? '' : say('scope-peak', { volts: shown(peak, numbers) })}
@@ -374,14 +417,15 @@ function pathOf(wave: Wave, from: number, to: number, zero: number): string {
   return path;
 }
 
-function Readings({ picture, say, numbers }: Parts) {
+function Readings({ alone, picture, say, numbers }: Parts) {
   const { near, far, across } = picture.readings;
-  const rows: readonly (readonly [Strip['id'], WaveReadings | undefined])[] = [
+  const all: readonly (readonly [Strip['id'], WaveReadings | undefined])[] = [
     ['near', near],
     ['far', far],
     ['same', across?.same],
     ['crosswise', across?.crosswise],
   ];
+  const rows = alone ? all.slice(0, 1) : all;
   return (
     <table class="num meters">
       <caption>{say('scope-meters')}</caption>
@@ -396,7 +440,7 @@ function Readings({ picture, say, numbers }: Parts) {
       <tbody>
         {rows.map(([id, read]) => (
           <tr key={id}>
-            <th scope="row">{say(`scope-line-${id}`)}</th>
+            <th scope="row">{say(lineName(id, alone))}</th>
             {[read?.direct, read?.averaging, read?.rms].map((volts, i) => (
               <td key={i}>{volts === undefined ? '–' : numbers.plain(settled(volts), 1)}</td>
             ))}
@@ -408,6 +452,7 @@ function Readings({ picture, say, numbers }: Parts) {
 }
 
 interface ControlsProps {
+  readonly alone: boolean;
   readonly set: Settings;
   readonly say: Say;
   readonly numbers: Numbers;
@@ -419,11 +464,17 @@ const scopeField = (id: string, quantity: 'voltage' | 'count', least: number, mo
 
 const BIT_OF = { bits: 'first-bit', edge: 'bit' } as const;
 
-function Controls({ set, say, numbers, change }: ControlsProps) {
-  const slider = (field: NumberField, value: number, step: number, onValue: (value: number) => void) => (
+function Controls({ alone, set, say, numbers, change }: ControlsProps) {
+  const slider = (
+    field: NumberField,
+    value: number,
+    step: number,
+    onValue: (value: number) => void,
+    label = field.id,
+  ) => (
     <Slider
       field={field}
-      label={say(field.id)}
+      label={say(label)}
       value={value}
       text={field.quantity === 'voltage' ? numbers.volts(value) : String(value)}
       least={field.least}
@@ -436,10 +487,20 @@ function Controls({ set, say, numbers, change }: ControlsProps) {
   const bits = packetBits(PACKETS[set.sent]).length;
   return (
     <div class="part">
-      {slider(scopeField('near', 'voltage', 5, 22), set.near, 0.5, (near) => change({ near }))}
-      {set.state !== 'dead' && slider(scopeField('far', 'voltage', 5, 22), set.far, 0.5, (far) => change({ far }))}
-      {set.state === 'late' && slider(scopeField('late', 'count', 0, 20), set.late, 1, (late) => change({ late }))}
-      {set.state === 'rounded' && (
+      {slider(
+        scopeField('near', 'voltage', 5, 22),
+        set.near,
+        0.5,
+        (near) => change({ near }),
+        alone ? 'scope-alone-volts' : undefined,
+      )}
+      {!alone &&
+        set.state !== 'dead' &&
+        slider(scopeField('far', 'voltage', 5, 22), set.far, 0.5, (far) => change({ far }))}
+      {!alone &&
+        set.state === 'late' &&
+        slider(scopeField('late', 'count', 0, 20), set.late, 1, (late) => change({ late }))}
+      {!alone && set.state === 'rounded' && (
         <>
           {slider(scopeField('farads', 'count', 0, 4700), set.nanofarads, 10, (nanofarads) => change({ nanofarads }))}
           {slider(scopeField('ohms', 'count', 0, 20), set.ohms, 1, (ohms) => change({ ohms }))}
@@ -447,7 +508,7 @@ function Controls({ set, say, numbers, change }: ControlsProps) {
       )}
       <Choice
         name="view"
-        options={SCOPE_CHOICES.view}
+        options={alone ? VIEWS_ALONE : SCOPE_CHOICES.view}
         value={set.view}
         say={say}
         onValue={(view) => change({ view })}
@@ -461,13 +522,15 @@ function Controls({ set, say, numbers, change }: ControlsProps) {
         say={say}
         onValue={(sent) => change({ sent })}
       />
-      <Select
-        name="joined"
-        options={SCOPE_CHOICES.joined}
-        value={set.joined}
-        say={say}
-        onValue={(joined) => change({ joined })}
-      />
+      {!alone && (
+        <Select
+          name="joined"
+          options={SCOPE_CHOICES.joined}
+          value={set.joined}
+          say={say}
+          onValue={(joined) => change({ joined })}
+        />
+      )}
     </div>
   );
 }

@@ -1,35 +1,38 @@
 // The live figures about trains on a supply: how many run, what a larger supply brings, what a second part adds. The real engine.
 import { useMemo, useState } from 'preact/hooks';
-import type { Fleet, Judgement, Stage, Supply } from '../../../engine/index.ts';
-import {
-  capacity,
-  chanceAbove,
-  countedTrains,
-  districtLoad,
-  evenness,
-  histogram,
-  judge,
-  limitFor,
-  worthOfOneAmpere,
-} from '../../../engine/index.ts';
+import { chanceAbove, evenness, histogram } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { Numbers, type Say, sayer } from '../../words/index.ts';
-import { Histogram, Slider } from '../shared/index.ts';
+import { type AllWritten, Histogram, Slider, useSettings, whole, within, yesOrNo } from '../shared/index.ts';
+import type { Carried, Divided, Larger, Trains } from './models.ts';
+import {
+  DIVIDED_START,
+  dividedParts,
+  LARGER_FLEET,
+  LARGER_START,
+  largerSupply,
+  movingOf,
+  TRAINS_START,
+  trainsOn,
+} from './models.ts';
 
 export interface TrainsFigureProps {
   readonly figure: 'at-a-glance' | 'how-many-trains' | 'larger-supply' | 'booster-adds';
   readonly language: string;
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
-export default function TrainsFigure({ figure, language, words }: TrainsFigureProps) {
+export default function TrainsFigure({ figure, language, words, begins }: TrainsFigureProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   if (figure === 'at-a-glance') return <AtAGlance say={say} numbers={numbers} />;
-  if (figure === 'how-many-trains') return <HowManyTrains say={say} numbers={numbers} />;
-  if (figure === 'larger-supply') return <LargerSupply say={say} numbers={numbers} />;
-  return <BoosterAdds say={say} numbers={numbers} />;
+  const parts = { say, numbers, begins };
+  if (figure === 'how-many-trains') return <HowManyTrains {...parts} />;
+  if (figure === 'larger-supply') return <LargerSupply {...parts} />;
+  return <BoosterAdds {...parts} />;
 }
 
 interface FigureProps {
@@ -37,17 +40,10 @@ interface FigureProps {
   readonly numbers: Numbers;
 }
 
-const RAILS = { kind: 'follows' } as const;
-const stageOf = (limit: number): Stage => ({ limit, rails: RAILS, ownUse: 0 });
-const supplyOf = (amps: number): Supply => ({ kind: 'dc', volts: 16, amps });
-const fleetOf = (modern: number, older: number, moving: number): Fleet => ({
-  trains: countedTrains('h0', modern, older, 0),
-  moving,
-  coaches: 0,
-  lamps: 'led',
-  accessories: 0,
-  stored: 0,
-});
+interface BegunProps extends FigureProps {
+  readonly begins: string | undefined;
+}
+
 const BAR = 0.05;
 const count = (id: string, least: number, most: number): NumberField => number(id, 'count', least, most);
 const current = (id: string, least: number, most: number): NumberField => number(id, 'current', least, most);
@@ -68,44 +64,47 @@ function useSlider({ say, numbers }: FigureProps) {
   );
 }
 
-function HowManyTrains({ say, numbers }: FigureProps) {
-  const [total, setTotal] = useState(5);
-  const [wanted, setMoving] = useState(4);
-  const [older, setOlder] = useState(false);
-  const [amps, setAmps] = useState(2);
-  const moving = Math.min(wanted, total);
+const TRAINS_WRITTEN: AllWritten<Trains> = {
+  total: whole(1, 12),
+  moving: whole(0, 12),
+  older: yesOrNo,
+  supply: within(1, 6),
+};
+
+function HowManyTrains({ say, numbers, begins }: BegunProps) {
+  const [set, change] = useSettings(TRAINS_START, TRAINS_WRITTEN, begins);
+  const { total, older, supply } = set;
+  const moving = movingOf(set);
   const slider = useSlider({ say, numbers });
-  const { load, able, judgement } = useMemo(() => {
-    const fleet = older ? fleetOf(0, total, moving) : fleetOf(total, 0, moving);
-    const able = capacity(supplyOf(amps), stageOf(limitFor(amps)));
-    const load = districtLoad(fleet);
-    return { load, able, judgement: judge(load, able) };
-  }, [total, moving, older, amps]);
+  const carried = useMemo(() => trainsOn(set), [set]);
   return (
     <div class="live two">
       <Drawn
         id="how-many"
         say={say}
         numbers={numbers}
-        load={load}
-        usable={able.usable}
-        hard={able.hard}
+        {...carried}
         caption={say('figure-caption', { trains: total, moving })}
       />
       <div class="part">
-        <p role="status">{resultLine(judgement, able.usable, { say, numbers })}</p>
+        <p role="status">{resultLine(carried, { say, numbers })}</p>
         <fieldset class="pair">
           <legend>{say('lesson-kind')}</legend>
           {[false, true].map((value) => (
             <label key={String(value)}>
-              <input type="radio" name="lesson-kind" checked={older === value} onChange={() => setOlder(value)} />
+              <input
+                type="radio"
+                name="lesson-kind"
+                checked={older === value}
+                onChange={() => change({ older: value })}
+              />
               <span>{say(value ? 'lesson-kind-older' : 'lesson-kind-modern')}</span>
             </label>
           ))}
         </fieldset>
-        {slider(count('total', 1, 12), 'lesson-total', total, setTotal)}
-        {slider(count('moving', 0, total), 'lesson-moving', moving, setMoving)}
-        {slider(current('supply', 1, 6), 'lesson-supply', amps, setAmps)}
+        {slider(count('total', 1, 12), 'lesson-total', total, (value) => change({ total: value }))}
+        {slider(count('moving', 0, total), 'lesson-moving', moving, (value) => change({ moving: value }))}
+        {slider(current('supply', 1, 6), 'lesson-supply', supply, (value) => change({ supply: value }))}
       </div>
     </div>
   );
@@ -116,78 +115,69 @@ const AT_A_GLANCE = 8;
 
 function AtAGlance({ say, numbers }: FigureProps) {
   const [moving, setMoving] = useState(5);
-  const [amps, setAmps] = useState(2);
+  const [supply, setSupply] = useState(2);
   const slider = useSlider({ say, numbers });
-  const load = useMemo(() => districtLoad(fleetOf(AT_A_GLANCE, 0, moving)), [moving]);
-  const able = capacity(supplyOf(amps), stageOf(limitFor(amps)));
+  const carried = useMemo(() => trainsOn({ total: AT_A_GLANCE, moving, older: false, supply }), [moving, supply]);
   return (
     <div class="live part">
       <Drawn
         id="glance"
         say={say}
         numbers={numbers}
-        load={load}
-        usable={able.usable}
-        hard={able.hard}
+        {...carried}
         caption={say('figure-caption', { trains: AT_A_GLANCE, moving })}
       />
-      <p role="status">{resultLine(judge(load, able), able.usable, { say, numbers })}</p>
+      <p role="status">{resultLine(carried, { say, numbers })}</p>
       {slider(count('moving', 0, AT_A_GLANCE), 'lesson-trains-moving', moving, setMoving)}
-      {slider(current('supply', 1, 6), 'lesson-supply', amps, setAmps)}
+      {slider(current('supply', 1, 6), 'lesson-supply', supply, setSupply)}
     </div>
   );
 }
 
-function LargerSupply({ say, numbers }: FigureProps) {
-  const [amps, setAmps] = useState(2);
-  const [limit, setLimit] = useState(3);
+const LARGER_WRITTEN: AllWritten<Larger> = { supply: within(1, 6), limit: within(1, 5) };
+
+function LargerSupply({ say, numbers, begins }: BegunProps) {
+  const [set, change] = useSettings(LARGER_START, LARGER_WRITTEN, begins);
   const slider = useSlider({ say, numbers });
-  const load = useMemo(() => districtLoad(fleetOf(4, 2, 3)), []);
-  const able = capacity(supplyOf(amps), stageOf(limit));
-  const more = worthOfOneAmpere(supplyOf(amps), stageOf(limit));
+  const carried = useMemo(() => largerSupply(set), [set]);
+  const { modern, older, moving } = LARGER_FLEET;
   return (
     <div class="live two">
       <Drawn
         id="larger"
         say={say}
         numbers={numbers}
-        load={load}
-        usable={able.usable}
-        hard={able.hard}
-        caption={say('figure-caption', { trains: 6, moving: 3 })}
+        {...carried}
+        caption={say('figure-caption', { trains: modern + older, moving })}
       />
       <div class="part">
         <p role="status">
           {say('lesson-result-supply', {
-            usable: numbers.ampsExactly(able.usable),
-            by: say(`lesson-by-${able.limitedBy}`),
+            usable: numbers.ampsExactly(carried.able.usable),
+            by: say(`lesson-by-${carried.able.limitedBy}`),
           })}{' '}
-          {say('lesson-next-supply', { more: numbers.ampsExactly(more) })}{' '}
-          {resultLine(judge(load, able), able.usable, { say, numbers })}
+          {say('lesson-next-supply', { more: numbers.ampsExactly(carried.more) })}{' '}
+          {resultLine(carried, { say, numbers })}
         </p>
-        {slider(current('supply', 1, 6), 'lesson-supply', amps, setAmps)}
-        {slider(current('limit', 1, 5), 'lesson-limit', limit, setLimit)}
+        {slider(current('supply', 1, 6), 'lesson-supply', set.supply, (supply) => change({ supply }))}
+        {slider(current('limit', 1, 5), 'lesson-limit', set.limit, (limit) => change({ limit }))}
       </div>
     </div>
   );
 }
 
-function BoosterAdds({ say, numbers }: FigureProps) {
-  const [trains, setTrains] = useState<readonly number[]>([3, 3]);
-  const [amps, setAmps] = useState<readonly number[]>([3, 2]);
+const DIVIDED_WRITTEN: AllWritten<Divided> = {
+  here: whole(0, 8),
+  there: whole(0, 8),
+  a: within(1, 5),
+  b: within(1, 5),
+};
+
+function BoosterAdds({ say, numbers, begins }: BegunProps) {
+  const [set, change] = useSettings(DIVIDED_START, DIVIDED_WRITTEN, begins);
   const slider = useSlider({ say, numbers });
-  const parts = useMemo(
-    () =>
-      [0, 1].map((index) => {
-        const here = trains[index] ?? 0;
-        const able = capacity(supplyOf(amps[index] ?? 1), stageOf(3));
-        return { here, able, load: districtLoad(fleetOf(here, 0, here)) };
-      }),
-    [trains, amps],
-  );
-  const change = (list: readonly number[], index: number, value: number): number[] =>
-    list.map((old, i) => (i === index ? value : old));
-  const division = evenness(parts.map((part) => part.here));
+  const parts = useMemo(() => dividedParts(set), [set]);
+  const division = evenness(parts.map(({ trains }) => trains));
   return (
     <div class="live part">
       <p role="status">
@@ -207,20 +197,18 @@ function BoosterAdds({ say, numbers }: FigureProps) {
                 id={`part-${name}`}
                 say={say}
                 numbers={numbers}
-                load={part.load}
-                usable={part.able.usable}
-                hard={part.able.hard}
+                {...part}
                 caption={say('lesson-part', {
                   part: name,
                   usable: numbers.ampsExactly(part.able.usable),
                   share: numbers.share(chanceAbove(part.load.distribution, part.able.usable)),
                 })}
               />
-              {slider(count(`trains-${name}`, 0, 8), `lesson-${side}`, part.here, (value) =>
-                setTrains(change(trains, index, value)),
+              {slider(count(`trains-${name}`, 0, 8), `lesson-${side}`, part.trains, (value) =>
+                change(index === 0 ? { here: value } : { there: value }),
               )}
-              {slider(current(`supply-${name}`, 1, 5), `lesson-supply-${side}`, amps[index] ?? 1, (value) =>
-                setAmps(change(amps, index, value)),
+              {slider(current(`supply-${name}`, 1, 5), `lesson-supply-${side}`, index === 0 ? set.a : set.b, (value) =>
+                change(index === 0 ? { a: value } : { b: value }),
               )}
             </div>
           );
@@ -230,22 +218,20 @@ function BoosterAdds({ say, numbers }: FigureProps) {
   );
 }
 
-interface DrawnProps extends FigureProps {
+interface DrawnProps extends FigureProps, Pick<Carried, 'load' | 'able'> {
   readonly id: string;
-  readonly load: ReturnType<typeof districtLoad>;
-  readonly usable: number;
-  readonly hard: number;
   readonly caption: string;
 }
 
-function Drawn({ load, caption, ...rest }: DrawnProps) {
+function Drawn({ id, load, able, caption, say, numbers }: DrawnProps) {
   const bars = useMemo(() => histogram(load.distribution, BAR), [load]);
-  return <Histogram {...rest} bars={bars} title={rest.say('figure-title')} caption={caption} />;
+  const { usable, hard } = able;
+  return <Histogram {...{ id, usable, hard, caption, bars, say, numbers }} title={say('figure-title')} />;
 }
 
-function resultLine(judgement: Judgement, usable: number, { say, numbers }: FigureProps): string {
+function resultLine({ judgement, able }: Carried, { say, numbers }: FigureProps): string {
   return say('lesson-result-above', {
-    usable: numbers.ampsExactly(usable),
+    usable: numbers.ampsExactly(able.usable),
     share: numbers.share(judgement.aboveUsable),
     verdict: say(`verdict-${judgement.verdict}`),
   });

@@ -1,54 +1,36 @@
 // Two supplies, a gap, and a train across it: the current that the higher side pushes through the train, and who carries what.
-import { useMemo, useState } from 'preact/hooks';
-import type { CrossingPush, CrossingSide, InPhaseCrossing, Quantity } from '../../../engine/index.ts';
-import { crossingInPhase, crossingReversed, toThousandths } from '../../../engine/index.ts';
+import { useMemo } from 'preact/hooks';
+import type { CrossingPush, InPhaseCrossing, Quantity } from '../../../engine/index.ts';
+import { crossingReversed, toThousandths } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { CROSSING_TAGS, Numbers, type Say, sayer } from '../../words/index.ts';
-import { FieldSlider } from '../shared/index.ts';
+import { type AllWritten, FieldSlider, useSettings, within, yesOrNo } from '../shared/index.ts';
+import { TRAIN_ACROSS_START, type TrainAcrossSettings, trainAcross, UNIT } from './model.ts';
 
 export interface TrainAcrossProps {
   readonly language: string;
   /** The words of the rooms `train-across`, `crossing` and `units`. */
   readonly words: Readonly<Record<string, string>>;
+  /** How a page sets it up, as its address would say it. */
+  readonly begins?: string | undefined;
 }
 
-interface Settings {
-  readonly voltsA: number;
-  readonly voltsB: number;
-  readonly loadA: number;
-  readonly loadB: number;
-  readonly limitA: number;
-  readonly limitB: number;
-  readonly ohms: number;
-  readonly reversed: boolean;
-}
-
-const START: Settings = {
-  voltsA: 15,
-  voltsB: 17,
-  loadA: 1.5,
-  loadB: 1,
-  limitA: 3,
-  limitB: 3,
-  ohms: 1,
-  reversed: false,
+const WRITTEN: AllWritten<TrainAcrossSettings> = {
+  voltsA: within(5, 22),
+  voltsB: within(5, 22),
+  loadA: within(0, 10),
+  loadB: within(0, 10),
+  limitA: within(0.5, 10),
+  limitB: within(0.5, 10),
+  ohms: within(0.1, 5),
+  reversed: yesOrNo,
 };
-/** Both units of the figure, alike, so that only the trip current decides which opens. */
-const UNIT = { ownUse: 0.1, tripSeconds: 0.3 } as const;
 
-const sideOf = (volts: number, load: number, limit: number): CrossingSide => ({
-  volts,
-  load,
-  ownUse: UNIT.ownUse,
-  limit,
-});
-
-export default function TrainAcross({ language, words }: TrainAcrossProps) {
+export default function TrainAcross({ language, words, begins }: TrainAcrossProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
-  const [set, setSettings] = useState(START);
-  const change = (some: Partial<Settings>): void => setSettings((old) => ({ ...old, ...some }));
+  const [set, change] = useSettings(TRAIN_ACROSS_START, WRITTEN, begins);
   const parts = { set, say, numbers };
   return (
     <div class="live part">
@@ -59,21 +41,13 @@ export default function TrainAcross({ language, words }: TrainAcrossProps) {
 }
 
 interface Parts {
-  readonly set: Settings;
+  readonly set: TrainAcrossSettings;
   readonly say: Say;
   readonly numbers: Numbers;
 }
 
 function InPhase({ set, say, numbers }: Parts) {
-  const crossing = useMemo(
-    () =>
-      crossingInPhase({
-        near: sideOf(set.voltsA, set.loadA, set.limitA),
-        far: sideOf(set.voltsB, set.loadB, set.limitB),
-        ohms: set.ohms,
-      }),
-    [set],
-  );
+  const crossing = useMemo(() => trainAcross(set), [set]);
   if (crossing.kind !== 'crossing') return <p role="status">{say('across-problem')}</p>;
   const [push] = crossing.pushes;
   return (
@@ -256,7 +230,12 @@ function Bars({ push, say, numbers }: Parts & { readonly push: CrossingPush }) {
 const field = (id: string, quantity: Quantity, least: number, most: number): NumberField =>
   number(`across-${id}`, quantity, least, most);
 
-function Controls({ set, say, numbers, change }: Parts & { readonly change: (some: Partial<Settings>) => void }) {
+function Controls({
+  set,
+  say,
+  numbers,
+  change,
+}: Parts & { readonly change: (some: Partial<TrainAcrossSettings>) => void }) {
   const slider = (one: NumberField, value: number, step: number, onValue: (value: number) => void) => (
     <FieldSlider
       key={one.id}

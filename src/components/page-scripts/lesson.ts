@@ -1,0 +1,76 @@
+// A lesson comes alive: a prediction is made before it is shown, a link sets the figure without leaving the page, and what was answered
+// right marks the lesson as done on this device. Without script all of it stands there to be read.
+import { isLessonDone, markLesson, onLessons } from '../device/index.ts';
+
+const lesson = document.querySelector<HTMLElement>('[data-lesson]');
+
+/** The figure reads its address as if somebody had come back to it. */
+function setFigure(link: HTMLAnchorElement): void {
+  const search = new URLSearchParams(location.search);
+  for (const [name, value] of new URLSearchParams(link.search)) search.set(name, value);
+  search.sort();
+  history.pushState(null, '', `${location.pathname}?${search}#figure`);
+  dispatchEvent(new PopStateEvent('popstate'));
+  document.getElementById('figure')?.scrollIntoView({ block: 'nearest' });
+}
+
+document.addEventListener('click', (event) => {
+  const link = event.target instanceof Element ? event.target.closest<HTMLAnchorElement>('a[data-set]') : null;
+  if (link === null || event.ctrlKey || event.metaKey || event.shiftKey) return;
+  event.preventDefault();
+  setFigure(link);
+});
+
+function holdPrediction(prediction: HTMLElement): void {
+  const run = prediction.querySelector<HTMLDetailsElement>('details.run');
+  const status = prediction.querySelector<HTMLElement>('[role="status"]');
+  const chosen = (): string | undefined => prediction.querySelector<HTMLInputElement>('input:checked')?.value;
+  if (run === null || status === null) return;
+  run.querySelector('summary')?.addEventListener('click', (event) => {
+    const choice = chosen();
+    if (choice === undefined) {
+      event.preventDefault();
+      status.textContent = prediction.dataset.predict ?? '';
+      prediction.querySelector<HTMLInputElement>('input')?.focus();
+      return;
+    }
+    status.textContent = '';
+    showReasons(prediction, choice);
+  });
+  prediction.addEventListener('change', () => {
+    const choice = chosen();
+    status.textContent = '';
+    if (run.open && choice !== undefined) showReasons(prediction, choice);
+  });
+}
+
+/** What was expected, and what happens; the other reasons step back. */
+function showReasons(prediction: HTMLElement, choice: string): void {
+  for (const reason of prediction.querySelectorAll<HTMLElement>('[data-reason]')) {
+    reason.hidden = reason.dataset.reason !== choice && reason.dataset.right === undefined;
+  }
+}
+
+/** All questions are answered right once the right answer of each was opened. */
+const allRight = (check: Element): boolean =>
+  [...check.querySelectorAll('[data-question]')].every(
+    (question) => question.querySelector('details[data-right][open]') !== null,
+  );
+
+function showDone(page: HTMLElement): void {
+  const box = page.querySelector<HTMLInputElement>('input[data-done]');
+  if (box !== null) box.checked = isLessonDone(page.dataset.lesson ?? '');
+}
+
+if (lesson !== null) {
+  const id = lesson.dataset.lesson ?? '';
+  for (const waits of lesson.querySelectorAll('[data-waits]')) waits.removeAttribute('data-waits');
+  for (const prediction of lesson.querySelectorAll<HTMLElement>('[data-predict]')) holdPrediction(prediction);
+  showDone(lesson);
+  onLessons(() => showDone(lesson));
+  lesson.addEventListener('change', ({ target }) => {
+    if (target instanceof HTMLInputElement && target.dataset.done !== undefined) markLesson(id, target.checked);
+  });
+  const check = lesson.querySelector('section.check');
+  check?.addEventListener('toggle', () => allRight(check) && !isLessonDone(id) && markLesson(id, true), true);
+}

@@ -1,0 +1,67 @@
+// A question of a lesson whose numbers are new each time: what is given, the right answer, and what typical mistakes give.
+import type { Unit } from '../workings.ts';
+import type { Draw } from './draw.ts';
+import { drawFrom } from './draw.ts';
+
+/** A number with its unit: SI, but for square millimetres where it is written `mm2`. */
+export interface Amount {
+  readonly value: number;
+  readonly unit: Unit;
+}
+
+/** What a kind of question makes out of one draw. */
+export interface Made {
+  /** The numbers of the question, by the names its words give them. */
+  readonly given: Readonly<Record<string, Amount>>;
+  /** The unit of all answers. */
+  readonly unit: Unit;
+  readonly right: number;
+  /** What comes out of each mistake, by its name. */
+  readonly mistakes: Readonly<Record<string, number>>;
+}
+
+export interface Kind {
+  readonly make: (draw: Draw) => Made;
+  /** Smallest and largest answer that any of its choices gives: a person must be able to picture it. */
+  readonly range: readonly [least: number, most: number];
+}
+
+export interface Choice extends Amount {
+  /** Absent: it is the right one. */
+  readonly mistake?: string;
+}
+
+export interface Check {
+  readonly given: Readonly<Record<string, Amount>>;
+  /** From the smallest to the largest, exactly one of them right. */
+  readonly choices: readonly Choice[];
+  readonly right: Amount;
+}
+
+/** Choices nearer to each other than this share cannot be told apart by a rough sum, and are drawn anew. */
+export const APART = 0.08;
+const MOST_DRAWS = 200;
+
+/** The question that a seed (whole, >= 1) gives. Throws where a kind never gives choices that stand apart: a fault of the kind. */
+export function makeCheck({ make }: Kind, seed: number): Check {
+  const draw = drawFrom(seed);
+  for (let tried = 0; tried < MOST_DRAWS; tried += 1) {
+    const made = make(draw);
+    if (standApart(made)) return checkOf(made);
+  }
+  throw new Error(`The numbers of a check question never stand apart with the seed ${seed}`);
+}
+
+function standApart({ right, mistakes }: Made): boolean {
+  const values = [right, ...Object.values(mistakes)].sort((one, two) => one - two);
+  return values.every((value, i) => {
+    const before = values[i - 1];
+    return value > 0 && (before === undefined || value / before >= 1 + APART);
+  });
+}
+
+function checkOf({ given, unit, right, mistakes }: Made): Check {
+  const wrong = Object.entries(mistakes).map(([mistake, value]): Choice => ({ value, unit, mistake }));
+  const choices = [...wrong, { value: right, unit }].sort((one, two) => one.value - two.value);
+  return { given, choices, right: { value: right, unit } };
+}

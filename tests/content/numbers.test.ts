@@ -1,0 +1,93 @@
+// Numbers that lessons say are the engine's: each name has one, each is said, and what the texts say agrees with sums by hand.
+
+import { readdirSync, readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { describe, expect, test } from 'vitest';
+import { Numbers } from '../../src/components/words/numbers.ts';
+import { BREAKERS } from '../../src/layouts/numbers/breakers.ts';
+import { withNumbers } from '../../src/layouts/numbers/index.ts';
+import { NO_SINGLE_NUMBER } from '../../src/layouts/numbers/no-single-number.ts';
+import { TEST_THE_SHORT } from '../../src/layouts/numbers/test-the-short.ts';
+import { VOLTAGE_ALONG_THE_TRACK } from '../../src/layouts/numbers/voltage-along-the-track.ts';
+import { WILL_IT_TRIP } from '../../src/layouts/numbers/will-it-trip.ts';
+import type { Written } from '../../src/layouts/numbers/written.ts';
+import { wordsOf } from './folder.ts';
+
+const METRIC = new Numbers('en');
+const FEET = new Numbers('en', 'feet-and-gauge');
+const FOLDER = join(import.meta.dirname, '../../src/layouts/numbers');
+
+const LESSONS = wordsOf('en', 'lessons').map(({ id, file }) => [id, readFileSync(file, 'utf8')] as const);
+const placesIn = (text: string): string[] => [...text.matchAll(/\{([a-z][a-z0-9-]*)\}/g)].map(([, name = '']) => name);
+const said = (written: Written, name: string): string => (written[name]?.(METRIC) ?? '').replaceAll('\u00a0', ' ');
+
+test.each(LESSONS)('every number that the lesson %s names can be told, in both systems', (_, text) => {
+  for (const name of placesIn(text)) expect(withNumbers(`{${name}}`, METRIC, FEET), name).toMatch(/\d/);
+});
+
+test('no number waits for a text that says it', () => {
+  const named = readdirSync(FOLDER).flatMap((file) =>
+    [...readFileSync(join(FOLDER, file), 'utf8').matchAll(/^ {2}'([a-z0-9-]+)': \(/gm)].map(([, name = '']) => name),
+  );
+  const used = new Set(LESSONS.flatMap(([, text]) => placesIn(text)));
+  expect(named.length).toBeGreaterThan(10);
+  expect(named.filter((name) => !used.has(name))).toEqual([]);
+  expect(named.filter((name, i) => named.indexOf(name) !== i)).toEqual([]);
+});
+
+test('a name that nobody knows stops the build with a sentence', () => {
+  expect(() => withNumbers('It is {zebra-amps}.', METRIC, FEET)).toThrow('No number "zebra-amps"');
+});
+
+test('what differs between the systems stays a place for both', () => {
+  expect(withNumbers('It is {thin-pair-loss}.', METRIC, FEET)).toMatch(/^It is \{either:[^|]+\|[^|]+\}\.$/);
+});
+
+describe('By hand:', () => {
+  test('four modern trains pass 1.8 A in 0.8 % of the time: (4 − 3.333)⁴ / 4!', () => {
+    expect(said(NO_SINGLE_NUMBER, 'usable-of-2-a')).toBe('1.8 A');
+    expect(Number.parseFloat(said(NO_SINGLE_NUMBER, 'four-moving-share'))).toBeCloseTo((100 * (2 / 3) ** 4) / 24, 1);
+  });
+
+  test('3 A through 10 m of a pair of 0.75 mm² lose 2 × 10 × 0.026 × 3 = 1.6 V, of 1.5 mm² 0.8 V', () => {
+    expect(said(VOLTAGE_ALONG_THE_TRACK, 'thin-pair-loss')).toBe('1.6 V');
+    expect(said(VOLTAGE_ALONG_THE_TRACK, 'thick-pair-loss')).toBe('0.8 V');
+  });
+
+  test('a metre of track is worth 4 to 6, 8 and 15 m of a pair of 1.5 mm² (13.3 ohms a kilometre), by the code of the rail', () => {
+    expect(said(VOLTAGE_ALONG_THE_TRACK, 'code-100-worth')).toBe('4–6');
+    expect(said(VOLTAGE_ALONG_THE_TRACK, 'code-83-worth')).toBe('8');
+    expect(said(VOLTAGE_ALONG_THE_TRACK, 'code-70-worth')).toBe('15');
+  });
+
+  test('15 V over 2.5 ohms: 6 A at a clean short, 3 A and 22.5 W at the worst contact', () => {
+    expect(said(WILL_IT_TRIP, 'clean-short')).toBe('6 A');
+    expect(said(WILL_IT_TRIP, 'quiet-amps')).toBe('3 A');
+    expect(said(WILL_IT_TRIP, 'quiet-watts')).toMatch(/^2[23] W$/);
+  });
+
+  test('the resistor stays for 20, 10 and 5 s at 15, 20 and 22 V: no more than 300 joules', () => {
+    expect(['seconds-15-v', 'seconds-20-v', 'seconds-22-v'].map((name) => said(TEST_THE_SHORT, name))).toEqual([
+      '20',
+      '10',
+      '5',
+    ]);
+  });
+
+  test('the load tests of the text: 18 A near the unit, 3.3 A at the far end', () => {
+    // 14.2 / 15 × 15 / 0.8 = 17.75
+    expect(said(TEST_THE_SHORT, 'near-short')).toMatch(/^17\.[78] A$/);
+    expect(said(TEST_THE_SHORT, 'far-load-short')).toBe('3.3 A');
+  });
+
+  test('at 15 V and 15 ohms a short of 4.5 A loses 15 − 15 × 4.5 / 5.5 = 2.7 V, one of 7.5 A 1.8 V', () => {
+    expect(said(TEST_THE_SHORT, 'may-lose-3')).toBe('2.7 V');
+    expect(said(TEST_THE_SHORT, 'may-lose-5')).toBe('1.8 V');
+  });
+
+  test('under a unit of 5 A a breaker is set to 3.5 A, and 1.5 A are left; 4 A and 1.5 A elsewhere are 5.5 A', () => {
+    expect(said(BREAKERS, 'at-most-under-5-a')).toBe('3.5 A');
+    expect(said(BREAKERS, 'left-for-others')).toBe('1.5 A');
+    expect(said(BREAKERS, 'alike-unit-passes')).toBe('5.5 A');
+  });
+});

@@ -1,0 +1,243 @@
+// A lesson as it is used: what is expected is said first, a link sets the figure, questions explain, terms open in place, and what is done
+// is kept on this device only.
+import AxeBuilder from '@axe-core/playwright';
+import { describe, expect, test } from 'vitest';
+import { type Opened, open, pages } from './browser.ts';
+
+type Page = Opened['page'];
+
+const LESSON = 'en/learn/no-single-number/';
+const KEPT = 'both-rails-lessons';
+const LESSONS = pages().filter((path) => /^en\/learn\/./.test(path));
+
+const kept = (page: Page): Promise<string | null> => page.evaluate((key) => localStorage.getItem(key), KEPT);
+const status = (page: Page): Promise<string> => page.locator('#figure [role="status"]').first().innerText();
+
+/** Opens the right answer of each question. */
+async function answerAll(page: Page): Promise<void> {
+  await page.locator('.check').scrollIntoViewIfNeeded();
+  await page.locator('.check astro-island:not([ssr])').first().waitFor();
+  for (const question of await page.locator('[data-question]').all())
+    await question.locator('details[data-right] > summary').first().click();
+}
+
+describe('What is expected', () => {
+  test('is said before anything is shown, and then the reasons for it stand beside what happens', async () => {
+    const { page, problems, close } = await open(LESSON);
+    const run = page.locator('details.run');
+    await run.locator('> summary').click();
+    expect(await run.getAttribute('open')).toBeNull();
+    expect(await page.locator('.predict [role="status"]').innerText()).toMatch(/Choose one first/);
+    await page.locator('.predict label').first().click();
+    await run.locator('> summary').click();
+    expect(await run.getAttribute('open')).not.toBeNull();
+    await run.locator('details > summary').click();
+    expect(await page.locator('[data-reason]:visible').count()).toBe(2);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('can be said and shown with the keyboard alone', async () => {
+    const { page, close } = await open(LESSON);
+    await page.locator('.predict input').first().focus();
+    await page.keyboard.press('ArrowDown');
+    await page.keyboard.press('Tab');
+    await page.keyboard.press('Enter');
+    expect(await page.locator('details.run').getAttribute('open')).not.toBeNull();
+    await close();
+  });
+});
+
+describe('A link', () => {
+  test('opens the figure as it says, and “set the figure so” does the same without leaving the page', async () => {
+    const { page, close } = await open(`${LESSON}?moving=5&total=5`);
+    await page.locator('#figure astro-island:not([ssr])').waitFor();
+    await page.waitForFunction(() => document.querySelector('#figure [role="status"]')?.textContent?.includes('40'));
+    await page.locator('.tries a[data-set]').first().click();
+    await page.waitForFunction(() => !document.querySelector('#figure [role="status"]')?.textContent?.includes('40'));
+    expect(new URL(page.url()).search).toContain('moving=1');
+    await page.goBack();
+    await page.waitForFunction(() => document.querySelector('#figure [role="status"]')?.textContent?.includes('40'));
+    expect(await status(page)).toMatch(/40/);
+    await close();
+  });
+
+  test('holds what was moved with the keys', async () => {
+    const { page, close } = await open(LESSON);
+    await page.locator('#figure astro-island:not([ssr])').waitFor();
+    await page.locator('#figure input[type="range"]').nth(1).focus();
+    await page.keyboard.press('ArrowLeft');
+    await page.waitForFunction(() => location.search.includes('moving=3'));
+    await close();
+  });
+
+  test('asks with the numbers it names, and others are one tap away', async () => {
+    const { page, close } = await open(`${LESSON}?check-seed=7`);
+    const asked = page.locator('.check astro-island .asked');
+    const other = (than: string) =>
+      page.waitForFunction((text) => {
+        const now = document.querySelector<HTMLElement>('.check astro-island .asked')?.innerText;
+        return now !== undefined && now !== text;
+      }, than);
+    const builtWith = await asked.innerText();
+    await page.locator('.check').scrollIntoViewIfNeeded();
+    await other(builtWith);
+    const named = await asked.innerText();
+    await page.getByRole('button', { name: 'Other numbers' }).click();
+    await page.waitForFunction(() => location.search.includes('check-seed=8'));
+    await other(named);
+    const next = await asked.innerText();
+    expect(next).not.toBe(builtWith);
+    await page.reload();
+    await page.locator('.check').scrollIntoViewIfNeeded();
+    await page.getByText(next).waitFor();
+    await close();
+  });
+
+  test('says so where other numbers cannot be had, keeps the question, and can be asked again', async () => {
+    const { page, context, close } = await open(LESSON);
+    await page.locator('.check').scrollIntoViewIfNeeded();
+    await page.locator('.check astro-island:not([ssr])').waitFor();
+    const asked = page.locator('.check astro-island .asked');
+    const first = await asked.innerText();
+    await context.setOffline(true);
+    await page.getByRole('button', { name: 'Other numbers' }).click();
+    await page.getByRole('alert').getByText('could not be loaded').waitFor();
+    expect(await asked.innerText()).toBe(first);
+    await context.setOffline(false);
+    await page.getByRole('button', { name: 'Try again' }).click();
+    await page.waitForFunction(
+      (text) => document.querySelector<HTMLElement>('.check astro-island .asked')?.innerText !== text,
+      first,
+    );
+    await close();
+  });
+});
+
+describe('What is done', () => {
+  test('is marked once every question was answered right, is shown on the list, and can be cleared there', async () => {
+    const { page, context, problems, close } = await open(LESSON);
+    expect(await kept(page)).toBeNull();
+    await answerAll(page);
+    await page.waitForFunction((key) => localStorage.getItem(key) === 'no-single-number', KEPT);
+    expect(await page.locator('input[data-done]').isChecked()).toBe(true);
+    const list = await context.newPage();
+    await list.goto(page.url().replace(/no-single-number.*/, ''));
+    expect(await list.locator('#lessons-done [role="status"]').innerText()).toMatch(/^Lessons done: 1 of \d+\.$/);
+    expect(await list.locator('.doors [data-mark]:visible').count()).toBe(1);
+    await list.getByRole('button', { name: 'Take all marks off' }).click();
+    expect(await kept(list)).toBeNull();
+    expect(await list.locator('#lessons-done').isHidden()).toBe(true);
+    await page.waitForFunction(() => document.querySelector<HTMLInputElement>('input[data-done]')?.checked === false);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('adds up over two tabs', async () => {
+    const { page, context, close } = await open(LESSON);
+    const other = await context.newPage();
+    await other.goto(page.url().replace('no-single-number', 'will-it-trip'));
+    // A browser tells its other tabs of what one has kept a moment later.
+    const told = (tab: Page, value: string): Promise<unknown> =>
+      tab.waitForFunction(([key, text]) => localStorage.getItem(key) === text, [KEPT, value] as const);
+    await page.locator('input[data-done]').check();
+    await told(other, 'no-single-number');
+    await other.locator('input[data-done]').check();
+    await told(page, 'no-single-number will-it-trip');
+    await page.locator('input[data-done]').uncheck();
+    expect(await kept(page)).toBe('will-it-trip');
+    await close();
+  });
+
+  test.each(['{"a":1}', '<b>', '  ', 'UPPER case'])(
+    'damaged as %j counts as nothing and breaks nothing',
+    async (text) => {
+      const { page, problems, close } = await open(LESSON);
+      await page.evaluate(([key, value]) => localStorage.setItem(key, value), [KEPT, text] as const);
+      await page.reload();
+      expect(await page.locator('input[data-done]').isChecked()).toBe(false);
+      await page.locator('input[data-done]').check();
+      expect(await kept(page)).toBe('no-single-number');
+      expect(await problems()).toEqual([]);
+      await close();
+    },
+  );
+
+  test('is forgotten where the device keeps nothing, and the lesson goes on', async () => {
+    const { page, problems, close } = await open(LESSON);
+    await page.evaluate(() => {
+      Storage.prototype.setItem = () => {
+        throw new DOMException('full', 'QuotaExceededError');
+      };
+    });
+    await page.locator('input[data-done]').click();
+    expect(await kept(page)).toBeNull();
+    expect(await page.locator('input[data-done]').isChecked()).toBe(false);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
+describe('Without script', () => {
+  test('terms open in place, questions explain, reasons can be read, and nothing is promised that cannot be kept', async () => {
+    const { page, close } = await open(LESSON, { javaScript: false });
+    await page.locator('.prose button.term').first().click();
+    expect(await page.locator('.meaning:visible').count()).toBe(1);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('.meaning:visible').count()).toBe(0);
+    const answer = page.locator('.check details').first();
+    await answer.locator('summary').click();
+    expect(await answer.locator('p').isVisible()).toBe(true);
+    await page.locator('details.run > summary').click();
+    await page.locator('details.run details > summary').click();
+    expect(await page.locator('[data-reason]:visible').count()).toBeGreaterThan(2);
+    expect(await page.locator('input[data-done]').isVisible()).toBe(false);
+    await close();
+  });
+
+  test('the list shows the course and its paths with their minutes', async () => {
+    const { page, close } = await open('en/learn/', { javaScript: false });
+    expect(await page.locator('.paths > details').count()).toBe(4);
+    await page.locator('.paths summary').first().click();
+    expect(await page.locator('.paths li:visible').count()).toBeGreaterThan(1);
+    expect(await page.locator('.paths summary').first().innerText()).toMatch(/\d+ minutes in all/);
+    expect(await page.locator('.doors > li').count()).toBe(LESSONS.length);
+    await close();
+  });
+});
+
+describe('A term', () => {
+  test('opens with a key beside its word, and closes again', async () => {
+    const { page, close } = await open(LESSON, { width: 360 });
+    const term = page.locator('.prose button.term').first();
+    await term.focus();
+    await page.keyboard.press('Enter');
+    const meaning = page.locator('.meaning:visible');
+    expect(await meaning.count()).toBe(1);
+    const box = await meaning.boundingBox();
+    expect(box?.x ?? -1).toBeGreaterThanOrEqual(0);
+    expect((box?.x ?? 0) + (box?.width ?? 999)).toBeLessThanOrEqual(360);
+    await page.keyboard.press('Escape');
+    expect(await page.locator('.meaning:visible').count()).toBe(0);
+    await close();
+  });
+});
+
+describe.each([
+  [360, false],
+  [360, true],
+  [1280, false],
+  [1280, true],
+] as const)('At %i pixels, dark: %s', (width, dark) => {
+  test.each(['en/learn/', ...LESSONS])('%s is open to everybody, with all that folds opened', async (path) => {
+    const { page, problems, close } = await open(path, { width, dark });
+    await page.evaluate(() => {
+      for (const one of document.querySelectorAll('details')) one.open = true;
+    });
+    const { violations } = await new AxeBuilder({ page }).analyze();
+    expect(violations.map(({ id, nodes }) => `${id}: ${nodes.map(({ html }) => html).join(' ')}`)).toEqual([]);
+    expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
