@@ -39,3 +39,9 @@ export const WALK_FIRST_ROOMS = ['asking', 'walk-first', 'units'] as const satis
 
 /** What it says on top of that. */
 export const WALK_ROOMS = ['walk', 'causes', 'pictures', 'share'] as const satisfies readonly Room[];
+
+/** What a computed question says. */
+export const CHECK_ROOMS = ['check-yourself', 'units'] as const satisfies readonly Room[];
+
+/** Of the room that whatever asks shares, it says only that a part could not be loaded. */
+export const CHECK_ASKING = ['words-missing', 'words-again'] as const;

@@ -13,10 +13,39 @@ const LESSONS = pages().filter((path) => /^en\/learn\/./.test(path));
 const kept = (page: Page): Promise<string | null> => page.evaluate((key) => localStorage.getItem(key), KEPT);
 const status = (page: Page): Promise<string> => page.locator('#figure [role="status"]').first().innerText();
 
+/** Until it lives, a part of a page that waits to be asked for stands as it was built. */
+const ASLEEP = 'astro-island[ssr]';
+const others = (page: Page) => page.getByRole('button', { name: 'Other numbers' }).first();
+const question = (page: Page) => page.locator('.check astro-island .asked').first();
+
+/** Reaches for the question with new numbers, and waits until it lives. */
+async function reach(page: Page): Promise<void> {
+  await others(page).hover();
+  await page.locator('.check astro-island:not([ssr])').first().waitFor();
+}
+
+/** Waits until it asks something else than that. */
+const otherThan = (page: Page, text: string) =>
+  page.waitForFunction((was) => {
+    const now = document.querySelector<HTMLElement>('.check astro-island .asked')?.innerText;
+    return now !== undefined && now !== was;
+  }, text);
+
+/** Holds scripts up, as a slow line does, until told to let them come. */
+async function hold(page: Page): Promise<() => void> {
+  let go = (): void => undefined;
+  const told = new Promise<void>((done) => {
+    go = done;
+  });
+  await page.route(/\.js$/, async (route) => {
+    await told;
+    await route.continue();
+  });
+  return go;
+}
+
 /** Opens the right answer of each question. */
 async function answerAll(page: Page): Promise<void> {
-  await page.locator('.check').scrollIntoViewIfNeeded();
-  await page.locator('.check astro-island:not([ssr])').first().waitFor();
   for (const question of await page.locator('[data-question]').all())
     await question.locator('details[data-right] > summary').first().click();
 }
@@ -72,44 +101,89 @@ describe('A link', () => {
   });
 
   test('asks with the numbers it names, and others are one tap away', async () => {
+    const plain = await open(LESSON);
+    const builtWith = await question(plain.page).innerText();
+    await plain.close();
     const { page, close } = await open(`${LESSON}?check-seed=7`);
-    const asked = page.locator('.check astro-island .asked');
-    const other = (than: string) =>
-      page.waitForFunction((text) => {
-        const now = document.querySelector<HTMLElement>('.check astro-island .asked')?.innerText;
-        return now !== undefined && now !== text;
-      }, than);
-    const builtWith = await asked.innerText();
-    await page.locator('.check').scrollIntoViewIfNeeded();
-    await other(builtWith);
-    const named = await asked.innerText();
-    await page.getByRole('button', { name: 'Other numbers' }).click();
+    await otherThan(page, builtWith);
+    const named = await question(page).innerText();
+    await others(page).click();
     await page.waitForFunction(() => location.search.includes('check-seed=8'));
-    await other(named);
-    const next = await asked.innerText();
+    await otherThan(page, named);
+    const next = await question(page).innerText();
     expect(next).not.toBe(builtWith);
     await page.reload();
-    await page.locator('.check').scrollIntoViewIfNeeded();
     await page.getByText(next).waitFor();
     await close();
   });
 
   test('says so where other numbers cannot be had, keeps the question, and can be asked again', async () => {
     const { page, context, close } = await open(LESSON);
-    await page.locator('.check').scrollIntoViewIfNeeded();
-    await page.locator('.check astro-island:not([ssr])').waitFor();
-    const asked = page.locator('.check astro-island .asked');
-    const first = await asked.innerText();
+    await reach(page);
+    const first = await question(page).innerText();
     await context.setOffline(true);
-    await page.getByRole('button', { name: 'Other numbers' }).click();
+    await others(page).click();
     await page.getByRole('alert').getByText('could not be loaded').waitFor();
-    expect(await asked.innerText()).toBe(first);
+    expect(await question(page).innerText()).toBe(first);
     await context.setOffline(false);
     await page.getByRole('button', { name: 'Try again' }).click();
-    await page.waitForFunction(
-      (text) => document.querySelector<HTMLElement>('.check astro-island .asked')?.innerText !== text,
-      first,
-    );
+    await otherThan(page, first);
+    await close();
+  });
+});
+
+describe('A part that waits to be asked for', () => {
+  const DRIVE = 'en/learn/gap-both-rails/';
+  const drive = '.drive select';
+
+  test('stands there as it was built: a question can be answered, and no script came for it', async () => {
+    const { page, problems, close } = await open(LESSON);
+    await page.locator('.check').scrollIntoViewIfNeeded();
+    expect(await page.locator(`.check ${ASLEEP}`).count()).toBe(1);
+    expect(await question(page).innerText()).toMatch(/\d/);
+    const answer = page.locator('.check astro-island details').first();
+    await answer.locator('summary').click();
+    expect(await answer.locator('p').isVisible()).toBe(true);
+    await reach(page);
+    expect(await answer.locator('p').isVisible()).toBe(true);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('does what was tapped before it lived', async () => {
+    const { page, close } = await open(LESSON);
+    const first = await question(page).innerText();
+    const go = await hold(page);
+    await others(page).click();
+    expect(await page.locator(`.check ${ASLEEP}`).count()).toBe(1);
+    go();
+    await otherThan(page, first);
+    expect(new URL(page.url()).search).toBe('?check-seed=2');
+    await close();
+  });
+
+  test('does what was chosen before it lived', async () => {
+    const { page, close } = await open(DRIVE);
+    const before = await page.locator('.drive .why').innerText();
+    const go = await hold(page);
+    await page.locator(drive).first().selectOption('feed-reversed');
+    expect(await page.locator(`#figure ${ASLEEP}`).count()).toBe(1);
+    go();
+    await page.waitForFunction(() => location.search.includes('fault=feed-reversed'));
+    await page.waitForFunction((was) => document.querySelector<HTMLElement>('.drive .why')?.innerText !== was, before);
+    expect(await page.locator(drive).first().inputValue()).toBe('feed-reversed');
+    await close();
+  });
+
+  test('comes once the line is back, where it could not be had', async () => {
+    const { page, context, close } = await open(LESSON);
+    const first = await question(page).innerText();
+    await context.setOffline(true);
+    await others(page).click();
+    expect(await question(page).innerText()).toBe(first);
+    await context.setOffline(false);
+    await others(page).click();
+    await otherThan(page, first);
     await close();
   });
 });

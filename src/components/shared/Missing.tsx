@@ -11,21 +11,3 @@ export function Missing({ say, again }: { readonly say: Say; readonly again: () 
     </p>
   );
 }
-
-/** In the place of a part that is on its way, or was not to be had. */
-export function NotYet({
-  say,
-  failed,
-  again,
-}: {
-  readonly say: Say;
-  readonly failed: boolean;
-  readonly again: () => void;
-}) {
-  if (failed) return <Missing say={say} again={again} />;
-  return (
-    <p class="small" role="status">
-      {say('words-coming')}
-    </p>
-  );
-}

@@ -1,5 +1,6 @@
 // What this room lets out.
-export { Missing, NotYet } from './Missing.tsx';
+export { Missing } from './Missing.tsx';
+export { NotYet } from './NotYet.tsx';
 export { allowOwnWorkers } from './own-workers.ts';
 export type { Address } from './use-address.ts';
 export { useAddress, useHeading } from './use-address.ts';
