@@ -69,7 +69,6 @@ export {
   signConflicts,
   signEvidence,
   signPosterior,
-  signQuestionsLeft,
   signStep,
   signStepInParts,
   TOOLS,

@@ -5,9 +5,13 @@ import { NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address
 import type { ComplaintId } from '../../src/wizards/put-it-right/index.ts';
 import {
   ABOUT_GOING_OFF,
+  ABOUT_LIGHTS,
   ABOUT_MANY_TRAINS,
+  ABOUT_WHAT_CAME_BEFORE,
   NOTHING_GOES_OFF,
+  NOTHING_RAN,
   senselessFor,
+  WITHOUT_LIGHTS,
 } from '../../src/wizards/put-it-right/model/goes-off.ts';
 import { COMPLAINT_IDS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { wordsOf } from '../content/folder.ts';
@@ -58,23 +62,85 @@ describe('questions about going off', () => {
   });
 
   test.each(COMPLAINT_IDS.filter((id) => NOTHING_GOES_OFF.has(id)))('%s: none, by its title', (complaint) => {
-    expect([...senselessFor(complaint, [])].sort()).toEqual([...ABOUT_GOING_OFF].sort());
+    expect([...senselessFor(complaint, [])]).toEqual(expect.arrayContaining([...ABOUT_GOING_OFF]));
   });
 
   test('are asked of everybody else: a unit that has gone off looks like a train that stops dark', () => {
     const rest = COMPLAINT_IDS.filter((id) => !NOTHING_GOES_OFF.has(id));
     expect(rest).toEqual(expect.arrayContaining(['trips-at-gap', 'stops-at-gap', 'jerks-at-gap', 'nothing-works']));
-    expect(rest.filter((id) => ABOUT_GOING_OFF.some((check) => senselessFor(id, []).has(check)))).toEqual([]);
+    const came: ReadonlySet<string> = new Set(ABOUT_WHAT_CAME_BEFORE);
+    const asked = ABOUT_GOING_OFF.filter((check) => !came.has(check));
+    expect(rest.filter((id) => asked.some((check) => senselessFor(id, []).has(check)))).toEqual([]);
   });
 
   test('come back once something is told to go off', () => {
-    for (const complaint of NOTHING_GOES_OFF)
-      expect(senselessFor(complaint, [{ check: 'when-it-happens', option: 'after-a-short' }]).size).toBe(0);
+    const senseless = (complaint: ComplaintId, check: string, option: string): string[] => {
+      const now = senselessFor(complaint, [{ check, option }]);
+      return ABOUT_GOING_OFF.filter((id) => now.has(id));
+    };
+    for (const complaint of COMPLAINT_IDS.filter((id) => NOTHING_GOES_OFF.has(id))) {
+      expect(senseless(complaint, 'last-change', 'a-short')).toEqual([]);
+      expect(senseless(complaint, 'when-it-happens', 'after-a-short')).toEqual([...ABOUT_WHAT_CAME_BEFORE]);
+    }
   });
 
   test('name checks and options that there are', () => {
     const options = new Map(SIGN_MODEL.checks.map(({ id, options: own }) => [id, new Set(own)]));
-    for (const id of [...ABOUT_GOING_OFF, ...ABOUT_MANY_TRAINS]) expect(options.has(id)).toBe(true);
+    for (const id of [...ABOUT_GOING_OFF, ...ABOUT_LIGHTS, ...ABOUT_MANY_TRAINS]) expect(options.has(id)).toBe(true);
+  });
+});
+
+describe('what came before it went off', () => {
+  const isAsked = (complaint: ComplaintId, told: Told): boolean => {
+    const answers = Object.entries(told).map(([check, option]) => ({ check, option }));
+    return ABOUT_WHAT_CAME_BEFORE.every((check) => !senselessFor(complaint, answers).has(check));
+  };
+
+  test('is asked where trains ran, and not where it goes off with nothing run before', () => {
+    expect(isAsked('trips-with-traffic', {})).toBe(true);
+    expect(isAsked('trips-with-traffic', { 'when-it-happens': 'with-traffic' })).toBe(true);
+    expect([...NOTHING_RAN].sort()).toEqual(['trips-at-power-on', 'trips-when-set-on']);
+    for (const when of ['from-switch-on', 'all-the-time', 'when-set-on'])
+      expect(isAsked('now-and-then', { 'when-it-happens': when })).toBe(false);
+  });
+
+  test('is not asked of whoever has told that no signal arrives', () => {
+    expect(isAsked('nothing-works', { 'booster-lamp': 'no-signal' })).toBe(false);
+    expect(isAsked('nothing-works', { 'booster-lamp': 'fault' })).toBe(true);
+  });
+});
+
+describe('the lights of the train', () => {
+  const isAsked = (complaint: ComplaintId, told: Told): boolean => {
+    const answers = Object.entries(told).map(([check, option]) => ({ check, option }));
+    return ABOUT_LIGHTS.every((check) => !senselessFor(complaint, answers).has(check));
+  };
+
+  test('tell nothing where the unit goes off: they go out with it', () => {
+    expect([...WITHOUT_LIGHTS]).toEqual(
+      expect.arrayContaining([
+        'trips-at-gap',
+        'trips-at-power-on',
+        'trips-at-one-spot',
+        'wrong-one-trips',
+        'loop-trips',
+      ]),
+    );
+    expect(isAsked('since-rewired', {})).toBe(true);
+    expect(isAsked('since-rewired', { 'what-happens': 'switches-off' })).toBe(false);
+    expect(isAsked('since-rewired', { 'what-goes-dark': 'everything-at-once' })).toBe(false);
+  });
+
+  test('are not asked of whoever has told what they did, or of turnouts and detectors', () => {
+    for (const happens of ['stops-dark', 'stops-lit', 'slow-or-dim'])
+      expect(isAsked('since-rewired', { 'what-happens': happens })).toBe(false);
+    expect(isAsked('accessories-misbehave', {})).toBe(false);
+    expect(isAsked('empty-shown-occupied', {})).toBe(false);
+  });
+
+  test('are asked where a train stops or stutters', () => {
+    for (const complaint of ['stops-at-gap', 'jerks-at-gap', 'stops-at-a-spot', 'one-locomotive-only'] as const)
+      expect(isAsked(complaint, {})).toBe(true);
   });
 });
 

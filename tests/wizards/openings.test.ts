@@ -150,8 +150,6 @@ const REASONS: Readonly<Record<string, readonly string[]>> = {
     'slow-far-away: detector-drop',
   ],
   'Heat may lie behind any title, so that each has a little of it.': ['short-not-noticed: unsafe-heat'],
-  'An engine that hums and gets warm on address 0 is taken for an engine that runs by itself, or for one that is broken.':
-    ['short-not-noticed: address-zero'],
 };
 const EXPLAINED = Object.values(REASONS).flat();
 

@@ -120,6 +120,28 @@ const TROUBLES: readonly Trouble[] = [
     told: { 'what-happens': 'stops-dark', weather: 'cold' },
     page: 'bad-joiner',
   },
+  {
+    says: 'each short takes both districts, and at each border one rail is cut',
+    complaint: 'wrong-one-trips',
+    told: { 'list-every-path': 'one-rail-only', 'what-goes-dark': 'everything-at-once', 'how-many-parts': 'several' },
+    page: 'one-rail',
+  },
+  {
+    says: 'signals that are off glow, and share a return with the track',
+    complaint: 'none-of-these',
+    told: {
+      'what-feeds-accessories': 'shares-a-wire',
+      'what-happens': 'accessories-wrong',
+      'accessory-moment': 'always',
+    },
+    page: 'accessory-shared-return',
+  },
+  {
+    says: 'an old locomotive on number 0 buzzes and gets hot where it stands',
+    complaint: 'short-not-noticed',
+    told: { 'unit-settings': 'zero-runs', 'what-happens': 'hums' },
+    page: 'address-zero',
+  },
 ];
 
 const THREE = 3;

@@ -1,7 +1,7 @@
-// The check that is asked now, with roughly how many are to come. Its words are fetched: most of them are never asked for in one walk.
-import { useEffect, useMemo, useState } from 'preact/hooks';
+// The check that is asked now. Its words are fetched: most of them are never asked for in one walk.
+import { useMemo } from 'preact/hooks';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { isOnePart, optionsFor, questionsToGo, rowOfCheck } from '../../wizards/put-it-right/index.ts';
+import { isOnePart, optionsFor, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { NotYet } from '../shared/index.ts';
 import { inMeasures } from '../words/index.ts';
 import { useQuestion } from './fetched.ts';
@@ -32,21 +32,6 @@ export function Asked({ context, ...props }: Props) {
       cautions={words.cautions}
       lesser={lesser}
       options={optionsFor(id, row?.options ?? [], isOnePart(context.answers))}
-      above={!lesser && <ToGo context={context} say={say} />}
     />
-  );
-}
-
-// Reckoned after the question is on the screen: it costs more than the question itself.
-function ToGo({ context, say }: Pick<Props, 'context' | 'say'>) {
-  const [left, setLeft] = useState<number | undefined>(undefined);
-  useEffect(() => {
-    const timer = setTimeout(() => setLeft(questionsToGo(context)), 60);
-    return () => clearTimeout(timer);
-  }, [context]);
-  return (
-    <p class="small" role="status">
-      {left === undefined ? '\u00a0' : say('walk-to-go', { n: left })}
-    </p>
   );
 }

@@ -15,20 +15,17 @@ interface Props extends Omit<PartProps, 'pictureStyles'> {
   readonly lesser?: boolean;
   /** Undefined: all options of the check. */
   readonly options?: readonly string[];
-  /** What stands above the question. */
-  readonly above?: ComponentChildren;
   readonly onAnswer: (option: string) => void;
   /** Undefined where it has to be answered. */
   readonly onCannot?: () => void;
 }
 
 export function Question(props: Props) {
-  const { row, words, say, language, home, cautions, Picture, above, lesser, onAnswer, onCannot } = props;
+  const { row, words, say, language, home, cautions, Picture, lesser, onAnswer, onCannot } = props;
   if (row === undefined) return null;
   const { options = row.options } = props;
   return (
     <section class="part asked">
-      {above}
       {lesser === true ? <h2 class="h3">{words.title}</h2> : <h1 tabIndex={-1}>{words.title}</h1>}
       {row.needs.length > 0 && (
         <ul class="needs">

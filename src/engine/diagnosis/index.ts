@@ -23,7 +23,7 @@ export type {
   SignRow,
   Source,
 } from './sign-model.ts';
-export { signConflicts, signEvidence, signPosterior, signQuestionsLeft } from './sign-shown.ts';
+export { signConflicts, signEvidence, signPosterior } from './sign-shown.ts';
 export type { NextStep } from './sign-step.ts';
 export { signStep, signStepInParts } from './sign-step.ts';
 export type { SignState, WalkModel } from './sign-walk.ts';

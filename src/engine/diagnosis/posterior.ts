@@ -45,18 +45,6 @@ export function optionAt(compiled: Compiled, { check, option }: Seen): number {
   return at === undefined || place < 0 ? -1 : (compiled.optionStart[at] ?? 0) + place;
 }
 
-/** Bayes for one answer, in place. Returns its chance beforehand; an impossible answer (0) changes nothing. */
-export function update(compiled: Compiled, chances: Float64Array, option: number): number {
-  const from = option * chances.length;
-  let sum = 0;
-  for (let i = 0; i < chances.length; i++) sum += (chances[i] ?? 0) * (compiled.likelihood[from + i] ?? 0);
-  if (!(sum > 0)) return 0;
-  for (let i = 0; i < chances.length; i++) {
-    chances[i] = ((chances[i] ?? 0) * (compiled.likelihood[from + i] ?? 0)) / sum;
-  }
-  return sum;
-}
-
 /** The answers that count: of two to the same check the later one. */
 export function lastAnswers(answers: readonly Seen[]): Seen[] {
   return [...new Map(answers.map((one) => [one.check, one])).values()];

@@ -1,13 +1,10 @@
 // What a walk over signs shows on its way: what is still possible, what each answer ruled out, what speaks for each cause, what hardly goes together.
 
-import { leftFrom } from './left.ts';
 import type { Evidence, Posterior, RuledOut, Seen } from './posterior.ts';
 import { findingsOf, RULED_OUT_BELOW, RULED_OUT_FALL, SPEAKS } from './posterior.ts';
 import { believe } from './sign-belief.ts';
-import { likelyOnly } from './sign-likely.ts';
 import type { SignState, WalkModel } from './sign-walk.ts';
 import { knownAnswers, standAt } from './sign-walk.ts';
-import { dangerOf } from './standing.ts';
 
 /** Chances of all causes and fix classes, most likely first, and what fell out by which answer. Total; unknown answers are listed in `ignored`. */
 export function signPosterior(model: WalkModel, state: SignState): Posterior {
@@ -119,12 +116,4 @@ export function signConflicts(model: WalkModel, state: SignState): Conflict[] {
         .slice(0, i)
         .some(({ again, against }) => again.check === one.against.check && against.check === one.again.check),
   );
-}
-
-/** Roughly how many questions are to come, not rounded; 0 when the next step is no question. */
-export function signQuestionsLeft(model: WalkModel, state: SignState): number {
-  const stand = standAt(model, state);
-  if (dangerOf(stand.compiled, state) !== undefined) return 0;
-  const { compiled, standing } = likelyOnly(stand);
-  return leftFrom(compiled, standing);
 }

@@ -18,8 +18,6 @@ export interface Standing {
   readonly holds: number;
   /** How many questions may still be asked. */
   readonly questions: number;
-  /** Minutes a bit costs, where that is already known. */
-  readonly perBit?: number;
 }
 
 export type Choice =
@@ -87,13 +85,6 @@ export class Valuer {
     return best;
   }
 
-  /** The same standing with the `count` open checks only that look best one step ahead. */
-  shortlist(standing: Standing, count: number): Standing {
-    const open = new Uint8Array(standing.open.length);
-    for (const at of atOnce(this.#rank(standing)).slice(0, count)) open[at] = 1;
-    return { ...standing, open, perBit: this.#weigher.perBit };
-  }
-
   /** In place of a repair that could harm: a check that tells whether it would, or the repair of the likeliest cause under which it would. */
   #harmless(standing: Standing, fix: Choice & { readonly kind: 'fix' }): Choice {
     const { harms, settings, classOf } = this.#compiled;
@@ -152,11 +143,11 @@ export class Valuer {
   }
 
   /** Open checks, best first when looked at one step ahead; ties in the order of the rows. */
-  *#rank({ chances, open, questions, perBit }: Standing): InParts<number[]> {
+  *#rank({ chances, open, questions }: Standing): InParts<number[]> {
     const values = this.#values;
     const mass = sum(chances);
     const places: number[] = [];
-    this.#weigher.perBit = perBit ?? (yield* this.#weigher.minutesPerBit(chances, open, questions));
+    this.#weigher.perBit = yield* this.#weigher.minutesPerBit(chances, open, questions);
     for (const [at, isOpen] of open.entries()) {
       if (isOpen !== 1) continue;
       values[at] = this.#weigher.check(chances, mass, at, Number.POSITIVE_INFINITY);

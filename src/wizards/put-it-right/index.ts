@@ -25,6 +25,6 @@ export { causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './p
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
-export { questionsToGo, readyInParts, rowOfCheck, walkModelNow } from './step.ts';
+export { readyInParts, rowOfCheck, walkModelNow } from './step.ts';
 export type { HeardOf, Said } from './telling.ts';
 export { isUnheard, Listener } from './telling.ts';

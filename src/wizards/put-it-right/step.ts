@@ -1,13 +1,6 @@
 // The next step of a walk, remembered: replaying an address asks for the same steps again and again.
 import type { InParts, NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
-import {
-  signQuestionsLeft,
-  signStep,
-  signStepInParts,
-  TOOLS,
-  walkModel,
-  walkModelInParts,
-} from '../../engine/index.ts';
+import { signStep, signStepInParts, TOOLS, walkModel, walkModelInParts } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL, senselessFor } from './model/index.ts';
 
@@ -101,7 +94,3 @@ function remembered(key: string, step: NextStep): NextStep {
 const ROWS = new Map(SIGN_MODEL.checks.map((check): [string, SignCheck] => [check.id, check]));
 
 export const rowOfCheck = (id: string): SignCheck | undefined => ROWS.get(id);
-
-/** How many questions are left, roughly: a whole number, at least the one that stands there. */
-export const questionsToGo = (known: Known): number =>
-  Math.max(1, Math.round(signQuestionsLeft(walkModelNow(), stateOf(known))));

@@ -22,8 +22,8 @@ export const CIRCUMSTANCES = [
   { id: 'driven', values: { handhelds: 35, radio: 20, 'at-the-unit': 30, computer: 15 } },
   // Turnouts whose frog is live and changes its polarity, or only dead and insulated frogs.
   { id: 'frogs', values: { insulated: 50, live: 50 } },
-  // Where turnouts and signals get their power.
-  { id: 'accessory-feed', values: { 'own-supply': 50, 'from-the-track': 50 } },
+  // Where turnouts and signals get their power. To save wire, some let a supply of their own share one wire with the track.
+  { id: 'accessory-feed', values: { 'own-supply': 42, 'shares-a-wire': 8, 'from-the-track': 50 } },
 ] as const satisfies readonly CircumstanceRow[];
 
 export type CircumstanceId = (typeof CIRCUMSTANCES)[number]['id'];

@@ -106,6 +106,7 @@ const UPSET_BY_TRIPS = {
     by: 'accessory-feed',
     is: {
       'own-supply': { fine: always, 'after-trips': rarely },
+      'shares-a-wire': { fine: always, 'after-trips': rarely },
       'from-the-track': { fine: usually, 'after-trips': sometimes },
     },
   },
@@ -117,6 +118,7 @@ export const TURNOUTS_SAG: ShowsOf<'accessories'> = {
   by: 'accessory-feed',
   is: {
     'own-supply': 'unaffected',
+    'shares-a-wire': 'unaffected',
     'from-the-track': { fine: usually, 'with-trains': usually, 'after-trips': rarely, 'far-ones': rarely },
   },
 };
@@ -271,6 +273,7 @@ export const STANDING_SHORT = {
     by: 'accessory-feed',
     is: {
       'own-supply': 'unaffected',
+      'shares-a-wire': 'unaffected',
       'from-the-track': { fine: sometimes, 'all-always': usually, 'after-trips': sometimes },
     },
   },
@@ -355,6 +358,7 @@ export const TURNOUTS_ASLEEP: ShowsOf<'accessories'> = {
   by: 'accessory-feed',
   is: {
     'own-supply': { fine: always },
+    'shares-a-wire': { fine: always },
     'from-the-track': { fine: usually, 'all-always': sometimes, 'far-ones': sometimes },
   },
 };

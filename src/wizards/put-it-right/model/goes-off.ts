@@ -1,14 +1,36 @@
-// Questions that make no sense for a trouble, by what people came with and told: about going off where nothing goes off, about the number of
-// trains where one locomotive alone is meant. They are only not asked; whoever tells such a thing is heard. The model's rows know nothing of it.
+// Questions that make no sense for a trouble, by what people came with and told: about going off where nothing goes off, about the lights where
+// the unit goes off and takes them with it, about the number of trains where one locomotive alone is meant. They are only not asked; whoever tells such a thing is heard. The model's rows know nothing of it.
 import type { Seen } from '../../../engine/index.ts';
 import type { CheckId } from './checks/index.ts';
 import type { OpeningId } from './openings.ts';
 import { OPENINGS } from './openings.ts';
 
+type Options = Readonly<Partial<Record<CheckId, readonly string[]>>>;
+
 /** Checks whose words need something that went off. */
 export const ABOUT_GOING_OFF = ['what-goes-dark', 'how-it-comes-back', 'dim-or-snap'] as const satisfies CheckId[];
+/** What came before it went off. */
+export const ABOUT_WHAT_CAME_BEFORE = ['dim-or-snap'] as const satisfies CheckId[];
 /** Checks that spread or thin out trains, to see whether they are too many. */
 export const ABOUT_MANY_TRAINS = ['halve-the-trains', 'move-trains-over'] as const satisfies CheckId[];
+
+/**
+ * What the lights of a train did. Where the unit goes off they go out with it, whatever made it go off; and some answers have said it already.
+ */
+export const ABOUT_LIGHTS = ['lights-then'] as const satisfies CheckId[];
+
+/** Troubles whose words say what the lights did, or that are none of a train. */
+const SAY_LIGHTS: Options = {
+  'what-happens': [
+    ...(['stops-dark', 'stops-lit', 'slow-or-dim', 'fast-or-bright'] as const),
+    ...(['accessories-wrong', 'shown-occupied', 'gets-hot', 'cannot-be-read', 'house-fuse', 'tingle'] as const),
+  ],
+};
+/** Troubles of a title in which the unit goes off, or that are none of a train. */
+const LIGHTS_TELL_NOTHING: ReadonlySet<string> = new Set([
+  ...(['switches-off', 'only-shown', 'accessories-wrong', 'shown-occupied', 'gets-hot', 'cannot-be-read'] as const),
+  ...(['house-fuse', 'tingle'] as const),
+]);
 
 /**
  * Troubles in which nothing goes off. A train that stops dark is none: behind it may be a unit that has gone off. Nor is a jerk: behind it
@@ -19,24 +41,41 @@ const STAYS_ON: ReadonlySet<string> = new Set([
   ...(['shown-occupied', 'handhelds-dead', 'cannot-be-read', 'hums'] as const),
 ]);
 
+/** Complaints whose title names these troubles and no other. */
+const titled = (troubles: ReadonlySet<string>): ReadonlySet<string> =>
+  new Set<OpeningId>(
+    OPENINGS.filter(({ says }) => 'trouble' in says && says.trouble.every((one) => troubles.has(one))).map(
+      ({ id }) => id,
+    ),
+  );
+
 /** Complaints that say so by their title. */
-export const NOTHING_GOES_OFF: ReadonlySet<string> = new Set<OpeningId>(
-  OPENINGS.filter(({ says }) => 'trouble' in says && says.trouble.every((one) => STAYS_ON.has(one))).map(
-    ({ id }) => id,
-  ),
-);
+export const NOTHING_GOES_OFF: ReadonlySet<string> = titled(STAYS_ON);
+/** Complaints in which the lights of a train tell nothing; where the wrong one trips, one trips. */
+export const WITHOUT_LIGHTS: ReadonlySet<string> = new Set([
+  ...titled(LIGHTS_TELL_NOTHING),
+  'wrong-one-trips' satisfies OpeningId,
+]);
 
 const ONE_LOCOMOTIVE = 'one-locomotive-only' satisfies OpeningId;
-
-type Options = Readonly<Partial<Record<CheckId, readonly string[]>>>;
 
 /** Answers that say that nothing goes off. Of one locomotive alone, what is wrong with it says so too. */
 const SAY_STAYS_ON: Options = {
   'what-goes-dark': ['nothing-goes-off'],
   'how-it-comes-back': ['never-off'],
   'what-happens': [...STAYS_ON],
+  // What a unit says in place of a short.
+  'booster-lamp': ['no-signal', 'stopped'],
 };
 const OF_ONE: Options = { 'one-or-all': ['deaf', 'runs-badly', 'another-number', 'runs-off', 'lights-only'] };
+
+/** Answers by which nothing ran before it went off: then nothing can have got slower or dimmer first. */
+const SAY_NOTHING_RAN: Options = {
+  'when-it-happens': ['all-the-time', 'from-switch-on', 'when-set-on', 'after-a-short'],
+  'which-vehicles': ['none-needed'],
+};
+/** Complaints whose title says so. */
+export const NOTHING_RAN: ReadonlySet<string> = new Set<OpeningId>(['trips-at-power-on', 'trips-when-set-on']);
 
 /** Answers that say that something does, whatever else was told. */
 const SAY_GOES_OFF: Options = {
@@ -58,8 +97,11 @@ export function senselessFor(complaint: string, answers: readonly Seen[]): Reado
   const isOne = complaint === ONE_LOCOMOTIVE;
   const told = (options: Options): boolean => answers.some((seen) => isAmong(options, seen));
   const staysOn = NOTHING_GOES_OFF.has(complaint) || told(SAY_STAYS_ON) || (isOne && told(OF_ONE));
+  const goesOff = told(SAY_GOES_OFF);
   return new Set<string>([
-    ...(staysOn && !told(SAY_GOES_OFF) ? ABOUT_GOING_OFF : []),
+    ...(staysOn && !goesOff ? ABOUT_GOING_OFF : []),
+    ...(NOTHING_RAN.has(complaint) || told(SAY_NOTHING_RAN) ? ABOUT_WHAT_CAME_BEFORE : []),
+    ...(WITHOUT_LIGHTS.has(complaint) || goesOff || told(SAY_LIGHTS) ? ABOUT_LIGHTS : []),
     ...(isOne ? ABOUT_MANY_TRAINS : []),
   ]);
 }

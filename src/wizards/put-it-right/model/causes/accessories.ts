@@ -70,7 +70,7 @@ export const ACCESSORIES = [
     id: 'accessory-supply-weak',
     fixClass: 'accessory-supply-weak',
     minutes: 20,
-    needs: { 'accessory-feed': ['own-supply'] },
+    needs: { 'accessory-feed': ['own-supply', 'shares-a-wire'] },
     shows: {
       ...ONLY_ACCESSORIES,
       when: { 'when-thrown': always, 'now-and-then': sometimes, 'after-minutes': rarely },
@@ -259,7 +259,7 @@ export const ACCESSORIES = [
     id: 'accessory-shared-return',
     fixClass: 'accessory-shared-return',
     minutes: 30,
-    needs: { 'accessory-feed': ['own-supply'] },
+    needs: { 'accessory-feed': ['shares-a-wire'] },
     shows: {
       ...ONLY_ACCESSORIES,
       trouble: {

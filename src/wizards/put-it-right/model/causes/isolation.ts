@@ -42,21 +42,17 @@ const JOINED_GO_TOGETHER: ShowsOf<'goes-off'> = {
 };
 
 export const ISOLATION = [
-  // Only one of the two rails is cut. A train that is not fed beyond it stops just as nicely; what needs both rails apart does not work.
+  // Only one of the two rails is cut. A train that is not fed beyond it stops just as nicely; what needs both rails apart does not work. Between
+  // units that share nothing else one rail closes no circuit and does no harm: whoever comes for it has a wire in common.
   {
     id: 'one-rail',
     fixClass: 'one-rail',
     minutes: 30,
-    needs: { parts: ['several'] },
+    needs: { parts: ['several'], commons: ['joined'] },
     shows: {
       ...JOINED,
-      trouble: {
-        by: 'commons',
-        is: {
-          floating: { none: usually, 'switches-off': sometimes, 'shown-occupied': sometimes, jerks: rarely },
-          joined: { none: usually, 'switches-off': usually, 'shown-occupied': sometimes, jerks: sometimes },
-        },
-      },
+      // A short in one part takes the other along; or a test shows it.
+      trouble: { 'switches-off': usually, none: usually, 'shown-occupied': sometimes, jerks: rarely },
       since: { 'track-or-wires': usually, 'supply-or-unit': sometimes, nothing: sometimes },
       cut: { 'one-joined': always },
       reverser: { 'none-there': usually, acts: sometimes, chatters: rarely, silent: rarely },

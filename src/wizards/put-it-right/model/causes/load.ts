@@ -155,6 +155,7 @@ export const LOAD = [
         by: 'accessory-feed',
         is: {
           'own-supply': 'unaffected',
+          'shares-a-wire': 'unaffected',
           'from-the-track': { fine: usually, 'with-trains': usually, 'several-at-once': usually, 'far-ones': rarely },
         },
       },

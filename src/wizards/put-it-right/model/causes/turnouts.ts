@@ -163,7 +163,7 @@ export const TURNOUTS = [
       way: { 'one-route': usually, either: usually, 'one-way': rarely },
       short: { none: usually, 'one-setting': usually, vehicle: sometimes, 'both-on': rarely },
       sides: { agree: usually, reversed: sometimes },
-      cut: { 'one-joined': usually, 'both-cut': usually, 'faintly-joined': rarely },
+      cut: { 'both-cut': usually, 'one-joined': sometimes, 'faintly-joined': rarely },
       'setting-matters': { no: usually, 'short-in-one': usually, 'dead-in-one': rarely },
       unplugging: { 'frog-wire': always },
       'unfed-test': { stops: usually, 'lit-beyond': sometimes, 'rolls-on': rarely },

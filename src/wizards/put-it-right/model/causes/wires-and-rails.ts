@@ -30,6 +30,7 @@ const LOST_ON_THE_WAY = {
     by: 'accessory-feed',
     is: {
       'own-supply': 'unaffected',
+      'shares-a-wire': 'unaffected',
       'from-the-track': { fine: usually, 'far-ones': usually, 'with-trains': sometimes },
     },
   },

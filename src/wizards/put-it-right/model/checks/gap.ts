@@ -76,7 +76,8 @@ export const GAP_CHECKS = [
     options: ['all-cut', 'one-rail-only', 'joint-forgotten', 'touching'],
     reads: 'cut',
     reading: {
-      'both-cut': { 'all-cut': always, 'one-rail-only': rarely },
+      // Who goes along every rail with a pencil overlooks no cut that is there, or has slipped.
+      'both-cut': 'all-cut',
       'one-joined': { 'one-rail-only': always, touching: rarely, 'all-cut': rarely },
       'both-joined': { 'joint-forgotten': usually, 'all-cut': sometimes, touching: rarely },
       'faintly-joined': 'all-cut',

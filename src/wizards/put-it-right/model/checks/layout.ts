@@ -110,10 +110,12 @@ export const LAYOUT_CHECKS = [
     id: 'what-feeds-accessories',
     ...A_LOOK,
     unsure: 0.1,
-    options: ['own-supply', 'from-the-track'],
+    options: ['own-supply', 'shares-a-wire', 'from-the-track'],
     reads: 'accessory-feed',
     reading: {
       'own-supply': 'own-supply',
+      // Who has not wired it, or long ago, hardly thinks of the shared wire.
+      'shares-a-wire': { 'shares-a-wire': usually, 'own-supply': sometimes },
       'from-the-track': { 'from-the-track': always, 'own-supply': rarely },
     },
   }),
