@@ -4,6 +4,8 @@ import {
   fitsOf,
   headlineOf,
   leadOf,
+  levelsOf,
+  limitWords,
   provedFirst,
   remedyName,
   toDoOf,
@@ -102,6 +104,8 @@ function read(more: Texts, rest: Texts = REST) {
     first: first.join(' '),
     tried: triedOf(found),
     fits: fitsOf(found).join(' '),
+    levels: levelsOf(reckoning),
+    limit: limitWords(reckoning, say, numbers),
     toDo: toDoOf(found),
     chosen: conclusion.chosen === undefined ? undefined : remedyName(conclusion.chosen, found),
   };
@@ -293,8 +297,8 @@ test('where even what stands is too much, “fewer moving” says that it holds 
 
 test('3 A on 3 A: the test whether a short trips is the first step, at the place that the warning names', () => {
   const said = read({ 'supply-amps': '3 A' }, { ...REST, 'own-use': 'bare' });
-  expect(said.warnings).toMatch(/load test, then the coin near the unit/);
-  expect(said.proved?.[0]?.do).toMatch(/the load test, then the coin near the unit/);
+  expect(said.warnings).toMatch(/load test, then a coin on both rails near the unit/);
+  expect(said.proved?.[0]?.do).toMatch(/the load test, then a coin on both rails near the unit/);
   expect(said.proved?.[0]?.job).toEqual(TEST.job);
   expect(said.proved?.slice(1)).toEqual([EVENING, TEST]);
   expect(read({}).proved).toBeUndefined();
@@ -371,8 +375,8 @@ describe('where a short perhaps does not trip the unit', () => {
     const said = read({ 'supply-amps': '3 A' });
     expect(said.proved?.[0]?.do).toMatch(/Prove that a short switches the unit off/);
     expect(said.toDo).toEqual({
-      toDo: 'Prove that a short switches the unit off',
-      price: expect.stringMatching(/resistor/),
+      toDo: 'Test whether a short trips it',
+      price: 'Half an hour.',
     });
   });
 
@@ -386,8 +390,8 @@ describe('where a short perhaps does not trip the unit', () => {
       'unit-input-volts': '19 V',
     });
     expect(said.conclusion.outcome).toBe('mute-and-park');
-    expect(said.toDo.toDo).toMatch(/^Prove that a short switches the unit off, then: /);
-    expect(said.toDo.price).toMatch(/resistor.*costs nothing/);
+    expect(said.toDo.toDo).toMatch(/^Test first, then: /);
+    expect(said.toDo.price).toMatch(/^Half an hour\. Then: costs nothing/);
   });
 });
 
@@ -420,4 +424,12 @@ test('no train at all: that nothing is judged but an empty track comes first, an
   expect(said.chip).toBe('it depends');
   expect(said.headline).toMatch(/no train/);
   expect(`${said.first} ${said.tonight ?? ''}`).not.toMatch(/0 moving|can run|ample/);
+});
+
+test('a limit that nobody has read is no level to plan with: nothing is drawn of it, and where it is named that is said', () => {
+  const said = read({ 'unit-limit': 'unknown' });
+  expect(said.levels).toBeUndefined();
+  expect(said.limit).toMatch(/usual for this scale, not read/);
+  expect(read({}).levels?.hard).toBeCloseTo(3, 6);
+  expect(read({}).limit).not.toMatch(/not read/);
 });

@@ -17,3 +17,18 @@ test.concurrent.each(LOOKED_AT)(
     await close();
   },
 );
+
+test('what was said of two units and two supplies is whole on a desk: nothing of it is hidden in a box of its own', async () => {
+  const unit = (name: string) =>
+    `${name}-limit=3&${name}-input=dc&${name}-input-volts=16&${name}-plug=centre-plus&${name}-rails=set&${name}-rail-volts=14`;
+  const supply = (name: string) => `${name}-kind=dc&${name}-volts=16&${name}-amps=4&${name}-plug=centre-plus`;
+  const told = ['system=two-rail&scale=h0', unit('station'), unit('booster'), supply('one'), supply('two')].join('&');
+  const { page, close } = await open(`en/work-it-out/which-supply-where/?${told}`, { width: 1280 });
+  await page.locator('#answer').waitFor();
+  const said = page.locator('.wizard > .said');
+  expect(await said.locator('li').count()).toBeGreaterThan(20);
+  expect(await said.evaluate((box) => box.scrollHeight - box.clientHeight)).toBeLessThanOrEqual(1);
+  await said.locator('li').last().scrollIntoViewIfNeeded();
+  expect(await said.locator('li').last().boundingBox()).toMatchObject({ y: expect.any(Number) });
+  await close();
+});

@@ -189,7 +189,7 @@ describe('the cheapest that keeps the limits comes first', () => {
   });
 
   test('the headline tells all that the change is: the middle with feeders, not one of both', () => {
-    const one = wiring({ 'bus-length': '30 m', 'track-length': '30 m', 'feeder-count': '1' });
+    const one = wiring({ 'bus-length': '30 m', 'track-length': '30 m', 'feeder-count': '1', 'wire-amps': '2 A' });
     expect(parts(one)).toEqual(['feed-bus-from-middle', 'more-feeders']);
     expect(one.chosen?.drop).toBeLessThanOrEqual(0.1);
   });
@@ -397,5 +397,35 @@ describe('what to buy where little is known', () => {
     expect(missing({ 'wire-trip': '5 A' })[0]).toBe('supply');
     const told_ = { 'wire-trip': '3 A', 'supply-kind': 'dc', 'supply-volts': '16 V', 'supply-amps': '5 A' };
     expect(missing(told_)).toEqual(['wire', 'way', 'track', 'feeders']);
+  });
+});
+
+describe('what is called needed', () => {
+  const FAR = {
+    'wire-volts': '15 V',
+    'bus-length': '14 m',
+    'track-length': '14 m',
+    'bus-wire': '0.75 mm2',
+    'feeder-count': 'unknown',
+    'feeder-wire': 'unknown',
+    'wire-amps': '2 A',
+  };
+
+  test('14 m of 0.75 mm² that is too thin: no other of the straight changes that will do is cheaper', () => {
+    for (const amps of ['3 A', '5 A']) {
+      const { now, chosen, candidates } = wiring({ ...FAR, 'supply-amps': amps });
+      const straight = candidates.filter(
+        ({ change, verdict }) => change.kind === 'rewired' && change.ring !== true && verdict !== 'fails',
+      );
+      expect(chosen).toBeDefined();
+      expect(now?.verdict).toBe('fails');
+      if (chosen === undefined) continue;
+      for (const { cost } of straight) expect(byMoneyThenTime(chosen.cost, cost)).toBeLessThanOrEqual(0);
+    }
+  });
+
+  test('feeders that nobody has counted are known to be assumed where they are drawn', () => {
+    expect(wiring(FAR).feedersTold).toBe(false);
+    expect(wiring({ ...FAR, 'feeder-count': '5' }).feedersTold).toBe(true);
   });
 });

@@ -353,10 +353,15 @@ function carrying(input: RemedyInput, most: Remedy | undefined): Remedy | undefi
   const all = most === undefined ? undefined : full(input, most.usable.length);
   if (most === undefined || all === undefined) return most;
   const share = 1 / all.capacities.length;
+  // All boosters are alike.
+  const [station, booster = station] = all.capacities;
   const able = (wanted: Verdict): number =>
-    Math.min(...all.capacities.map((one) => largestMoving(input.fleet, one, wanted, share)));
-  const moving = [able('enough'), able('tight')].find((count) => count >= 1);
-  return moving === undefined ? most : { ...most, counts: { ...most.counts, moving } };
+    Math.min(
+      ...[station, booster].map((one) => (one === undefined ? -1 : largestMoving(input.fleet, one, wanted, share))),
+    );
+  const enough = able('enough');
+  const moving = enough >= 1 ? enough : able('tight');
+  return moving < 1 ? most : { ...most, counts: { ...most.counts, moving } };
 }
 
 /** Districts that would do as well once what only stands has its sound off, or stands on track that is switched off; undefined where as many are needed. */

@@ -120,6 +120,8 @@ export interface Wiring {
   readonly way: number;
   /** The track hangs on one pair of wires, without a bus. */
   readonly pair: boolean;
+  /** Somebody has counted the feeders; else their number and places are taken as usual. */
+  readonly feedersTold: boolean;
   readonly trainAmps: number;
   readonly trip: number;
   readonly tripLevel: TripLevel;
@@ -261,6 +263,7 @@ function judged(
     wire: conductor,
     way: run.way,
     pair: run.pair,
+    feedersTold: feederCount(reader, run) !== undefined,
     trainAmps,
     trip,
     tripLevel: level,
@@ -457,27 +460,25 @@ const isGood = ({ verdict }: WiringCandidate): boolean => verdict === 'good';
 const isRing = ({ change }: WiringCandidate): boolean => change.kind === 'rewired' && change.ring === true;
 const isLower = ({ change }: WiringCandidate): boolean => change.kind === 'lower-trip' || change.kind === 'breakers';
 
-/** What makes the wiring good rather than bearable is worth so much more: a long evening, and as much wire. Source: common-practice. */
-const WORTH_GOOD = { hours: 6, money: 30 } as const;
+/** So much more is much: a long evening, and as much wire. Wiring that will do gets good for it. Source: common-practice. */
+const MUCH_MORE = { hours: 6, money: 30 } as const;
 
-function isWorthIt(good: WiringCandidate, least: WiringCandidate = good): boolean {
-  const more = (of: (one: WiringCandidate) => number): number => of(good) - of(least);
-  return more(({ cost }) => cost.hours.to) <= WORTH_GOOD.hours && more(({ cost }) => cost.money.to) <= WORTH_GOOD.money;
-}
+const isMuch = ({ cost }: WiringCandidate): boolean =>
+  cost.hours.to > MUCH_MORE.hours || cost.money.to > MUCH_MORE.money;
 
 /** So large a part of money and of hours is much of work that takes more than an evening. Source: common-practice. */
 const MUCH = 1 / 3;
 
-/** The ring does as well and spares more than what good wiring is worth, or much of what the other takes. */
+/** The ring does as well and spares much more, or much of what the other takes. */
 function isMuchCheaper({ cost: ring }: WiringCandidate, { cost: other }: WiringCandidate): boolean {
   const [money, hours] = [other.money.to - ring.money.to, other.hours.to - ring.hours.to];
   if (money < 0 || hours < 0) return false;
-  if (money > WORTH_GOOD.money || hours > WORTH_GOOD.hours) return true;
-  return other.hours.to > WORTH_GOOD.hours && money > MUCH * other.money.to && hours > MUCH * other.hours.to;
+  if (money > MUCH_MORE.money || hours > MUCH_MORE.hours) return true;
+  return other.hours.to > MUCH_MORE.hours && money > MUCH * other.money.to && hours > MUCH * other.hours.to;
 }
 
-// The cheapest that keeps the limits; what makes it good, if it takes no more than an evening longer. A ring is for layouts whose bus
-// comes round again, so only where nothing else of wire will do, or where all else is much dearer: then with "if its ends can be joined".
+// The cheapest that keeps the limits. Where that is the wiring as it is, what makes it good, if that is not much. A ring is for layouts whose bus comes round again, so
+// only where nothing else of wire will do, or where all else is much dearer: then with "if its ends can be joined".
 // A trip current above what the scale bears comes down whatever the wires are.
 function choose(candidates: readonly WiringCandidate[], level: TripLevel): WiringCandidate | undefined {
   if (level.finding === 'above-ceiling') {
@@ -488,7 +489,7 @@ function choose(candidates: readonly WiringCandidate[], level: TripLevel): Wirin
   const line = wiring.filter((one) => !isRing(one));
   const least = line.find(passes);
   const good = line.find(isGood);
-  const straight = good !== undefined && isWorthIt(good, least) ? good : least;
+  const straight = good !== undefined && least?.change.kind === 'as-it-is' && !isMuch(good) ? good : least;
   if (straight === undefined) return wiring.find(isGood) ?? candidates.find(passes);
   const does = isGood(straight) ? isGood : passes;
   return wiring.find((one) => isRing(one) && does(one) && isMuchCheaper(one, straight)) ?? straight;

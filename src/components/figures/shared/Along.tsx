@@ -19,6 +19,8 @@ export interface Level {
 export interface Feed {
   readonly at: number;
   readonly label: string;
+  /** Nobody has told of it: drawn dashed. */
+  readonly assumed?: boolean;
   /** Absent: the feed cannot be moved. */
   readonly onMove?: (at: number) => void;
 }
@@ -126,7 +128,14 @@ export function Along(props: Props) {
           </g>
         )}
         {feeds.map((feed, index) => (
-          <Handle key={feed.label} feed={feed} index={index} x={x(feed.at)} length={length} drawing={drawing} />
+          <Handle
+            key={feed.assumed === true ? feed.at : feed.label}
+            feed={feed}
+            index={index}
+            x={x(feed.at)}
+            length={length}
+            drawing={drawing}
+          />
         ))}
         <text x="0" y={BOTTOM - 4}>
           {metres(0)}
@@ -209,7 +218,9 @@ function Handle({ feed, index, x, length, drawing }: HandleProps) {
   };
   return (
     <svg
-      class={onMove === undefined ? 'feed' : 'feed movable'}
+      class={['feed', ...(onMove === undefined ? [] : ['movable']), ...(feed.assumed === true ? ['assumed'] : [])].join(
+        ' ',
+      )}
       x={`${x}%`}
       y={TRACK + 5}
       overflow="visible"

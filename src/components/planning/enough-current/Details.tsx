@@ -5,6 +5,7 @@ import type { Conclusion, Reckoning } from '../../../wizards/enough-current/inde
 import type { Answers } from '../../../wizards/planning/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { Assumed, Workings } from '../frame/index.ts';
+import { levelsOf, limitWords } from './answer-texts.ts';
 
 interface Found extends WorkedOutProps {
   readonly reckoning: Reckoning;
@@ -31,9 +32,9 @@ export function Details(props: Found) {
     [say('number-sum'), amps(plainSum.value), plainSum],
   ];
   const { mayMove, more } = conclusion;
-  if (power !== undefined) {
-    const { usable, hard, working } = power.capacity;
-    const { atBest } = power.capacity;
+  const levels = levelsOf(reckoning);
+  if (power !== undefined && levels !== undefined) {
+    const { usable, hard, working, atBest } = levels;
     const { everyday } = power.judgement;
     rows.push([say('number-usable'), amps(usable), working], [say('number-hard'), amps(hard), working]);
     if (atBest !== undefined) {
@@ -64,8 +65,8 @@ export function Details(props: Found) {
           </li>
         ))}
       </ul>
-      {power !== undefined && (
-        <Rules {...{ say, numbers, home }} judgement={power.judgement} capacity={power.capacity} />
+      {power !== undefined && levels !== undefined && (
+        <Rules {...{ say, numbers, home }} judgement={power.judgement} capacity={levels} />
       )}
       <HowItIsMeant {...props} />
       {conclusion.remedies.length > 0 && <HowRemedies {...props} />}
@@ -168,7 +169,7 @@ function Assumptions(props: Found) {
       power === undefined
         ? say('assumed-unknown-supply')
         : `${numbers.amps(power.supply.amps)} ${say(`kind-${power.supply.kind}`)}`,
-    limit: numbers.amps(reckoning.stage.limit),
+    limit: limitWords(reckoning, say, numbers),
   });
   const { drawsSure } = reckoning;
   return (

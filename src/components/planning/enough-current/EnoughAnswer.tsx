@@ -10,6 +10,7 @@ import {
   fitsOf,
   headlineOf,
   leadOf,
+  levelsOf,
   provedFirst,
   remedyName,
   toDoOf,
@@ -90,13 +91,11 @@ function Fits({ beside, ...found }: Found & { readonly beside: string | undefine
 }
 
 /** What is left to tell, the one that is likeliest to change something first; in the order of the chart until that is worked out. */
-function SurerFirst({ answers, left, questions, say, numbers, onAsk }: Props) {
+function SurerFirst({ answers, left, questions, say, onAsk }: Props) {
   const found = useReckoned('surer', answers, (of) => surerOf(of, left), { left });
   const order = found ?? left.map((question) => ({ question, chance: 0 }));
   const could = ({ question, chance }: Likely): string =>
-    chance < SELDOM
-      ? say(`could-${question}`)
-      : `${say(`could-${question}`)} ${say('could-chance', { chance: numbers.share(chance) })}`;
+    chance < SELDOM ? say(`could-${question}`) : `${say(`could-${question}`)} ${say(howLikely(chance))}`;
   return (
     <Surer
       items={order.map((one) => ({ question: one.question, could: could(one) }))}
@@ -106,6 +105,12 @@ function SurerFirst({ answers, left, questions, say, numbers, onAsk }: Props) {
       onAsk={onAsk}
     />
   );
+}
+
+/** In words: the chances are from memory, and a percentage would look closer than they are. */
+function howLikely(chance: number): string {
+  if (chance >= 0.3) return 'could-likely';
+  return chance >= 0.1 ? 'could-perhaps' : 'could-seldom';
 }
 
 /** The assumption that decides; what settles it is one tap away. */
@@ -136,17 +141,18 @@ function Decides({ deciding, answers, say, onTell }: Found & { readonly deciding
 }
 
 function Draw({ reckoning, say, numbers }: Found) {
-  const { power, fleet, trains, trainsAssumed, bars } = reckoning;
+  const { fleet, trains, trainsAssumed, bars } = reckoning;
+  const levels = levelsOf(reckoning);
   const values = { trains, moving: fleet.moving };
-  const caption = say(power === undefined ? 'figure-caption-plain' : 'figure-caption', values);
+  const caption = say(levels === undefined ? 'figure-caption-plain' : 'figure-caption', values);
   const assumed = trainsAssumed ? `${say('figure-assumed', values)} ` : '';
   return (
     <div class="part">
       <Histogram
         id="draw"
         bars={bars}
-        usable={power?.capacity.usable}
-        hard={power?.capacity.hard}
+        usable={levels?.usable}
+        hard={levels?.hard}
         title={`${assumed}${say('figure-title')}`}
         caption={`${assumed}${caption}`}
         say={say}
@@ -202,9 +208,9 @@ function Others({ conclusion, home, ...found }: Found) {
 
 /** Numbers that go with the answer when it is copied as text. */
 function factsOf({ reckoning, say, numbers }: Found): string[] {
-  const { power, summary } = reckoning;
+  const { summary } = reckoning;
+  const levels = levelsOf(reckoning);
   const line = (key: string, amps: number): string => `${say(key)}: ${numbers.ampsExactly(amps)}`;
-  const given =
-    power === undefined ? [] : [line('number-usable', power.capacity.usable), line('number-hard', power.capacity.hard)];
+  const given = levels === undefined ? [] : [line('number-usable', levels.usable), line('number-hard', levels.hard)];
   return [line('number-mean', summary.mean), line('number-p95', summary.p95), ...given];
 }

@@ -148,6 +148,16 @@ export function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWo
   return { ...fix, steps: [{ ...test, do: say('step-prove-trip'), more: undefined }, ...fix.steps] };
 }
 
+/** What the unit passes; that it is the usual figure, where nobody has read it. */
+export function limitWords({ stage, unread }: Reckoning, say: Say, numbers: Found['numbers']): string {
+  const limit = numbers.amps(stage.limit);
+  return unread.includes('unit-limit') ? say('limit-not-read', { limit }) : limit;
+}
+
+/** What can be planned with and the limit, amperes; undefined while they would rest on a limit that nobody has read. */
+export const levelsOf = ({ power, unread }: Reckoning): Power['capacity'] | undefined =>
+  unread.includes('unit-limit') ? undefined : power?.capacity;
+
 /** So few lines of the labels that they are named rather than all of both labels. */
 const FEW_LINES = 2;
 

@@ -69,6 +69,9 @@ const STOPS: readonly string[] = [
   'lower-trip-level',
 ];
 
+/** Nothing is placed before this is done. */
+const FIRST: readonly string[] = ['two-supplies-alike', 'set-both-outputs-equal'];
+
 function verdictOf({ outcome, because, stillShort }: Placement, say: Say): { tone: Tone; word: string } {
   if (because === 'above-usual') return { tone: 'short', word: say('place-chip-volts') };
   if (STOPS.includes(outcome)) return { tone: 'stop', word: say('place-chip-stop') };
@@ -76,7 +79,7 @@ function verdictOf({ outcome, because, stillShort }: Placement, say: Say): { ton
   if (outcome === 'measure-rail-volts-first') return { tone: 'open', word: say('place-chip-measure') };
   if (stillShort) return { tone: 'short', word: say('place-chip-too-little') };
   if (outcome === 'supplies-either-way') return { tone: 'enough', word: say('place-chip-either') };
-  return { tone: 'tight', word: say('place-chip-matters') };
+  return { tone: 'tight', word: say(FIRST.includes(outcome) ? 'place-chip-first' : 'place-chip-matters') };
 }
 
 function headlineOf({ outcome, because, unit }: Placement, say: Say): string {

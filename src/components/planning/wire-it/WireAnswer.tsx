@@ -91,14 +91,20 @@ function headlineOf(found: WireFound, say: Say, language: string): string {
     if (sure.kind === 'depends') return say('wire-headline-depends');
     return say(now?.verdict === 'bearable' ? 'wire-headline-bearable' : 'wire-headline-wiring-good');
   }
-  const named = partsNamed(found, say);
-  return named.length > 1
-    ? say(named.length > MOST_NAMED ? 'wire-headline-many' : 'wire-headline-several', {
-        what: joined(named, language),
-        n: named.length,
-      })
-    : say(`wire-headline-${outcome}`);
+  return changeHeadline(found, say, language);
 }
+
+/** What the wiring needs, part by part; or what makes it good where it will do. */
+function changeHeadline(wiring: Wiring, say: Say, language: string): string {
+  const named = partsNamed(wiring, say);
+  const what = { what: joined(named, language), n: named.length };
+  if (isBettered(wiring) && named.length > 0) return say('wire-headline-better', what);
+  if (named.length < 2) return say(`wire-headline-${wiring.outcome}`);
+  return say(named.length > MOST_NAMED ? 'wire-headline-many' : 'wire-headline-several', what);
+}
+
+/** It will do as it is, and what is told makes it good. */
+const isBettered = ({ now, chosen }: Wiring): boolean => now?.verdict === 'bearable' && chosen?.verdict === 'good';
 
 /** The parts of what is changed, each by its name. Where there is one pair only, its feeders bring the bus. */
 function partsNamed({ chosen, pair }: Wiring, say: Say): string[] {
@@ -171,9 +177,12 @@ function tonightOf({ now, tonight, supply }: Wiring, say: Say, numbers: Numbers)
   return told.length === 0 ? undefined : told.join(' ');
 }
 
-function toDoOf({ chosen, pair, outcome }: Wiring, say: Say, numbers: Numbers): string | undefined {
+function toDoOf(wiring: Wiring, say: Say, numbers: Numbers): string | undefined {
+  const { chosen, pair, outcome } = wiring;
   if (outcome === 'wiring-good' || chosen === undefined) return undefined;
-  return say('wire-to-do', { what: changeWords(chosen.change, pair, say, numbers) });
+  return say(isBettered(wiring) ? 'wire-to-do-better' : 'wire-to-do', {
+    what: changeWords(chosen.change, pair, say, numbers),
+  });
 }
 
 function priceOf(one: WiringCandidate | undefined, say: Say, numbers: Numbers): string | undefined {
@@ -361,7 +370,9 @@ const factsOf =
     watts: numbers.watts(one.faultHeat),
   });
 
-function givenWords({ plan, wire: bus, way, pair, trainAmps, trip }: Wiring, say: Say, numbers: Numbers): string {
+function givenWords(wiring: Wiring, say: Say, numbers: Numbers): string {
+  const { plan, wire: bus, way, pair, trainAmps, trip, assumptions } = wiring;
+  const read = !assumptions.some(({ field }) => field === 'wire-trip');
   return say(pair ? 'wire-given-pair' : 'wire-given', {
     volts: numbers.volts(plan.source.volts),
     wire: numbers.wire(bus.area),
@@ -369,7 +380,7 @@ function givenWords({ plan, wire: bus, way, pair, trainAmps, trip }: Wiring, say
     track: numbers.metres(plan.rails.length),
     feeders: plan.feeders.length,
     amps: numbers.amps(trainAmps),
-    trip: numbers.amps(trip),
+    trip: read ? numbers.amps(trip) : say('wire-trip-not-read', { trip: numbers.amps(trip) }),
   });
 }
 
@@ -404,10 +415,18 @@ function Pictures(props: WithWiring) {
   );
 }
 
-const onTrack = ({ plan }: Wiring) => ({
+const onTrack = ({ plan, feedersTold }: Wiring) => ({
   length: plan.rails.length,
-  feeds: plan.feeders.map(({ at }, index) => ({ at, label: String(index + 1) })),
+  feeds: plan.feeders.map(({ at }, index) => ({
+    at,
+    label: feedersTold ? String(index + 1) : '?',
+    assumed: !feedersTold,
+  })),
 });
+
+/** What stands below a picture; that its feeders are assumed, where nobody has counted them. */
+const captioned = (caption: string, { feedersTold }: Wiring, say: Say): string =>
+  feedersTold ? caption : `${caption} ${say('wire-caption-assumed')}`;
 
 function Volts({ wiring, say, numbers }: WithWiring) {
   const { plan, train, trainAmps, wire: bus } = wiring;
@@ -416,7 +435,11 @@ function Volts({ wiring, say, numbers }: WithWiring) {
     <VoltsAlong
       {...onTrack(wiring)}
       id="wire-volts"
-      caption={say('wire-caption-volts', { amps: numbers.amps(trainAmps), wire: numbers.wire(bus.area) })}
+      caption={captioned(
+        say('wire-caption-volts', { amps: numbers.amps(trainAmps), wire: numbers.wire(bus.area) }),
+        wiring,
+        say,
+      )}
       along={train}
       volts={plan.source.volts}
       spot={train.worst}
@@ -432,7 +455,7 @@ function Shorts({ wiring, say, numbers }: WithWiring) {
     <ShortsAlong
       {...onTrack(wiring)}
       id="wire-amps"
-      caption={say('wire-caption-short')}
+      caption={captioned(say('wire-caption-short'), wiring, say)}
       along={short}
       trip={trip}
       spot={short.weakest}
