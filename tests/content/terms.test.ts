@@ -43,9 +43,16 @@ describe('A term in a text', () => {
     expect(withTerms(html, TERMS).html).toBe(
       html.replace(
         '<p>The gap.</p>',
-        '<p>The <button type="button" class="term" popovertarget="term-gap">gap</button>.</p>',
+        '<p>The <span class="kept"><button type="button" class="term" popovertarget="term-gap">gap</button>.</span></p>',
       ),
     );
+  });
+
+  test('keeps the mark that follows it on its line', () => {
+    expect(withTerms('<p>A gap, or none.</p>', TERMS).html).toBe(
+      '<p>A <span class="kept"><button type="button" class="term" popovertarget="term-gap">gap</button>,</span> or none.</p>',
+    );
+    expect(withTerms('<p>A gap is open.</p>', TERMS).html).not.toContain('kept');
   });
 
   test('whose word means more than the term never opens', () => {

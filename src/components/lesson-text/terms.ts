@@ -32,11 +32,12 @@ export function withTerms(html: string, terms: readonly Term[]): Linked {
   const any = patternOf([...byForm.keys()]);
   const used = new Set<string>();
   const link = (text: string): string =>
-    text.replace(any, (found) => {
-      const id = byForm.get(found.toLowerCase());
+    text.replace(any, (found, form: string, mark: string) => {
+      const id = byForm.get(form.toLowerCase());
       if (id === undefined || used.has(id)) return found;
       used.add(id);
-      return `<button type="button" class="term" popovertarget="${meaningId(id)}">${found}</button>`;
+      const button = `<button type="button" class="term" popovertarget="${meaningId(id)}">${form}</button>`;
+      return mark === '' ? button : `<span class="kept">${button}${mark}</span>`;
     });
   const page = parse(html, { comment: true });
   walk(page, link);
@@ -52,9 +53,9 @@ function walk(element: HTMLElement, link: (text: string) => string): void {
 
 const isElement = (node: object): node is HTMLElement => 'tagName' in node && 'classList' in node;
 
-/** Any of the forms as a word of its own, the longest first. */
+/** Any of the forms as a word of its own, the longest first, and the marks that follow it. */
 function patternOf(forms: readonly string[]): RegExp {
   const longestFirst = [...forms].sort((one, two) => two.length - one.length);
   const any = longestFirst.map((form) => form.replaceAll(/[.*+?^${}()|[\]\\]/g, '\\$&')).join('|');
-  return new RegExp(`(?<![\\w-])(?:${any})(?![\\w-])`, 'gi');
+  return new RegExp(`(?<![\\w-])(${any})(?![\\w-])([.,;:!?)”]*)`, 'gi');
 }
