@@ -152,8 +152,8 @@ const below = (body: string, heading: string): string =>
 
 describe('The course clears up what beginners believe:', () => {
   test.each(CONFUSIONS)('$believed', ({ says, lesson, heading, cleared }) => {
-    const { data, body } = LESSONS.get(lesson) ?? { data: {}, body: '' };
-    expect(data['says']).toContain(says);
-    expect(below(body, heading), `${lesson}: ${heading}`).toMatch(cleared);
+    const found = LESSONS.get(lesson);
+    expect(found?.data['says']).toContain(says);
+    expect(below(found?.body ?? '', heading), `${lesson}: ${heading}`).toMatch(cleared);
   });
 });
