@@ -7,7 +7,6 @@ import { faces, fonts } from './scripts/build/faces.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
 import { packedModel } from './scripts/build/packed-model.mjs';
 import { ownPolicies } from './scripts/build/policy.mjs';
-import { searchIndex } from './scripts/build/search-index.mjs';
 import { folderOf } from './scripts/serve.mjs';
 
 /** The scripts that stand in the page; the layout prints them, and the policy knows them by their hashes. */
@@ -58,5 +57,5 @@ export default defineConfig({
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), asked(), searchIndex(), ownPolicies(), compressedTwins()],
+  integrations: [faces(), mdx(), preact(), asked(), ownPolicies(), compressedTwins()],
 });

@@ -7,9 +7,6 @@ import { hashOf } from './inline-script.mjs';
 const INLINE = /<(script|style)\b(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/\1>/g;
 const POLICY = /<meta http-equiv="content-security-policy" content="([^"]*)"[^>]*>/;
 const CHARSET = /<meta charset="[^"]*"[^>]*>/;
-/** Only the search runs a compiled module. */
-const COMPILED = " 'wasm-unsafe-eval'";
-const SEARCH = /(?:^|[\\/])search[\\/]/;
 /** The planning wizards work out large layouts beside the page. */
 const WIZARD = /(?:^|[\\/])work-it-out[\\/][^\\/]+[\\/]/;
 
@@ -18,15 +15,15 @@ const typed = (workers) => `require-trusted-types-for 'script';trusted-types ${w
 
 /**
  * @param {string} page
- * @param {{ compiled?: boolean, workers?: boolean }} [needs] whether it runs compiled modules, whether it starts workers
+ * @param {{ workers?: boolean }} [needs] whether it starts workers
  * @returns {string} the page with a policy that allows only what stands in it, at the head of all else.
  */
-export function withOwnPolicy(page, { compiled = false, workers = false } = {}) {
+export function withOwnPolicy(page, { workers = false } = {}) {
   const [tag, policy = ''] = POLICY.exec(page) ?? [];
   if (tag === undefined) return page;
   const hashes = new Set([...page.matchAll(INLINE)].map(([, , text = '']) => hashOf(text)));
   const named = policy.replace(/ '(sha256-[^']*)'/g, (given, hash) => (hashes.has(hash) ? given : ''));
-  const own = tag.replace(policy, () => typed(workers) + (compiled ? named : named.replace(COMPILED, '')));
+  const own = tag.replace(policy, () => typed(workers) + named);
   return page.replace(tag, '').replace(CHARSET, (charset) => `${charset}${own}`);
 }
 
@@ -38,9 +35,8 @@ export const ownPolicies = () => ({
       const pages = globSync('**/*.html', { cwd: fileURLToPath(dir) });
       for (const name of pages) {
         const file = new URL(encodeURI(name), dir);
-        const compiled = SEARCH.test(name);
-        const workers = compiled || WIZARD.test(name);
-        writeFileSync(file, withOwnPolicy(readFileSync(file, 'utf8'), { compiled, workers }));
+        const workers = WIZARD.test(name);
+        writeFileSync(file, withOwnPolicy(readFileSync(file, 'utf8'), { workers }));
       }
       logger.info(`${pages.length} pages`);
     },

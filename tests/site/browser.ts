@@ -43,7 +43,7 @@ declare global {
 
 /** Addresses of all pages below the base, read from the built files: '', 'en/', 'en/…/'. */
 export function pages(): readonly string[] {
-  const files = globSync('**/index.html', { cwd: FOLDER }).filter((file) => !file.startsWith('pagefind/'));
+  const files = globSync('**/index.html', { cwd: FOLDER });
   return files.map((file) => file.replaceAll('\\', '/').replace(/index\.html$/, '')).sort();
 }
 

@@ -22,7 +22,7 @@ export function Verify({ fix, say, language, ways = [] }: Props) {
         <Measured text={fix.next} language={language} />
       </p>
       {ways.length > 0 && (
-        <p class="acts" data-pagefind-ignore="index">
+        <p class="acts">
           {ways.map(({ href, label }) => (
             <a key={href} class="button quiet" href={href}>
               {label}

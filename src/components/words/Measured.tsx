@@ -13,9 +13,7 @@ export function Measured({ text, language }: { readonly text: string; readonly l
         ) : (
           <>
             <span class="in-metric">{part.metric}</span>
-            <span class="in-feet" data-pagefind-ignore="all">
-              {part.feet}
-            </span>
+            <span class="in-feet">{part.feet}</span>
           </>
         ),
       )}

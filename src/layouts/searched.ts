@@ -1,0 +1,120 @@
+// What the search may find, in a language: wizards, troubles under their own titles, fixes, lessons, words, sources and lists.
+import { getCollection } from 'astro:content';
+import type { Searched } from '../components/search/index.ts';
+import { FALLBACK, type Language, languageNamed } from '../components/words/index.ts';
+import { type FixId, WIZARD_IDS, type WizardId } from '../wizards/index.ts';
+import { ENDS_AT_ONCE } from '../wizards/put-it-right/index.ts';
+import { complaintsFor, fixesFor, lessonsFor, sourcesFor, termsFor } from './entries.ts';
+import { nameOf } from './href.ts';
+import { wordsFor } from './words.ts';
+
+/** Verdicts that only a wizard can give: it stands before them in the list. */
+const VERDICT_OF: Readonly<Partial<Record<FixId, WizardId>>> = {
+  'power-is-enough': 'enough-current',
+  'lopsided-split': 'enough-current',
+  'supplies-either-way': 'which-supply-where',
+  'wiring-good': 'wire-it',
+  'wiring-not-known': 'wire-it',
+};
+
+const LISTS = ['cautions', 'glossary', 'sources', 'privacy'] as const;
+
+/** What is said in each language for the pages of a kind. A language without pages of its own leads to the English ones. */
+async function phrasesFor(language: Language) {
+  const here = (spoken: string | undefined): boolean => (languageNamed(spoken) ?? FALLBACK) === language;
+  const all = (await getCollection('phrases')).filter(({ id }) => here(id.split('/').at(-2)));
+  return (kind: string, name: string): string[] =>
+    all.filter(({ id }) => nameOf(id) === kind).flatMap(({ data }) => data[name] ?? []);
+}
+
+/** Text of Markdown with components, without what marks it up. */
+const plain = (body = ''): string =>
+  body
+    .replace(/^import .*$/gm, '')
+    .replace(/<[^>]*>|\{[^}]*\}|\]\([^)]*\)/g, ' ')
+    .replace(/[#*_`[\]|]/g, ' ');
+
+/** All that the search of a language finds. */
+export async function searchedFor(language: Language): Promise<Searched[]> {
+  const phrases = await phrasesFor(language);
+  const say = await wordsFor(language, 'work-it-out', 'cautions', 'glossary', 'sources', 'privacy');
+  const complaints = await complaintsFor(language);
+  const saidOf = (entry: (typeof complaints)[number]): string[] => [
+    ...entry.data.says,
+    ...phrases('complaints', nameOf(entry.id)),
+  ];
+  /** Titles without a walk lead straight to a fix, which is then found by their words too. */
+  const broughtTo = (fix: string): string[] =>
+    complaints
+      .filter(({ id }) => Object.entries(ENDS_AT_ONCE).some(([title, end]) => title === nameOf(id) && end === fix))
+      .flatMap(saidOf);
+
+  const wizards: Searched[] = WIZARD_IDS.map((id) => ({
+    path: `work-it-out/${id}/`,
+    kind: 'wizard',
+    title: say(`${id}-title`),
+    lead: say(`${id}-lead`),
+    says: phrases('wizards', id),
+    text: `${say(`${id}-asks`)} ${say(`${id}-gives`)}`,
+  }));
+  const troubles: Searched[] = complaints
+    .filter(({ id }) => !Object.hasOwn(ENDS_AT_ONCE, nameOf(id)))
+    .map((entry) => ({
+      path: `put-it-right/${nameOf(entry.id)}/`,
+      kind: 'trouble',
+      title: entry.data.title,
+      lead: entry.data.lead,
+      says: saidOf(entry),
+      text: '',
+    }));
+  const fixes: Searched[] = (await fixesFor(language)).map(({ id, data, body }) => {
+    const wizard = Object.entries(VERDICT_OF).find(([fix]) => fix === nameOf(id))?.[1];
+    return {
+      path: `fixes/${nameOf(id)}/`,
+      kind: 'fix',
+      title: data.title,
+      lead: data.lead,
+      ...(wizard === undefined ? {} : { verdictOf: `work-it-out/${wizard}/` }),
+      says: [...data.says, ...phrases('fixes', nameOf(id)), ...broughtTo(nameOf(id))],
+      text: [
+        data.short,
+        data.because,
+        ...data.steps.map(({ do: act, more = '' }) => `${act} ${more}`),
+        plain(body),
+      ].join(' '),
+    };
+  });
+  const lessons: Searched[] = (await lessonsFor(language)).map(({ id, data, body }) => ({
+    path: `learn/${nameOf(id)}/`,
+    kind: 'lesson',
+    title: data.title,
+    lead: data.lead,
+    says: [...data.says, ...phrases('lessons', nameOf(id))],
+    text: plain(body),
+  }));
+  const terms: Searched[] = (await termsFor(language)).map(({ id, data }) => ({
+    path: `glossary/#${nameOf(id)}`,
+    kind: 'term',
+    title: data.term,
+    lead: data.means,
+    says: [...data.also, ...phrases('glossary', nameOf(id))],
+    text: '',
+  }));
+  const sources: Searched[] = (await sourcesFor(language)).map(({ id, data }) => ({
+    path: `sources/#${nameOf(id)}`,
+    kind: 'source',
+    title: data.title,
+    lead: data.says,
+    says: [],
+    text: '',
+  }));
+  const lists: Searched[] = LISTS.map((id) => ({
+    path: `${id}/`,
+    kind: 'page',
+    title: say(`${id}-title`),
+    lead: say(`${id}-lead`),
+    says: phrases('pages', id),
+    text: '',
+  }));
+  return [...wizards, ...troubles, ...fixes, ...lessons, ...terms, ...sources, ...lists];
+}
