@@ -203,8 +203,14 @@ const words = defineCollection({
 
 /** What people say in languages that the site may have no pages in: phrases/<language>/<kind>.yaml. Of checks by check/option. */
 const phrases = defineCollection({
-  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints,checks,wizards}.yaml', base: './src/content' }),
+  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints,checks,wizards,glossary}.yaml', base: './src/content' }),
   schema: z.record(z.string(), z.array(text).min(1)),
+});
+
+/** Words of all languages that mean the same in the search: a meaning, and the words that have it, parted by commas. */
+const same = defineCollection({
+  loader: glob({ pattern: 'same.yaml', base: './src/content' }),
+  schema: z.record(z.string(), text),
 });
 
 export const collections = {
@@ -218,4 +224,5 @@ export const collections = {
   sources,
   words,
   phrases,
+  same,
 };

@@ -8,7 +8,7 @@ import { COMPLAINT_IDS, SIGN_MODEL } from '../wizards/put-it-right/index.ts';
 import { JOBS, rankOf } from '../wizards/safety/index.ts';
 import { type Language, nameOf, writtenIn } from './href.ts';
 
-type Kind = Exclude<CollectionKey, 'words' | 'phrases'>;
+type Kind = Exclude<CollectionKey, 'words' | 'phrases' | 'same'>;
 
 async function entriesOf<Of extends Kind>(kind: Of, language: Language): Promise<CollectionEntry<Of>[]> {
   const all = await getCollection(kind);

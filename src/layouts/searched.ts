@@ -1,21 +1,15 @@
 // What the search may find, in a language: wizards, troubles under their own titles, fixes, lessons, words, sources and lists.
 import { getCollection } from 'astro:content';
-import type { Searched } from '../components/search/index.ts';
+import type { Same, Searched } from '../components/search/index.ts';
 import { FALLBACK, type Language, languageNamed } from '../components/words/index.ts';
-import { type FixId, WIZARD_IDS, type WizardId } from '../wizards/index.ts';
+import { WIZARD_IDS, wizardsFor } from '../wizards/index.ts';
 import { ENDS_AT_ONCE } from '../wizards/put-it-right/index.ts';
 import { complaintsFor, fixesFor, lessonsFor, sourcesFor, termsFor } from './entries.ts';
 import { nameOf } from './href.ts';
 import { wordsFor } from './words.ts';
 
 /** Verdicts that only a wizard can give: it stands before them in the list. */
-const VERDICT_OF: Readonly<Partial<Record<FixId, WizardId>>> = {
-  'power-is-enough': 'enough-current',
-  'lopsided-split': 'enough-current',
-  'supplies-either-way': 'which-supply-where',
-  'wiring-good': 'wire-it',
-  'wiring-not-known': 'wire-it',
-};
+const VERDICTS = ['power-is-enough', 'lopsided-split', 'supplies-either-way', 'wiring-good', 'wiring-not-known'];
 
 const LISTS = ['cautions', 'glossary', 'sources', 'privacy'] as const;
 
@@ -26,13 +20,6 @@ async function phrasesFor(language: Language) {
   return (kind: string, name: string): string[] =>
     all.filter(({ id }) => nameOf(id) === kind).flatMap(({ data }) => data[name] ?? []);
 }
-
-/** Text of Markdown with components, without what marks it up. */
-const plain = (body = ''): string =>
-  body
-    .replace(/^import .*$/gm, '')
-    .replace(/<[^>]*>|\{[^}]*\}|\]\([^)]*\)/g, ' ')
-    .replace(/[#*_`[\]|]/g, ' ');
 
 /** All that the search of a language finds. */
 export async function searchedFor(language: Language): Promise<Searched[]> {
@@ -55,7 +42,6 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     title: say(`${id}-title`),
     lead: say(`${id}-lead`),
     says: phrases('wizards', id),
-    text: `${say(`${id}-asks`)} ${say(`${id}-gives`)}`,
   }));
   const troubles: Searched[] = complaints
     .filter(({ id }) => !Object.hasOwn(ENDS_AT_ONCE, nameOf(id)))
@@ -65,32 +51,24 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
       title: entry.data.title,
       lead: entry.data.lead,
       says: saidOf(entry),
-      text: '',
     }));
-  const fixes: Searched[] = (await fixesFor(language)).map(({ id, data, body }) => {
-    const wizard = Object.entries(VERDICT_OF).find(([fix]) => fix === nameOf(id))?.[1];
+  const fixes: Searched[] = (await fixesFor(language)).map(({ id, data }) => {
+    const [wizard] = VERDICTS.includes(nameOf(id)) ? wizardsFor(nameOf(id)) : [];
     return {
       path: `fixes/${nameOf(id)}/`,
       kind: 'fix',
       title: data.title,
       lead: data.lead,
       ...(wizard === undefined ? {} : { verdictOf: `work-it-out/${wizard}/` }),
-      says: [...data.says, ...phrases('fixes', nameOf(id)), ...broughtTo(nameOf(id))],
-      text: [
-        data.short,
-        data.because,
-        ...data.steps.map(({ do: act, more = '' }) => `${act} ${more}`),
-        plain(body),
-      ].join(' '),
+      says: [data.short, ...data.says, ...phrases('fixes', nameOf(id)), ...broughtTo(nameOf(id))],
     };
   });
-  const lessons: Searched[] = (await lessonsFor(language)).map(({ id, data, body }) => ({
+  const lessons: Searched[] = (await lessonsFor(language)).map(({ id, data }) => ({
     path: `learn/${nameOf(id)}/`,
     kind: 'lesson',
     title: data.title,
     lead: data.lead,
     says: [...data.says, ...phrases('lessons', nameOf(id))],
-    text: plain(body),
   }));
   const terms: Searched[] = (await termsFor(language)).map(({ id, data }) => ({
     path: `glossary/#${nameOf(id)}`,
@@ -98,7 +76,6 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     title: data.term,
     lead: data.means,
     says: [...data.also, ...phrases('glossary', nameOf(id))],
-    text: '',
   }));
   const sources: Searched[] = (await sourcesFor(language)).map(({ id, data }) => ({
     path: `sources/#${nameOf(id)}`,
@@ -106,7 +83,6 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     title: data.title,
     lead: data.says,
     says: [],
-    text: '',
   }));
   const lists: Searched[] = LISTS.map((id) => ({
     path: `${id}/`,
@@ -114,7 +90,14 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     title: say(`${id}-title`),
     lead: say(`${id}-lead`),
     says: phrases('pages', id),
-    text: '',
   }));
   return [...wizards, ...troubles, ...fixes, ...lessons, ...terms, ...sources, ...lists];
+}
+
+/** Words that mean the same, in all languages. */
+export async function sameWords(): Promise<Same> {
+  const all = await getCollection('same');
+  return Object.fromEntries(
+    all.flatMap(({ data }) => Object.entries(data)).map(([meaning, words]) => [meaning, words.split(', ')]),
+  );
 }

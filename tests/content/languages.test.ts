@@ -8,6 +8,7 @@ import { lacking, lackingLine } from '../../scripts/check/lacking.mjs';
 import { LANGUAGES } from '../../src/components/words/languages.ts';
 import { listed } from '../../src/components/words/lists.ts';
 import { fill } from '../../src/components/words/words.ts';
+import { WIZARD_IDS } from '../../src/wizards/index.ts';
 import { codeIn, SRC } from './asked.ts';
 import { CONTENT, isRecord, texts, wordsOf } from './folder.ts';
 
@@ -29,7 +30,7 @@ function strayIn(own: Readonly<Record<string, unknown>>, english: Readonly<Recor
 
 describe('The languages', () => {
   test('each have a folder, and no folder is there without its line', () => {
-    const folders = readdirSync(CONTENT).filter((name) => name !== 'phrases');
+    const folders = readdirSync(CONTENT).filter((name) => !['phrases', 'same.yaml'].includes(name));
     expect(folders.sort()).toEqual(LANGUAGES.map(({ id }) => id).sort());
   });
 
@@ -97,7 +98,9 @@ describe('The languages', () => {
 
 /** What people say in English: of a page by its id, of a check by check/option. */
 function saidIn(kind: string): ReadonlyMap<string, readonly string[]> {
+  if (kind === 'wizards') return new Map(WIZARD_IDS.map((id) => [id, []]));
   const pages = wordsOf('en', kind);
+  if (kind === 'glossary') return new Map(pages.map(({ id, data }) => [id, texts(data['also'])]));
   if (kind !== 'checks') return new Map(pages.map(({ id, data }) => [id, texts(data['says'])]));
   return new Map(
     pages.flatMap(({ id, data }) =>

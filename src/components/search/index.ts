@@ -1,2 +1,3 @@
 // What this room lets out.
-export { type Kind, type Page, pack, type Searched, Searcher } from './searcher.ts';
+export { type Page, pack, type Searched, Searcher } from './searcher.ts';
+export type { Same } from './terms.ts';

@@ -1,21 +1,101 @@
 // How words are compared in the search: alike when the index is made and when it is asked.
+import MiniSearch from 'minisearch';
 import { stemmer } from 'stemmer';
 
 /** Small words that say nothing of what is looked for, English, German, French, Dutch. */
 const SMALL = new Set(
   [
-    'a an the i my me we our you your it its is are was were be been has have had do does did of to at in on into by and or so as if then that this these those there with for from just very any also get gets got but he she they them their what why how when where which can could should would will may need want know about please help',
+    'a an the i my me we our you your it its is are was were be been has have had do does did of to at in on into by and or so as if then that this these those there with for from just very any also get gets got but he she they them their what why how when where which can could should would will may need want know about please help s t',
     'der die das den dem des ein eine einen einem einer ich mein meine meinem meiner wir es ist sind war von zu zum zur im am auf in und oder so wenn dann mit fur nur auch immer sehr bei beim sich er sie was wie warum wo wann welche welcher welches kann muss man',
-    'le la les l un une des du de d je j mon ma mes nous il elle est sont a au aux en et ou si quand alors avec pour sur qui que qu se s ce c cette ca y quoi comment pourquoi quel quelle quels quelles faut dois peut on m n',
+    'le la les l un une des du de d je j mon ma mes nous il elle est sont a au aux en et ou si quand alors avec pour sur qui que qu se c cette ca y quoi comment pourquoi quel quelle quels quelles faut dois peut on m n',
     'het een ik mijn we is zijn was van te in op en of als dan met voor uit ook erg bij zich er dat die de wat hoe waarom waar wanneer welke kan moet je',
   ].flatMap((words) => words.split(' ')),
 );
 
-/** Words of a text: small letters without accents; "n't" is a word of its own. Figures stay with their unit: "16v" is one word. */
+/** Words of a text: small letters without accents; "n't" is a word of its own, "a.c." is one. */
 export function wordsOf(text: string): string[] {
   const plain = text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss').replaceAll('œ', 'oe');
-  return plain.replace(/n[’']t\b/g, ' not').match(/[\p{L}\p{N}]+/gu) ?? [];
+  return (
+    plain
+      .replace(/n[’']t\b/g, ' not')
+      .replace(/\b([ad])\.c\.?/g, '$1c')
+      .match(/[\p{L}\p{N}]+/gu) ?? []
+  );
 }
 
 /** The stem of a word, or nothing where it is too small to look for. */
-export const termOf = (word: string): string | null => (SMALL.has(word) ? null : stemmer(word));
+const termOf = (word: string): string | undefined => (SMALL.has(word) ? undefined : stemmer(word));
+
+/** Meanings by name, with the words and groups of words that have them, whatever the language. */
+export type Same = Readonly<Record<string, readonly string[]>>;
+
+interface Known {
+  readonly id: string;
+  readonly meaning: string;
+}
+
+/** A meaning among the terms: no word begins like this. */
+const MARK = '=';
+/** Words shorter than this are not taken for misspelt ones. */
+const LEAST_MISSPELT = 5;
+const MISSPELT = 0.2;
+/** In a long word that nobody knows, known ones of at least so many letters are looked for: Netzteilspannung. */
+const LEAST_PART = 5;
+
+export const isMeaning = (term: string): boolean => term.startsWith(MARK);
+
+/** Turns texts into terms: words that mean the same become one. */
+export class Terms {
+  readonly #meanings = new Map<string, string>();
+  readonly #longest: number;
+  readonly #near = new MiniSearch<Known>({
+    fields: ['id'],
+    storeFields: ['meaning'],
+    tokenize: (text) => [text],
+    processTerm: (term) => term,
+  });
+
+  constructor(same: Same) {
+    for (const [meaning, lines] of Object.entries(same))
+      for (const line of lines) this.#meanings.set(stemsOf(line).join(' '), MARK + meaning);
+    this.#longest = Math.max(1, ...[...this.#meanings.keys()].map((key) => key.split(' ').length));
+    this.#near.addAll(
+      [...this.#meanings].filter(([id]) => !id.includes(' ')).map(([id, meaning]) => ({ id, meaning })),
+    );
+  }
+
+  /** Terms of a text, in its order; the small words are left out. */
+  of(text: string): string[] {
+    const stems = stemsOf(text);
+    const words = wordsOf(text);
+    const terms: string[] = [];
+    for (let at = 0; at < stems.length; ) {
+      const [length, meaning] = this.#meaningAt(stems, at);
+      const term = meaning ?? termOf(words[at] ?? '');
+      if (term !== undefined) terms.push(term);
+      at += length;
+    }
+    return terms;
+  }
+
+  /** Meanings that an unknown word of a question may have: misspelt, or in one word with others. None for a meaning itself. */
+  guess(term: string): string[] {
+    if (isMeaning(term) || term.length < LEAST_MISSPELT) return [];
+    const [near] = this.#near.search(term, { fuzzy: MISSPELT });
+    if (near !== undefined) return [String(near['meaning'])];
+    const within = [...this.#meanings].filter(
+      ([known]) => known.length >= LEAST_PART && (term.startsWith(known) || term.endsWith(known)),
+    );
+    return [...new Set(within.map(([, meaning]) => meaning))];
+  }
+
+  #meaningAt(stems: readonly string[], at: number): [length: number, meaning: string | undefined] {
+    for (let length = Math.min(this.#longest, stems.length - at); length > 0; length--) {
+      const meaning = this.#meanings.get(stems.slice(at, at + length).join(' '));
+      if (meaning !== undefined) return [length, meaning];
+    }
+    return [1, undefined];
+  }
+}
+
+const stemsOf = (text: string): string[] => wordsOf(text).map((word) => stemmer(word));

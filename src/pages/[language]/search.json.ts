@@ -3,8 +3,9 @@ import type { APIRoute } from 'astro';
 import { pack } from '../../components/search/index.ts';
 import { languageOf } from '../../layouts/href.ts';
 import { onePage } from '../../layouts/paths.ts';
-import { searchedFor } from '../../layouts/searched.ts';
+import { sameWords, searchedFor } from '../../layouts/searched.ts';
 
 export const getStaticPaths = onePage;
 
-export const GET: APIRoute = async ({ url }) => new Response(pack(await searchedFor(languageOf(url))));
+export const GET: APIRoute = async ({ url }) =>
+  new Response(pack(await searchedFor(languageOf(url)), await sameWords()));
