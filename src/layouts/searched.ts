@@ -1,12 +1,13 @@
 // What the search may find, in a language: wizards, troubles under their own titles, fixes, lessons, words, sources and lists.
 import { getCollection } from 'astro:content';
 import type { Same, Searched } from '../components/search/index.ts';
-import { FALLBACK, type Language, languageNamed } from '../components/words/index.ts';
+import { FALLBACK, inMeasures, type Language, languageNamed, localeOf, Numbers } from '../components/words/index.ts';
 import { WIZARD_IDS, wizardsFor } from '../wizards/index.ts';
 import { ENDS_AT_ONCE } from '../wizards/put-it-right/index.ts';
 import { complaintsFor, fixesFor, lessonsFor, sourcesFor, termsFor } from './entries.ts';
 import { nameOf } from './href.ts';
-import { wordsFor } from './words.ts';
+import { withNumbers } from './numbers/index.ts';
+import { wordsFor, wordsOf } from './words.ts';
 
 /** Verdicts that only a wizard can give: it stands before them in the list. */
 const VERDICTS = ['power-is-enough', 'lopsided-split', 'supplies-either-way', 'wiring-good', 'wiring-not-known'];
@@ -67,7 +68,7 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     path: `learn/${nameOf(id)}/`,
     kind: 'lesson',
     title: data.title,
-    lead: data.lead,
+    lead: data.point,
     says: [...data.says, ...phrases('lessons', nameOf(id))],
   }));
   const terms: Searched[] = (await termsFor(language)).map(({ id, data }) => ({
@@ -91,7 +92,14 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     lead: say(`${id}-lead`),
     says: phrases('pages', id),
   }));
-  return [...wizards, ...troubles, ...fixes, ...lessons, ...terms, ...sources, ...lists];
+  const units = await wordsOf(language, ['units']);
+  const metric = new Numbers(localeOf(language), 'metric', units);
+  const feet = new Numbers(localeOf(language), 'feet-and-gauge', units);
+  return [...wizards, ...troubles, ...fixes, ...lessons, ...terms, ...sources, ...lists].map((page) => {
+    const lead = withNumbers(page.lead, metric, feet);
+    const [inMetric, inFeet] = [inMeasures(lead, metric), inMeasures(lead, feet)];
+    return { ...page, lead: inMetric, ...(inFeet === inMetric ? {} : { inFeet }) };
+  });
 }
 
 /** Words that mean the same, in all languages. */

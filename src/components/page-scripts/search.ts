@@ -26,8 +26,16 @@ const load = (address: string): Promise<Searcher> => {
   return searcher;
 };
 
+/** What differs between the two systems stands there in both: the switch at the foot of the page chooses. */
+function told(system: 'in-metric' | 'in-feet', lead: string): HTMLElement {
+  const span = document.createElement('span');
+  span.className = system;
+  span.textContent = lead;
+  return span;
+}
+
 /** One line of the list: what it is called, what it is, what it says. */
-function line({ path, kind, title, lead }: Page, home: string, kinds: DOMStringMap): HTMLLIElement {
+function line({ path, kind, title, lead, inFeet }: Page, home: string, kinds: DOMStringMap): HTMLLIElement {
   const item = document.createElement('li');
   const link = document.createElement('a');
   link.href = home + path;
@@ -36,7 +44,9 @@ function line({ path, kind, title, lead }: Page, home: string, kinds: DOMStringM
   text.className = 'small';
   const what = document.createElement('b');
   what.textContent = kinds[kind] ?? '';
-  text.append(what, ' · ', lead);
+  text.append(what, ' · ');
+  if (inFeet === undefined) text.append(lead);
+  else text.append(told('in-metric', lead), told('in-feet', inFeet));
   item.append(link, text);
   return item;
 }

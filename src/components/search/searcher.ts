@@ -12,6 +12,8 @@ export interface Page {
   readonly kind: Kind;
   readonly title: string;
   readonly lead: string;
+  /** The lead in feet and gauge numbers, where that differs. */
+  readonly inFeet?: string;
   /** The wizard that comes to this as its verdict: it always stands before it. */
   readonly verdictOf?: string;
 }
