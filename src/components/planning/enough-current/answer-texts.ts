@@ -5,8 +5,7 @@ import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-curre
 import { isTold } from '../../../wizards/enough-current/index.ts';
 import type { FixWords, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
-import { costWords } from '../frame/cost-words.ts';
-import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import { costWords, type Tone, type WorkedOutProps } from '../frame/index.ts';
 
 interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes' | 'answers' | 'language'> {
   readonly reckoning: Reckoning;
