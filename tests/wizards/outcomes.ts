@@ -66,7 +66,8 @@ export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
   'booster-with-own-supply': { ...LAYOUT, ...POWER, modern: '8', moving: '7' },
   'more-districts': { ...LAYOUT, ...POWER, modern: '16', moving: '14' },
   'lopsided-split': { ...LAYOUT, ...POWER, ...DIVIDED, 'supply-amps': '4 A', modern: '8', moving: '7' },
-  'fewer-moving': { ...LAYOUT, ...POWER, modern: '60', moving: '50' },
+  // Not even six districts carry a quarter of these.
+  'fewer-moving': { ...LAYOUT, ...POWER, modern: '100', moving: '100' },
   'mute-and-park': { ...LAYOUT, ...POWER, modern: '14', sound: '14', moving: '2' },
   'put-on-in-two-groups': { ...LAYOUT, ...POWER, modern: '12', stored: '12' },
   'supply-cannot-trip': { ...LAYOUT, ...POWER, 'supply-amps': '2 A' },
