@@ -42,6 +42,7 @@ export {
 // diagnosis: what is wrong.
 export type {
   CircumstanceRow,
+  Conflict,
   Evidence,
   HowOften,
   InParts,
@@ -64,11 +65,13 @@ export type {
   WalkModel,
 } from './diagnosis/index.ts';
 export {
+  atOnce,
   howOften,
   SOMETHING_ELSE,
-  signConflicts,
+  signConflictsInParts,
   signEvidence,
   signPosterior,
+  signPosteriorInParts,
   signStep,
   signStepInParts,
   TOOLS,

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
 import { LIKELIHOOD_WORDS, WORD_CHANCE } from '../../src/engine/diagnosis/model.ts';
-import { believe } from '../../src/engine/diagnosis/sign-belief.ts';
+import { believeInParts } from '../../src/engine/diagnosis/sign-belief.ts';
 import type {
   Gives,
   Mix,
@@ -271,9 +271,11 @@ describe('what is believed', () => {
           .sort(() => random() - 0.5)
           .slice(0, count)
           .map((check) => ({ check, option: pick(random, check.options) }));
-        const belief = believe(
-          tables,
-          told.map(({ check, option }) => ({ check: check.id, option })),
+        const belief = atOnce(
+          believeInParts(
+            tables,
+            told.map(({ check, option }) => ({ check: check.id, option })),
+          ),
         );
         const next = atOnce(belief.expect([...model.causes.keys()]));
         for (const [c, cause] of model.causes.entries()) {

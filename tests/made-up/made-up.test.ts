@@ -264,7 +264,9 @@ describe('In a browser', () => {
     for (let asked = 0; asked < 4; asked += 1) {
       await page.locator('.answers').waitFor();
       await isRight(page, `question ${asked}`);
+      const title = await page.locator('.walk h1').textContent();
       await page.locator('.answers button').last().click();
+      await page.waitForFunction((old) => document.querySelector('.walk h1')?.textContent !== old, title);
     }
     await close();
   });

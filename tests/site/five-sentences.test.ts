@@ -86,6 +86,7 @@ test.each(FIVE)('“$text” leads to the repair of $cause', async ({ complaint,
   expect(await tapWhatWasHeard(page)).toBeGreaterThan(0);
   expect(await overflow(page)).toEqual([]);
   await page.getByRole('button', { name: /^Go on with/ }).click();
+  await page.locator('.telling').waitFor({ state: 'detached' });
   expect(await answersAs(page, cause)).toBeLessThan(MOST);
   const fixClass = SIGN_MODEL.causes.find(({ id }) => id === cause)?.fixClass ?? '';
   expect(await page.locator('.walk h1').textContent()).toBe(FIX_TITLE.get(fixClass));

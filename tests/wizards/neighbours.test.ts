@@ -1,7 +1,7 @@
 // Causes that look alike from afar: what a practitioner tells them apart by speaks clearly for the one and against the other.
 import { describe, expect, test } from 'vitest';
 import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
-import { believe } from '../../src/engine/diagnosis/sign-belief.ts';
+import { believeInParts } from '../../src/engine/diagnosis/sign-belief.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import type { CauseId } from '../../src/wizards/put-it-right/model/causes/index.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
@@ -31,7 +31,7 @@ const TABLES = atOnce(
 
 /** How much likelier a layout shows this under the one cause than under the other. */
 function speaksFor(sign: SignId, value: string, cause: CauseId, other: CauseId): number {
-  const { likelihood } = believe(TABLES, [{ check: sign, option: value }]);
+  const { likelihood } = atOnce(believeInParts(TABLES, [{ check: sign, option: value }]));
   const chance = (id: CauseId): number => likelihood[SIGN_MODEL.causes.findIndex((one) => one.id === id)] ?? 0;
   return chance(cause) / chance(other);
 }

@@ -20,6 +20,7 @@ vi.mock(import('../../src/engine/index.ts'), async (original) => {
 
 const { parseWalk, replayWalk } = await import('../../src/wizards/put-it-right/address.ts');
 const { placeInParts, placeOf } = await import('../../src/wizards/put-it-right/place.ts');
+const { besideInParts, conflictIn, possibleNow } = await import('../../src/wizards/put-it-right/possible.ts');
 
 const SITTING = { 'danger-now': 'none' };
 const BEGUN = '?told=yes&tools=lamps.wire';
@@ -61,5 +62,20 @@ describe('the place that an address leads to', () => {
     const search = `${BEGUN}&two-lamps=both-light`;
     expect(placeOf('trips-at-gap', search, SITTING).walk.state).toBe('proposing');
     expect(placeOf('trips-at-gap', search, {}).walk).toMatchObject({ state: 'safety', check: 'danger-now' });
+  });
+});
+
+describe('what stands beside a question', () => {
+  const { walk } = placeOf('trips-at-gap', `${BEGUN}&which-places=every-gap&swap-track-wires=cured`, SITTING);
+
+  test('is reckoned in parts, and is what is reckoned at once', () => {
+    const atOnce = { possible: possibleNow({ ...walk.context }), conflict: conflictIn({ ...walk.context }) };
+    expect([...besideInParts(walk.context)].length).toBeGreaterThan(100);
+    expect({ possible: possibleNow(walk.context), conflict: conflictIn(walk.context) }).toEqual(atOnce);
+  });
+
+  test('is there at once the second time', () => {
+    expect([...besideInParts(walk.context)]).toEqual([]);
+    expect(possibleNow(walk.context)).toBe(possibleNow(walk.context));
   });
 });

@@ -54,7 +54,8 @@ export default function Walk({
   const address = useAddress();
   const [sitting, setSitting] = useState<Sitting>({});
   const at = useMemo(() => firstOf(address.search, sitting, first), [address.search, sitting, first]);
-  const loaded = useRest(at.begun, { complaint, home, laterStyles }, { search: address.search, sitting });
+  const where = { complaint, home, laterStyles, pictureStyles, numbers };
+  const loaded = useRest(at.begun, where, { search: address.search, sitting });
   const rest = loaded.value;
   const say = useMemo(() => sayer({ ...words, ...rest?.words.words }, language), [words, rest, language]);
   const [crash] = useErrorBoundary();
@@ -216,26 +217,28 @@ interface Standing {
   readonly sitting: Sitting;
 }
 
-async function loadRest(complaint: ComplaintId, now: () => Standing): Promise<typeof import('./rest.ts')> {
-  const rest = await import('./rest.ts');
+interface Where extends Pick<WalkProps, 'complaint' | 'home' | 'laterStyles' | 'pictureStyles'> {
+  readonly numbers: Numbers;
+}
+
+async function loadRest({ numbers, ...where }: Where, now: () => Standing): Promise<typeof import('./rest.ts')> {
+  const coming = import('./rest.ts');
+  setTimeout(() => numbers.getReady());
+  const rest = await coming;
   await rest.modelReady();
-  const { search, sitting } = now();
-  await rest.placeReady(complaint, search, sitting);
+  await rest.soon({ ...where, ...now() });
   return rest;
 }
 
 /** What a walk needs after its first question: nothing of it is drawn before its words are there, and where it stands is reckoned. */
-function useRest(
-  wanted: boolean,
-  { complaint, home, laterStyles }: Pick<WalkProps, 'complaint' | 'home' | 'laterStyles'>,
-  standing: Standing,
-): Loaded<Rest> {
+function useRest(wanted: boolean, where: Where, standing: Standing): Loaded<Rest> {
+  const { complaint, home, laterStyles } = where;
   const latest = useRef(standing);
   latest.current = standing;
   const load = useCallback(
     async (stop: AbortSignal): Promise<Rest> => {
       const [rest, words] = await Promise.all([
-        loadRest(complaint, () => latest.current),
+        loadRest(where, () => latest.current),
         fetchWords(`${home}put-it-right/words.json`, stop),
         ...laterStyles.map(fetchStyles),
       ]);

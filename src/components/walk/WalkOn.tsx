@@ -5,6 +5,7 @@ import type { Made } from '../../wizards/links/index.ts';
 import { HANDED_ON } from '../../wizards/links/index.ts';
 import type { ComplaintId, LeftOut, Place, Sitting, Told, Walk } from '../../wizards/put-it-right/index.ts';
 import {
+  besideInParts,
   CANNOT,
   leavesATrace,
   NOTHING_TOLD,
@@ -142,12 +143,15 @@ interface BesideProps extends PartProps {
 
 /** What was told, and what is still possible: reckoned once the next question is on the screen. */
 function Beside({ complaint, told, walk, checks, made, card, go, ...parts }: BesideProps) {
-  const now = useLater(useMemo(() => ({ told, walk, card }), [told, walk, card]));
-  const isOn = now.walk.state !== 'solved' && now.walk.state !== 'telling';
+  const now = useLater(
+    useMemo(() => ({ told, walk, card }), [told, walk, card]),
+    ({ walk: { context } }) => besideInParts(context),
+  );
+  const isOn = now !== undefined && now.walk.state !== 'solved' && now.walk.state !== 'telling';
   return useMemo(
     () => (
       <aside class="beside">
-        {now.walk.state !== 'telling' && (
+        {now !== undefined && now.walk.state !== 'telling' && (
           <Seen
             {...parts}
             complaint={complaint}

@@ -3,12 +3,8 @@ import { useCallback, useEffect, useRef } from 'preact/hooks';
 import type { ComplaintId, Sitting, Told } from '../../wizards/put-it-right/index.ts';
 import { walkAddress } from '../../wizards/put-it-right/index.ts';
 import type { Address } from '../shared/index.ts';
-import { beginWords } from './fetched.ts';
 import type { PartProps } from './part-props.ts';
-import { placeReady } from './ready.ts';
-
-/** Words that take longer come after what stands around them: then the page says that they are on their way. */
-const LATE_MS = 120;
+import { soon } from './ready.ts';
 
 interface Going extends Pick<PartProps, 'home' | 'pictureStyles'> {
   readonly complaint: ComplaintId;
@@ -35,7 +31,7 @@ export function useGoing({ complaint, address, sitting, setSitting, home, pictur
       const search = walkAddress(next);
       const isWanted = (): boolean => steps.current === mine;
       // What fails here is tried again, and said, where it is drawn.
-      await soon({ complaint, search, said, home, pictureStyles, isWanted }).catch(() => undefined);
+      await soon({ complaint, search, sitting: said, home, pictureStyles }, isWanted).catch(() => undefined);
       if (!isWanted()) return;
       isOn.current = false;
       setSitting(said);
@@ -44,16 +40,4 @@ export function useGoing({ complaint, address, sitting, setSitting, home, pictur
     [complaint, address.go, sitting, setSitting, home, pictureStyles],
   );
   return { go, isOn };
-}
-
-interface Step extends Pick<Going, 'complaint' | 'home' | 'pictureStyles'> {
-  readonly search: string;
-  readonly said: Sitting;
-  readonly isWanted: () => boolean;
-}
-
-async function soon({ complaint, search, said, isWanted, ...where }: Step): Promise<void> {
-  const place = await placeReady(complaint, search, said, isWanted);
-  if (place === undefined) return;
-  await Promise.race([beginWords(where, place.walk), new Promise((done) => setTimeout(done, LATE_MS))]);
 }

@@ -65,6 +65,12 @@ export class Numbers {
     return quantity === 'area' ? this.wires : this.system;
   }
 
+  /** Makes what a number with up to three decimals and a share are written with: the first of them takes longest. */
+  getReady(): void {
+    this.plain(0, 3);
+    this.share(1);
+  }
+
   plain(value: number, digits: number): string {
     return numberFormat(this.#language, { maximumFractionDigits: digits }).format(value);
   }

@@ -1,6 +1,7 @@
 // Which cause is how likely after what was seen, and what to ask, mend or hand on next.
 
 export type { InParts } from './in-parts.ts';
+export { atOnce } from './in-parts.ts';
 export type {
   LikelihoodWord,
   Precondition,
@@ -23,7 +24,13 @@ export type {
   SignRow,
   Source,
 } from './sign-model.ts';
-export { signConflicts, signEvidence, signPosterior } from './sign-shown.ts';
+export type { Conflict } from './sign-shown.ts';
+export {
+  signConflictsInParts,
+  signEvidence,
+  signPosterior,
+  signPosteriorInParts,
+} from './sign-shown.ts';
 export type { NextStep } from './sign-step.ts';
 export { signStep, signStepInParts } from './sign-step.ts';
 export type { SignState, WalkModel } from './sign-walk.ts';

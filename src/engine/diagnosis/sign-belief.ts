@@ -1,7 +1,7 @@
 // How likely each cause is after what was told, and what each check would say next: exact sums over circumstances, over whether a trouble
 // that comes and goes shows just now, and over whether a source of answers slipped. See docs/decisions/019.
 import type { InParts } from './in-parts.ts';
-import { atOnce, eachInParts } from './in-parts.ts';
+import { eachInParts } from './in-parts.ts';
 import type { Seen } from './posterior.ts';
 import type { CauseTables, SignTables, Table } from './sign-tables.ts';
 
@@ -37,12 +37,8 @@ interface Heard {
 
 /**
  * Exact chances of what was told under each cause, and of each answer that could come next. Total: unknown answers are passed over, of two to
- * one check the later one counts. Source: own-derivation, Bayes.
+ * one check the later one counts. Cause by cause. Source: own-derivation, Bayes.
  */
-export const believe = (tables: SignTables, answers: readonly Seen[]): Belief =>
-  atOnce(believeInParts(tables, answers));
-
-/** The same cause by cause. */
 export function* believeInParts(tables: SignTables, answers: readonly Seen[]): InParts<Belief> {
   const teller = new Teller(tables, heardOf(tables, answers));
   const sums = yield* eachInParts(tables.causes, (cause) => new CauseSum(tables, cause, teller));

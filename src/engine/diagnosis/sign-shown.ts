@@ -1,14 +1,20 @@
 // What a walk over signs shows on its way: what is still possible, what each answer ruled out, what speaks for each cause, what hardly goes together.
 
+import type { InParts } from './in-parts.ts';
+import { atOnce } from './in-parts.ts';
 import type { Evidence, Posterior, RuledOut, Seen } from './posterior.ts';
 import { findingsOf, RULED_OUT_BELOW, RULED_OUT_FALL, SPEAKS } from './posterior.ts';
-import { believe } from './sign-belief.ts';
+import { believeInParts } from './sign-belief.ts';
 import type { SignState, WalkModel } from './sign-walk.ts';
-import { knownAnswers, standAt } from './sign-walk.ts';
+import { knownAnswers, standAt, standInParts } from './sign-walk.ts';
 
 /** Chances of all causes and fix classes, most likely first, and what fell out by which answer. Total; unknown answers are listed in `ignored`. */
-export function signPosterior(model: WalkModel, state: SignState): Posterior {
-  const { compiled, standing } = standAt(model, state);
+export const signPosterior = (model: WalkModel, state: SignState): Posterior =>
+  atOnce(signPosteriorInParts(model, state));
+
+/** The same a part at a time. */
+export function* signPosteriorInParts(model: WalkModel, state: SignState): InParts<Posterior> {
+  const { compiled, standing } = yield* standInParts(model, state);
   const causes = compiled.faults.map(({ id, fixClass }, i) => ({
     fault: id,
     fixClass,
@@ -18,7 +24,7 @@ export function signPosterior(model: WalkModel, state: SignState): Posterior {
   return {
     causes: causes.sort((a, b) => b.chance - a.chance),
     findings: findingsOf(compiled, standing.chances),
-    ruledOut: ruledOut(model, state, known),
+    ruledOut: yield* ruledOut(model, state, known),
     ignored: state.answers.filter(
       (one) => !known.some(({ check, option }) => check === one.check && option === one.option),
     ),
@@ -26,8 +32,13 @@ export function signPosterior(model: WalkModel, state: SignState): Posterior {
 }
 
 /** A cause fell out by the answer after which it stays below the limit. */
-function ruledOut(model: WalkModel, state: SignState, known: readonly Seen[]): RuledOut[] {
-  const steps = known.map((_, i) => standAt(model, { ...state, answers: known.slice(0, i + 1) }).standing.chances);
+function* ruledOut(model: WalkModel, state: SignState, known: readonly Seen[]): InParts<RuledOut[]> {
+  const steps: Float64Array[] = [];
+  for (const i of known.keys()) {
+    const { standing } = yield* standInParts(model, { ...state, answers: known.slice(0, i + 1) });
+    steps.push(standing.chances);
+  }
+  yield;
   const isOut = (chances: Float64Array | undefined, i: number): boolean => {
     const chance = chances?.[i] ?? 0;
     return chance < RULED_OUT_BELOW && chance < RULED_OUT_FALL * (model.overall[i] ?? 0);
@@ -89,26 +100,28 @@ export interface Conflict {
 const CONFLICT = { chance: 0.15, fall: 0.25 } as const;
 
 /**
- * Pairs of answers that hardly go together, worst first; each pair once. Total; unknown answers are left out.
+ * Pairs of answers that hardly go together, worst first; each pair once. A part at a time. Total; unknown answers are left out.
  * Source: the conflict measure P(a)P(b)/P(a,b) of F.V. Jensen, from memory; the limits are from memory (judgement).
  */
-export function signConflicts(model: WalkModel, state: SignState): Conflict[] {
+export function* signConflictsInParts(model: WalkModel, state: SignState): InParts<Conflict[]> {
   const known = knownAnswers(model, state.answers);
-  const chanceOf = (answers: readonly Seen[]): number => {
-    const { likelihood } = believe(model.tables, answers);
-    const prior = standAt(model, { ...state, answers: [] }).compiled.share;
+  const prior = (yield* standInParts(model, { ...state, answers: [] })).compiled.share;
+  function* chanceOf(answers: readonly Seen[]): InParts<number> {
+    const { likelihood } = yield* believeInParts(model.tables, answers);
     return likelihood.reduce((sum, one, i) => sum + one * (prior[i] ?? 0), 0);
-  };
-  const all = chanceOf(known);
-  const found = known.flatMap((one) => {
+  }
+  const all = yield* chanceOf(known);
+  const found: Conflict[] = [];
+  for (const one of known) {
     const others = known.filter((other) => other !== one);
-    const chance = all / chanceOf(others);
-    const alone = chanceOf([one]);
-    if (chance >= CONFLICT.chance || chance >= CONFLICT.fall * alone) return [];
-    const lifts = others.map((other) => chanceOf([one, other]) / chanceOf([other]));
+    const chance = all / (yield* chanceOf(others));
+    const alone = yield* chanceOf([one]);
+    if (chance >= CONFLICT.chance || chance >= CONFLICT.fall * alone) continue;
+    const lifts: number[] = [];
+    for (const other of others) lifts.push((yield* chanceOf([one, other])) / (yield* chanceOf([other])));
     const worst = others[lifts.indexOf(Math.min(...lifts))];
-    return worst === undefined ? [] : [{ again: one, against: worst, chance, alone }];
-  });
+    if (worst !== undefined) found.push({ again: one, against: worst, chance, alone });
+  }
   const sorted = found.sort((a, b) => a.chance / a.alone - b.chance / b.alone);
   return sorted.filter(
     (one, i) =>

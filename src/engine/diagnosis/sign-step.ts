@@ -58,7 +58,7 @@ export function* signStepInParts(model: WalkModel, state: SignState): InParts<Ne
   if (lead >= 0) return asks(compiled, lead);
   const likely = yield* likelyInParts(stand);
   const valuer = new Valuer(likely.compiled);
-  const choice = yield* valuer.chooseInParts(likely.standing, compiled.settings.lookAhead);
+  const choice = yield* valuer.choose(likely.standing, compiled.settings.lookAhead);
   yield;
   if (choice.kind === 'ask') return asks(compiled, choice.at);
   if (choice.kind === 'fix') {

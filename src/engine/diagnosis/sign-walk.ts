@@ -70,13 +70,16 @@ export function* walkModelInParts(model: SignModel, settings: WalkSettings): InP
   const { causes, classes } = byClass(model.causes);
   const ordered = { ...model, causes };
   const plain = yield* signTables(ordered, settings.slips);
-  for (const opening of model.openings) assertOpening(opening, model);
+  for (const opening of model.openings) {
+    assertOpening(opening, model);
+    yield;
+  }
   const overall = overallShares(ordered, settings.elseShare);
   yield;
   const other = yield* average(plain, overall);
   yield;
   const tables = { ...plain, causes: [...(yield* doubted(plain.causes, other, settings.rowsDoubted)), other] };
-  const openings = model.openings.map((row): [string, Opened] => {
+  const openings = yield* eachInParts(model.openings, (row): [string, Opened] => {
     let known: Float64Array | undefined;
     const chances = (): Float64Array => {
       known ??= openedBy(row, tables, causes, overall, settings);

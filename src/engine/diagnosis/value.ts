@@ -3,7 +3,6 @@
 import type { Compiled } from './compile.ts';
 import { bitsOf } from './compile.ts';
 import type { InParts } from './in-parts.ts';
-import { atOnce } from './in-parts.ts';
 import { Weigher } from './weigh.ts';
 
 /** Preconditions that must have been shown to hold; the others are lines to do first. */
@@ -53,13 +52,8 @@ export class Valuer {
     this.#values = new Float64Array(compiled.checks.length);
   }
 
-  /** The choice with the fewest minutes wasted that does no harm. */
-  choose(standing: Standing, ahead: Compiled['settings']['lookAhead']): Choice {
-    return atOnce(this.chooseInParts(standing, ahead));
-  }
-
-  /** The same a part at a time. */
-  *chooseInParts(standing: Standing, ahead: Compiled['settings']['lookAhead']): InParts<Choice> {
+  /** The choice with the fewest minutes wasted that does no harm. A part at a time. */
+  *choose(standing: Standing, ahead: Compiled['settings']['lookAhead']): InParts<Choice> {
     const choice = yield* this.#cheapest(standing, ahead);
     return choice.kind === 'fix' ? this.#harmless(standing, choice) : choice;
   }

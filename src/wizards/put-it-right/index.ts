@@ -21,7 +21,7 @@ export {
 } from './model/index.ts';
 export type { Place } from './place.ts';
 export { placeInParts, placeOf } from './place.ts';
-export { causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './possible.ts';
+export { besideInParts, causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './possible.ts';
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';

@@ -1,6 +1,15 @@
 // What can be behind a complaint, and what is still possible after what was seen: what the pages list.
-import type { Evidence, HowOften, Posterior } from '../../engine/index.ts';
-import { howOften, signConflicts, signEvidence, signPosterior, tellsApart, WORTH_SHOWING } from '../../engine/index.ts';
+import type { Conflict, Evidence, HowOften, InParts, Posterior } from '../../engine/index.ts';
+import {
+  atOnce,
+  howOften,
+  signConflictsInParts,
+  signEvidence,
+  signPosterior,
+  signPosteriorInParts,
+  tellsApart,
+  WORTH_SHOWING,
+} from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { OPENINGS, SIGN_MODEL } from './model/index.ts';
 import type { Known } from './step.ts';
@@ -39,12 +48,27 @@ export interface PossibleNow extends Pick<Posterior, 'ruledOut'> {
   readonly more: number;
 }
 
+const POSSIBLE = new WeakMap<Known, PossibleNow>();
+const CONFLICTS = new WeakMap<Known, readonly Conflict[]>();
+
 /** What is still possible, and what fell out by which answer. */
-export function possibleNow(known: Known): PossibleNow {
-  const { findings, ruledOut } = signPosterior(walkModelNow(), stateOf(known));
+export const possibleNow = (known: Known): PossibleNow => atOnce(possibleInParts(known));
+
+function* possibleInParts(known: Known): InParts<PossibleNow> {
+  const before = POSSIBLE.get(known);
+  if (before !== undefined) return before;
+  const { findings, ruledOut } = yield* signPosteriorInParts(walkModelNow(), stateOf(known));
   const possible = findings.filter(({ chance }) => chance >= WORTH_SHOWING);
   const shown = possible.slice(0, MOST_SHOWN);
-  return { shown, more: possible.length - shown.length, ruledOut };
+  const now = { shown, more: possible.length - shown.length, ruledOut };
+  POSSIBLE.set(known, now);
+  return now;
+}
+
+/** Reckons what `possibleNow` and `conflictIn` say, a part at a time: then they have it. */
+export function* besideInParts(known: Known): InParts<void> {
+  yield* possibleInParts(known);
+  yield* conflictsInParts(known);
 }
 
 /**
@@ -69,4 +93,10 @@ export const checkThatTells = (known: Known, fixClasses: readonly string[]): str
   tellsApart(walkModelNow(), stateOf(known), fixClasses);
 
 /** Two answers that hardly go together, the worst pair; undefined where all agree. */
-export const conflictIn = (known: Known) => signConflicts(walkModelNow(), stateOf(known))[0];
+export const conflictIn = (known: Known): Conflict | undefined => atOnce(conflictsInParts(known))[0];
+
+function* conflictsInParts(known: Known): InParts<readonly Conflict[]> {
+  const found = CONFLICTS.get(known) ?? (yield* signConflictsInParts(walkModelNow(), stateOf(known)));
+  CONFLICTS.set(known, found);
+  return found;
+}

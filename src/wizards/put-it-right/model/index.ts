@@ -36,7 +36,13 @@ export const SIGN_MODEL: SignModel = {
   causes: CAUSES,
   // Every check with what it makes people do, and with what an answer forbids from then on.
   checks: CHECKS.map((row) => ({ ...row, acts: actsOf(row.id), forbids: forbiddenAfter(row.id) })),
-  openings: OPENINGS.map((row) => ({ ...row, ...fittingOf(row.id, CHECKS) })),
+  openings: OPENINGS.map((row) => ({
+    ...{ id: row.id, often: row.often, says: row.says, ...fittingOf(row.id, CHECKS) },
+    // A browser unpacks them when they are first asked for.
+    get shares() {
+      return row.shares;
+    },
+  })),
   core: CORE_SIGNS.map(({ id }) => id),
   prices: PRICES,
   harms: HARMS,

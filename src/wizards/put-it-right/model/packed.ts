@@ -93,16 +93,12 @@ export function unpackCauses(
 ): SignCause[] {
   const rows = rowsOf(signs, circumstances);
   const classes = fixClasses.split(' ');
-  const columns = Object.entries(shows).map(([sign, [met, places]]) => ({
-    sign,
-    met: met.map((one) => shownBy(one, valuesIn(rows, sign), rows)),
-    places,
-  }));
+  const columns = Object.entries(shows).map(([sign, [met, places]]) => {
+    const values = valuesIn(rows, sign);
+    return { sign, met: met.map((one) => once(() => shownBy(one, values, rows))), places };
+  });
   return ids.split(' ').map((id, at) => {
-    const shown = columns.flatMap(({ sign, met, places }): [string, Shows][] => {
-      const one = met[places.charCodeAt(at) - FIRST_LETTER];
-      return one === undefined ? [] : [[sign, one]];
-    });
+    const shown = once(() => Object.fromEntries(columns.flatMap((column) => shownIn(column, at))));
     const needed = needs[at];
     const comesAndGoes = well[at];
     return {
@@ -111,9 +107,31 @@ export function unpackCauses(
       minutes: minutes[at] ?? 0,
       ...(needed === undefined ? {} : { needs: needed }),
       ...(comesAndGoes === undefined ? {} : { well: comesAndGoes }),
-      shows: Object.fromEntries(shown),
+      get shows() {
+        return shown();
+      },
     };
   });
+}
+
+interface Column {
+  readonly sign: string;
+  readonly met: readonly (() => Shows)[];
+  readonly places: string;
+}
+
+function shownIn({ sign, met, places }: Column, at: number): [string, Shows][] {
+  const one = met[places.charCodeAt(at) - FIRST_LETTER];
+  return one === undefined ? [] : [[sign, one()]];
+}
+
+/** Worked out when it is first asked for: a browser that has just got the model is not held up by all of it. */
+function once<Made>(make: () => Made): () => Made {
+  let made: { readonly is: Made } | undefined;
+  return () => {
+    made ??= { is: make() };
+    return made.is;
+  };
 }
 
 function shownBy(packed: PackedShows, values: readonly string[], rows: Rows): Shows {
@@ -173,11 +191,25 @@ export function unpackOpenings(
   causes: readonly { readonly id: string }[],
 ): Pick<OpeningRow, 'id' | 'often' | 'says' | 'shares'>[] {
   return packed.map(({ steps, weights, ...row }) => {
-    let at = 0;
-    const shares = steps.map((step, i): [string, number] => {
-      at += step;
-      return [causes[at]?.id ?? '', weights[i] ?? 0];
-    });
-    return { ...row, shares: Object.fromEntries(shares) };
+    const shares = once(() => sharesOf(steps, weights, causes));
+    return {
+      ...row,
+      get shares() {
+        return shares();
+      },
+    };
   });
+}
+
+function sharesOf(
+  steps: readonly number[],
+  weights: readonly number[],
+  causes: readonly { readonly id: string }[],
+): Record<string, number> {
+  let at = 0;
+  const shares = steps.map((step, i): [string, number] => {
+    at += step;
+    return [causes[at]?.id ?? '', weights[i] ?? 0];
+  });
+  return Object.fromEntries(shares);
 }
