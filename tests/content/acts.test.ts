@@ -297,6 +297,23 @@ describe('Drawn', () => {
     },
   );
 
+  test('what is told in one line is told before the step that it guards, on the page and in the copied text', () => {
+    const guarded = FIXES.find(({ id }) => id === 'wheelset-short');
+    const steps = guarded === undefined ? [] : stepsOf(guarded).map(({ text, cautions }) => ({ do: text, cautions }));
+    const last = steps.at(-1);
+    const line = CAUTIONS['trains-resume']?.line ?? '?';
+    const html = renderToString(h(Steps, { fix: { steps }, cautions: CAUTIONS, say, language: 'en' }))
+      .split('<li')
+      .at(-1);
+    expect(html).toContain(line);
+    expect(html?.indexOf(line)).toBeLessThan(html?.indexOf(escaped(last?.do.slice(0, 12) ?? '?')) ?? 0);
+    const fix = { title: 'T', effort: 'E', before: [], steps, verify: 'V', next: 'N' };
+    const here = 'https://a.example/';
+    expect(plainText({ headline: 'H', lead: 'L', fix, cautions: CAUTIONS, facts: [], say, here })).toContain(
+      `${steps.length}. ${line} ${last?.do}`,
+    );
+  });
+
   test('a step that sends to a job names it in the text, with its address', () => {
     const job = { title: 'Gap both rails', href: '/en/fixes/gap-both-rails/' };
     const fix = {

@@ -44,11 +44,11 @@ describe('the card', () => {
     expect(cardOf(told, [{ fixClass: 'one-rail', chance: 0.43 }])).toBe(
       [
         'It trips at the gap',
-        'Told: look at when-it-happens: it was at-the-gap.',
-        'Seen: look at card-through-gaps: it was touches.',
+        'Told: look at when-it-happens: it was at-the-gap; look at card-through-gaps: it was touches.',
         'Tried without success: the repair no-feed; the repair reversed (left as it was changed).',
         'Still possible: the repair one-rail (likely, about 45\u00a0%).',
         'Not checked: 1 thing.',
+        'The link asks first whether anything is hot or damaged, then goes on from here.',
       ].join('\n'),
     );
   });

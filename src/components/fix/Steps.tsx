@@ -1,5 +1,5 @@
 // The steps of a fix, each with its cautions before the hand moves on. What can kill or hurt stands in full at every step that brings
-// it; what only breaks something stands in full the first time and in one line after that.
+// it; what only breaks something stands in full the first time and in one line after that. The line is read before the hand moves.
 import type { ComponentChildren } from 'preact';
 import type { CautionWords, FixWords } from '../words/index.ts';
 import { firstSentence, Measured } from '../words/index.ts';
@@ -21,16 +21,24 @@ export interface StepsProps extends Pick<CautionProps, 'say' | 'language'> {
 export function Steps({ fix, cautions, say, language, round }: StepsProps) {
   const { steps, before = [] } = fix;
   const forms = formsOf(steps, cautions);
+  const isLine = (step: number, id: string): boolean =>
+    forms[step]?.[id] === 'line' && cautions[id]?.line !== undefined;
   return (
     <>
       <BeforeYouStart acts={before} say={say} />
       <ol class="steps">
         {steps.map((step, i) => {
           const [first, rest] = firstSentence(step.do, language);
+          const caution = (id: string) => {
+            const words = cautions[id];
+            const form = isLine(i, id) ? 'line' : 'whole';
+            return words && <Caution key={id} words={words} form={form} say={say} language={language} />;
+          };
           const own = round === undefined ? {} : { id: `step-${i + 1}`, 'data-step': i + 1, tabIndex: -1 };
           return (
             <li key={step.do} {...own}>
               {round?.above(i + 1)}
+              {step.cautions.filter((id) => isLine(i, id)).map(caution)}
               <p>
                 <b>
                   <Measured text={first} language={language} />
@@ -49,14 +57,7 @@ export function Steps({ fix, cautions, say, language, round }: StepsProps) {
                   </a>
                 </p>
               )}
-              {step.cautions.map((id) => {
-                const words = cautions[id];
-                return (
-                  words !== undefined && (
-                    <Caution key={id} words={words} form={forms[i]?.[id] ?? 'whole'} say={say} language={language} />
-                  )
-                );
-              })}
+              {step.cautions.filter((id) => !isLine(i, id)).map(caution)}
               {round?.below(i + 1)}
             </li>
           );

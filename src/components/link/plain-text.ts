@@ -16,14 +16,15 @@ interface Answer {
 
 export function plainText({ headline, lead, fix, cautions, facts, say, here }: Answer): string {
   const forms = formsOf(fix.steps, cautions);
+  const lineOf = (index: number, id: string): string | undefined =>
+    forms[index]?.[id] === 'line' ? cautions[id]?.line : undefined;
   const steps = fix.steps.flatMap(({ do: what, more, job, cautions: ids }, index) => [
-    `${index + 1}. ${[what, more].filter((text) => text !== undefined).join(' ')}`,
+    `${index + 1}. ${[...ids.map((id) => lineOf(index, id)), what, more].filter((text) => text !== undefined).join(' ')}`,
     ...(job === undefined ? [] : [`   ${job.title}: ${new URL(job.href, here).href}`]),
     ...ids.flatMap((id) => {
       const words = cautions[id];
-      if (words === undefined) return [];
-      const line = forms[index]?.[id] === 'line' ? words.line : undefined;
-      return [`   ${line ?? `${say(`rank-${words.rank}`)} ${words.harm} ${words.do}`}`];
+      if (words === undefined || lineOf(index, id) !== undefined) return [];
+      return [`   ${say(`rank-${words.rank}`)} ${words.harm} ${words.do}`];
     }),
   ]);
   const parts = [

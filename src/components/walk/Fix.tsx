@@ -42,6 +42,12 @@ export function Proposing(props: ProposingProps) {
           <dl class="brief">
             <dt>{say('walk-needs')}</dt>
             <dd>{fix.needs}</dd>
+            {context.tools !== undefined && context.tools.length > 0 && (
+              <>
+                <dt>{say('walk-at-hand')}</dt>
+                <dd>{context.tools.map((tool) => say(`tool-${tool}`)).join(say('and-then'))}</dd>
+              </>
+            )}
             <dt>{say('walk-effort')}</dt>
             <dd>{fix.effort}</dd>
           </dl>
@@ -50,7 +56,7 @@ export function Proposing(props: ProposingProps) {
               {say('walk-start')}
             </button>
             <button class="button quiet" type="button" onClick={onNotHelped}>
-              {say('walk-not-it', { cause: say(`class-${fixClass}`) })}
+              {say('walk-not-it')}
             </button>
           </div>
         </section>

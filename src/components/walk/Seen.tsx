@@ -58,8 +58,7 @@ export function Seen(props: Props) {
       {trail.length > 0 && (
         <details>
           <summary>
-            <h2 class="h3">{say('walk-told', { n: trail.length })}</h2>{' '}
-            <span class="small">{trail.map(name).join(say('and-then'))}</span>
+            <h2 class="h3">{say('walk-told', { n: trail.length })}</h2>
           </summary>
           <ul class="known">
             {trail.map((check) => {

@@ -136,6 +136,7 @@ function Group({ group, ...chips }: ChipProps & { readonly group: ChipGroup }) {
     (one) => one.group === group && (told[one.check] !== undefined || !(onePart && speaksOfAnotherPart(one.check))),
   );
   const count = rows.filter(({ check }) => told[check] !== undefined).length;
+  const twice = twiceIn(rows.flatMap(({ check, options }) => options.map((option) => wordsFor(checks, check, option))));
   const fits = (check: string, option: string): boolean =>
     labelOf(checks, check, option).toLowerCase().includes(sought.trim().toLowerCase());
   return (
@@ -155,7 +156,14 @@ function Group({ group, ...chips }: ChipProps & { readonly group: ChipGroup }) {
         if (shown.length === 0) return null;
         const isLong = rows.length > FILTERED_FROM;
         return (
-          <Row key={check} {...chips} check={check} options={shown} folds={isLong} sought={sought.trim() !== ''} />
+          <Row
+            key={check}
+            {...chips}
+            {...{ check, twice }}
+            options={shown}
+            folds={isLong}
+            sought={sought.trim() !== ''}
+          />
         );
       })}
     </details>
@@ -168,16 +176,18 @@ interface RowProps extends ChipProps {
   /** Whether it stands in a long group: then its answers unfold when its name is tapped, or when they are sought. */
   readonly folds: boolean;
   readonly sought: boolean;
+  /** Words that stand on chips of several checks of the group: those say what they answer. */
+  readonly twice: ReadonlySet<string>;
 }
 
-function Row({ check, options, folds, sought, ...chips }: RowProps) {
+function Row({ check, options, folds, sought, twice, ...chips }: RowProps) {
   const { checks, told } = chips;
   const name = checks[check]?.known ?? check;
   const list = (
     <ul class="chips">
       {options.map((option) => (
         <li key={option}>
-          <Chip check={check} option={option} {...chips} />
+          <Chip check={check} option={option} named={twice.has(wordsFor(checks, check, option))} {...chips} />
         </li>
       ))}
     </ul>
@@ -197,6 +207,12 @@ function Row({ check, options, folds, sought, ...chips }: RowProps) {
     </details>
   );
 }
+
+const wordsFor = (checks: WalkWords['checks'], check: string, option: string): string =>
+  checks[check]?.options[option]?.label ?? option;
+
+const twiceIn = (words: readonly string[]): ReadonlySet<string> =>
+  new Set(words.filter((word, at) => words.indexOf(word) < at));
 
 /** Groups with more checks than this can be filtered. */
 const FILTERED_FROM = 4;
@@ -221,7 +237,7 @@ function Chip({ check, option, named, told, checks, toggle, children }: OneChip)
       <input type="checkbox" checked={told[check] === option} onChange={() => toggle(check, option)} />
       <span>
         {named === true && <small>{words?.known ?? check}</small>}
-        {words?.options[option]?.label ?? option}
+        {wordsFor(checks, check, option)}
         {children}
       </span>
     </label>

@@ -1,7 +1,6 @@
-// A walk as text for a forum post or a help desk: what was told, seen and tried, and what is left. Short, at any point of it.
-import type { Source } from '../../engine/index.ts';
+// A walk as text for a forum post or a help desk: what was told and tried, what is left, and how its link begins. Short, at any point of it.
 import type { ComplaintId, Told } from '../../wizards/put-it-right/index.ts';
-import { CANNOT, rowOfCheck } from '../../wizards/put-it-right/index.ts';
+import { CANNOT } from '../../wizards/put-it-right/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
 import { likely } from './likely.ts';
 import type { CheckNames } from './words.ts';
@@ -22,18 +21,16 @@ export interface CardProps {
 
 /** The lines of a card; together no longer than a post with a link of that many characters. */
 export function cardLines({ complaint, told, left, checks, say, numbers }: CardProps, linkLength: number): string[] {
-  const answers = (source: readonly Source[]): string[] =>
-    Object.entries(told.seen)
-      .filter(([check, option]) => option !== CANNOT && source.some((one) => one === rowOfCheck(check)?.source))
-      .map(([check, option]) => `${checks[check]?.known ?? check}: ${checks[check]?.options[option]?.label ?? option}`);
+  const answers = Object.entries(told.seen)
+    .filter(([, option]) => option !== CANNOT)
+    .map(([check, option]) => `${checks[check]?.known ?? check}: ${checks[check]?.options[option]?.label ?? option}`);
   const cannot = Object.values(told.seen).filter((option) => option === CANNOT).length;
   const tried = told.tried.map((one) => {
     const name = say(`class-${one}`);
     return told.left.includes(one) ? say('walk-left-as-changed', { name }) : name;
   });
   const parts: Parts = {
-    told: answers(['memory']),
-    seen: answers(['eye', 'instrument']),
+    told: answers,
     tried,
     left: left.map(({ fixClass, chance }) => `${say(`class-${fixClass}`)} (${likely(chance, say, numbers)})`),
   };
@@ -41,11 +38,12 @@ export function cardLines({ complaint, told, left, checks, say, numbers }: CardP
     say(`complaint-${complaint}`),
     ...LINES.flatMap((line) => (parts[line].length === 0 ? [] : [lineOf(line, some[line], parts[line].length, say)])),
     ...(cannot > 0 ? [say('walk-card-cannot', { n: cannot })] : []),
+    say('walk-card-link'),
   ];
   return shortened(parts, write, Math.max(LEAST_LENGTH, CARD_LENGTH - linkLength));
 }
 
-const LINES = ['told', 'seen', 'tried', 'left'] as const;
+const LINES = ['told', 'tried', 'left'] as const;
 type Parts = Readonly<Record<(typeof LINES)[number], readonly string[]>>;
 
 function lineOf(line: (typeof LINES)[number], shown: readonly string[], all: number, say: Say): string {
