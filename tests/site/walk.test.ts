@@ -121,6 +121,23 @@ describe('on a phone, a newcomer', () => {
 const LINK =
   'en/put-it-right/trips-at-gap/?when-it-happens=at-the-gap&analogue-one-at-the-gap=turned-round&meter-same-and-diagonal=same-rail-large&told=yes&tools=multimeter';
 
+describe('one step back', () => {
+  test('asks the last answer again, and before the first one leads to where everything can be told', async () => {
+    const { page, problems, close } = await open('en/put-it-right/loop-trips/', { width: 360 });
+    await nothingIsWarm(page);
+    await tap(page, ASK_ME);
+    const asked = await heading(page);
+    await page.locator('.answers button').first().click();
+    await page.waitForFunction((old) => document.querySelector('.walk h1')?.textContent !== old, asked);
+    await tap(page, /Back/);
+    await page.waitForFunction((old) => document.querySelector('.walk h1')?.textContent === old, asked);
+    await tap(page, /Back/);
+    await page.getByRole('heading', { name: TELLING }).waitFor();
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
 describe('a link into a walk', () => {
   test('shows the same point to anyone once nothing is warm there, and what was seen can be changed', async () => {
     const { page, problems, close } = await open(LINK, { width: 768 });

@@ -86,7 +86,7 @@ export function WalkOn(props: WalkOnProps) {
         <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
       )}
       {danger === undefined && <p class="small">{say(`complaint-${complaint}`)}</p>}
-      <Acts say={say} back={before(told, walk)} go={go} />
+      <Acts say={say} back={before(told, walk, address.search)} go={go} />
       <Troubles leftOut={leftOut} say={say} />
       {made !== undefined && <MadeThen {...made} titleOf={(id) => titleOf(id, rest.words.words)} say={say} />}
       {danger === undefined && <Now {...beside} see={see} />}
@@ -195,8 +195,11 @@ function Acts({ say, back, go }: ActsProps) {
   );
 }
 
-/** One step back: out of the mending, out of the last look, else the last answer is asked again. */
-function before(told: Told, walk: Walk): Told | undefined {
+/**
+ * One step back: out of the mending, out of the last look, else the last answer is asked again. What is safe stands in no address: this
+ * sitting knows it, wherever it was told, so it is no step to go back to.
+ */
+function before(told: Told, walk: Walk, search: string): Told | undefined {
   if (told.phase !== undefined) return { ...told, phase: undefined };
   if (told.isolation !== undefined) return { ...told, isolation: undefined };
   if (told.stayedAway) return { ...told, stayedAway: false };
@@ -204,7 +207,8 @@ function before(told: Told, walk: Walk): Told | undefined {
   if (told.doing !== undefined) return { ...told, doing: undefined };
   const helped = told.fixed.at(-1);
   if (helped !== undefined) return { ...told, fixed: told.fixed.slice(0, -1), doing: helped };
-  const last = walk.trail.filter((check) => told.seen[check] !== undefined).at(-1);
+  const given = new URLSearchParams(search);
+  const last = walk.trail.filter((check) => told.seen[check] !== undefined && given.has(check)).at(-1);
   if (walk.state === 'telling') return undefined;
   if (last === undefined || walk.trail.length === 1) return { ...told, toldFirst: false, tools: undefined };
   return without(told, last);

@@ -27,8 +27,9 @@ export type Choice =
 /** From this far apart a check tells two groups of faults apart. From memory (judgement). */
 const TELLS = 0.6;
 
-/** A check of so few minutes is worth asking though the harm is unlikely. From memory (judgement). */
+/** A check of so few minutes is worth asking though the harm is unlikely, and though it tells less. From memory (judgement). */
 const QUICK = 4;
+const TELLS_QUICKLY = 0.35;
 
 /** Gains smaller than this, in minutes, are none. */
 const NO_GAIN = 1e-9;
@@ -99,7 +100,7 @@ export class Valuer {
     const { checks, checkCost, classOf } = this.#compiled;
     const members = [...classOf.keys()].filter((fault) => classOf[fault] === fixClass);
     let best: number | undefined;
-    let most = TELLS;
+    let most = minutes > QUICK ? TELLS : TELLS_QUICKLY;
     for (const [at, isOpen] of standing.open.entries()) {
       const fits = isOpen === 1 && faults.length > 0 && (checks[at]?.risk ?? 0) < 2 && (checkCost[at] ?? 0) <= minutes;
       const apart = fits ? this.#apart(at, standing.chances, members, faults) : 0;

@@ -9,4 +9,4 @@ export { concluded } from './result.ts';
 export type { Deciding } from './sure.ts';
 export { isTold } from './sure.ts';
 export type { Likely } from './surer.ts';
-export { SELDOM, surerOf } from './surer.ts';
+export { howLikely, surerOf } from './surer.ts';

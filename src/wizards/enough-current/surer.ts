@@ -7,7 +7,10 @@ import { reckon } from './reckoning.ts';
 import { answerBefore } from './result.ts';
 
 /** Chances below this are not worth a word. */
-export const SELDOM = 0.005;
+const SELDOM = 0.005;
+/** From these chances on an answer is likely to change something, and may well. From memory (judgement). */
+const LIKELY = 0.3;
+const PERHAPS = 0.1;
 
 export interface Likely {
   readonly question: QuestionId;
@@ -126,4 +129,11 @@ function measuredCases({ trains: groups }: ReturnType<typeof reckon>['fleet'], t
     },
     weight: 0.5,
   }));
+}
+
+/** A chance of a change, 0 to 1, in words: it is from memory, and a percentage would look closer than it is. */
+export function howLikely(chance: number): 'likely' | 'perhaps' | 'seldom' | 'hardly' {
+  if (chance >= LIKELY) return 'likely';
+  if (chance >= PERHAPS) return 'perhaps';
+  return chance >= SELDOM ? 'seldom' : 'hardly';
 }

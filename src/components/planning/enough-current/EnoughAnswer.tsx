@@ -2,7 +2,7 @@
 import type { Remedy } from '../../../engine/index.ts';
 import { atLeast } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
-import { concluded, SELDOM, surerOf } from '../../../wizards/enough-current/index.ts';
+import { concluded, howLikely, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer, useReckoned } from '../frame/index.ts';
@@ -94,8 +94,10 @@ function Fits({ beside, ...found }: Found & { readonly beside: string | undefine
 function SurerFirst({ answers, left, questions, say, onAsk }: Props) {
   const found = useReckoned('surer', answers, (of) => surerOf(of, left), { left });
   const order = found ?? left.map((question) => ({ question, chance: 0 }));
-  const could = ({ question, chance }: Likely): string =>
-    chance < SELDOM ? say(`could-${question}`) : `${say(`could-${question}`)} ${say(howLikely(chance))}`;
+  const could = ({ question, chance }: Likely): string => {
+    const how = howLikely(chance);
+    return how === 'hardly' ? say(`could-${question}`) : `${say(`could-${question}`)} ${say(HOW_LIKELY[how])}`;
+  };
   return (
     <Surer
       items={order.map((one) => ({ question: one.question, could: could(one) }))}
@@ -107,11 +109,7 @@ function SurerFirst({ answers, left, questions, say, onAsk }: Props) {
   );
 }
 
-/** In words: the chances are from memory, and a percentage would look closer than they are. */
-function howLikely(chance: number): string {
-  if (chance >= 0.3) return 'could-likely';
-  return chance >= 0.1 ? 'could-perhaps' : 'could-seldom';
-}
+const HOW_LIKELY = { likely: 'could-likely', perhaps: 'could-perhaps', seldom: 'could-seldom' } as const;
 
 /** The assumption that decides; what settles it is one tap away. */
 function Decides({ deciding, answers, say, onTell }: Found & { readonly deciding: Deciding }) {
