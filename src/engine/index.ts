@@ -172,6 +172,7 @@ export {
   divisionTakes,
   drawsSure,
   evenness,
+  GOALS,
   gather,
   histogram,
   isAbove,

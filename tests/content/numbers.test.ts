@@ -3,11 +3,13 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
+import { TRAINS_START, trainsOn } from '../../src/components/figures/how-many-trains/models.ts';
 import { Numbers } from '../../src/components/words/numbers.ts';
 import { BREAKERS } from '../../src/layouts/numbers/breakers.ts';
 import { withNumbers } from '../../src/layouts/numbers/index.ts';
 import { NO_SINGLE_NUMBER } from '../../src/layouts/numbers/no-single-number.ts';
 import { TEST_THE_SHORT } from '../../src/layouts/numbers/test-the-short.ts';
+import { TWO_LABELS } from '../../src/layouts/numbers/two-labels.ts';
 import { VOLTAGE_ALONG_THE_TRACK } from '../../src/layouts/numbers/voltage-along-the-track.ts';
 import { WILL_IT_TRIP } from '../../src/layouts/numbers/will-it-trip.ts';
 import type { Written } from '../../src/layouts/numbers/written.ts';
@@ -47,6 +49,17 @@ describe('By hand:', () => {
   test('four modern trains pass 1.8 A in 0.8 % of the time: (4 − 3.333)⁴ / 4!', () => {
     expect(said(NO_SINGLE_NUMBER, 'usable-of-2-a')).toBe('1.8 A');
     expect(Number.parseFloat(said(NO_SINGLE_NUMBER, 'four-moving-share'))).toBeCloseTo((100 * (2 / 3) ** 4) / 24, 1);
+  });
+
+  test('five pass the limit of 2 A in 10 % of the time: ((5 − 3.333)⁵ − 5 × (4 − 3.333)⁵) / 5!', () => {
+    expect(said(NO_SINGLE_NUMBER, 'limit-of-2-a')).toBe('2 A');
+    const byHand = ((5 / 3) ** 5 - 5 * (2 / 3) ** 5) / 120;
+    expect(Number.parseFloat(said(NO_SINGLE_NUMBER, 'five-over-limit'))).toBeCloseTo(100 * byHand, 0);
+  });
+
+  test('45 W at 18 V d.c. are 2.5 A, and nine tenths of that can be planned with', () => {
+    expect(said(TWO_LABELS, 'usable-on-2-a')).toBe('1.8 A');
+    expect(said(TWO_LABELS, 'usable-on-2-5-a')).toBe(`${(0.9 * 45) / 18} A`);
   });
 
   test('3 A through 10 m of a pair of 0.75 mm² lose 2 × 10 × 0.026 × 3 = 1.6 V, of 1.5 mm² 0.8 V', () => {
@@ -89,5 +102,29 @@ describe('By hand:', () => {
     expect(said(BREAKERS, 'at-most-under-5-a')).toBe('3.5 A');
     expect(said(BREAKERS, 'left-for-others')).toBe('1.5 A');
     expect(said(BREAKERS, 'alike-unit-passes')).toBe('5.5 A');
+  });
+});
+
+test('whoever compares two supplies by their labels is told the kind of both', () => {
+  const [, two = ''] = LESSONS.find(([id]) => id === 'two-labels') ?? [];
+  const question = two.match(/prediction:\n {2}question: (.+)/)?.[1] ?? '';
+  expect(question.match(/18 V d\.c\./g)).toHaveLength(2);
+  expect(question).not.toMatch(/VA/);
+});
+
+describe('What “enough” promises in the lesson no-single-number', () => {
+  test.each([
+    ['four modern trains', trainsOn(TRAINS_START), 'enough'],
+    ['two older ones', trainsOn({ ...TRAINS_START, total: 2, moving: 2, older: true }), 'tight'],
+  ] as const)('%s: the limit, where the unit switches off, is hardly ever passed', (_, { judgement }, verdict) => {
+    expect(judgement.verdict).toBe(verdict);
+    expect(judgement.aboveHard).toBeLessThan(0.0001);
+  });
+
+  test('so what the lesson calls harmful is a share above the limit, and it says the two goals', () => {
+    const [, lesson = ''] = LESSONS.find(([id]) => id === 'no-single-number') ?? [];
+    expect(lesson).toContain('The limit of the unit is passed in one per cent');
+    expect(lesson).not.toMatch(/usable current is passed in one per cent/);
+    expect([said(NO_SINGLE_NUMBER, 'goal-reserve'), said(NO_SINGLE_NUMBER, 'goal-limit')]).toEqual(['1 %', '0.1 %']);
   });
 });

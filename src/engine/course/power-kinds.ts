@@ -152,7 +152,7 @@ export const POWER_KINDS = {
       };
     },
   },
-  /** The ammeter's socket bears its current for seconds, then it needs its pause. */
+  /** The ammeter's socket bears its current for seconds, then it needs its pause; the first reading comes at once. */
   'ammeter-socket': {
     range: [5, 4000],
     make: (draw) => {
@@ -160,7 +160,7 @@ export const POWER_KINDS = {
       return {
         given: { on: seconds(on), every: pieces(every), evening: pieces(evening) },
         unit: 's',
-        right: Math.floor(evening / every) * on,
+        right: Math.ceil(evening / every) * on,
         mistakes: { 'all-the-time': evening * 60, 'once-only': on, 'pause-for-on': every * 60 },
       };
     },

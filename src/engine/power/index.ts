@@ -67,6 +67,7 @@ export {
 export type { DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {
   atLeast,
+  GOALS,
   judge,
   judgeInGroups,
   overloadSeen,

@@ -76,7 +76,11 @@ describe('The right answer is right by hand:', () => {
     'booster-adds': (of) => of('booster'),
     'coach-lamps': (of) => (of('coaches') * of('lamps') * of('milliamps')) / 1000,
     'parked-draw': (of) => (of('parked') * of('milliamps')) / 1000,
-    'ammeter-socket': (of) => Math.floor(of('evening') / of('every')) * of('on'),
+    'ammeter-socket': (of) => {
+      const starts: number[] = [];
+      for (let minute = 0; minute < of('evening'); minute += of('every')) starts.push(minute);
+      return starts.length * of('on');
+    },
     'wire-loss': (of) => 2 * of('each') * of('current'),
     'feeder-count': (of) => Math.ceil(of('length') / of('spacing') - 1e-9),
     'resistor-heat': (of) => of('rails') ** 2 / of('load'),

@@ -233,6 +233,8 @@ function resultLine({ judgement, able }: Carried, { say, numbers }: FigureProps)
   return say('lesson-result-above', {
     usable: numbers.ampsExactly(able.usable),
     share: numbers.share(judgement.aboveUsable),
+    hard: numbers.ampsExactly(able.hard),
+    over: numbers.share(judgement.aboveHard),
     verdict: say(`verdict-${judgement.verdict}`),
   });
 }
