@@ -3,12 +3,15 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { TRAINS_START, trainsOn } from '../../src/components/figures/how-many-trains/models.ts';
+import { ALONG_START, planOf } from '../../src/components/figures/along-the-track/model.ts';
+import { dividedParts, TRAINS_START, trainsOn } from '../../src/components/figures/how-many-trains/models.ts';
 import { Numbers } from '../../src/components/words/numbers.ts';
+import { solvePlan } from '../../src/engine/index.ts';
 import { BREAKERS } from '../../src/layouts/numbers/breakers.ts';
 import { withNumbers } from '../../src/layouts/numbers/index.ts';
 import { NO_SINGLE_NUMBER } from '../../src/layouts/numbers/no-single-number.ts';
 import { TEST_THE_SHORT } from '../../src/layouts/numbers/test-the-short.ts';
+import { TURNOUTS_AND_LAMPS } from '../../src/layouts/numbers/turnouts-and-lamps.ts';
 import { TWO_LABELS } from '../../src/layouts/numbers/two-labels.ts';
 import { VOLTAGE_ALONG_THE_TRACK } from '../../src/layouts/numbers/voltage-along-the-track.ts';
 import { WILL_IT_TRIP } from '../../src/layouts/numbers/will-it-trip.ts';
@@ -127,4 +130,36 @@ describe('What “enough” promises in the lesson no-single-number', () => {
     expect(lesson).not.toMatch(/usable current is passed in one per cent/);
     expect([said(NO_SINGLE_NUMBER, 'goal-reserve'), said(NO_SINGLE_NUMBER, 'goal-limit')]).toEqual(['1 %', '0.1 %']);
   });
+});
+
+describe('Six trains in the lesson what-a-booster-adds', () => {
+  const verdicts = (here: number, there: number, b = 2) =>
+    dividedParts({ here, there, a: 2, b }).map(({ judgement }) => judgement.verdict);
+
+  test('are too many for one part of 2 A, and no supply of the other part changes that', () => {
+    expect(verdicts(6, 0)[0]).toBe('short');
+    expect(verdicts(6, 0, 5)[0]).toBe('short');
+  });
+
+  test('are carried once some of them run in the other part', () => {
+    expect(verdicts(5, 1)[0]).toBe('short');
+    expect(verdicts(4, 2)).toEqual(['enough', 'ample']);
+  });
+});
+
+test('a turnout at the far end of a busy track: 0.4 ohms keep 1.2 V of 3 A inside the unit, a feeder brings it up but not to what it was', () => {
+  const volts = (name: string): number => Number.parseFloat(said(TURNOUTS_AND_LAMPS, name));
+  expect(volts('kept-by-the-unit')).toBeCloseTo(0.4 * 3, 9);
+  expect(volts('turnout-with-a-feeder')).toBeGreaterThan(volts('turnout-on-a-busy-track') + 2);
+  expect(volts('turnout-with-a-feeder')).toBeLessThan(volts('turnout-on-a-quiet-track') - 1);
+});
+
+test('what the figure says of the volts adds up: what the unit keeps, what is lost on the way and what is left', () => {
+  const circuit = solvePlan(planOf(ALONG_START));
+  const along = circuit.kind === 'circuit' ? circuit.train(ALONG_START.amps) : circuit;
+  if (along.kind === 'no-solution') throw new Error('The figure along the track begins without a solution');
+  const { worst, stageDrop } = along;
+  expect(worst.volts + stageDrop + worst.wiringShare * ALONG_START.volts).toBeCloseTo(ALONG_START.volts, 9);
+  const line = wordsOf('en', 'words').flatMap(({ data }) => data['along-voltage-here'] ?? [])[0];
+  for (const place of ['{worst}', '{volts}', '{kept}', '{share}']) expect(line).toContain(place);
 });

@@ -4,15 +4,23 @@ import type { Numbers } from '../../components/words/index.ts';
 import { fromMetric, gaugeArea, pairLikeTrack, pairLoss, RAILS, solvePlan, voltsAt } from '../../engine/index.ts';
 import type { Written } from './written.ts';
 
-/** Volts at the far end of the figure’s track, volts. */
-export function farEnd(some: Partial<typeof ALONG_START>): number {
-  const set = { ...ALONG_START, ...some };
+function trainAlong(set: typeof ALONG_START) {
   const circuit = solvePlan(planOf(set));
   if (circuit.kind === 'no-solution') throw new Error('The figure along the track has no solution as it begins');
   const along = circuit.train(set.amps);
   if (along.kind === 'no-solution') throw new Error('No train draws its current at the far end');
-  return voltsAt(along, set.length);
+  return along;
 }
+
+/** Volts at the far end of the figure’s track, volts. */
+export function farEnd(some: Partial<typeof ALONG_START>): number {
+  const set = { ...ALONG_START, ...some };
+  return voltsAt(trainAlong(set), set.length);
+}
+
+/** What stays inside the figure’s unit, volts. */
+export const stageKeeps = (some: Partial<typeof ALONG_START>): number =>
+  trainAlong({ ...ALONG_START, ...some }).stageDrop;
 
 /** The wire that people of one system or the other buy. */
 const metric = ({ system }: Numbers): boolean => system === 'metric';

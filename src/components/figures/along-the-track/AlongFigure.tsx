@@ -88,7 +88,7 @@ function Voltage({ set, moveFeed, say, numbers }: Parts) {
   const here = voltsAt(along, spot);
   return (
     <>
-      <p role="status">{voltageLine(along, here, { say, numbers })}</p>
+      <p role="status">{voltageLine(along, here, volts, { say, numbers })}</p>
       <VoltsAlong
         id="voltage-along"
         caption={say('along-voltage-caption', { amps: numbers.ampsExactly(amps), wire: numbers.wire(set.bus) })}
@@ -104,11 +104,18 @@ function Voltage({ set, moveFeed, say, numbers }: Parts) {
   );
 }
 
-function voltageLine({ worst }: TrainAlong, here: number, { say, numbers }: Pick<Parts, 'say' | 'numbers'>): string {
+function voltageLine(
+  { worst, stageDrop }: TrainAlong,
+  here: number,
+  volts: number,
+  { say, numbers }: Pick<Parts, 'say' | 'numbers'>,
+): string {
   const values = {
     here: numbers.voltsExactly(here),
     worst: numbers.voltsExactly(worst.volts),
     at: numbers.metres(worst.at),
+    volts: numbers.volts(volts),
+    kept: numbers.voltsExactly(stageDrop),
     share: numbers.share(worst.wiringShare),
   };
   return `${say('along-voltage-here', values)} ${say(`along-voltage-${dropFinding(worst.wiringShare)}`, values)}`;

@@ -1,6 +1,6 @@
 // The live figures about trains on a supply: how many run, what a larger supply brings, what a second part adds. The real engine.
 import { useMemo, useState } from 'preact/hooks';
-import { chanceAbove, evenness, histogram } from '../../../engine/index.ts';
+import { evenness, histogram } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { Numbers, type Say, sayer } from '../../words/index.ts';
@@ -201,7 +201,8 @@ function BoosterAdds({ say, numbers, begins }: BegunProps) {
                 caption={say('lesson-part', {
                   part: name,
                   usable: numbers.ampsExactly(part.able.usable),
-                  share: numbers.share(chanceAbove(part.load.distribution, part.able.usable)),
+                  share: numbers.share(part.judgement.aboveUsable),
+                  verdict: say(`verdict-${part.judgement.verdict}`),
                 })}
               />
               {slider(count(`trains-${name}`, 0, 8), `lesson-${side}`, part.trains, (value) =>
