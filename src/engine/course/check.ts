@@ -1,7 +1,7 @@
 // A question of a lesson whose numbers are new each time: what is given, the right answer, and what typical mistakes give.
 import type { Unit } from '../workings.ts';
 import type { Draw } from './draw.ts';
-import { drawFrom } from './draw.ts';
+import { allDrawn, placeOf } from './draw.ts';
 
 /** A number with its unit: SI, but for square millimetres where it is written `mm2`. */
 export interface Amount {
@@ -38,18 +38,27 @@ export interface Check {
   readonly right: Amount;
 }
 
-/** Choices nearer to each other than this share cannot be told apart by a rough sum, and are drawn anew. */
+/** Choices nearer to each other than this share cannot be told apart by a rough sum, and are never asked. */
 export const APART = 0.08;
-const MOST_DRAWS = 200;
 
-/** The question that a seed (whole, >= 1) gives. Throws where a kind never gives choices that stand apart: a fault of the kind. */
-export function makeCheck({ make }: Kind, seed: number): Check {
-  const draw = drawFrom(seed);
-  for (let tried = 0; tried < MOST_DRAWS; tried += 1) {
-    const made = make(draw);
-    if (standApart(made)) return checkOf(made);
-  }
-  throw new Error(`The numbers of a check question never stand apart with the seed ${seed}`);
+const ASKED = new WeakMap<Kind, readonly Made[]>();
+
+/** All that a kind asks, each once. */
+function askedBy(kind: Kind): readonly Made[] {
+  const known = ASKED.get(kind);
+  if (known !== undefined) return known;
+  const apart = allDrawn(kind.make).filter(standApart);
+  const all = [...new Map(apart.map((made) => [JSON.stringify(made.given), made])).values()];
+  ASKED.set(kind, all);
+  return all;
+}
+
+/** The question that a seed (whole, >= 1) gives; the next seed asks another. Throws where a kind never gives choices that stand apart: a fault of the kind. */
+export function makeCheck(kind: Kind, seed: number): Check {
+  const all = askedBy(kind);
+  const made = all[placeOf(seed, all.length)];
+  if (made === undefined) throw new Error('The numbers of a check question never stand apart');
+  return checkOf(made);
 }
 
 function standApart({ right, mistakes }: Made): boolean {

@@ -65,6 +65,27 @@ describe.each(CHECK_KINDS)('a question about %s', (kind) => {
   });
 });
 
+describe.each(CHECK_KINDS)('Other numbers for a question about %s', (kind) => {
+  const given = (one: number): string => JSON.stringify(courseCheck(kind, one).given);
+
+  test('are other ones at each tap', () => {
+    fc.assert(
+      fc.property(fc.integer({ min: 1, max: MOST_SEED - 1 }), (one) => {
+        expect(given(one + 1)).not.toBe(given(one));
+      }),
+    );
+    expect(given(1)).not.toBe(given(MOST_SEED));
+  });
+
+  test('come back to the first only after all others', () => {
+    const asked = Array.from({ length: 400 }, (_, i) => given(i + 1));
+    const back = asked.indexOf(asked[0] ?? '', 1);
+    const many = new Set(asked).size;
+    expect(back === -1 || back === many).toBe(true);
+    expect(many).toBeGreaterThanOrEqual(3);
+  });
+});
+
 describe('The right answer is right by hand:', () => {
   /** Of each kind, the answer worked out anew from what is given. */
   const BY_HAND: Readonly<Record<string, (given: (name: string) => number) => number>> = {
