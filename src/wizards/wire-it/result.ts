@@ -477,7 +477,27 @@ function isMuchCheaper({ cost: ring }: WiringCandidate, { cost: other }: WiringC
   return other.hours.to > MUCH_MORE.hours && money > MUCH * other.money.to && hours > MUCH * other.hours.to;
 }
 
-// The cheapest that keeps the limits. Where that is the wiring as it is, what makes it good, if that is not much. A ring is for layouts whose bus comes round again, so
+/**
+ * So large a part of what is lost may be more or less than reckoned: lengths are paced out, copper differs by its stranding and its heat.
+ * What changes less than that changes nothing that anybody would find. Source: from-memory.
+ */
+const UNSURE = 0.1;
+
+/** Ohms of wires and rails before a short at the weakest spot. */
+const ohmsBeforeShort = ({ plans, loopAmps }: WiringCandidate): number =>
+  Math.max(...plans.map(({ source }) => source.volts / loopAmps - source.ohms));
+
+/** The loss at the worst spot, or what lies before a short, falls by more than is unsure; or a wire that got too hot no longer does. */
+function canBeMeasured(one: WiringCandidate, now: WiringCandidate | undefined): boolean {
+  if (now === undefined || one === now || one.change.kind !== 'rewired') return true;
+  const cooler = HEAT.some((rule) => now.fails.includes(rule) && !one.fails.includes(rule));
+  const most = 1 - UNSURE;
+  return cooler || one.drop <= most * now.drop || ohmsBeforeShort(one) <= most * ohmsBeforeShort(now);
+}
+
+const HEAT = ['bus-heat', 'feeder-heat'] as const;
+
+// The cheapest that keeps the limits and changes what can be measured. Where that is the wiring as it is, what makes it good, if that is not much. A ring is for layouts whose bus comes round again, so
 // only where nothing else of wire will do, or where all else is much dearer: then with "if its ends can be joined".
 // A trip current above what the scale bears comes down whatever the wires are.
 function choose(candidates: readonly WiringCandidate[], level: TripLevel): WiringCandidate | undefined {
@@ -485,7 +505,10 @@ function choose(candidates: readonly WiringCandidate[], level: TripLevel): Wirin
     const lowered = candidates.find(isLower);
     if (lowered !== undefined) return lowered;
   }
-  const wiring = candidates.filter(({ change }) => change.kind === 'as-it-is' || change.kind === 'rewired');
+  const now = candidates.find(({ change }) => change.kind === 'as-it-is');
+  const kept = candidates.filter(({ change }) => change.kind === 'as-it-is' || change.kind === 'rewired');
+  const felt = kept.filter((one) => canBeMeasured(one, now));
+  const wiring = felt.some(passes) ? felt : kept;
   const line = wiring.filter((one) => !isRing(one));
   const least = line.find(passes);
   const good = line.find(isGood);
@@ -510,9 +533,11 @@ function othersThan(
   const does = candidates.filter(
     (one) => one !== chosen && !isNow(one) && passes(one) && !(wireDoes && one.change.kind === 'second-stage'),
   );
-  const will = candidates.some((one) => isNow(one) && passes(one));
+  const now = candidates.find(isNow);
+  const will = now !== undefined && passes(now);
   const worth = does.filter(
-    (one) => (isGood(one) || !will) && (chosen === undefined || isWorthTelling(one, chosen, pair)),
+    (one) =>
+      canBeMeasured(one, now) && (isGood(one) || !will) && (chosen === undefined || isWorthTelling(one, chosen, pair)),
   );
   const least = worth.filter((one) =>
     worth.every((other) => other === one || !holds(one, other, pair) || (isGood(one) && !isGood(other))),
