@@ -4,7 +4,7 @@ import type { AnswerWords, FixWords, QuestionWords, StepWords } from '../compone
 import { FALLBACK } from '../components/words/index.ts';
 import type { WizardId } from '../wizards/index.ts';
 import { questionsOf, wizardsFor } from '../wizards/index.ts';
-import { ALL_OUTDOORS, dangersOf, dangersOutdoors } from '../wizards/safety/index.ts';
+import { ALL_OUTDOORS, dangersOf, dangersOutdoors, hasPowerOn } from '../wizards/safety/index.ts';
 import {
   allWrittenIn,
   cautionsFor,
@@ -53,7 +53,7 @@ export async function fixEntriesOf(language: Language, wizard: WizardId): Promis
 
 /** Cautions of what an answer tells to measure, whatever its fixes name. */
 const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
-  'enough-current': [],
+  'enough-current': ['resistor-hot', 'coin-rules'],
   'which-supply-where': ['rings-off', 'lamp-hot', 'meter-sockets'],
   'wire-it': ['resistor-hot', 'meter-sockets'],
 };
@@ -92,8 +92,10 @@ async function withOutdoors(language: Language, entry: FixEntry): Promise<FixWor
   const steps = words.steps.map((step, at): StepWords => {
     const { acts = [], job } = entry.data.steps[at] ?? {};
     const inJob = job === undefined ? [] : entryNamed(jobs, job).data.steps.flatMap((one) => one.acts);
-    const outdoors = dangersOutdoors([...acts, ...inJob]);
-    return outdoors.length === 0 ? step : { ...step, outdoors };
+    const all = [...acts, ...inJob];
+    const outdoors = dangersOutdoors(all);
+    const live = hasPowerOn(all) ? { live: true } : {};
+    return outdoors.length === 0 ? { ...step, ...live } : { ...step, ...live, outdoors };
   });
   return { ...words, steps };
 }

@@ -16,6 +16,7 @@ import {
   DANGERS_OF,
   dangersOf,
   dangersOutdoors,
+  hasPowerOn,
   RANK_OF,
   RANKS,
   rankOf,
@@ -184,13 +185,26 @@ describe('The seconds of the load test', () => {
   );
 });
 
+test('a step that begins with running trains and switches on says so: its caution has the throttles at stop', () => {
+  const running = FIXES.flatMap(({ id, ...page }) =>
+    stepsOf({ id, ...page })
+      .filter(({ acts, text }) => acts.includes('switches-on') && /\b(?:run|drive|evening)\b/i.test(text))
+      .map(({ text }) => `${id}: ${text}`),
+  );
+  expect(running.length).toBeGreaterThan(2);
+  expect(running.filter((said) => /: (?:Run|Drive)\b/.test(said))).toEqual([]);
+});
+
 describe('In a garden', () => {
   const answered = (page: (typeof FIXES)[number]) => {
     const steps = stepsOf(page).map(({ text, cautions, acts, job }) => {
       const inJob = FIXES.filter(({ id }) => id === job).flatMap((one) => stepsOf(one).flatMap((step) => step.acts));
-      return { do: text, cautions, outdoors: dangersOutdoors([...acts, ...inJob]) };
+      const all = [...acts, ...inJob];
+      return { do: text, cautions, outdoors: dangersOutdoors(all), live: hasPowerOn(all) };
     });
-    const brings = steps.map((step) => (step.outdoors.length > 0 ? step : { do: step.do, cautions: step.cautions }));
+    const brings = steps.map(({ outdoors: brings_, ...step }) =>
+      brings_.length > 0 ? { ...step, outdoors: brings_ } : step,
+    );
     const words = { title: '', lead: '', short: '', because: '', needs: '', effort: '', verify: '', next: '' };
     return outdoors({ ...words, before: [], steps: brings }, ALL_OUTDOORS).steps;
   };
@@ -204,6 +218,23 @@ describe('In a garden', () => {
       for (const [at, wants] of wanted.entries()) if (wants) expect(told[at], `${page.id} at ${at + 1}`).toBe(true);
       expect(told.includes(true), page.id).toBe(stepsOf(page).length > 0);
     }
+  });
+
+  test('it stands no later than the first step that has the power on, by itself or in its job', () => {
+    const later = FIXES.flatMap((page) => {
+      const live = stepsOf(page).findIndex(({ acts, job }) => {
+        const inJob = FIXES.filter(({ id }) => id === job).flatMap((one) => stepsOf(one).flatMap((step) => step.acts));
+        return [...acts, ...inJob].some((act) => act === 'switches-on' || act === 'plugs-a-supply');
+      });
+      const told = answered(page).findIndex(({ cautions }) => cautions.includes('mains-outdoors'));
+      return live >= 0 && told > live ? [`${page.id}: at ${told + 1}, power at ${live + 1}`] : [];
+    });
+    expect(later).toEqual([]);
+  });
+
+  test('an evening of running trains is one: your power is enough', () => {
+    const enough = FIXES.find(({ id }) => id === 'power-is-enough');
+    expect(enough === undefined ? [] : answered(enough)[0]?.cautions).toContain('mains-outdoors');
   });
 
   test('a job that exchanges the supply brings it to the step that sends there', () => {

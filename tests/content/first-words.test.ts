@@ -300,6 +300,9 @@ test('3 A on 3 A: the test whether a short trips is the first step, at the place
   expect(said.warnings).toMatch(/load test, then the coin near the unit/);
   expect(said.proved?.[0]?.do).toMatch(/the load test, then the coin near the unit.*on both rails/);
   expect(said.proved?.[0]?.job).toEqual(TEST.job);
+  // Its dangers stand at the sentence that says to press it, not one page further.
+  expect(said.proved?.[0]?.do).toMatch(/only after a pass/);
+  expect(said.proved?.[0]?.cautions).toEqual(expect.arrayContaining(['coin-rules', 'resistor-hot']));
   expect(said.proved?.slice(1)).toEqual([EVENING, TEST]);
   expect(read({}).proved).toBeUndefined();
 });

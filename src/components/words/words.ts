@@ -7,6 +7,8 @@ export interface StepWords {
   readonly cautions: readonly string[];
   /** What its acts, and those of its job, bring besides where the layout may stand in a garden. */
   readonly outdoors?: readonly string[] | undefined;
+  /** The power is on, or comes on, in it or in its job. Told to answers alone. */
+  readonly live?: boolean | undefined;
   /** A job with a page of its own that this step asks for: its name and address. */
   readonly job?: { readonly title: string; readonly href: string } | undefined;
 }

@@ -88,7 +88,27 @@ export const dangersOutdoors = (acts: readonly Act[]): string[] => [
   ...new Set(acts.filter(bringsOutdoors).flatMap((act) => DANGERS_OUTDOORS[act])),
 ];
 
-/** All of them: where no step of an answer handles a supply, they stand at its first. */
+/** With these the power is on, or comes on. */
+const LIVE: readonly Act[] = [
+  'switches-on',
+  'plugs-a-supply',
+  'sends-a-train-over-the-gap',
+  'stands-across-the-gap',
+  'brings-it-about-again',
+  'runs-trains-in-the-new-part',
+  'touches-what-is-live',
+  'puts-a-coin-on-the-rails',
+  'puts-a-resistor-on-the-rails',
+  'uses-a-lamp-as-load',
+  'measures-volts',
+  'measures-amperes',
+  'lets-it-run',
+];
+
+/** Whether the power is on with any of some acts. */
+export const hasPowerOn = (acts: readonly Act[]): boolean => acts.some((act) => LIVE.includes(act));
+
+/** All of them: at the first step with the power on. Where no step of an answer handles a supply, they stand at its first. */
 export const ALL_OUTDOORS: readonly string[] = [...new Set(Object.values(DANGERS_OUTDOORS).flat())];
 
 const isDanger = (id: string): id is DangerId => Object.hasOwn(RANK_OF, id);
