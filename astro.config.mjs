@@ -53,7 +53,7 @@ export default defineConfig({
         "base-uri 'self'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [hashOf(resume), hashOf(units)] },
+      scriptDirective: { resources: ["'self'"], hashes: [hashOf(resume), hashOf(units)] },
       styleDirective: { resources: ["'self'"] },
     },
   },
