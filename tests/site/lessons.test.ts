@@ -18,6 +18,12 @@ const ASLEEP = 'astro-island[ssr]';
 const others = (page: Page) => page.getByRole('button', { name: 'Other numbers' }).first();
 const question = (page: Page) => page.locator('.check astro-island .asked').first();
 
+/** The figure comes alive once it is in sight. */
+async function figureLives(page: Page): Promise<void> {
+  await page.locator('#figure .live').scrollIntoViewIfNeeded();
+  await page.locator('#figure astro-island:not([ssr])').waitFor({ state: 'attached' });
+}
+
 /** Reaches for the question with new numbers, and waits until it lives. */
 async function reach(page: Page): Promise<void> {
   await others(page).hover();
@@ -80,7 +86,7 @@ describe('What is expected', () => {
 describe('A link', () => {
   test('opens the figure as it says, and “set the figure so” does the same without leaving the page', async () => {
     const { page, close } = await open(`${LESSON}?moving=5&total=5`);
-    await page.locator('#figure astro-island:not([ssr])').waitFor();
+    await figureLives(page);
     await page.waitForFunction(() => document.querySelector('#figure [role="status"]')?.textContent?.includes('40'));
     await page.locator('.tries a[data-set]').first().click();
     await page.waitForFunction(() => !document.querySelector('#figure [role="status"]')?.textContent?.includes('40'));
@@ -93,7 +99,7 @@ describe('A link', () => {
 
   test('holds what was moved with the keys', async () => {
     const { page, close } = await open(LESSON);
-    await page.locator('#figure astro-island:not([ssr])').waitFor();
+    await figureLives(page);
     await page.locator('#figure input[type="range"]').nth(1).focus();
     await page.keyboard.press('ArrowLeft');
     await page.waitForFunction(() => location.search.includes('moving=3'));
@@ -201,7 +207,8 @@ describe('What is done', () => {
     expect(await list.locator('.doors [data-mark]:visible').count()).toBe(1);
     await list.getByRole('button', { name: 'Take all marks off' }).click();
     expect(await kept(list)).toBeNull();
-    expect(await list.locator('#lessons-done').isHidden()).toBe(true);
+    expect(await list.locator('#lessons-done [role="status"]').innerText()).toBe('All marks are off.');
+    expect(await list.evaluate(() => document.activeElement?.textContent)).toBe('Put them back');
     await page.waitForFunction(() => document.querySelector<HTMLInputElement>('input[data-done]')?.checked === false);
     expect(await problems()).toEqual([]);
     await close();
@@ -276,6 +283,89 @@ describe('Without script', () => {
     expect(await page.locator('.paths li:visible').count()).toBeGreaterThan(1);
     expect(await page.locator('.paths summary').first().innerText()).toMatch(/\d+ minutes in all/);
     expect(await page.locator('.doors > li').count()).toBe(LESSONS.length);
+    await close();
+  });
+});
+
+describe('What is expected, once it is decided,', () => {
+  test('finds the figure set up as the text says, whatever was tried before', async () => {
+    const { page, close } = await open(`${LESSON}?older=yes&total=2&check-seed=3`);
+    await figureLives(page);
+    await page.locator('.predict label').first().click();
+    await page.locator('details.run > summary').click();
+    await page.waitForFunction(() => document.querySelector('#figure figcaption')?.textContent?.includes('5'));
+    const { search } = new URL(page.url());
+    expect(search).toBe('?check-seed=3&moving=4&total=5');
+    expect(await status(page)).toMatch(/1\.7\s%/);
+    await close();
+  });
+});
+
+describe('“Set the figure so” on a phone', () => {
+  test.each([LESSON, 'en/learn/two-labels/', 'en/learn/gap-both-rails/'])(
+    'brings what is to be read and moved into sight in %s',
+    async (path) => {
+      const { page, close } = await open(path, { width: 360, height: 740 });
+      await page.locator('.tries a[data-set]').first().click();
+      await page.waitForFunction(() => {
+        const top = document.querySelector('#figure .live')?.getBoundingClientRect().top ?? -999;
+        return top > -2 && top < 300;
+      });
+      await close();
+    },
+  );
+});
+
+describe('A path', () => {
+  const STEPS = 6;
+
+  test('is kept from lesson to lesson, to its end and back to its list', async () => {
+    const { page, problems, close } = await open('en/learn/');
+    await page.locator('.paths summary').first().click();
+    await page
+      .locator('.paths details[open] li a')
+      .nth(STEPS - 2)
+      .click();
+    await page.getByText(`${STEPS - 1} of ${STEPS} on the path “I want to run more trains”`).waitFor();
+    await page.getByRole('link', { name: 'Next lesson: Turnouts and lamps' }).click();
+    await page.getByText(`${STEPS} of ${STEPS} on the path`).waitFor();
+    expect(await page.getByText('This was the last lesson on the path “I want to run more trains”.').isVisible()).toBe(
+      true,
+    );
+    expect(await page.getByRole('link', { name: /^Next lesson:/ }).count()).toBe(0);
+    await page.locator('p.back a').click();
+    await page.locator('.paths details[open]').waitFor();
+    expect(await page.locator('.paths details[open] summary').innerText()).toContain('I want to run more trains');
+    await page.reload();
+    await page.locator('.paths details[open]').waitFor();
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
+  test('is not told to whoever came by none', async () => {
+    const { page, close } = await open('en/learn/what-a-booster-adds/');
+    expect(await page.getByText('on the path').count()).toBe(
+      await page.locator('[data-on-path][hidden]').getByText('on the path').count(),
+    );
+    expect(await page.getByRole('link', { name: /^Next lesson:/ }).count()).toBe(1);
+    await close();
+  });
+});
+
+describe('Marks that were taken off', () => {
+  test('can be put back at once, and are gone for good once the page is left', async () => {
+    const { page, close } = await open(LESSON);
+    await page.locator('input[data-done]').check();
+    await page.goto(new URL('../', page.url()).href);
+    const button = page.locator('#lessons-done button');
+    await button.click();
+    expect(await kept(page)).toBeNull();
+    await button.click();
+    expect(await kept(page)).toContain('no-single-number');
+    expect(await button.innerText()).toBe('Take all marks off');
+    await button.click();
+    await page.reload();
+    expect(await page.locator('#lessons-done').isHidden()).toBe(true);
     await close();
   });
 });

@@ -1,17 +1,31 @@
 // A lesson comes alive: a prediction is made before it is shown, a link sets the figure without leaving the page, and what was answered
 // right marks the lesson as done on this device. Without script all of it stands there to be read.
 import { isLessonDone, markLesson, onLessons } from '../device/index.ts';
+import { PATH } from './path-name.ts';
 
 const lesson = document.querySelector<HTMLElement>('[data-lesson]');
 
-/** The figure reads its address as if somebody had come back to it. */
+/** What an address says of other things than the figure. */
+const NOT_OF_THE_FIGURE = ['check-seed', PATH];
+
+/** The figure reads its address as if somebody had come back to it. What the link does not say stands as at the start. */
 function setFigure(link: HTMLAnchorElement): void {
-  const search = new URLSearchParams(location.search);
-  for (const [name, value] of new URLSearchParams(link.search)) search.set(name, value);
+  const search = new URLSearchParams(link.search);
+  const old = new URLSearchParams(location.search);
+  for (const name of NOT_OF_THE_FIGURE) {
+    const value = old.get(name);
+    if (value !== null) search.set(name, value);
+  }
   search.sort();
   history.pushState(null, '', `${location.pathname}?${search}#figure`);
   dispatchEvent(new PopStateEvent('popstate'));
-  document.getElementById('figure')?.scrollIntoView({ block: 'nearest' });
+}
+
+/** What is to be read and moved comes into sight, not only what to try. */
+function showFigure(): void {
+  const live = document.querySelector('#figure .live');
+  const box = live?.getBoundingClientRect();
+  if (box !== undefined && (box.top < 0 || box.bottom > innerHeight)) live?.scrollIntoView({ block: 'start' });
 }
 
 document.addEventListener('click', (event) => {
@@ -19,6 +33,7 @@ document.addEventListener('click', (event) => {
   if (link === null || event.ctrlKey || event.metaKey || event.shiftKey) return;
   event.preventDefault();
   setFigure(link);
+  showFigure();
 });
 
 function holdPrediction(prediction: HTMLElement): void {
@@ -36,6 +51,8 @@ function holdPrediction(prediction: HTMLElement): void {
     }
     status.textContent = '';
     showReasons(prediction, choice);
+    const set = run.querySelector<HTMLAnchorElement>('a[data-set]');
+    if (!run.open && set !== null) setFigure(set);
   });
   prediction.addEventListener('change', () => {
     const choice = chosen();
@@ -62,7 +79,21 @@ function showDone(page: HTMLElement): void {
   if (box !== null) box.checked = isLessonDone(page.dataset.lesson ?? '');
 }
 
+/** Whoever has come by a path sees how far along it is, is led on along it, and back to it. */
+function stayOnPath(page: HTMLElement): void {
+  const path = new URLSearchParams(location.search).get(PATH);
+  const ours = [...page.querySelectorAll<HTMLElement>('[data-on-path]')].filter(
+    ({ dataset }) => dataset.onPath === path,
+  );
+  if (path === null || ours.length === 0) return;
+  for (const one of ours) one.hidden = false;
+  for (const one of page.querySelectorAll<HTMLElement>('[data-off-path]')) one.hidden = true;
+  const back = document.querySelector<HTMLAnchorElement>('p.back a');
+  if (back !== null) back.hash = `${PATH}-${path}`;
+}
+
 if (lesson !== null) {
+  stayOnPath(lesson);
   const id = lesson.dataset.lesson ?? '';
   for (const waits of lesson.querySelectorAll('[data-waits]')) waits.removeAttribute('data-waits');
   for (const prediction of lesson.querySelectorAll<HTMLElement>('[data-predict]')) holdPrediction(prediction);

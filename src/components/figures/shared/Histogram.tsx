@@ -26,6 +26,8 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
   const range = Math.max(last, (hard ?? 0) * 1.08, 0.1);
   const tallest = Math.max(1e-9, ...bars.map((bar) => bar.probability));
   const x = (amps: number): number => (100 * amps) / range;
+  /** Words that go to the left stand above the line on their left, words that go to the right above the one on their right. */
+  const hardAbove = hard !== undefined && x(hard) > ROOM;
   const marks = ticks(0, range, 6).filter((amps) => x(amps) > 2 && x(amps) < 93);
   return (
     <figure class="sheet">
@@ -63,11 +65,15 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
           {say('figure-axis')}
         </text>
         {hard !== undefined && (
-          <Mark at={x(hard)} row={0} text={say('figure-hard', { amps: numbers.ampsExactly(hard) })} />
+          <Mark at={x(hard)} row={hardAbove ? 0 : 1} text={say('figure-hard', { amps: numbers.ampsExactly(hard) })} />
         )}
-        {/* Last, so that its words stand on the line of the limit. */}
         {usable !== undefined && (
-          <Mark at={x(usable)} row={1} text={say('figure-usable', { amps: numbers.ampsExactly(usable) })} strong />
+          <Mark
+            at={x(usable)}
+            row={hardAbove ? 1 : 0}
+            text={say('figure-usable', { amps: numbers.ampsExactly(usable) })}
+            strong
+          />
         )}
       </svg>
       <figcaption>{caption}</figcaption>
@@ -95,9 +101,12 @@ export function Histogram({ bars, usable, hard, title, caption, say, numbers, id
   );
 }
 
+/** Per cent of a narrow picture that the words of a mark take. */
+const ROOM = 44;
+
 function Mark({ at, row, text, strong = false }: { at: number; row: number; text: string; strong?: boolean }) {
   const y = 16 + row * 22;
-  const left = at > 55;
+  const left = at > ROOM;
   return (
     <g class={strong ? 'mark strong' : 'mark'}>
       <line x1={`${at}%`} x2={`${at}%`} y1={y - 12} y2={TOP + HEIGHT} />
