@@ -159,7 +159,6 @@ export {
   BOOSTER_OWN_USE,
   bothBusy,
   capacity,
-  chanceAbove,
   chanceEither,
   checkLabels,
   chosenOf,
