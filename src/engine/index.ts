@@ -153,6 +153,7 @@ export type {
   Verdict,
 } from './power/index.ts';
 export {
+  allHaveEnough,
   allParked,
   arrange,
   atLeast,
@@ -171,6 +172,7 @@ export {
   divisionTakes,
   drawsSure,
   evenness,
+  fewerDistricts,
   GOALS,
   gather,
   histogram,
@@ -185,6 +187,7 @@ export {
   limitFor,
   measuredTrains,
   moreTrains,
+  muted,
   neighbourVolts,
   OWN_USE,
   OWN_USE_DOUBT,

@@ -105,6 +105,11 @@ describe('a club with districts of its own', () => {
     expect(said.divided?.above).toEqual(['C']);
   });
 
+  test('equal ratings in a district that is there: that district is tested', () => {
+    expect(say({ 'amps-b': '5 A', 'limit-b': '5 A' }).divided?.toProve).toEqual(['B']);
+    expect(say().divided?.toProve).toEqual([]);
+  });
+
   test('one district is no division', () => {
     expect(say({ districts: '1' }).divided).toBeUndefined();
   });
@@ -169,6 +174,32 @@ describe('a club that plans districts', () => {
   test('a planned supply that gives way before its unit trips comes before any count of trains', () => {
     const said = plan({ 'plan-districts': '3', 'plan-amps': '3 A' });
     expect(said).toMatchObject({ outcome: 'supply-cannot-trip', kind: 'surely-not' });
+  });
+
+  test('a planned supply equal to its unit may not trip it: the larger one is what to get, and the set there is tested', () => {
+    const even = plan({ 'plan-districts': '4', 'plan-limit': '5 A', 'plan-amps': '5 A', 'supply-amps': '5 A' });
+    expect(even.divided?.layout?.districts.map(({ trip }) => trip.kind)).toEqual(Array(4).fill('perhaps'));
+    expect(even.divided?.planned).toMatchObject({ amps: 5, buyAmps: 6 });
+    expect(even.divided?.toProve).toEqual(['A']);
+    const larger = plan({ 'plan-districts': '4', 'plan-limit': '5 A', 'plan-amps': '6 A' });
+    expect(larger.divided?.planned).toMatchObject({ amps: 6, buyAmps: 6 });
+    expect(larger.divided?.toProve).toEqual([]);
+  });
+
+  test('a plan with more districts than the trains want says how many would do; one with as many does not', () => {
+    const fewer = plan({ 'plan-districts': '6', moving: '14' }).divided?.planned?.fewer ?? 0;
+    expect(fewer).toBeGreaterThan(1);
+    expect(fewer).toBeLessThan(6);
+    const least = plan({ 'plan-districts': String(fewer), moving: '14' });
+    expect(least.divided?.layout?.advice.kind).toBe('nothing');
+    expect(least.divided?.planned?.fewer).toBeUndefined();
+  });
+
+  test('a plan that is too small for the sound of what stands is told the free way, and does once it is off', () => {
+    const loud = { modern: '40', older: '0', moving: '12', coaches: '0', 'plan-districts': '3' };
+    const said = plan({ ...loud, sound: '40' }).divided;
+    expect(said?.layout?.advice.kind).not.toBe('nothing');
+    expect(said?.planned?.onceQuiet).toBe('muted');
   });
 
   test('planned units that trip above what the scale bears are not planned', () => {

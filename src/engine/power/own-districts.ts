@@ -187,6 +187,25 @@ function adviceFor(
   return enough === undefined ? { kind: 'fewer-moving', moving } : { kind: 'another', districts: enough, moving };
 }
 
+/** Whether every district has enough with its share of the traffic; nothing else of it is worked out. */
+export function allHaveEnough(fleet: Fleet, districts: readonly OwnDistrict[]): boolean {
+  const total = districts.reduce((sum, { traffic }) => sum + traffic, 0);
+  const judged = new Map<string, boolean>();
+  return districts.every(({ traffic, supply, stage }) => {
+    const able = capacity(supply, stage);
+    const alike = `${able.hard} ${able.usable} ${traffic}`;
+    const does = judged.get(alike) ?? passes(fleet, traffic / total, able);
+    judged.set(alike, does);
+    return does;
+  });
+}
+
+/** The smallest number of districts below `most` of which each, like this, has enough with an even share; undefined where none has. */
+export function fewerDistricts(fleet: Fleet, able: Capacity, most: number): number | undefined {
+  const count = districtsFor(fleet, able, 2);
+  return count !== undefined && count < most ? count : undefined;
+}
+
 /** The smallest number of districts, from `least` on, each of which would be enough with an even share. */
 function districtsFor(fleet: Fleet, able: Capacity, least: number): number | undefined {
   for (let count = least; count <= MOST_OWN_DISTRICTS; count++) if (passes(fleet, 1 / count, able)) return count;

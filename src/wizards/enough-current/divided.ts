@@ -1,13 +1,18 @@
 // A layout that is divided already, as a club tells it, or that is to be: each district with its unit, its supply and its part of the traffic.
-import type { Cost, DistrictAdvice, DividedLayout, OwnDistrict } from '../../engine/index.ts';
+import type { Cost, DistrictAdvice, DividedLayout, Fleet, OwnDistrict, Scale } from '../../engine/index.ts';
 import {
+  allHaveEnough,
+  allParked,
   atLeast,
   BOOSTER_OWN_USE,
   capacity,
   DRAWS,
   dividedLayout,
   divisionTakes,
+  fewerDistricts,
+  muted,
   supplyFor,
+  supplyTrip,
 } from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
 import { FURTHER_DISTRICTS } from '../planning/index.ts';
@@ -28,6 +33,8 @@ export interface Divided {
   readonly evenly: boolean;
   /** What may be any number until somebody tells it: enough is no *surely* before that. */
   readonly untold: UntoldHere | undefined;
+  /** Districts that there are whose supply only perhaps trips its unit, by letter: that is tested first. */
+  readonly toProve: readonly string[];
   /** Present where it is a plan: nothing of it but the first district is there. */
   readonly planned: Planned | undefined;
 }
@@ -44,6 +51,12 @@ export interface Planned {
   /** Whether that was told; else the unit is taken like the one there is, and a supply that surely trips it. */
   readonly unitTold: boolean;
   readonly supplyTold: boolean;
+  /** What each supply that is got gives, amperes: the one told, or where that only perhaps trips its unit the one that surely does. */
+  readonly buyAmps: number;
+  /** So many fewer districts, shared evenly, would do; undefined where as many are wanted. */
+  readonly fewer: number | undefined;
+  /** What is free and makes a plan that is too small do: the sound of what only stands, or its track, is switched off. */
+  readonly onceQuiet: 'muted' | 'parked' | undefined;
   /** Boosters to get, and what the whole division takes. */
   readonly boosters: number;
   readonly cost: Cost;
@@ -94,7 +107,7 @@ function thereAre(
   );
   const bears = DRAWS[scale].tripCeiling;
   const above = further.filter((letter) => isAbove(told(`limit-${letter}`) ?? 0, bears)).map(inCapitals);
-  const shared = { letters: letters.map(inCapitals), unread, above, bears, evenly, planned: undefined };
+  const shared = { letters: letters.map(inCapitals), unread, above, bears, evenly, toProve: [], planned: undefined };
   if (unread.length > 0 || above.length > 0) return { ...shared, layout: undefined };
   const ownUse = Math.min(stage.ownUse, BOOSTER_OWN_USE);
   const districts = letters.map((letter, at): OwnDistrict => {
@@ -107,8 +120,16 @@ function thereAre(
       stage: { ...stage, limit, ownUse },
     };
   });
-  return { ...shared, layout: dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches)) };
+  const layout = dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches));
+  return { ...shared, layout, toProve: perhapsIn(layout, shared.letters) };
 }
+
+/** A supply that is replaced need not be tested. */
+const perhapsIn = ({ districts, advice }: DividedLayout, letters: readonly string[]): string[] =>
+  districts.flatMap(({ trip }, at) => {
+    const replaced = advice.kind === 'larger-supply' && advice.district === at;
+    return trip.kind === 'perhaps' && !replaced ? [letters[at] ?? ''] : [];
+  });
 
 const inCapitals = (letter: string): string => letter.toUpperCase();
 const isAbove = (limit: number, bears: number): boolean => limit > bears + 1e-9;
@@ -122,8 +143,10 @@ function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Po
   const wish = wishOf(answers, reckoning, power);
   const limit = told('plan-limit') ?? stage.limit;
   const unit = { ...stage, limit, ownUse: Math.min(stage.ownUse, BOOSTER_OWN_USE) };
-  const amps = told('plan-amps') ?? supplyFor(wish, unit)?.amps ?? power.supply.amps;
+  const sure = supplyFor(wish, unit)?.amps;
+  const amps = told('plan-amps') ?? sure ?? power.supply.amps;
   const supply = { ...power.supply, amps };
+  const isSure = supplyTrip(supply, unit).kind === 'surely';
   const letters = ['a', ...FURTHER_DISTRICTS.slice(0, count - 1)].map(inCapitals);
   const bears = DRAWS[scale].tripCeiling;
   const above = isAbove(limit, bears) ? letters.slice(1) : [];
@@ -134,10 +157,13 @@ function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Po
     amps,
     unitTold: told('plan-limit') !== undefined,
     supplyTold: told('plan-amps') !== undefined,
+    buyAmps: isSure ? amps : (sure ?? amps),
+    fewer: undefined,
+    onceQuiet: undefined,
     ...divisionTakes(wish, count, count - 1),
     spare: atLeast(power.judgement.verdict, 'enough'),
   };
-  const shared = { letters, unread: [], above, bears, evenly, planned };
+  const shared = { letters, unread: [], above, bears, evenly, toProve: [], planned };
   if (above.length > 0) return { ...shared, layout: undefined };
   // Nobody knows yet which will be the busiest: the one with less to plan with.
   const weak = power.capacity.usable < capacity(supply, unit).usable ? 0 : 1;
@@ -151,7 +177,26 @@ function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Po
       ...(at === 0 ? { supply: power.supply, stage } : { supply, stage: unit }),
     }),
   );
-  return { ...shared, layout: dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches)) };
+  const layout = dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches));
+  const able = weak === 0 ? power.capacity : capacity(supply, unit);
+  const enough = layout.advice.kind === 'nothing';
+  // What is to be got surely trips its unit, and what is there already is tested; where no supply is surely enough, all of them are.
+  const bought = sure === undefined || planned.boosters < count - 1 ? letters : letters.slice(0, 1);
+  return {
+    ...shared,
+    planned: {
+      ...planned,
+      fewer: enough && !planned.spare ? fewerDistricts(fleet, able, count) : undefined,
+      onceQuiet: enough ? undefined : onceQuiet(fleet, scale, (quiet) => allHaveEnough(quiet, districts)),
+    },
+    layout,
+    toProve: perhapsIn(layout, letters).filter((letter) => bought.includes(letter)),
+  };
+}
+
+function onceQuiet(fleet: Fleet, scale: Scale, does: (fleet: Fleet) => boolean): Planned['onceQuiet'] {
+  if (does(muted(fleet, scale))) return 'muted';
+  return does(allParked(fleet)) ? 'parked' : undefined;
 }
 
 /** Traffic is told in tenths. */

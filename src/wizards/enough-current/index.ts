@@ -1,5 +1,5 @@
 // What this room lets out.
-export type { Divided } from './divided.ts';
+export type { Divided, Planned } from './divided.ts';
 export { enoughCurrent } from './flow.ts';
 export { ENOUGH_CURRENT_OUTCOMES } from './outcomes.ts';
 export type { Power, Reckoning } from './reckoning.ts';

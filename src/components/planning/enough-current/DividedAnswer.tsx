@@ -1,11 +1,11 @@
 // The answer for a layout that is divided already: district by district, and what helps the one nearest to its limit.
 import type { DistrictAdvice, DistrictFinding, DividedLayout } from '../../../engine/index.ts';
-import type { Conclusion, Divided, Reckoning } from '../../../wizards/enough-current/index.ts';
-import type { Numbers, Say } from '../../words/index.ts';
+import type { Conclusion, Divided, Planned, Reckoning } from '../../../wizards/enough-current/index.ts';
+import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer } from '../frame/index.ts';
-import { tonightOf } from './answer-texts.ts';
+import { type ToDo, testedFirst, testThen, tonightOf } from './answer-texts.ts';
 
 interface Props extends WorkedOutProps {
   readonly reckoning: Reckoning;
@@ -15,21 +15,28 @@ interface Props extends WorkedOutProps {
 
 export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Props) {
   const { say, numbers, answers } = props;
-  const { layout, planned } = divided;
+  const { layout } = divided;
   const texts = textsOf(divided, props);
+  const proved = provedFirst(divided, conclusion, props);
+  const doubts = doubtsOf(divided, conclusion, say, numbers);
   return (
     <AnswerPage
       {...props}
       outcome={conclusion.outcome}
       verdict={verdictOf(divided, conclusion, say)}
-      {...toDoOf(divided, conclusion, props)}
-      tonight={planned === undefined ? undefined : tonightOf({ ...props, reckoning, conclusion })}
+      several={proved === undefined ? undefined : { fixes: [conclusion.outcome], fix: proved }}
+      {...toDoOf(divided, conclusion, props, proved !== undefined)}
+      tonight={tonightHere(divided, { ...props, reckoning, conclusion })}
       readFirst={conclusion.readFirst}
       numbers={undefined}
       headline={texts.headline}
       lead={texts.lead}
-      {...(planned === undefined ? {} : { fits: <p>{planText(divided, say, numbers)}</p> })}
-      {...(conclusion.kind === 'depends' ? { decides: <p>{dependsOn(divided, say)}</p> } : {})}
+      doubts={doubts}
+      {...(doubts.length === 0
+        ? {}
+        : {
+            fits: doubts.map((doubt) => <p key={doubt}>{doubt}</p>),
+          })}
       {...(layout === undefined
         ? {}
         : { figure: <Districts divided={divided} layout={layout} say={say} numbers={numbers} /> })}
@@ -51,34 +58,94 @@ export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Prop
   );
 }
 
+type Speaks = Pick<Props, 'fixes' | 'say' | 'numbers'>;
+
+/** What of it is only planned, what has to be tested, and what it depends on. */
+function doubtsOf(divided: Divided, { kind }: Conclusion, say: Say, numbers: Numbers): string[] {
+  return [
+    ...(divided.planned === undefined ? [] : [planText(divided, divided.planned, say, numbers)]),
+    ...(divided.layout === undefined ? [] : brokenIn(divided, divided.layout, say, numbers)),
+    ...(kind === 'depends' ? [dependsOn(divided, say)] : []),
+  ];
+}
+
+/** Which rule the district nearest to its limit breaks, where it has too little: the busy moments alone may stay below what there is. */
+function brokenIn({ letters }: Divided, { districts, worst }: DividedLayout, say: Say, numbers: Numbers): string[] {
+  const near = districts[worst];
+  if (near?.judgement.verdict !== 'short') return [];
+  const { aboveUsable, aboveHard } = near.judgement;
+  return [
+    say('divided-too-often', {
+      worst: letters[worst] ?? '',
+      usable: numbers.amps(near.capacity.usable),
+      above: numbers.share(aboveUsable),
+      hard: numbers.amps(near.capacity.hard),
+      'hard-share': numbers.share(aboveHard),
+    }),
+  ];
+}
+
 /** What nobody has told, where that alone leaves it open; else the traffic and the draws. */
 function dependsOn({ layout, letters, untold }: Divided, say: Say): string {
   if (untold !== undefined && layout?.kind === 'surely') return say(`decides-${untold}`);
-  return say('divided-depends', { worst: letters[layout?.worst ?? 0] ?? '' });
+  const turns = layout?.verdict === 'short' ? 'divided-depends-short' : 'divided-depends';
+  return say(turns, { worst: letters[layout?.worst ?? 0] ?? '' });
+}
+
+/** A short there may not switch off: that is tested before anything else is done. */
+function provedFirst(
+  { toProve, planned }: Divided,
+  { outcome }: Conclusion,
+  { fixes, say, language }: Speaks & Pick<Props, 'language'>,
+): FixWords | undefined {
+  const fix = fixes[outcome];
+  if (fix === undefined || toProve.length === 0 || BEFORE.has(outcome)) return;
+  const there = say('step-prove-districts', { districts: listed(toProve, language) });
+  const [only] = toProve;
+  const isFirst = planned !== undefined && toProve.length === 1 && only === 'A';
+  return testedFirst(fix, fixes, isFirst ? say('step-prove-trip') : `${there} ${say('step-prove-trip')}`);
+}
+
+const BEFORE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level', 'read-both-labels']);
+
+function tonightHere({ planned, toProve }: Divided, found: Parameters<typeof tonightOf>[0]): string | undefined {
+  if (planned !== undefined) return tonightOf(found);
+  return toProve.length === 0 ? undefined : found.say('tonight-beside');
 }
 
 /** A plan in which every district has enough is what to do; else what helps. */
-function toDoOf(
+function toDoOf(divided: Divided, conclusion: Conclusion, speaks: Speaks, testFirst: boolean): ToDo {
+  const then = remedyToDo(divided, conclusion, speaks);
+  return testFirst ? testThen(then, { ...speaks, conclusion }) : then;
+}
+
+function remedyToDo(
   { planned, layout, letters }: Divided,
   { outcome }: Conclusion,
-  { fixes, say, numbers }: Pick<Props, 'fixes' | 'say' | 'numbers'>,
-): { readonly toDo: string; readonly price?: string } {
+  { fixes, say, numbers }: Speaks,
+): ToDo {
   if (planned === undefined || layout?.advice.kind !== 'nothing') return { toDo: fixes[outcome]?.short ?? '' };
-  const { boosters, limit, amps, cost } = planned;
+  const { boosters, limit, buyAmps, cost } = planned;
   const further = letters.length - 1;
-  const values = { count: further, limit: numbers.amps(limit), amps: numbers.amps(amps) };
+  const values = { count: further, limit: numbers.amps(limit), amps: numbers.amps(buyAmps) };
   const many = further === 1 ? 'plan-to-do-one' : 'plan-to-do-many';
   return { toDo: say(boosters === 0 ? 'plan-to-do-there' : many, values), price: costWords(cost, say, numbers) };
 }
 
 /** What of the plan is there, what was taken, and whether it is wanted for the trains at all. */
-function planText({ planned, letters, layout, evenly }: Divided, say: Say, numbers: Numbers): string {
-  if (planned === undefined) return '';
-  const { limit, amps, unitTold, supplyTold, spare } = planned;
+function planText({ letters, layout, evenly }: Divided, planned: Planned, say: Say, numbers: Numbers): string {
+  const { limit, amps, buyAmps, unitTold, supplyTold, spare, fewer, onceQuiet } = planned;
   const values = { count: letters.length - 1, limit: numbers.amps(limit), amps: numbers.amps(amps) };
-  const taken = unitTold && supplyTold ? '' : ` ${say('plan-like-a')}`;
-  const wanted = spare && layout?.advice.kind === 'nothing' ? ` ${say('plan-spare')}` : '';
-  return `${say('plan-only', values)}${taken}${evenly ? '' : ` ${say('plan-busiest')}`}${wanted}`;
+  const parts: readonly (readonly [string, boolean])[] = [
+    [say('plan-only', values), true],
+    [say('plan-supply-larger', { ...values, larger: numbers.amps(buyAmps) }), buyAmps !== amps],
+    [say('plan-like-a'), !(unitTold && supplyTold)],
+    [say('plan-busiest'), !evenly],
+    [say('plan-spare'), spare && layout?.advice.kind === 'nothing'],
+    [fewer === undefined ? '' : say('plan-fewer', { count: fewer }), fewer !== undefined],
+    [onceQuiet === undefined ? '' : say(`plan-once-${onceQuiet}`), onceQuiet !== undefined],
+  ];
+  return parts.flatMap(([text, told]) => (told ? [text] : [])).join(' ');
 }
 
 function verdictOf(
@@ -90,6 +157,8 @@ function verdictOf(
   if (layout === undefined) return { tone: 'open', word: say('verdict-unknown') };
   const { verdict, advice } = layout;
   if (advice.kind === 'cannot-trip') return { tone: 'short', word: say('verdict-of-supply-cannot-trip') };
+  // It has too little, and what is not known could only lift that.
+  if (kind === 'depends' && verdict === 'short') return { tone: 'short', word: say('verdict-short') };
   if (kind === 'depends') return { tone: 'open', word: say('verdict-depends') };
   return { tone: verdict, word: say(verdict === 'tight' ? 'verdict-tight' : `verdict-surely-${verdict}`) };
 }
@@ -223,4 +292,4 @@ const COLUMNS = [
 
 /** One line for the copy as text. */
 const factOf = (one: DistrictFinding, letter: string, say: Say, numbers: Numbers): string =>
-  `${say('divided-district')} ${letter}: ${numbers.amps(one.often)} / ${numbers.amps(one.capacity.usable)}, ${say(`verdict-${one.judgement.verdict}`)}`;
+  `${say('divided-district')} ${letter}: ${numbers.amps(one.often)} / ${numbers.amps(one.capacity.usable)}, ${say(`verdict-${one.judgement.verdict}`)}; ${say('divided-short')}: ${say(`divided-trips-${one.trip.kind}`)}`;

@@ -59,6 +59,7 @@ export function EnoughAnswer(props: Props) {
       only={kind === 'stop'}
       warnings={warningsOf(found)}
       tonight={tonightOf(found)}
+      doubts={deciding === undefined ? [] : [decidesText(deciding, say)]}
       {...toDoOf(found)}
       saidAbove={SAID_ABOVE.has(outcome) || headline === props.fixes[outcome]?.title}
       readFirst={buysToDo(conclusion) ? conclusion.readFirst : undefined}
@@ -111,15 +112,16 @@ function SurerFirst({ answers, left, questions, say, onAsk }: Props) {
 
 const HOW_LIKELY = { likely: 'could-likely', perhaps: 'could-perhaps', seldom: 'could-seldom' } as const;
 
+const decidesText = ({ unknown, holdsTo }: Deciding, say: Found['say']): string =>
+  [say(`decides-${unknown}`), ...(holdsTo === undefined ? [] : [say('decides-holds', { n: holdsTo })])].join(' ');
+
 /** The assumption that decides; what settles it is one tap away. */
 function Decides({ deciding, answers, say, onTell }: Found & { readonly deciding: Deciding }) {
-  const { unknown, choices, holdsTo } = deciding;
+  const { unknown, choices } = deciding;
   return (
     <div class="decides">
       <h2 class="h3">{say('decides-title')}</h2>
-      <p>
-        {say(`decides-${unknown}`)} {holdsTo !== undefined && say('decides-holds', { n: holdsTo })}
-      </p>
+      <p>{decidesText(deciding, say)}</p>
       {choices.length > 0 && (
         <p class="acts">
           {choices.map((choice) => (

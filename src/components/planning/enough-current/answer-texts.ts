@@ -146,10 +146,15 @@ export function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWo
   const fix = fixes[outcome];
   const before = kind === 'stop' || kind === 'labels-first' || BEFORE_THE_TRAINS.has(outcome);
   if (fix === undefined || before || REPLACES_SUPPLY.has(outcome) || reckoning.power?.trip?.kind !== 'perhaps') return;
+  return testedFirst(fix, fixes, say('step-prove-trip'));
+}
+
+/** The steps of a fix behind the test whether a short trips, worded as `act`. */
+export function testedFirst(fix: FixWords, fixes: Found['fixes'], act: string): FixWords | undefined {
   const test = fixes['power-is-enough']?.steps.find(({ job }) => job?.href.includes('load-test-and-coin'));
   if (test === undefined) return;
   const cautions = [...new Set([...dangersOf(PROVING), ...test.cautions])];
-  return { ...fix, steps: [{ ...test, do: say('step-prove-trip'), more: undefined, cautions }, ...fix.steps] };
+  return { ...fix, steps: [{ ...test, do: act, more: undefined, cautions }, ...fix.steps] };
 }
 
 /** What the unit passes; that it is the usual figure, where nobody has read it. */
@@ -307,7 +312,7 @@ function withRatings(
   return say('remedy-and-station', { boosters, amps: numbers.amps(ratings[0] ?? 0) });
 }
 
-interface ToDo {
+export interface ToDo {
   readonly toDo?: string;
   readonly price?: string;
 }
@@ -315,8 +320,11 @@ interface ToDo {
 /** The one thing to do, and its price; else what the fix itself says. The test that comes first is named first. */
 export function toDoOf(found: Found): ToDo {
   const then = remedyToDo(found);
-  if (provedFirst(found) === undefined) return then;
-  const { say, fixes, conclusion } = found;
+  return provedFirst(found) === undefined ? then : testThen(then, found);
+}
+
+/** The test first, then what is to be done; where that is nothing, the test alone. */
+export function testThen(then: ToDo, { say, fixes, conclusion }: Pick<Found, 'say' | 'fixes' | 'conclusion'>): ToDo {
   const price = say('price-prove');
   if (conclusion.outcome === 'power-is-enough') return { toDo: say('to-do-prove'), price };
   const { title, effort } = fixes[conclusion.outcome] ?? { title: '', effort: '' };

@@ -31,7 +31,9 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
    */
   readonly only?: boolean;
   /** What can be run with what is there. */
-  readonly tonight?: ComponentChildren;
+  readonly tonight?: string | undefined;
+  /** What the answer rests on and leaves open: the copy as text keeps it. */
+  readonly doubts?: readonly string[];
   /** The one thing to do, in a few words, and its price in time and money; else the title and the effort of the fix. */
   readonly toDo?: string | undefined;
   /** The headline says what the title of the fix would, so that the title is left out. */
@@ -76,7 +78,7 @@ export function AnswerPage(props: AnswerPageProps) {
       lead,
       fix,
       cautions,
-      facts: [props.warnings ?? [], first ?? [], props.facts ?? []].flat(),
+      facts: [props.warnings ?? [], props.tonight ?? [], first ?? [], props.doubts ?? [], props.facts ?? []].flat(),
       say,
       here: location.href,
     });

@@ -334,7 +334,7 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
           );
         })}
       </ul>
-      <p>{stepSentence(arrangement, railsKnown, { say, numbers })}</p>
+      <p>{stepSentence(arrangement, railsKnown, best, { say, numbers })}</p>
       {arrangement.cascade && <p>{say('place-cascade')}</p>}
     </div>
   );
@@ -343,13 +343,14 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
 function stepSentence(
   arrangement: Arrangement,
   railsKnown: boolean,
+  best: boolean,
   { say, numbers }: Pick<Props, 'say' | 'numbers'>,
 ): string {
   if (!railsKnown) return say('place-step-unknown');
   const { step } = arrangement;
   const finding = stepFinding(step);
   if (finding === 'level') return say('place-step-level', { volts: numbers.volts(STEP_LIMIT) });
-  return say(finding === 'booster-higher' ? 'place-step-booster' : 'place-step-station', {
-    volts: numbers.volts(stepSize(step)),
-  });
+  // Better as far as the volts go: where something else counts for more, the other way round is not praised.
+  const station = best ? 'place-step-station' : 'place-step-station-other';
+  return say(finding === 'booster-higher' ? 'place-step-booster' : station, { volts: numbers.volts(stepSize(step)) });
 }
