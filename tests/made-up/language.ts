@@ -57,6 +57,14 @@ const KEPT = new Set([
   'sure',
   'address',
   'href',
+  'computed',
+  'set',
+  'begins',
+  'paths',
+  'wizard',
+  'fix',
+  'complaint',
+  'page',
 ]);
 
 function translated(value: unknown): unknown {

@@ -97,7 +97,7 @@ describe('an answer', () => {
     expect(await shown(page)).toBe(1);
     expect(page.url()).toMatch(/#step-2$/);
     expect(await page.locator('#steps h2:visible').innerText()).toMatch(/^Use two supplies alike/);
-    expect(await page.locator('#step-2').innerText()).toMatch(/^Step 2 of 5\n/);
+    expect(await page.locator('#step-2').innerText()).toMatch(/^Step 2 of 6\n/);
     expect(await page.locator('.lead:visible, .said:visible').count()).toBe(0);
     await page.getByRole('link', { name: 'Leave the steps' }).click();
     expect(await page.locator('h1.verdict').isVisible()).toBe(true);

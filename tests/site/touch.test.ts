@@ -52,12 +52,16 @@ async function enter(path: string): Promise<Opened> {
   return opened;
 }
 
-/** What can be tapped and is lower than a finger is wide; links within a sentence keep to its lines. */
+/** What can be tapped and is lower than a finger is wide; links and terms within a sentence keep to its lines. */
 function tooSmall(page: Opened['page']): Promise<string[]> {
   return page.evaluate((least) => {
+    const isLonger = (text: Element | null | undefined, one: Element): boolean =>
+      (text?.textContent ?? '').trim().length > (one.textContent ?? '').trim().length;
+    // A term is a button, which no browser lays out as plain text; what it stands in may be set in bold or kept with its comma.
     const within = (one: Element): boolean =>
-      getComputedStyle(one).display === 'inline' &&
-      (one.parentElement?.textContent ?? '').trim().length > (one.textContent ?? '').trim().length;
+      one.matches('.term')
+        ? isLonger(one.parentElement?.closest('p, li, dd, td'), one)
+        : getComputedStyle(one).display === 'inline' && isLonger(one.parentElement, one);
     const boxOf = (one: Element): Element =>
       one instanceof HTMLInputElement && /radio|checkbox/.test(one.type) ? (one.closest('label') ?? one) : one;
     return [...document.querySelectorAll('a[href], button, input, select, summary')]

@@ -64,12 +64,14 @@ type Speaks = Pick<Props, 'fixes' | 'say' | 'numbers'>;
 function doubtsOf(divided: Divided, { kind }: Conclusion, say: Say, numbers: Numbers): string[] {
   return [
     ...(divided.planned === undefined ? [] : [planText(divided, divided.planned, say, numbers)]),
-    ...(divided.layout === undefined ? [] : brokenIn(divided, divided.layout, say, numbers)),
+    ...(divided.planned === undefined || divided.layout === undefined
+      ? []
+      : brokenIn(divided, divided.layout, say, numbers)),
     ...(kind === 'depends' ? [dependsOn(divided, say)] : []),
   ];
 }
 
-/** Which rule the district nearest to its limit breaks, where it has too little: the busy moments alone may stay below what there is. */
+/** Which rule the district of a plan nearest to its limit breaks: the busy moments alone may stay below what there is. */
 function brokenIn({ letters }: Divided, { districts, worst }: DividedLayout, say: Say, numbers: Numbers): string[] {
   const near = districts[worst];
   if (near?.judgement.verdict !== 'short') return [];
