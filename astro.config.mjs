@@ -5,12 +5,14 @@ import { asked } from './scripts/build/asked.mjs';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
+import { offline } from './scripts/build/offline.mjs';
 import { packedModel } from './scripts/build/packed-model.mjs';
 import { ownPolicies } from './scripts/build/policy.mjs';
 import { folderOf } from './scripts/serve.mjs';
 
 /** The scripts that stand in the page; the layout prints them, and the policy knows them by their hashes. */
 const resume = await inlineScript(new URL('src/components/page-scripts/resume.ts', import.meta.url));
+const keepCopy = await inlineScript(new URL('src/components/page-scripts/keep-copy.ts', import.meta.url));
 const units = await inlineScript(new URL('src/components/page-scripts/units-switch.ts', import.meta.url));
 
 /** Astro's own marks in MDX modules are not understood by the bundler and need not be. */
@@ -36,7 +38,11 @@ export default defineConfig({
     plugins: [packedModel()],
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live] } } } } } },
-    define: { UNITS_SWITCH: JSON.stringify(units), RESUME: JSON.stringify(resume) },
+    define: {
+      UNITS_SWITCH: JSON.stringify(units),
+      RESUME: JSON.stringify(resume),
+      KEEP_COPY: JSON.stringify(keepCopy),
+    },
   },
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
@@ -53,9 +59,9 @@ export default defineConfig({
         "base-uri 'self'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'", "'wasm-unsafe-eval'"], hashes: [hashOf(resume), hashOf(units)] },
+      scriptDirective: { resources: ["'self'"], hashes: [resume, keepCopy, units].map(hashOf) },
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), asked(), ownPolicies(), compressedTwins()],
+  integrations: [faces(), mdx(), preact(), asked(), ownPolicies(), offline(), compressedTwins()],
 });

@@ -1,6 +1,7 @@
 // What this room lets out.
+export { copyKept } from './copy.ts';
 export { clearLessons, isLessonDone, lessonsDone, markLesson, onLessons } from './lessons.ts';
-export { clearStored, STORED_IDS, storedNow, systemNamed } from './stored.ts';
+export { clearStored, copyWanted, STORED_IDS, storedNow, systemNamed } from './stored.ts';
 export {
   chooseUnits,
   chosenUnits,
