@@ -102,18 +102,21 @@ async function fromHostOf(release: string, request: Request): Promise<Response> 
 
 const escaped = (text: string): string => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;');
 
+/** In the system's own face: the styles of the site may be lost with the page. */
+const LOOK =
+  'body{font:1.1rem/1.5 system-ui;max-width:40rem;margin:2rem auto;padding:0 1rem}h1{line-height:1.2}a{display:inline-block;padding:.6rem 0}';
+
 /** Neither on the device nor to be had: says so. */
 function lostPage(path: string): Response {
-  const language = path.split('/')[0] ?? '';
+  const asked = path.split('/')[0] ?? '';
   const [first = ''] = Object.keys(BUILT.lost);
-  const said = BUILT.lost[language] ?? BUILT.lost[first];
-  const words = said === undefined ? [] : [said.title, said.lead, said.again].map(escaped);
-  const [title, lead, again] = words;
-  const lang = BUILT.lost[language] === undefined ? first : language;
+  const language = Object.hasOwn(BUILT.lost, asked) ? asked : first;
+  const { title = '', lead = '', again = '' } = BUILT.lost[language] ?? {};
+  const [heading, text, link] = [title, lead, again].map(escaped);
   return new Response(
-    `<!doctype html><html lang="${lang}"><meta charset="utf-8"><meta name="viewport" content="width=device-width"><meta name="color-scheme" content="light dark"><title>${title}</title><h1>${title}</h1><p>${lead}</p><p><a href="">${again}</a></p></html>`,
-    { status: 503, headers: { 'content-type': TYPE_OF_PAGES } },
+    `<!doctype html><html lang="${language}"><meta charset="utf-8"><meta name="viewport" content="width=device-width">` +
+      `<meta name="color-scheme" content="light dark"><title>${heading}</title><style>${LOOK}</style>` +
+      `<main><h1>${heading}</h1><p>${text}</p><p><a href="">${link}</a></p></main></html>`,
+    { status: 503, headers: { 'content-type': 'text/html; charset=utf-8' } },
   );
 }
-
-const TYPE_OF_PAGES = 'text/html; charset=utf-8';

@@ -18,8 +18,8 @@ const ANSWERED =
   'en/work-it-out/enough-current/?modern=4&moving=3&older=2&scale=h0&supply-amps=2&supply-kind=dc&supply-plug=unknown&supply-volts=16' +
   '&system=two-rail&unit-input=dc&unit-input-volts=18&unit-limit=3&unit-plug=unknown&unit-rails=follows';
 const WORDS = 'en/put-it-right/words.json';
-const READY = 'A new release of this site is ready.';
-const SAFETY = 'because the new one corrects something about safety';
+const READY = 'A new release is ready.';
+const SAFETY = 'A new release corrects something about safety, so this page switched to it.';
 
 const made: string[] = [];
 const browser = chromium.launch(chromiumOptions());
@@ -373,6 +373,8 @@ describe('a new release', () => {
     }
     expect(page.url()).toBe(told);
     await page.locator('h1.verdict').waitFor();
+    await other.getByRole('button', { name: 'Understood' }).click();
+    expect(await other.getByText(SAFETY).isVisible()).toBe(false);
     // Said once.
     await page.reload();
     await page.waitForTimeout(1000);

@@ -11,21 +11,22 @@ let asked = false;
 
 const safetyOf = (release: string): number => Number(release.split('.')[1]);
 
-function tell(news: 'ready' | 'safety'): HTMLElement | null {
+/** Shows a line at the foot of the screen; its button does `act`. */
+function tell(news: 'ready' | 'safety', act: (line: HTMLElement) => void): void {
   const line = document.querySelector<HTMLElement>(`[data-news="${news}"]`);
-  if (line !== null) line.hidden = false;
-  return line;
+  const button = line?.querySelector('button');
+  if (!(line && button)) return;
+  line.hidden = false;
+  button.onclick = () => act(line);
 }
 
 /** Offers to switch: to a release that waits, or to the one that is there by now. */
 function offer(registration: ServiceWorkerRegistration): void {
-  const button = tell('ready')?.querySelector('button');
-  if (!button) return;
-  button.onclick = () => {
+  tell('ready', () => {
     asked = true;
     if (registration.waiting === null) location.reload();
     else registration.waiting.postMessage('switch');
-  };
+  });
 }
 
 /** New pages are of `release` by now, this one is not. */
@@ -63,7 +64,9 @@ function workerAddress(): string {
 async function begin(): Promise<void> {
   if (history.state === FOR_SAFETY) {
     history.replaceState(null, '');
-    tell('safety');
+    tell('safety', (line) => {
+      line.hidden = true;
+    });
   }
   if (!copyWanted()) return;
   watch(await worker.register(workerAddress()));
