@@ -6,6 +6,7 @@ import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
+import * as z from 'zod/mini';
 import { writeOffline } from '../../scripts/build/offline.mjs';
 import { chromiumOptions } from '../../scripts/machine.mjs';
 import { serve } from '../../scripts/serve.mjs';
@@ -428,11 +429,19 @@ describe('the privacy page', () => {
   });
 });
 
+const MANIFEST = z.object({
+  name: z.string(),
+  display: z.string(),
+  scope: z.string(),
+  start_url: z.string(),
+  icons: z.array(z.object({ src: z.string(), sizes: z.string(), purpose: z.string() })),
+});
+
 describe('the site as an app', () => {
   test('is told how it is called, where it begins and what it looks like, and the pictures are there', async () => {
     const { page, address } = await visit('en/', { kept: false });
     const href = await page.locator('link[rel=manifest]').getAttribute('href');
-    const manifest = await (await page.request.get(new URL(href ?? '', address).href)).json();
+    const manifest = MANIFEST.parse(await (await page.request.get(new URL(href ?? '', address).href)).json());
     expect(manifest).toMatchObject({ name: 'Both Rails', display: 'standalone', scope: '/', start_url: '/en/' });
     const sizes = await page.evaluate(
       (icons) =>
@@ -446,9 +455,9 @@ describe('the site as an app', () => {
         ),
       manifest.icons,
     );
-    expect(sizes).toEqual(manifest.icons.map(({ sizes: said }: { sizes: string }) => said));
+    expect(sizes).toEqual(manifest.icons.map((icon) => icon.sizes));
     expect(sizes).toContain('512x512');
-    expect(manifest.icons.map(({ purpose }: { purpose: string }) => purpose)).toContain('maskable');
+    expect(manifest.icons.map(({ purpose }) => purpose)).toContain('maskable');
     const session = await page.context().newCDPSession(page);
     const { installabilityErrors } = await session.send('Page.getInstallabilityErrors');
     // Playwright's own windows are private ones, in which nothing can be installed.
