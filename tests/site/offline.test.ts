@@ -11,6 +11,7 @@ import { writeOffline } from '../../scripts/build/offline.mjs';
 import { chromiumOptions } from '../../scripts/machine.mjs';
 import { serve } from '../../scripts/serve.mjs';
 import { nothingIsWarm } from './danger.ts';
+import { accessibilityFaults } from './measure.ts';
 
 const FOLDER = process.env.SITE_FOLDER ?? 'dist';
 const MIB = 1024 * 1024;
@@ -328,6 +329,7 @@ describe('a new release', () => {
     await replace(second.folder);
     await lookForRelease(page);
     await page.getByText(READY).waitFor();
+    expect(await accessibilityFaults(page)).toEqual([]);
     // Until then everything is of the old one, new pages too.
     await other.goto(`${address}en/put-it-right/trips-at-gap/`);
     expect([await releaseOf(other), await markFetched(other), await markFetched(page)]).toEqual([
