@@ -12,7 +12,6 @@ import { folderOf } from './scripts/serve.mjs';
 
 /** The scripts that stand in the page; the layout prints them, and the policy knows them by their hashes. */
 const resume = await inlineScript(new URL('src/components/page-scripts/resume.ts', import.meta.url));
-const keepCopy = await inlineScript(new URL('src/components/page-scripts/keep-copy.ts', import.meta.url));
 const units = await inlineScript(new URL('src/components/page-scripts/units-switch.ts', import.meta.url));
 
 /** Astro's own marks in MDX modules are not understood by the bundler and need not be. */
@@ -26,7 +25,7 @@ function onLog(level, log, print) {
  */
 const live = {
   name: 'live',
-  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
 };
 
 export default defineConfig({
@@ -41,7 +40,6 @@ export default defineConfig({
     define: {
       UNITS_SWITCH: JSON.stringify(units),
       RESUME: JSON.stringify(resume),
-      KEEP_COPY: JSON.stringify(keepCopy),
     },
   },
   markdown: { syntaxHighlight: false },
@@ -59,7 +57,7 @@ export default defineConfig({
         "base-uri 'self'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'"], hashes: [resume, keepCopy, units].map(hashOf) },
+      scriptDirective: { resources: ["'self'"], hashes: [resume, units].map(hashOf) },
       styleDirective: { resources: ["'self'"] },
     },
   },

@@ -3,6 +3,3 @@ declare const UNITS_SWITCH: string;
 
 /** The code that waits with the answers of an address, as it stands in every page that asks questions. */
 declare const RESUME: string;
-
-/** The code that fetches what keeps a copy of the site for use without a line, as it stands in every page. */
-declare const KEEP_COPY: string;

@@ -1,5 +1,6 @@
 // The copy of the site that the worker keeps (src/offline): how large it is, and how it is cleared.
 import { BASE } from '../words/index.ts';
+import { COPY_WISH, readStored, store } from './stored.ts';
 
 export interface Copy {
   readonly files: number;
@@ -36,7 +37,11 @@ export async function copyKept(): Promise<Copy | undefined> {
   return { files: sum('files'), bytes: sum('bytes') };
 }
 
+export const copyWanted = (): boolean => readStored(COPY_WISH) === undefined;
+
+/** A copy that is cleared is not made again. */
 export async function clearCopy(): Promise<void> {
+  store(COPY_WISH, 'none');
   const worker = await navigator.serviceWorker?.getRegistration(BASE);
   await worker?.unregister();
   for (const name of await names()) await caches.delete(name);

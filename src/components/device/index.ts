@@ -1,7 +1,7 @@
 // What this room lets out.
-export { copyKept } from './copy.ts';
+export { clearCopy, copyKept, copyWanted } from './copy.ts';
 export { clearLessons, isLessonDone, lessonsDone, markLesson, onLessons } from './lessons.ts';
-export { clearStored, copyWanted, STORED_IDS, storedNow, systemNamed } from './stored.ts';
+export { COPY, clearStored, STORED_IDS, storedNow, systemNamed } from './stored.ts';
 export {
   chooseUnits,
   chosenUnits,

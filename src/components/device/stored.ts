@@ -1,7 +1,6 @@
 // Everything that this site keeps on a device, and the only code that reads or writes it, but for the copy of the site (src/offline, copy.ts).
 // The privacy page lists it by id; what each entry is for stands in the content as stored-<id>-what, -why, -how-long and -who.
 import type { MeasureSystem } from '../../engine/index.ts';
-import { type Copy, clearCopy } from './copy.ts';
 
 /** One thing that may be kept. `read` gives undefined for whatever is old or damaged: it then counts as nothing. */
 interface Entry<Value> {
@@ -36,17 +35,21 @@ export const LESSONS: Entry<readonly string[]> = {
 };
 
 /** Kept once a person cleared the copy of the site, so that it is not made again. */
-const COPY_WISH: Entry<'none'> = {
+export const COPY_WISH: Entry<'none'> = {
   id: 'copy-wish',
   read: (text) => (text === 'none' ? text : undefined),
   write: (wish) => wish,
 };
 
 /** The copy of the site itself: no word but many files, kept by the worker (copy.ts). */
-const COPY = 'copy';
+export const COPY = 'copy';
 
 /** All words that may be kept. */
-const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [UNITS, LESSONS, COPY_WISH];
+const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [
+  UNITS,
+  LESSONS,
+  COPY_WISH,
+];
 /** All that may be kept, in the order in which the privacy page tells it. */
 export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, COPY, COPY_WISH.id];
 
@@ -66,23 +69,18 @@ export function readStored<Value>({ id, read }: Entry<Value>): Value | undefined
   return text === undefined ? undefined : read(text);
 }
 
-/** What the privacy page tells of one: whether anything lies there, and its text, or its size, where it can be read. */
+/** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
 export interface StoredNow {
   readonly kept: boolean;
-  readonly text?: string | undefined;
-  readonly copy?: Copy | undefined;
+  readonly text: string | undefined;
 }
 
-/** `copy` is what copyKept() gave. */
-export function storedNow(id: string, copy: Copy | undefined): StoredNow {
-  if (id === COPY) return { kept: copy !== undefined, copy };
+export function storedNow(id: string): StoredNow {
   const text = textStored(id);
   const entry = ENTRIES.find((one) => one.id === id);
   const readable = text !== undefined && entry?.read(text) !== undefined;
   return { kept: text !== undefined, text: readable ? text : undefined };
 }
-
-export const copyWanted = (): boolean => readStored(COPY_WISH) === undefined;
 
 function textStored(id: string): string | undefined {
   try {
@@ -101,14 +99,7 @@ export function store<Value>({ id, write }: Entry<Value>, value: Value): void {
   }
 }
 
-/** Clears one; a copy that is cleared is not made again. */
-export async function clearStored(id: string): Promise<void> {
-  if (id === COPY) store(COPY_WISH, 'none');
-  if (id === COPY) await clearCopy();
-  else forget(id);
-}
-
-function forget(id: string): void {
+export function clearStored(id: string): void {
   try {
     shelf()?.removeItem(keyOf(id));
   } catch {

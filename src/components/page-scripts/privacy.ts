@@ -1,5 +1,5 @@
 // The privacy page: what is kept on this device now, and the buttons that clear it.
-import { clearStored, copyKept, onUnits, STORED_IDS, storedNow, tellUnits } from '../device/index.ts';
+import { COPY, clearCopy, clearStored, copyKept, onUnits, STORED_IDS, storedNow, tellUnits } from '../device/index.ts';
 import { fill } from '../words/index.ts';
 
 const place = document.getElementById('stored');
@@ -8,12 +8,13 @@ const MEGABYTE = 1e6;
 
 let copy: Awaited<ReturnType<typeof copyKept>>;
 
+const isKept = (id: string): boolean => (id === COPY ? copy !== undefined : storedNow(id).kept);
+
 function textOf(stored: HTMLElement, id: string): string {
   const { nothing = '', unreadable = '', size = '', locale = '' } = stored.dataset;
-  const now = storedNow(id, copy);
-  if (!now.kept) return nothing;
-  if (now.copy === undefined) return now.text ?? unreadable;
-  return fill(size, { files: now.copy.files, megabytes: Math.round(now.copy.bytes / MEGABYTE) }, locale);
+  if (!isKept(id)) return nothing;
+  if (id !== COPY || copy === undefined) return storedNow(id).text ?? unreadable;
+  return fill(size, { files: copy.files, megabytes: Math.round(copy.bytes / MEGABYTE) }, locale);
 }
 
 function showNow(stored: HTMLElement): void {
@@ -21,10 +22,10 @@ function showNow(stored: HTMLElement): void {
     const cell = stored.querySelector<HTMLElement>(`[data-stored="${id}"]`);
     const button = stored.querySelector<HTMLButtonElement>(`[data-clear="${id}"]`);
     if (cell !== null) cell.textContent = textOf(stored, id);
-    if (button !== null) button.disabled = !storedNow(id, copy).kept;
+    if (button !== null) button.disabled = !isKept(id);
   }
   const all = stored.querySelector<HTMLButtonElement>('[data-clear=""]');
-  if (all !== null) all.disabled = !STORED_IDS.some((id) => storedNow(id, copy).kept);
+  if (all !== null) all.disabled = !STORED_IDS.some(isKept);
 }
 
 async function lookAtCopy(stored: HTMLElement): Promise<void> {
@@ -33,10 +34,12 @@ async function lookAtCopy(stored: HTMLElement): Promise<void> {
 }
 
 async function clear(stored: HTMLElement, which: string | undefined): Promise<void> {
-  const clearing = STORED_IDS.filter((id) => which === '' || which === id).map(clearStored);
+  const chosen = STORED_IDS.filter((id) => which === '' || which === id);
+  const clearing = chosen.includes(COPY) ? clearCopy() : undefined;
+  for (const id of chosen) if (id !== COPY) clearStored(id);
   tellUnits();
   showNow(stored);
-  await Promise.all(clearing);
+  await clearing;
   await lookAtCopy(stored);
   const status = stored.querySelector('[role="status"]');
   if (status !== null) status.textContent = stored.dataset.cleared ?? '';
