@@ -441,7 +441,7 @@ const MANIFEST = z.object({
 
 describe('the site as an app', () => {
   test('is told how it is called, where it begins and what it looks like, and the pictures are there', async () => {
-    const { page, address } = await visit('en/', { kept: false });
+    const { page, address } = await visit('en/');
     const href = await page.locator('link[rel=manifest]').getAttribute('href');
     const manifest = MANIFEST.parse(await (await page.request.get(new URL(href ?? '', address).href)).json());
     expect(manifest).toMatchObject({ name: 'Both Rails', display: 'standalone', scope: '/', start_url: '/en/' });

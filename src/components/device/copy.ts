@@ -1,6 +1,7 @@
 // The copy of the site that the worker keeps (src/offline): how large it is, and how it is cleared.
 import { BASE } from '../words/index.ts';
-import { COPY_WISH, readStored, store } from './stored.ts';
+import { COPY_WISH } from './kept.ts';
+import { readStored, store } from './stored.ts';
 
 export interface Copy {
   readonly files: number;

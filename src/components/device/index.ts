@@ -1,7 +1,8 @@
 // What this room lets out.
 export { clearCopy, copyKept, copyWanted } from './copy.ts';
+export { COPY, STORED_IDS, storedNow } from './kept.ts';
 export { clearLessons, isLessonDone, lessonsDone, markLesson, onLessons } from './lessons.ts';
-export { COPY, clearStored, STORED_IDS, storedNow, systemNamed } from './stored.ts';
+export { clearStored, systemNamed } from './stored.ts';
 export {
   chooseUnits,
   chosenUnits,

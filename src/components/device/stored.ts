@@ -3,7 +3,7 @@
 import type { MeasureSystem } from '../../engine/index.ts';
 
 /** One thing that may be kept. `read` gives undefined for whatever is old or damaged: it then counts as nothing. */
-interface Entry<Value> {
+export interface Entry<Value> {
   readonly id: string;
   readonly read: (text: string) => Value | undefined;
   readonly write: (value: Value) => string;
@@ -34,25 +34,6 @@ export const LESSONS: Entry<readonly string[]> = {
   write: (ids) => ids.join(' '),
 };
 
-/** Kept once a person cleared the copy of the site, so that it is not made again. */
-export const COPY_WISH: Entry<'none'> = {
-  id: 'copy-wish',
-  read: (text) => (text === 'none' ? text : undefined),
-  write: (wish) => wish,
-};
-
-/** The copy of the site itself: no word but many files, kept by the worker (copy.ts). */
-export const COPY = 'copy';
-
-/** All words that may be kept. */
-const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [
-  UNITS,
-  LESSONS,
-  COPY_WISH,
-];
-/** All that may be kept, in the order in which the privacy page tells it. */
-export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, COPY, COPY_WISH.id];
-
 const keyOf = (id: string): string => `both-rails-${id}`;
 
 /** Undefined where the browser keeps nothing for this site, or refuses to. */
@@ -69,20 +50,7 @@ export function readStored<Value>({ id, read }: Entry<Value>): Value | undefined
   return text === undefined ? undefined : read(text);
 }
 
-/** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
-export interface StoredNow {
-  readonly kept: boolean;
-  readonly text: string | undefined;
-}
-
-export function storedNow(id: string): StoredNow {
-  const text = textStored(id);
-  const entry = ENTRIES.find((one) => one.id === id);
-  const readable = text !== undefined && entry?.read(text) !== undefined;
-  return { kept: text !== undefined, text: readable ? text : undefined };
-}
-
-function textStored(id: string): string | undefined {
+export function textStored(id: string): string | undefined {
   try {
     return shelf()?.getItem(keyOf(id)) ?? undefined;
   } catch {

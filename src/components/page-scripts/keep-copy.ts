@@ -2,12 +2,13 @@
 
 const CALM_MS = 3000;
 
-const site = document.querySelector<HTMLLinkElement>('link[rel=manifest]');
-if ('serviceWorker' in navigator && site !== null) {
-  const begin = (): void => {
-    import(new URL('offline.js', site.href).href).catch(() => undefined);
-  };
-  addEventListener('load', () => setTimeout(begin, navigator.serviceWorker.controller === null ? CALM_MS : 0));
-}
+/** In the root of the site, as the script is. */
+const beside = document.querySelector<HTMLLinkElement>('link[rel=icon]');
+addEventListener('load', () =>
+  setTimeout(
+    () => import(new URL('offline.js', beside?.href).href).catch(() => undefined),
+    navigator.serviceWorker?.controller ? 0 : CALM_MS,
+  ),
+);
 
 export {};

@@ -11,13 +11,69 @@ let asked = false;
 
 const safetyOf = (release: string): number => Number(release.split('.')[1]);
 
-/** Shows a line at the foot of the screen; its button does `act`. */
-function tell(news: 'ready' | 'safety', act: (line: HTMLElement) => void): void {
-  const line = document.querySelector<HTMLElement>(`[data-news="${news}"]`);
-  const button = line?.querySelector('button');
-  if (!(line && button)) return;
-  line.hidden = false;
-  button.onclick = () => act(line);
+/** The address of a file in the root of the site, where the picture of the page stands too. */
+const inRoot = (file: string): string =>
+  new URL(file, document.querySelector<HTMLLinkElement>('link[rel=icon]')?.href ?? location.href).href;
+
+/** In no page, since most never show it. */
+const LOOK = `
+.news { position: sticky; inset-block-end: 0.6rem; z-index: 1; }
+.news p {
+  display: flex; flex-wrap: wrap; gap: 0.4rem 1rem; align-items: center; inline-size: fit-content;
+  padding: 0.4rem 0.4rem 0.4rem 1rem; background: var(--sheet); border: 2.5px solid var(--copper);
+}
+@media print { .news { display: none; } }`;
+
+interface News {
+  readonly ready: string;
+  readonly switch: string;
+  readonly safety: string;
+  readonly understood: string;
+}
+
+async function newsWords(): Promise<News | undefined> {
+  const response = await fetch(inRoot('offline.json'));
+  const { news }: { readonly news: Readonly<Record<string, News>> } = await response.json();
+  return news[document.documentElement.lang] ?? Object.values(news)[0];
+}
+
+const told = new Set<string>();
+
+/** Shows a line at the foot of the screen, once; its button does `act`. */
+async function tell(what: 'ready' | 'safety', act: (box: HTMLElement) => void): Promise<void> {
+  if (told.has(what)) return;
+  told.add(what);
+  const words = await newsWords();
+  if (words === undefined) return;
+  const look = new CSSStyleSheet();
+  look.replaceSync(LOOK);
+  document.adoptedStyleSheets.push(look);
+  const box = document.createElement('div');
+  const line = document.createElement('p');
+  const button = document.createElement('button');
+  box.className = 'news wrap';
+  line.dataset.news = what;
+  line.role = what === 'safety' ? 'alert' : 'status';
+  button.className = 'button quiet';
+  button.type = 'button';
+  button.textContent = what === 'safety' ? words.understood : words.switch;
+  button.onclick = () => act(box);
+  line.append(words[what], button);
+  box.append(line);
+  document.body.append(box);
+}
+
+/** Lets the site be installed. */
+function linkManifest(): void {
+  for (const [rel, file] of [
+    ['manifest', 'manifest.webmanifest'],
+    ['apple-touch-icon', 'icons/180.png'],
+  ] as const) {
+    const link = document.createElement('link');
+    link.rel = rel;
+    link.href = inRoot(file);
+    document.head.append(link);
+  }
 }
 
 /** Offers to switch: to a release that waits, or to the one that is there by now. */
@@ -53,22 +109,20 @@ function watch(registration: ServiceWorkerRegistration): void {
   addEventListener('pageshow', ({ persisted }) => persisted && greet(worker.controller));
 }
 
-/** The address of the worker, beside the manifest; the policy of the page lets this one start and no other. */
+/** The address of the worker; the policy of the page lets this one start and no other. */
 function workerAddress(): string {
-  const manifest = document.querySelector<HTMLLinkElement>('link[rel=manifest]');
-  const address = new URL('sw.js', manifest?.href ?? location.href).href;
+  const address = inRoot('sw.js');
   const rules = { createScriptURL: (given: string) => (given === address ? address : null) };
   return window.trustedTypes?.createPolicy('own-copy', rules).createScriptURL(address) ?? address;
 }
 
 async function begin(): Promise<void> {
+  linkManifest();
   if (history.state === FOR_SAFETY) {
     history.replaceState(null, '');
-    tell('safety', (line) => {
-      line.hidden = true;
-    });
+    tell('safety', (box) => box.remove());
   }
-  if (!copyWanted()) return;
+  if (worker === undefined || !copyWanted()) return;
   watch(await worker.register(workerAddress()));
   greet((await worker.ready).active);
 }
