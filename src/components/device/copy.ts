@@ -1,7 +1,7 @@
 // The copy of the site that the worker keeps (src/offline): how large it is, and how it is cleared.
 import { BASE } from '../words/index.ts';
 import { COPY_WISH } from './kept.ts';
-import { readStored, store } from './stored.ts';
+import { store } from './stored.ts';
 
 export interface Copy {
   readonly files: number;
@@ -37,8 +37,6 @@ export async function copyKept(): Promise<Copy | undefined> {
   const sum = (part: keyof Copy): number => sizes.reduce((total, size) => total + size[part], 0);
   return { files: sum('files'), bytes: sum('bytes') };
 }
-
-export const copyWanted = (): boolean => readStored(COPY_WISH) === undefined;
 
 /** A copy that is cleared is not made again. */
 export async function clearCopy(): Promise<void> {

@@ -1,6 +1,6 @@
 // What this room lets out.
-export { clearCopy, copyKept, copyWanted } from './copy.ts';
-export { COPY, STORED_IDS, storedNow } from './kept.ts';
+export { clearCopy, copyKept } from './copy.ts';
+export { COPY, copyWanted, STORED_IDS, storedNow } from './kept.ts';
 export { clearLessons, isLessonDone, lessonsDone, markLesson, onLessons } from './lessons.ts';
 export { clearStored, systemNamed } from './stored.ts';
 export {

@@ -1,5 +1,5 @@
 // The list of all that may be kept on a device, for the privacy page.
-import { type Entry, LESSONS, textStored, UNITS } from './stored.ts';
+import { type Entry, LESSONS, readStored, textStored, UNITS } from './stored.ts';
 
 /** Kept once a person cleared the copy of the site, so that it is not made again. */
 export const COPY_WISH: Entry<'none'> = {
@@ -32,3 +32,5 @@ export function storedNow(id: string): StoredNow {
   const readable = text !== undefined && entry?.read(text) !== undefined;
   return { kept: text !== undefined, text: readable ? text : undefined };
 }
+
+export const copyWanted = (): boolean => readStored(COPY_WISH) === undefined;
