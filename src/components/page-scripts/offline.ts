@@ -2,7 +2,7 @@
 // it is one for safety. A page that was loaded again by that says so; nothing is lost, since answers stand in the address.
 import { copyWanted } from '../device/index.ts';
 
-/** Left in the history by a page that loads itself again. */
+/** The name that a tab has while its page loads itself again; a walk writes the history anew as it begins. */
 const FOR_SAFETY = 'for-safety';
 
 const { serviceWorker: worker } = navigator;
@@ -88,7 +88,7 @@ function offer(registration: ServiceWorkerRegistration): void {
 /** New pages are of `release` by now, this one is not. */
 function outdated(release: string, registration: ServiceWorkerRegistration): void {
   if (safetyOf(release) > safetyOf(own)) {
-    history.replaceState(FOR_SAFETY, '');
+    window.name = FOR_SAFETY;
     location.reload();
   } else if (asked) location.reload();
   else offer(registration);
@@ -118,8 +118,8 @@ function workerAddress(): string {
 
 async function begin(): Promise<void> {
   linkManifest();
-  if (history.state === FOR_SAFETY) {
-    history.replaceState(null, '');
+  if (window.name === FOR_SAFETY) {
+    window.name = '';
     tell('safety', (box) => box.remove());
   }
   if (worker === undefined || !copyWanted()) return;
