@@ -212,6 +212,8 @@ describe('In a browser', () => {
     const { page, problems, close } = await open(HOME + path, { width: 360 });
     for (const island of await page.locator('astro-island').all()) {
       if (await island.evaluate((one) => one.closest('details:not([open])') !== null)) continue;
+      // What waits to be reached for stands as it was built.
+      if ((await island.getAttribute('client')) === 'asked') continue;
       await island.evaluate((one) => one.firstElementChild?.scrollIntoView());
       await expect.poll(() => island.getAttribute('ssr'), { timeout: 10_000 }).toBeNull();
     }
