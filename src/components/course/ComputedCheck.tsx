@@ -85,6 +85,8 @@ function written(numbers: Numbers, { value, unit }: Amount): string {
   if (unit === 's' && value >= 1) return numbers.quantity(value, 'time');
   if (unit === 'm' && value < SMALL && numbers.system === 'metric')
     return `${numbers.plain(toThousandths(value), 2)}\u00a0mm`;
+  // A number alone: its sentence says degrees.
+  if (unit === 'degrees') return numbers.plain(value, 3);
   return unit === 'W' ? numbers.watts(value) : numbers.inUnit(value, unit);
 }
 
