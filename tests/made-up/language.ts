@@ -71,7 +71,12 @@ function translated(value: unknown): unknown {
   if (typeof value === 'string') return sentence(value);
   if (Array.isArray(value)) return value.map(translated);
   if (typeof value !== 'object' || value === null) return value;
-  return Object.fromEntries(Object.entries(value).map(([key, one]) => [key, KEPT.has(key) ? one : translated(one)]));
+  return Object.fromEntries(
+    Object.entries(value).map(([key, one]) => [
+      key,
+      KEPT.has(key) && (typeof one !== 'object' || Array.isArray(one)) ? one : translated(one),
+    ]),
+  );
 }
 
 /** A room of words has keys that are ids, of whatever name. */
