@@ -2,6 +2,7 @@
 import type { EnoughCurrentOutcome } from '../../src/wizards/enough-current/outcomes.ts';
 import type { WhichSupplyOutcome } from '../../src/wizards/which-supply-where/outcomes.ts';
 import type { WireItOutcome } from '../../src/wizards/wire-it/outcomes.ts';
+import { WIRED_HOME } from './homes.ts';
 
 type Texts = Readonly<Record<string, string>>;
 
@@ -155,23 +156,10 @@ export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
 } satisfies Record<WhichSupplyOutcome, Texts>;
 
 const WIRE = {
-  system: 'two-rail',
-  scale: 'h0',
-  'wire-volts': '15 V',
-  'wire-trip': '3 A',
-  'wire-amps': '1 A',
-  'supply-kind': 'dc',
-  'supply-volts': '16 V',
-  'supply-amps': '5 A',
-  'supply-plug': 'unknown',
+  ...WIRED_HOME,
   'bus-length': '5 m',
-  'bus-wire': '1.5 mm2',
   'track-length': '5 m',
-  'feed-by': 'bus',
-  'bus-shape': 'end',
   'feeder-count': '5',
-  'feeder-length': '0.3 m',
-  'feeder-wire': '0.5 mm2',
   'rail-kind': 'code-100',
   'rail-ohms': '100',
   joints: 'fed',
