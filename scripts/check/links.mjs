@@ -11,13 +11,16 @@ const ADDRESSES = ['href', 'src', 'action', 'poster', 'data', 'xlink:href', 'com
 
 const inHead = (element) => element.rawTagName === 'link' && element.getAttribute('rel') === 'canonical';
 
+/** Files of the build that an island is told to fetch later. */
+const builtFilesIn = (element) => element.getAttribute('props')?.match(/[^"']*_astro\/[^"']+/g) ?? [];
+
 function addressesOfHtml(root) {
   const found = [];
   for (const element of root.querySelectorAll('*')) {
     if (inHead(element)) continue;
     const values = ADDRESSES.map((name) => element.getAttribute(name)).filter((value) => value !== undefined);
     const set = element.getAttribute('srcset')?.split(',') ?? [];
-    found.push(...values, ...set.map((part) => part.trim().split(/\s+/)[0]));
+    found.push(...values, ...set.map((part) => part.trim().split(/\s+/)[0]), ...builtFilesIn(element));
   }
   return found;
 }

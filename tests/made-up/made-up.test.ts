@@ -279,7 +279,7 @@ describe('In a browser', () => {
     const here = new URL(page.url());
     await page.evaluate(() => history.replaceState(null, '', `${location.pathname}${location.search}#main`));
     await page.locator('[data-languages] a[hreflang=en]').click();
-    await page.getByText('Feed the bus from its middle.').first().waitFor();
+    await page.getByText('With a bus that is fed from its middle it is good.').first().waitFor();
     const there = new URL(page.url());
     expect([there.pathname, there.search, there.hash]).toEqual(['/en/work-it-out/wire-it/', here.search, '#main']);
     expect(await page.locator('[data-languages] [aria-current]').textContent()).toBe('English');

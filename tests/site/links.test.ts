@@ -33,3 +33,8 @@ test('wrong links are named', () => {
     'a.css: missing.png leads nowhere',
   ]);
 });
+
+test('a file that an island fetches later is looked for too', () => {
+  write('<astro-island props="{&quot;laterStyles&quot;:[1,[[0,&quot;/club/_astro/walk.css&quot;]]]}"></astro-island>');
+  expect(checkLinks(folder, '/club/').broken).toContain('index.html: /club/_astro/walk.css leads nowhere');
+});

@@ -26,8 +26,8 @@ export interface WalkProps {
   readonly home: string;
   /** Links to what a walk comes to carry it. */
   readonly release: string;
-  /** Addresses of the styles that no first question and no danger needs. */
-  readonly laterStyles: readonly string[];
+  /** Address of the styles that no first question and no danger needs. */
+  readonly laterStyles: string;
   /** And of those that only pictures of checks need. */
   readonly pictureStyles: string;
   /** Sentences that the first question and a danger need. */
@@ -240,7 +240,7 @@ function useRest(wanted: boolean, where: Where, standing: Standing): Loaded<Rest
       const [rest, words] = await Promise.all([
         loadRest(where, () => latest.current),
         fetchWords(`${home}put-it-right/words.json`, stop),
-        ...laterStyles.map(fetchStyles),
+        fetchStyles(laterStyles),
       ]);
       return { ...rest, words: rest.readWalkWords(words) };
     },
