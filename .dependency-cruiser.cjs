@@ -45,6 +45,10 @@ module.exports = {
       'node_modules/zod/(v4/)?mini/',
     ]),
     types('wizards', 'a wizard knows the types of src/engine only.', ['^src/(engine|wizards)/']),
+    room('offline', 'the worker that keeps a copy knows its own files and what unpacks them.', [
+      '^src/offline/',
+      'node_modules/fzstd/',
+    ]),
     room('content', 'words import components only.', ['^src/(content|components)/']),
     {
       name: 'components-stay-in-their-room',

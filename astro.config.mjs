@@ -5,6 +5,7 @@ import { asked } from './scripts/build/asked.mjs';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
+import { offline } from './scripts/build/offline.mjs';
 import { packedModel } from './scripts/build/packed-model.mjs';
 import { ownPolicies } from './scripts/build/policy.mjs';
 import { folderOf } from './scripts/serve.mjs';
@@ -24,7 +25,7 @@ function onLog(level, log, print) {
  */
 const live = {
   name: 'live',
-  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
 };
 
 export default defineConfig({
@@ -36,7 +37,10 @@ export default defineConfig({
     plugins: [packedModel()],
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live] } } } } } },
-    define: { UNITS_SWITCH: JSON.stringify(units), RESUME: JSON.stringify(resume) },
+    define: {
+      UNITS_SWITCH: JSON.stringify(units),
+      RESUME: JSON.stringify(resume),
+    },
   },
   markdown: { syntaxHighlight: false },
   devToolbar: { enabled: false },
@@ -53,9 +57,9 @@ export default defineConfig({
         "base-uri 'self'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'"], hashes: [hashOf(resume), hashOf(units)] },
+      scriptDirective: { resources: ["'self'"], hashes: [resume, units].map(hashOf) },
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), asked(), ownPolicies(), compressedTwins()],
+  integrations: [faces(), mdx(), preact(), asked(), ownPolicies(), offline(), compressedTwins()],
 });

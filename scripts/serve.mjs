@@ -38,11 +38,13 @@ function addressOf(request) {
   }
 }
 
-/** Files with a hash in their name never change; the rest is asked for again. */
-function setHeaders(response, path) {
-  const lasting = path.startsWith('/_astro/');
-  response.setHeader('cache-control', lasting ? 'public, max-age=31536000, immutable' : 'no-cache');
+/** Files with a hash in their name never change; the rest is asked for again. What says which release there is, nobody may keep. */
+function cacheOf(path) {
+  if (path.startsWith('/_astro/')) return 'public, max-age=31536000, immutable';
+  return path === '/sw.js' ? 'no-store' : 'no-cache';
 }
+
+const setHeaders = (response, path) => response.setHeader('cache-control', cacheOf(path));
 
 /** Answers one request out of the files below `folder`, which are listed once. */
 function answerer(folder, base, brotli) {

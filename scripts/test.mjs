@@ -94,7 +94,12 @@ function testRow(folder, { passed, failed, skipped, missing }) {
 async function types() {
   const pages = await run([ASTRO, 'check', '--minimumFailingSeverity', 'warning']);
   const engine = await run(['node_modules/typescript/bin/tsc', '-p', 'src/engine']);
-  return [...single('types', pages), ...single('types of the engine alone', engine)];
+  const worker = await run(['node_modules/typescript/bin/tsc', '-p', 'src/offline']);
+  return [
+    ...single('types', pages),
+    ...single('types of the engine alone', engine),
+    ...single('types of the worker that keeps a copy', worker),
+  ];
 }
 
 const lint = async () =>

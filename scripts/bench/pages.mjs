@@ -343,7 +343,7 @@ function moduleOf(path) {
 
 /** The networks of the engine bench, in the browser. */
 async function networkRows(browser, address) {
-  const context = await browser.newContext();
+  const context = await browser.newContext({ serviceWorkers: 'block' });
   await context.route(`**${MODULES}**`, (route) =>
     route.fulfill(moduleOf(new URL(route.request().url()).pathname.slice(MODULES.length))),
   );

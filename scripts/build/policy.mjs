@@ -10,8 +10,11 @@ const CHARSET = /<meta charset="[^"]*"[^>]*>/;
 /** The planning wizards work out large layouts beside the page. */
 const WIZARD = /(?:^|[\\/])work-it-out[\\/][^\\/]+[\\/]/;
 
-/** No string becomes a script or markup; where a worker is started, the one rule of src/components/shared/own-workers.ts says from where. */
-const typed = (workers) => `require-trusted-types-for 'script';trusted-types ${workers ? 'default' : "'none'"};`;
+/**
+ * No string becomes a script or markup. One rule lets the worker start that keeps a copy of the site (page-scripts/offline.ts); where other
+ * workers are started, that of src/components/shared/own-workers.ts says from where.
+ */
+const typed = (workers) => `require-trusted-types-for 'script';trusted-types own-copy${workers ? ' default' : ''};`;
 
 /**
  * @param {string} page

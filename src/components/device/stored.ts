@@ -1,9 +1,9 @@
-// Everything that this site keeps on a device, and the only code that reads or writes it. The privacy page lists it by id; what each
-// entry is for stands in the content as stored-<id>-what, -why, -how-long and -who.
+// Everything that this site keeps on a device, and the only code that reads or writes it, but for the copy of the site (src/offline, copy.ts).
+// The privacy page lists it by id; what each entry is for stands in the content as stored-<id>-what, -why, -how-long and -who.
 import type { MeasureSystem } from '../../engine/index.ts';
 
 /** One thing that may be kept. `read` gives undefined for whatever is old or damaged: it then counts as nothing. */
-interface Entry<Value> {
+export interface Entry<Value> {
   readonly id: string;
   readonly read: (text: string) => Value | undefined;
   readonly write: (value: Value) => string;
@@ -34,10 +34,6 @@ export const LESSONS: Entry<readonly string[]> = {
   write: (ids) => ids.join(' '),
 };
 
-/** All that may be kept, in the order in which the privacy page tells it. */
-const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [UNITS, LESSONS];
-export const STORED_IDS: readonly string[] = ENTRIES.map(({ id }) => id);
-
 const keyOf = (id: string): string => `both-rails-${id}`;
 
 /** Undefined where the browser keeps nothing for this site, or refuses to. */
@@ -54,20 +50,7 @@ export function readStored<Value>({ id, read }: Entry<Value>): Value | undefined
   return text === undefined ? undefined : read(text);
 }
 
-/** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
-export interface StoredNow {
-  readonly kept: boolean;
-  readonly text: string | undefined;
-}
-
-export function storedNow(id: string): StoredNow {
-  const text = textStored(id);
-  const entry = ENTRIES.find((one) => one.id === id);
-  const readable = text !== undefined && entry?.read(text) !== undefined;
-  return { kept: text !== undefined, text: readable ? text : undefined };
-}
-
-function textStored(id: string): string | undefined {
+export function textStored(id: string): string | undefined {
   try {
     return shelf()?.getItem(keyOf(id)) ?? undefined;
   } catch {

@@ -9,6 +9,7 @@ import {
   tellUnits,
   unitsShown,
 } from '../device/index.ts';
+import './keep-copy.ts';
 
 const { address, device } = chosenUnits();
 // An island that has read its answers may have shown them in their units already.

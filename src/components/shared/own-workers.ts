@@ -6,7 +6,10 @@ declare global {
     /** Only in browsers that know trusted types. */
     readonly trustedTypes?: {
       readonly defaultPolicy: unknown;
-      createPolicy(name: 'default', rules: { createScriptURL(address: string): string | null }): unknown;
+      createPolicy(
+        name: string,
+        rules: { createScriptURL(address: string): string | null },
+      ): { createScriptURL(address: string): string };
     };
   }
 }
