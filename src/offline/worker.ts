@@ -14,7 +14,7 @@ const HASHED = '_astro/';
 async function install(): Promise<void> {
   const before = (await releasesKept()).filter((release) => release !== OWN);
   await fill(OWN, { ...BUILT, before });
-  // What is for safety waits for nobody.
+  // What is for safety waits for nobody. A browser may let it wait all the same while the worker before has work: the pages ask once more.
   if (before.length > 0 && before.every((release) => safetyOf(release) < safetyOf(OWN))) await self.skipWaiting();
 }
 
@@ -33,10 +33,17 @@ self.addEventListener('activate', (event) => event.waitUntil(tidyUp()));
 self.addEventListener('message', (event) => {
   const { data, source } = event;
   if (data === 'switch') event.waitUntil(self.skipWaiting());
+  if (typeof data?.shown === 'string') waits(event, data.shown);
   if (typeof data?.release === 'string' && source instanceof Client) {
     event.waitUntil(greet(source, data.release));
   }
 });
+
+/** A page that shows an older release sees this one wait: it is told so, unless this one is for safety. */
+function waits(event: ExtendableMessageEvent, shown: string): void {
+  if (safetyOf(shown) < safetyOf(OWN)) event.waitUntil(self.skipWaiting());
+  else event.source?.postMessage('waits');
+}
 
 /** A page says which release it is of, and is only then answered from here: so it never gets a file of another one. */
 async function greet(page: Client, release: string): Promise<void> {

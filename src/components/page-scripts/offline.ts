@@ -98,12 +98,13 @@ const greet = (to: ServiceWorker | null): void => to?.postMessage({ release: own
 
 function watch(registration: ServiceWorkerRegistration): void {
   const look = (): void => {
-    if (registration.waiting !== null && registration.active !== null) offer(registration);
+    if (registration.active !== null) registration.waiting?.postMessage({ shown: own });
   };
   registration.addEventListener('updatefound', () => registration.installing?.addEventListener('statechange', look));
   look();
-  worker.addEventListener('message', ({ data }: MessageEvent<{ readonly release?: unknown }>) => {
-    if (typeof data.release === 'string' && data.release !== own) outdated(data.release, registration);
+  worker.addEventListener('message', ({ data }: MessageEvent<'waits' | { readonly release?: unknown }>) => {
+    if (data === 'waits') offer(registration);
+    else if (typeof data.release === 'string' && data.release !== own) outdated(data.release, registration);
   });
   worker.addEventListener('controllerchange', () => greet(worker.controller));
   addEventListener('pageshow', ({ persisted }) => persisted && greet(worker.controller));
