@@ -54,7 +54,7 @@ export async function fixEntriesOf(language: Language, wizard: WizardId): Promis
 /** Cautions of what an answer tells to measure, whatever its fixes name. */
 const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
   'enough-current': ['resistor-hot', 'coin-rules'],
-  'which-supply-where': ['rings-off', 'lamp-hot', 'meter-sockets'],
+  'which-supply-where': ['rings-off', 'lamp-hot', 'meter-sockets', 'resistor-hot', 'coin-rules'],
   'wire-it': ['resistor-hot', 'meter-sockets'],
 };
 

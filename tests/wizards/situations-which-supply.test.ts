@@ -2,7 +2,12 @@
 import { describe, expect, test } from 'vitest';
 import { SCALE_RANGE } from '../../src/engine/index.ts';
 import type { Placement } from '../../src/wizards/which-supply-where/result.ts';
-import { crossingAdvice, forbiddenIn, placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
+import {
+  crossingAdvice,
+  forbiddenIn,
+  otherWayFails,
+  placeSupplies,
+} from '../../src/wizards/which-supply-where/result.ts';
 import { told } from './told.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -266,5 +271,122 @@ describe('a supply that must not be plugged is named, with the unit and the reas
       { supply: 1, units: ['station'], because: 'too-many-volts' },
       { supply: 1, units: ['booster'], because: 'wrong-kind' },
     ]);
+  });
+});
+
+describe('what is known is said, once everything is told', () => {
+  /** 16 V and 3 A, 18 V and 5 A; a command station that passes 3 A, a booster that passes 5 A; rails follow their supplies. */
+  const unlike: Texts = {
+    ...unit('station', { 'station-input-volts': '14-20 V', 'station-plug': 'centre-plus' }),
+    ...unit('booster', { 'booster-input-volts': '14-20 V', 'booster-plug': 'centre-plus', 'booster-limit': '5 A' }),
+    ...supply('one', '16 V', '3 A'),
+    ...supply('two', '18 V', '5 A'),
+    'one-plug': 'centre-plus',
+    'two-plug': 'centre-plus',
+  };
+  const like = (volts: number, amps: number) => ({ kind: 'dc', volts, amps, plug: 'centre-plus' });
+
+  test('16 V only at the command station: supply 1 suits both, and the booster gets one like it that surely trips its 5 A', () => {
+    const { outcome, alike } = placed({ ...unlike, 'station-input-volts': '16 V' });
+    expect(outcome).toBe('two-supplies-alike');
+    expect(alike?.unfit).toEqual([undefined, { unit: 'station', because: 'too-many-volts' }]);
+    expect(alike?.kept).toEqual({ supply: 0, unit: 'station', proves: true });
+    expect(alike?.buy).toEqual([{ unit: 'booster', supply: like(16, 6), above: expect.closeTo(5.1, 1) }]);
+  });
+
+  test('where both suit both, the one that surely trips its unit stays: 18 V and 5 A on the command station', () => {
+    const { alike } = placed(unlike);
+    expect(alike?.unfit).toEqual([undefined, undefined]);
+    expect(alike?.kept).toEqual({ supply: 1, unit: 'station', proves: false });
+    expect(alike?.buy).toEqual([{ unit: 'booster', supply: like(18, 6), above: expect.closeTo(5.1, 1) }]);
+  });
+
+  test('17 V is hardly sold: the 16 V one stays, though a short has to be proven there', () => {
+    const { alike } = placed({ ...unlike, 'two-volts': '17 V' });
+    expect(alike?.kept).toEqual({ supply: 0, unit: 'station', proves: true });
+    expect(alike?.buy.map((one) => one.supply.volts)).toEqual([16]);
+  });
+
+  test('neither suits both: two new ones, with volts that the scale and both labels take', () => {
+    const { alike } = placed({
+      ...unlike,
+      'station-input-volts': '14-16 V',
+      'booster-input-volts': '16-20 V',
+      'one-volts': '15 V',
+    });
+    expect(alike?.unfit).toEqual([
+      { unit: 'booster', because: 'too-few-volts' },
+      { unit: 'station', because: 'too-many-volts' },
+    ]);
+    expect(alike?.kept).toBeUndefined();
+    expect(alike?.buy.map(({ unit: of, supply: { volts, amps } }) => [of, volts, amps])).toEqual([
+      ['station', 16, 4],
+      ['booster', 16, 6],
+    ]);
+  });
+
+  test.each(['station-plug', 'booster-plug', 'one-plug'])('with %s not read no purchase is named', (field) => {
+    expect(placed({ ...unlike, [field]: 'unknown' }).alike).toBeUndefined();
+  });
+
+  test('only where supplies are to be alike', () => {
+    expect(placed().alike).toBeUndefined();
+  });
+});
+
+describe('a supply that may be too small to trip its unit is tested', () => {
+  test('3 A on 3 A and 5 A on 5 A: both are to be proven', () => {
+    const one = placed({ 'booster-limit': '5 A', 'one-amps': '3 A', 'two-amps': '5 A' });
+    expect([one.because, one.toProve]).toEqual(['trip', ['station', 'booster']]);
+  });
+
+  test('4 A on 3 A surely trips it: nothing to prove', () => expect(placed().toProve).toEqual([]));
+
+  test('the same supply twice, 3 A on 3 A: it does not matter, and both are to be proven', () => {
+    const one = placed({ 'one-amps': '3 A', 'two-amps': '3 A' });
+    expect([one.outcome, one.toProve]).toEqual(['supplies-either-way', ['station', 'booster']]);
+  });
+
+  test('2 A behind 3 A: the one to get is named, unless the plug sign of the unit is not read', () => {
+    const small = { 'one-amps': '2 A', 'two-amps': '2 A' };
+    expect(placed(small).unit?.buy).toMatchObject({ kind: 'dc', volts: 16, amps: 4 });
+    expect(placed({ ...small, 'station-plug': 'unknown' }).unit?.buy).toBeUndefined();
+  });
+
+  test('on a stop nothing is proven', () =>
+    expect(placed({ 'one-volts': '24 V', 'one-amps': '3 A' }).toProve).toEqual([]));
+});
+
+describe('the two sides of a way round agree', () => {
+  const one = (more: Texts = {}): Placement =>
+    placed({ 'booster-limit': '5 A', ...supply('one', '16 V', '3 A'), ...supply('two', '17 V', '5 A'), ...more });
+
+  test('the higher rails cannot go to the command station where the booster could not trip then: two alike', () => {
+    const { outcome, arrangements } = one();
+    expect(arrangements.map(({ trips }) => trips)).toEqual([true, false]);
+    expect(outcome).toBe('two-supplies-alike');
+  });
+
+  test('and where the label of the command station forbids them', () => {
+    expect(one({ 'booster-limit': '3 A', 'one-amps': '4 A', 'station-input-volts': '16 V' }).outcome).toBe(
+      'two-supplies-alike',
+    );
+  });
+
+  test.each(['17 V', '19 V'])('why the other way round is worse is named, and it is not advised: %s', (volts) => {
+    const found = one({ 'two-volts': volts });
+    expect(otherWayFails(found)).toBe('trip');
+    const [crossing] = found.crossings;
+    if (crossing === undefined) throw new Error('no crossing');
+    const { advice, withheld } = crossingAdvice(crossing, found.supplies, otherWayFails(found));
+    expect(advice).not.toContain('higher-rails-to-command-station');
+    expect(withheld).toContainEqual({ id: 'higher-rails-to-command-station', because: 'would-not-trip' });
+  });
+
+  test('where both ways trip, the higher rails go to the command station, and that is the better way', () => {
+    const found = one({ 'booster-limit': '3 A', 'one-amps': '4 A' });
+    expect(found.outcome).toBe('higher-rails-to-command-station');
+    expect(otherWayFails(found)).toBeUndefined();
+    expect(found.arrangements[0]?.step.from).toBeLessThan(0);
   });
 });

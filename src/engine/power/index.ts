@@ -40,7 +40,9 @@ export type { DistrictAdvice, DistrictFinding, DividedLayout, OwnDistrict } from
 export { allHaveEnough, dividedLayout, fewerDistricts } from './own-districts.ts';
 export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
+  dcVoltsFor,
   isAboveUsual,
+  isCommonVolts,
   judgedVolts,
   judgeRails,
   neighbourVolts,
@@ -81,4 +83,4 @@ export { arrange } from './supplies.ts';
 export type { Unknown, Untold } from './sureness.ts';
 export { sureness } from './sureness.ts';
 export type { SupplyTrip } from './trip-reach.ts';
-export { supplyTrip } from './trip-reach.ts';
+export { recommendedRating, supplyTrip } from './trip-reach.ts';

@@ -249,7 +249,10 @@ export function railFromConverter({ kind, volts }: Supply, scale: Scale): RailSe
 }
 
 /** Volts that regulated d.c. supplies are commonly sold with. Source: common-practice. */
-const COMMON_DC_VOLTS = [9, 12, 15, 16, 18, 19, 20] as const;
+const COMMON_DC_VOLTS: readonly number[] = [9, 12, 15, 16, 18, 19, 20];
+
+/** Whether supplies with these volts (d.c.) are commonly sold. */
+export const isCommonVolts = (volts: number): boolean => COMMON_DC_VOLTS.includes(volts);
 
 /** The d.c. supply that puts the scale's own volts on rails that follow it, within what the unit takes (volts); undefined where none does. */
 export function dcVoltsFor(scale: Scale, most: number): number | undefined {

@@ -16,6 +16,7 @@ import type {
   Reckoned,
   Scale,
   Span,
+  Supply,
   WithheldAdvice,
 } from '../../engine/index.ts';
 import {
@@ -36,6 +37,7 @@ import {
   largestPush,
   middle,
   neighbourVolts,
+  recommendedRating,
   SCALE_RANGE,
   STEP_TOO_LARGE,
   stepFinding,
@@ -47,6 +49,8 @@ import {
 } from '../../engine/index.ts';
 import type { Answers, Assumption, ReadFirst } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
+import type { Alike, UnitId } from './alike.ts';
+import { alikeOf, UNITS } from './alike.ts';
 import type { WhichSupplyOutcome } from './outcomes.ts';
 
 /** Why it comes to an outcome, where that has more than one reason. */
@@ -73,12 +77,14 @@ export type PlacementBecause =
 
 /** A unit whose supply cannot drive it to its trip current, or that is set above what the scale bears. */
 export interface UnitFound {
-  readonly unit: 'station' | 'booster';
+  readonly unit: UnitId;
   readonly limit: number;
   /** The scale's, amperes. */
   readonly ceiling: number;
   /** What the supply printed on it has to give more than, amperes. */
   readonly ratingAbove: number;
+  /** The one to get that surely trips it, of the kind, volts and plug that the unit takes; undefined where its plug sign is not read, or none does. */
+  readonly buy: NamedSupply | undefined;
 }
 
 export interface Placement {
@@ -90,6 +96,10 @@ export interface Placement {
   readonly unit: UnitFound | undefined;
   /** What of the units' labels is to be read before the supply that it takes is bought; undefined where all is read, or nothing is to be got. */
   readonly readFirst: ReadFirst | undefined;
+  /** Which supply stays and what is got, where two alike are wanted and everything about them is read. */
+  readonly alike: Alike | undefined;
+  /** Units that their supply in the best arrangement may be too small to trip: that is tested. */
+  readonly toProve: readonly UnitId[];
   /** Rails that stand too high, volts. */
   readonly railVolts: Span | undefined;
   /** Rails above the range of the scale that are no reason to stop, and whether it is known where they come from; volts. */
@@ -117,7 +127,7 @@ export interface Placement {
 /** A supply that must not be plugged, by its place among the two, into which units, and why not. */
 export interface Forbidden {
   readonly supply: number;
-  readonly units: readonly UnitFound['unit'][];
+  readonly units: readonly UnitId[];
   readonly because: Extract<LabelFinding, { kind: 'not-permitted' }>['because'];
 }
 
@@ -143,8 +153,6 @@ export function forbiddenIn(arrangements: readonly Arrangement[]): Forbidden[] {
     }))
     .sort((a, b) => a.supply - b.supply);
 }
-
-const UNITS = ['station', 'booster'] as const;
 
 /** Share of consumers in the busier district where one is busier. Source: common-practice. */
 const BUSIER_SHARE = 0.65;
@@ -191,6 +199,8 @@ export function placeSupplies(answers: Answers): Placement {
     ...found,
     aboveRange: warnsOfVolts(found) ? aboveRange(arrangements[0], scale, railsKnown) : undefined,
     readFirst: BUYS.includes(found.outcome) ? readFirstOf(answers, found.unit) : undefined,
+    alike: found.outcome === 'two-supplies-alike' ? alikeOf({ supplies, stages, scale }) : undefined,
+    toProve: PLACES.includes(found.outcome) ? toProveIn(arrangements[0]) : [],
     scale,
     supplies,
     arrangements,
@@ -211,6 +221,19 @@ const BUYS: readonly WhichSupplyOutcome[] = [
   'volts-too-low',
   'two-supplies-alike',
 ];
+
+/** The supplies are placed, or may be used as they are: whether a short trips their units counts then. */
+const PLACES: readonly WhichSupplyOutcome[] = [
+  'supplies-either-way',
+  'larger-to-command-station',
+  'larger-to-booster',
+  'higher-rails-to-command-station',
+  'set-both-outputs-equal',
+  'measure-rail-volts-first',
+];
+
+const toProveIn = (best: Arrangement | undefined): UnitId[] =>
+  UNITS.filter((_, at) => best?.stages[at]?.trip === 'perhaps');
 
 /** Of the unit that the outcome speaks of, else of both. */
 function readFirstOf(answers: Answers, unit: UnitFound | undefined): ReadFirst | undefined {
@@ -293,9 +316,10 @@ const flowing = ({ span }: Reckoned): Span => ({ from: Math.max(0, span.from), t
 export function crossingAdvice(
   { moments }: CrossingMoments,
   supplies: readonly NamedSupply[],
+  otherWay?: OtherWayFails,
 ): {
   readonly advice: readonly CrossingAdviceId[];
-  readonly withheld: readonly WithheldAdvice[];
+  readonly withheld: readonly Withheld[];
 } {
   const found = CROSSING_MOMENTS.flatMap((moment) => {
     const result = moments[moment];
@@ -304,12 +328,33 @@ export function crossingAdvice(
   const [one, two] = supplies;
   // Nobody who has two supplies alike is told to get them.
   const alike = one !== undefined && one.kind === two?.kind && one.volts === two.volts;
-  const advice = CROSSING_ADVICE.filter(
+  const advised = CROSSING_ADVICE.filter(
     (id) =>
       !(alike && id === 'two-supplies-alike') && found.some((moment) => moment.advice.some((row) => row.id === id)),
   );
-  const kept = found.flatMap((one) => one.withheld).filter(({ id }) => !advice.includes(id));
+  const advice = advised.filter((id) => id !== EXCHANGED || otherWay === undefined);
+  const exchange: readonly Withheld[] =
+    otherWay === 'trip' && advised.includes(EXCHANGED) ? [{ id: EXCHANGED, because: 'would-not-trip' }] : [];
+  const kept = [...exchange, ...found.flatMap((one) => one.withheld)].filter(({ id }) => !advice.includes(id));
   return { advice, withheld: kept.filter((row, i) => kept.findIndex(({ id }) => id === row.id) === i) };
+}
+
+const EXCHANGED = 'higher-rails-to-command-station' satisfies CrossingAdviceId;
+
+interface Withheld {
+  readonly id: CrossingAdviceId;
+  readonly because: WithheldAdvice['because'] | 'would-not-trip';
+}
+
+export type OtherWayFails = 'labels' | 'trip';
+
+/** Why the other way round comes second whatever the volts at the gap say: a label forbids it, or a short would not switch a unit off. */
+export function otherWayFails({
+  arrangements: [best, other],
+}: Pick<Placement, 'arrangements'>): OtherWayFails | undefined {
+  if (best === undefined || other === undefined) return undefined;
+  if (best.permitted && !other.permitted) return 'labels';
+  return best.trips && !other.trips ? 'trip' : undefined;
 }
 
 function eitherShort(best: Arrangement | undefined, fleet: Fleet, share: number): number {
@@ -385,7 +430,16 @@ function unitAt(
     limit: stage.limit,
     ceiling: tripLevel(scale, stage.limit).ceiling,
     ratingAbove: supplyTrip(placed.fed.supply, stage).ratingAbove,
+    buy: likeButLarger(placed.fed.supply, stage, scale),
   };
+}
+
+function likeButLarger({ kind, volts }: Supply, stage: LoadedStage, scale: Scale): NamedSupply | undefined {
+  const { input } = stage;
+  const plug = kind === 'ac' ? 'terminals' : input.plug;
+  if (plug === undefined) return undefined;
+  const advice = recommendedRating({ kind, volts, plug, stage, input, scale });
+  return advice.kind === 'rating' ? { kind, volts, plug, amps: advice.amps } : undefined;
 }
 
 /** Rails too high or too low with the best that there is: other supplies or a setting first. */
@@ -443,7 +497,9 @@ function steppedOutcome(best: Arrangement, stages: readonly LoadedStage[]): Outc
   const follow = stages.filter((stage) => stage.rails.kind === 'follows').length;
   if (follow < stages.length)
     return comesTo('set-both-outputs-equal', { because: follow === 0 ? 'both-set' : 'one-follows' });
-  return comesTo(stepSize(best.step) >= STEP_TOO_LARGE ? 'two-supplies-alike' : 'higher-rails-to-command-station');
+  // Where the higher rails cannot go to the command station, by a label or because a short would not trip then, no placing mends it.
+  const placed = stepSize(best.step) < STEP_TOO_LARGE && stepFinding(best.step) === 'station-higher';
+  return comesTo(placed ? 'higher-rails-to-command-station' : 'two-supplies-alike');
 }
 
 // The rails are level, so only amperes against demand count; where both arrangements do as well, it does not matter.

@@ -3,10 +3,9 @@ import type { Remedy } from '../../../engine/index.ts';
 import { SCALE_RANGE, SUPPLY_COST } from '../../../engine/index.ts';
 import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { isTold } from '../../../wizards/enough-current/index.ts';
-import { dangersOf } from '../../../wizards/safety/index.ts';
 import type { FixWords, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
-import { costWords, type Tone, type WorkedOutProps } from '../frame/index.ts';
+import { costWords, type Tone, tripTest, type WorkedOutProps } from '../frame/index.ts';
 
 interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes' | 'answers' | 'language'> {
   readonly reckoning: Reckoning;
@@ -137,9 +136,6 @@ const REPLACES_SUPPLY: ReadonlySet<string> = new Set([
   'booster-with-freed-supply',
 ]);
 
-/** It names resistor and coin, so that their dangers stand there and not only on the page that it sends to. */
-const PROVING = ['puts-a-resistor-on-the-rails', 'puts-a-coin-on-the-rails'] as const;
-
 /** The steps begin with the test that settles whether a short trips the unit, where that is perhaps; undefined elsewhere. */
 export function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWords | undefined {
   const { outcome, kind } = conclusion;
@@ -151,10 +147,8 @@ export function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWo
 
 /** The steps of a fix behind the test whether a short trips, worded as `act`. */
 export function testedFirst(fix: FixWords, fixes: Found['fixes'], act: string): FixWords | undefined {
-  const test = fixes['power-is-enough']?.steps.find(({ job }) => job?.href.includes('load-test-and-coin'));
-  if (test === undefined) return;
-  const cautions = [...new Set([...dangersOf(PROVING), ...test.cautions])];
-  return { ...fix, steps: [{ ...test, do: act, more: undefined, cautions }, ...fix.steps] };
+  const test = tripTest(fixes['power-is-enough'], act);
+  return test === undefined ? undefined : { ...fix, steps: [test, ...fix.steps] };
 }
 
 /** What the unit passes; that it is the usual figure, where nobody has read it. */

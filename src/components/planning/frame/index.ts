@@ -10,4 +10,5 @@ export { Assumed } from './KnownAnswers.tsx';
 export { useReckoned } from './reckon.ts';
 export { Surer } from './Surer.tsx';
 export { Trial, TrialResult, useSettled, useTrial } from './Trial.tsx';
+export { tripTest } from './trip-test.ts';
 export { Workings } from './Workings.tsx';

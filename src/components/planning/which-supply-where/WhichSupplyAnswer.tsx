@@ -1,13 +1,19 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
 import type { Arrangement, NamedSupply, Span } from '../../../engine/index.ts';
-import { SCALE_RANGE, STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
+import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
-import { crossingAdvice, crossingRows, forbiddenIn, placeSupplies } from '../../../wizards/which-supply-where/index.ts';
-import type { Numbers, Say } from '../../words/index.ts';
+import {
+  crossingAdvice,
+  crossingRows,
+  otherWayFails,
+  placeSupplies,
+} from '../../../wizards/which-supply-where/index.ts';
+import type { Say } from '../../words/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
-import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { GapMeasured } from './GapMeasured.tsx';
+import { headlineOf, leadOf, stepsOf, toDoOf, verdictOf, warningsOf } from './placing-texts.ts';
 
 type Props = WorkedOutProps;
 
@@ -18,6 +24,7 @@ export function WhichSupplyAnswer(props: Props) {
   const fix = fixes[placement.outcome];
   if (fix === undefined) return null;
   const [best] = placement.arrangements;
+  const steps = stepsOf(placement, props);
   return (
     <AnswerPage
       {...props}
@@ -29,7 +36,9 @@ export function WhichSupplyAnswer(props: Props) {
       saidAbove={true}
       lead={leadOf(placement, say, numbers) ?? fix.lead}
       warnings={warningsOf(placement, say, numbers)}
-      tonight={placement.outcome === 'two-supplies-alike' ? say('place-tonight-unplug') : undefined}
+      tonight={tonightOf(placement, say)}
+      {...toDoOf(placement, say, numbers)}
+      several={steps === undefined ? undefined : { fixes: [placement.outcome], fix: steps }}
       because={
         placement.stillShort && !placement.only ? (
           <>
@@ -60,92 +69,26 @@ export function WhichSupplyAnswer(props: Props) {
   );
 }
 
-const STOPS: readonly string[] = [
-  'wrong-supply',
-  'rail-voltage-too-high',
-  'regulated-supply',
-  'volts-too-low',
-  'supply-cannot-trip',
-  'lower-trip-level',
-];
-
-/** Nothing is placed before this is done. */
-const FIRST: readonly string[] = ['two-supplies-alike', 'set-both-outputs-equal'];
-
-function verdictOf({ outcome, because, stillShort }: Placement, say: Say): { tone: Tone; word: string } {
-  if (because === 'above-usual') return { tone: 'short', word: say('place-chip-volts') };
-  if (STOPS.includes(outcome)) return { tone: 'stop', word: say('place-chip-stop') };
-  if (outcome === 'read-both-labels') return { tone: 'open', word: say('place-chip-labels') };
-  if (outcome === 'measure-rail-volts-first') return { tone: 'open', word: say('place-chip-measure') };
-  if (stillShort) return { tone: 'short', word: say('place-chip-too-little') };
-  if (outcome === 'supplies-either-way') return { tone: 'enough', word: say('place-chip-either') };
-  return { tone: 'tight', word: say(FIRST.includes(outcome) ? 'place-chip-first' : 'place-chip-matters') };
-}
-
-function headlineOf({ outcome, because, unit }: Placement, say: Say): string {
-  if (because === 'one-follows' || because === 'above-usual') return say(`place-headline-${because}`);
-  return say(`place-headline-${outcome}`, { unit: unit === undefined ? '' : say(`place-${unit.unit}`) });
-}
-
-/** What may not be read past, right below the verdict. */
-function warningsOf(placement: Placement, say: Say, numbers: Numbers): string[] {
-  const { outcome, aboveRange, scale } = placement;
-  if (outcome === 'wrong-supply') return mustNotGo(placement, say, numbers);
-  if (aboveRange === undefined) return [];
-  const values = { volts: numbers.volts(aboveRange.volts), usual: usualVolts(scale, say, numbers) };
-  return [say(aboveRange.known ? 'place-rails-above' : 'place-rails-perhaps-above', values)];
-}
-
-const usualVolts = (scale: Placement['scale'], say: Say, numbers: Numbers): string =>
-  say('place-usual', { from: numbers.plain(SCALE_RANGE[scale].from, 0), to: numbers.volts(SCALE_RANGE[scale].to) });
-
-/** Which supply must not go into which unit, and why. */
-function mustNotGo({ arrangements, supplies }: Placement, say: Say, numbers: Numbers): string[] {
-  return forbiddenIn(arrangements).flatMap(({ supply, units, because }) => {
-    const named = supplies[supply];
-    if (named === undefined) return [];
-    const [unit] = units;
-    const into = units.length === 1 && unit !== undefined ? say(`place-${unit}`) : say('place-either-unit');
-    const values = { n: supply + 1, volts: numbers.volts(named.volts), kind: say(`kind-${named.kind}`), unit: into };
-    return [`${say('place-forbidden', values)} ${say(`because-not-permitted-${because}`)}`];
-  });
-}
-
-/** Why it comes to this, where the fix alone would say more than is so. */
-function leadOf(
-  { outcome, because, unit, railVolts, scale }: Placement,
-  say: Say,
-  numbers: Numbers,
-): string | undefined {
-  if (unit !== undefined) {
-    return say(`place-lead-${outcome}`, {
-      unit: say(`place-${unit.unit}`),
-      limit: numbers.amps(unit.limit),
-      ceiling: numbers.amps(unit.ceiling),
-      above: numbers.amps(unit.ratingAbove),
-    });
-  }
-  if (railVolts !== undefined) {
-    const volts = { from: numbers.volts(railVolts.from), to: numbers.volts(railVolts.to) };
-    if (because === 'alternating') return say('place-lead-alternating', volts);
-    if (because === 'above-usual')
-      return say('place-lead-above-usual', { ...volts, usual: usualVolts(scale, say, numbers) });
-    return say(because === 'too-low' ? 'place-lead-volts-too-low' : 'place-lead-too-high', volts);
-  }
-  if (because === undefined || because === 'both-set') return undefined;
-  return say(`place-lead-${because}`);
-}
-
 /** Only where the rails are level do the amperes, and so the trains, decide. */
 const dependsOnTrains = ({ trainsUntold, only, because }: Placement): boolean =>
   trainsUntold && !only && (because === 'enough' || because === 'amperes' || because === 'traffic');
 
+function tonightOf({ outcome, toProve }: Placement, say: Say): string | undefined {
+  if (outcome === 'two-supplies-alike') return say('place-tonight-unplug');
+  return toProve.length > 0 ? say('tonight-beside') : undefined;
+}
+
 const hasAdvice = (placement: Placement): boolean => adviceFor(placement).advice.length > 0;
 
 /** Beside what it comes to anyway. */
-function adviceFor({ crossings: [crossing], supplies, outcome }: Placement) {
+function adviceFor(placement: Placement) {
+  const {
+    crossings: [crossing],
+    supplies,
+    outcome,
+  } = placement;
   if (crossing === undefined) return { advice: [], withheld: [] };
-  const { advice, withheld } = crossingAdvice(crossing, supplies);
+  const { advice, withheld } = crossingAdvice(crossing, supplies, otherWayFails(placement));
   return { advice: advice.filter((id) => id !== outcome), withheld };
 }
 
@@ -279,10 +222,15 @@ interface CardProps extends WithPlacement {
   readonly best: boolean;
 }
 
-/** Nothing is the best way before the volts are alike, or measured. */
-function bestTitle({ outcome }: Placement): string {
+/** Nothing is the best way before the volts are alike, or measured; and where a short may not trip, not before that is tested. */
+function bestTitle(placement: Placement): string {
+  const { outcome, toProve } = placement;
   if (outcome === 'measure-rail-volts-first') return 'place-so-far';
-  return outcome === 'two-supplies-alike' || outcome === 'set-both-outputs-equal' ? 'place-not-yet' : 'place-best';
+  if (outcome === 'two-supplies-alike' || outcome === 'set-both-outputs-equal') {
+    const fails = otherWayFails(placement);
+    return fails === undefined ? 'place-not-yet' : `place-not-yet-${fails}`;
+  }
+  return toProve.length > 0 ? 'place-best-to-prove' : 'place-best';
 }
 
 function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, say, numbers, home }: CardProps) {
@@ -326,6 +274,13 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
                   )}
                 </p>
               )}
+              {placed.label.kind !== 'not-permitted' && placed.trip !== 'reached' && (
+                <p>
+                  <span class={`tag ${placed.trip === 'perhaps' ? 'tight' : 'short'}`}>
+                    {say(`place-trip-${placed.trip}`)}
+                  </span>
+                </p>
+              )}
               <details>
                 <summary>{say('working-title')}</summary>
                 <Workings working={placed.capacity.working} say={say} numbers={numbers} home={home} />
@@ -334,7 +289,7 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
           );
         })}
       </ul>
-      <p>{stepSentence(arrangement, railsKnown, best, { say, numbers })}</p>
+      <p>{stepSentence(arrangement, placement, best, { say, numbers })}</p>
       {arrangement.cascade && <p>{say('place-cascade')}</p>}
     </div>
   );
@@ -342,15 +297,17 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
 
 function stepSentence(
   arrangement: Arrangement,
-  railsKnown: boolean,
+  placement: Placement,
   best: boolean,
   { say, numbers }: Pick<Props, 'say' | 'numbers'>,
 ): string {
-  if (!railsKnown) return say('place-step-unknown');
+  if (!placement.railsKnown) return say('place-step-unknown');
   const { step } = arrangement;
   const finding = stepFinding(step);
   if (finding === 'level') return say('place-step-level', { volts: numbers.volts(STEP_LIMIT) });
-  // Better as far as the volts go: where something else counts for more, the other way round is not praised.
-  const station = best ? 'place-step-station' : 'place-step-station-other';
-  return say(finding === 'booster-higher' ? 'place-step-booster' : station, { volts: numbers.volts(stepSize(step)) });
+  const volts = numbers.volts(stepSize(step));
+  if (finding === 'booster-higher') return say('place-step-booster', { volts });
+  // Better as far as the volts go: where something else counts for more, the other way round is not praised, and that is named.
+  const fails = best ? undefined : otherWayFails(placement);
+  return say(fails === undefined ? 'place-step-station' : `place-step-station-${fails}`, { volts });
 }
