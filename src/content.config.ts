@@ -50,7 +50,8 @@ const option = z.strictObject({
 /** How a figure is set up: what stands after the question mark of its address, `moving=5&supply=2`. */
 const setting = z.string().regex(/^[a-z0-9-]+=[a-z0-9.,-]+(?:&[a-z0-9-]+=[a-z0-9.,-]+)*$/);
 
-const tried = z.strictObject({ do: text, set: setting.optional() });
+/** Something to try, and how the figure stands as it begins. */
+const tried = z.strictObject({ do: text, set: setting });
 
 /** A question of a lesson: written with its answers, or of a kind that the engine gives new numbers each time. */
 const checkQuestion = z.union([

@@ -1,5 +1,5 @@
 // Kinds of questions about what is drawn and what is given. Each mistake is one that people make, and gives what that mistake gives.
-import { AC_FACTOR, COMMON_RATINGS, capacity, trackCurrent } from '../power/index.ts';
+import { AC_FACTOR, COMMON_RATINGS, trackCurrent } from '../power/index.ts';
 import type { Amount, Kind } from './check.ts';
 
 const amps = (value: number): Amount => ({ value, unit: 'A' });
@@ -59,22 +59,6 @@ export const POWER_KINDS = {
         unit: 'A',
         right: trackCurrent({ kind: 'ac', volts: 16, amps: rating }, stage),
         mistakes: { 'as-printed': rating, 'the-wrong-way': rating * AC_FACTOR.usual },
-      };
-    },
-  },
-  /** What reaches the trains: the weaker of supply and unit, less own use, less the reserve. */
-  'usable-current': {
-    range: [0.5, 12],
-    make: (draw) => {
-      const [rating, limit, ownUse] = [draw(2, 2.5, 4, 5, 6), draw(3, 4, 5), draw(0.2, 0.3, 0.4, 0.5)];
-      const supply = { kind: 'dc', volts: 18, amps: rating } as const;
-      const stage = { limit, ownUse, rails: { kind: 'follows' } } as const;
-      const { usable, hard } = capacity(supply, stage);
-      return {
-        given: { rating: amps(rating), limit: amps(limit), 'own-use': amps(ownUse) },
-        unit: 'A',
-        right: usable,
-        mistakes: { 'no-reserve': hard, 'took-the-stronger': Math.max(rating, limit), 'added-both': rating + limit },
       };
     },
   },
@@ -210,6 +194,19 @@ export const POWER_KINDS = {
         unit: 'A',
         right: here + there,
         mistakes: { 'its-own-only': here, 'the-other-part-only': there, 'shared-evenly': (here + there) / 2 },
+      };
+    },
+  },
+  /** The first seconds after switching on: what flows at rest, and all stores filling up at once. */
+  'at-switch-on': {
+    range: [0.2, 4],
+    make: (draw) => {
+      const [vehicles, each, resting] = [draw(6, 8, 10, 12), draw(0.1, 0.15, 0.2, 0.25), draw(0.3, 0.4, 0.5, 0.6)];
+      return {
+        given: { vehicles: pieces(vehicles), each: amps(each), resting: amps(resting) },
+        unit: 'A',
+        right: resting + vehicles * each,
+        mistakes: { 'rest-only': resting, 'one-only': resting + each, 'rush-only': vehicles * each },
       };
     },
   },

@@ -64,20 +64,6 @@ export const WIRING_KINDS = {
       };
     },
   },
-  /** Heat in a resistor across the rails. */
-  'resistor-heat': {
-    range: [0.5, 120],
-    make: (draw) => {
-      const [rails, trip] = [draw(12, 14, 15, 16, 18), draw(3, 4, 5)];
-      const test = shortTest({ volts: rails, trip });
-      return {
-        given: { rails: volts(rails), load: ohms(TEST_RESISTOR.ohms), trip: amps(trip) },
-        unit: 'W',
-        right: test.kind === 'test' ? test.watts : NONE,
-        mistakes: { 'amperes-for-watts': rails / TEST_RESISTOR.ohms, 'with-the-trip-current': rails * trip },
-      };
-    },
-  },
   /** How long the resistor may stay across the rails. */
   'resistor-time': {
     range: [1, 120],
@@ -242,6 +228,37 @@ export const WIRING_KINDS = {
         unit: 'V',
         right: here + there,
         mistakes: { 'the-difference': there - here, 'one-side-only': there, 'the-half': (here + there) / 4 },
+      };
+    },
+  },
+  /** The first moment of a train across the gap, in phase: the difference of the volts, over the ohms of its way. */
+  'pulse-across': {
+    range: [0.5, 80],
+    make: (draw) => {
+      const [near, far, way] = [draw(16, 17, 18), draw(14, 14.5, 15), draw(0.5, 0.8, 1.2, 1.5)];
+      return {
+        given: { near: volts(near), far: volts(far), way: ohms(way) },
+        unit: 'A',
+        right: (near - far) / way,
+        mistakes: {
+          'forgot-the-other-side': near / way,
+          'added-both': (near + far) / way,
+          'times-the-ohms': (near - far) * way,
+        },
+      };
+    },
+  },
+  /** A pair on each side of every gap, and one for each piece that a cut has left without feed. */
+  'pairs-at-the-gaps': {
+    range: [2, 60],
+    make: (draw) => {
+      const [paths, lone] = [draw(2, 3, 4, 5, 6), draw(2, 3, 4, 5)];
+      const pairs = 2 * paths + lone;
+      return {
+        given: { paths: pieces(paths), lone: pieces(lone) },
+        unit: 'pieces',
+        right: pairs,
+        mistakes: { 'one-side-only': paths + lone, 'gaps-only': 2 * paths, 'counted-wires': 2 * pairs },
       };
     },
   },

@@ -92,7 +92,6 @@ describe('The right answer is right by hand:', () => {
     'total-current': (of) => of('moving') * of('running') + of('parked') * of('standing'),
     'va-to-amps': (of) => of('va') / of('output'),
     'ac-behind-rectifier': (of) => of('rating') / 1.8,
-    'usable-current': (of) => 0.9 * Math.min(of('limit'), of('rating') - of('own-use')),
     'split-between-districts': (of) => of('here') * of('each'),
     'booster-adds': (of) => of('booster'),
     'coach-lamps': (of) => (of('coaches') * of('lamps') * of('milliamps')) / 1000,
@@ -104,7 +103,6 @@ describe('The right answer is right by hand:', () => {
     },
     'wire-loss': (of) => 2 * of('each') * of('current'),
     'feeder-count': (of) => Math.ceil(of('length') / of('spacing') - 1e-9),
-    'resistor-heat': (of) => of('rails') ** 2 / of('load'),
     'load-test': (of) => ((of('loaded') / of('load')) * of('open')) / (of('open') - of('loaded')),
     'short-at-the-end': (of) => of('rails') / (2 * of('out')),
     'surely-trips': (of) => of('short') / 1.5,
@@ -117,6 +115,9 @@ describe('The right answer is right by hand:', () => {
     'strip-load': (of) => of('supplies') * of('input'),
     'survivor-carries': (of) => of('here') + of('there'),
     'volts-across': (of) => of('here') + of('there'),
+    'at-switch-on': (of) => of('resting') + of('vehicles') * of('each'),
+    'pulse-across': (of) => (of('near') - of('far')) / of('way'),
+    'pairs-at-the-gaps': (of) => of('paths') * 2 + of('lone'),
     'rail-grows': (of) => 17e-6 * of('length') * of('warmer'),
   };
 

@@ -1,7 +1,7 @@
 // Both sides of a gap as an oscilloscope would draw them, and the difference across it; or one pair of rails alone. Per cent across, pixels up.
 import { ticks } from 'd3-array';
 import { useMemo } from 'preact/hooks';
-import type { GapPicture, Heard, Joined, Packet, SideState, Wave, WaveReadings } from '../../../engine/index.ts';
+import type { GapPicture, Heard, Packet, SideState, Wave, WaveReadings } from '../../../engine/index.ts';
 import {
   bitTimes,
   CUT_PACKET,
@@ -21,6 +21,16 @@ import type { NumberField } from '../../../wizards/planning/index.ts';
 import { number } from '../../../wizards/planning/index.ts';
 import { Numbers, type Say, sayer } from '../../words/index.ts';
 import { type AllWritten, oneOf, Slider, useSettings, whole, within } from '../shared/index.ts';
+import {
+  GAP_SCOPE_START,
+  type GapScopeSettings,
+  JOINS,
+  PACKET_IDS,
+  type PacketId,
+  STATES,
+  VIEWS,
+  type View,
+} from './model.ts';
 
 export interface GapScopeProps {
   /** One pair of rails as it should be, and no gap. */
@@ -37,11 +47,6 @@ const speed = (address: number, step: number): Packet => {
   return made.kind === 'packet' ? made : IDLE_PACKET;
 };
 
-const STATES = ['right', 'reversed', 'held', 'dead', 'late', 'rounded'] as const;
-type State = (typeof STATES)[number];
-const JOINS = ['other-rail', 'negatives', 'nothing'] as const satisfies readonly Joined[];
-const VIEWS = ['bits', 'packet', 'edge'] as const;
-type View = (typeof VIEWS)[number];
 /** An edge is looked at where two sides may differ in it. */
 const VIEWS_ALONE = ['bits', 'packet'] as const satisfies readonly View[];
 const PACKETS = {
@@ -51,41 +56,12 @@ const PACKETS = {
   stop: STOP_PACKET,
   cut: CUT_PACKET,
   reset: RESET_PACKET,
-} as const;
-const PACKET_IDS = ['speed-3', 'speed-55', 'idle', 'stop', 'cut', 'reset'] as const satisfies (keyof typeof PACKETS)[];
-type PacketId = (typeof PACKET_IDS)[number];
+} as const satisfies Readonly<Record<PacketId, Packet>>;
 
 /** Every choice of the figure; its words are `scope-<choice>-<option>`. */
 export const SCOPE_CHOICES = { state: STATES, view: VIEWS, sent: PACKET_IDS, joined: JOINS } as const;
 
-/** What a person has set: volts, whole microseconds, nanofarads, ohms, the number of a bit from 1. */
-interface Settings {
-  readonly state: State;
-  readonly near: number;
-  readonly far: number;
-  readonly late: number;
-  readonly nanofarads: number;
-  readonly ohms: number;
-  readonly sent: PacketId;
-  readonly joined: Joined;
-  readonly view: View;
-  readonly bit: number;
-}
-
-const START: Settings = {
-  state: 'right',
-  near: 15,
-  far: 15,
-  late: 3,
-  nanofarads: 100,
-  ohms: 1,
-  sent: 'speed-3',
-  joined: 'other-rail',
-  view: 'bits',
-  bit: 13,
-};
-
-const WRITTEN: AllWritten<Settings> = {
+const WRITTEN: AllWritten<GapScopeSettings> = {
   state: oneOf(...STATES),
   near: within(5, 22),
   far: within(5, 22),
@@ -105,7 +81,7 @@ const EDGE_BEFORE = 10e-6;
 /** How far beside the picture a bound still counts as within it, seconds. */
 const JUST_OUTSIDE = 0.1e-6;
 
-function stateOf({ state, far, late, nanofarads, ohms }: Settings): SideState {
+function stateOf({ state, far, late, nanofarads, ohms }: GapScopeSettings): SideState {
   switch (state) {
     case 'dead':
       return { kind: 'dead' };
@@ -123,7 +99,7 @@ function stateOf({ state, far, late, nanofarads, ohms }: Settings): SideState {
 export default function GapScope({ alone = false, language, words, begins }: GapScopeProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
-  const [set, change] = useSettings(START, WRITTEN, begins);
+  const [set, change] = useSettings(GAP_SCOPE_START, WRITTEN, begins);
   const picture = useMemo(
     () => gapPicture(PACKETS[set.sent], set.near, stateOf(set), set.joined),
     [set.state, set.near, set.far, set.late, set.nanofarads, set.ohms, set.sent, set.joined],
@@ -154,7 +130,7 @@ export default function GapScope({ alone = false, language, words, begins }: Gap
 
 interface Parts {
   readonly alone: boolean;
-  readonly set: Settings;
+  readonly set: GapScopeSettings;
   readonly picture: GapPicture;
   readonly say: Say;
   readonly numbers: Numbers;
@@ -334,7 +310,7 @@ interface Shown {
 }
 
 // Seconds: the whole packet, the bits from a certain one on, or the change-over in the middle of that bit.
-function spanOf({ view, bit }: Settings, times: readonly number[]): Shown {
+function spanOf({ view, bit }: GapScopeSettings, times: readonly number[]): Shown {
   const last = times.at(-1) ?? 0;
   const start = times[bit - 1] ?? 0;
   if (view === 'packet') return { from: 0, to: last, origin: 0 };
@@ -453,10 +429,10 @@ function Readings({ alone, picture, say, numbers }: Parts) {
 
 interface ControlsProps {
   readonly alone: boolean;
-  readonly set: Settings;
+  readonly set: GapScopeSettings;
   readonly say: Say;
   readonly numbers: Numbers;
-  readonly change: (some: Partial<Settings>) => void;
+  readonly change: (some: Partial<GapScopeSettings>) => void;
 }
 
 const scopeField = (id: string, quantity: 'voltage' | 'count', least: number, most: number): NumberField =>
