@@ -15,6 +15,15 @@ export default defineConfig({
       },
       {
         test: {
+          name: 'engines',
+          environment: 'node',
+          include: ['tests/engines/**/*.test.ts'],
+          testTimeout: 90_000,
+          hookTimeout: 90_000,
+        },
+      },
+      {
+        test: {
           name: 'made-up',
           environment: 'node',
           include: ['tests/made-up/**/*.test.ts'],
@@ -30,7 +39,7 @@ export default defineConfig({
           exclude: ['tests/site/sub-path.test.ts'],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          maxWorkers: 2,
+          maxWorkers: 3,
           maxConcurrency: 2,
         },
       },

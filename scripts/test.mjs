@@ -142,6 +142,14 @@ async function site() {
   return await tests(['site'], ['site'], { SITE_FOLDER: 'dist', SITE_BASE: '/' });
 }
 
+/** The same errands in three engines, and the site behind the web server that the README tells how to set up. */
+async function engines() {
+  if (findChromium() === undefined) return couldNotRun('tests/engines', 'Chromium is not installed');
+  const lacking = ENGINES.filter(({ is }) => !is()).map(({ apt }) => apt);
+  const rows = lacking.length > 0 ? couldNotRun('all engines', `not installed: ${lacking.join(', ')}`) : [];
+  return [...rows, ...(await tests(['engines'], ['engines'], { SITE_FOLDER: 'dist', SITE_BASE: '/' }))];
+}
+
 async function subPath() {
   if (findChromium() === undefined) return couldNotRun('sub-path', 'Chromium is not installed');
   const built = await run([ASTRO, 'build', '--outDir', SUB_PATH_FOLDER], { BASE_PATH: SUB_PATH });
@@ -164,13 +172,23 @@ async function madeUp() {
   return [...single('build with a made-up language', built), ...rows];
 }
 
-const PARTS = { types, lint, unit, build, links, site, 'sub-path': subPath, 'made-up': madeUp };
+const PARTS = { types, lint, unit, build, links, site, engines, 'sub-path': subPath, 'made-up': madeUp };
+
+const BROWSER_AND_CIRCUITS = [
+  { apt: 'chromium', is: () => findChromium() !== undefined },
+  { apt: 'ngspice', is: () => hasCommand('ngspice') },
+];
+const ENGINES = [
+  { apt: 'firefox-esr', is: () => existsSync('/usr/bin/firefox-esr') },
+  { apt: 'webkit2gtk-driver', is: () => hasCommand('WebKitWebDriver') },
+  { apt: 'xvfb', is: () => existsSync('/usr/bin/xvfb-run') },
+  { apt: 'xauth', is: () => existsSync('/usr/bin/xauth') },
+  { apt: 'nginx-light', is: () => existsSync('/usr/sbin/nginx') },
+];
 
 /** On a Debian-like machine where it may, installs what the browser tests and the circuit checks need. */
 function installTools() {
-  const missing = [];
-  if (findChromium() === undefined) missing.push('chromium');
-  if (!hasCommand('ngspice')) missing.push('ngspice');
+  const missing = [...BROWSER_AND_CIRCUITS, ...ENGINES].filter(({ is }) => !is()).map(({ apt }) => apt);
   if (missing.length === 0 || !hasCommand('apt-get')) return;
   const root = process.getuid?.() === 0;
   if (!root && spawnSync('sudo', ['-n', 'true'], { stdio: 'ignore' }).status !== 0) return;
