@@ -158,6 +158,10 @@ describe.each(COURSE.map((lesson) => [lesson.id, lesson] as const))('The lesson 
     ).toEqual([]);
   });
 
+  test('has each sentence with measures inside a paragraph', () => {
+    expect(body.match(/^<Measured [^>]*\/>$/gm)).toBeNull();
+  });
+
   test('leads on to work that is there', () => {
     const next = records(data['next']);
     expect(next.length).toBeGreaterThan(0);

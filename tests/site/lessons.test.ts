@@ -123,6 +123,19 @@ describe('A link', () => {
     await close();
   });
 
+  test('opens at the question whose numbers it holds', async () => {
+    const { page, close } = await open(LESSON, { width: 360, height: 740 });
+    await page.locator('.check').scrollIntoViewIfNeeded();
+    const to = (await page.getByRole('link', { name: 'Link to these numbers' }).first().getAttribute('href')) ?? '';
+    await close();
+    const fresh = await open(`${LESSON}${to.replace('seed=1', 'seed=7')}`, { width: 360, height: 740 });
+    await fresh.page.waitForFunction(() => {
+      const box = document.querySelector('.check .asked')?.getBoundingClientRect();
+      return box !== undefined && box.top >= 0 && box.bottom <= innerHeight;
+    });
+    await fresh.close();
+  });
+
   test('says so where other numbers cannot be had, keeps the question, and can be asked again', async () => {
     const { page, context, close } = await open(LESSON);
     await reach(page);
@@ -255,6 +268,37 @@ describe('What is done', () => {
     expect(await kept(page)).toBeNull();
     expect(await page.locator('input[data-done]').isChecked()).toBe(false);
     expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
+describe('A number field of a figure', () => {
+  test.each([
+    [360, 'en/learn/voltage-along-the-track/'],
+    [1280, 'en/learn/voltage-along-the-track/'],
+    [1280, 'en/learn/one-train-two-supplies/'],
+  ] as const)('at %i pixels shows all of its value in %s', async (width, path) => {
+    const { page, close } = await open(path, { width });
+    await figureLives(page);
+    const cut = await page
+      .locator('#figure .slider input[type="text"]')
+      .evaluateAll((all) =>
+        all.flatMap((one) => (one instanceof HTMLInputElement && one.scrollWidth > one.clientWidth ? [one.value] : [])),
+      );
+    expect(cut).toEqual([]);
+    await close();
+  });
+});
+
+describe('The ways to drive a train', () => {
+  test.each([360, 768, 1280])('at %i pixels stand beside each other, all of one height', async (width) => {
+    const { page, close } = await open('en/learn/gap-both-rails/', { width });
+    const boxes = await page
+      .locator('.drive-train .acts button')
+      .evaluateAll((all) => all.map((one) => one.getBoundingClientRect()).map(({ top, height }) => [top, height]));
+    expect(boxes).toHaveLength(3);
+    expect(new Set(boxes.map(String)).size).toBe(1);
+    expect(boxes[0]?.[1]).toBeLessThan(60);
     await close();
   });
 });

@@ -8,6 +8,8 @@ import { inMeasures, Numbers, type Say, sayer } from '../words/index.ts';
 
 export interface ComputedCheckProps {
   readonly kind: CheckKind;
+  /** The place of the question on its page: a link to its numbers opens there. */
+  readonly anchor: string;
   /** The question with the first numbers, made with the page. */
   readonly first: Check;
   readonly language: string;
@@ -20,7 +22,7 @@ const NAME = 'check-seed';
 /** The seed of the first numbers. */
 export const FIRST = 1;
 
-export default function ComputedCheck({ kind, first, language, words }: ComputedCheckProps) {
+export default function ComputedCheck({ kind, anchor, first, language, words }: ComputedCheckProps) {
   const system = useMeasures();
   const numbers = useMemo(() => new Numbers(language, system, words), [language, system, words]);
   const say = useMemo(() => sayer(inMeasures(words, numbers), language), [words, numbers, language]);
@@ -43,7 +45,7 @@ export default function ComputedCheck({ kind, first, language, words }: Computed
         <button class="button quiet" type="button" onClick={next}>
           {say('check-new-numbers')}
         </button>
-        <a href={`?${NAME}=${seed}`} class="set">
+        <a href={`?${NAME}=${seed}#${anchor}`} class="set">
           {say('check-link')}
         </a>
       </p>
