@@ -43,6 +43,7 @@ export const FIX_PLACES = {
     ...[
       'booster-with-freed-supply',
       'booster-with-own-supply',
+      'larger-unit',
       'booster-near-load',
       'more-districts',
       'booster-off',

@@ -48,6 +48,25 @@ const CLUB: Texts = {
   'unit-rail-volts': '15 V',
   'own-use': 'many',
 };
+const FORTY: Texts = {
+  ...ENOUGH,
+  modern: '40',
+  moving: '14',
+  sound: '20',
+  stored: '0',
+  'supply-volts': '18 V',
+  'unit-limit': '5 A',
+  'unit-input-volts': '14-20 V',
+};
+const SMALL_GARDEN: Texts = {
+  ...ENOUGH,
+  scale: '1',
+  modern: '10',
+  moving: '6',
+  'supply-volts': '20 V',
+  'unit-limit': '5 A',
+  'unit-input-volts': '14-20 V',
+};
 const SIX: Texts = {
   ...CLUB,
   moving: '12',
@@ -114,6 +133,15 @@ const PLACE: Texts = {
   ...supply('two', '16 V', '5 A'),
 };
 
+const UNLIKE: Texts = {
+  ...PLACE,
+  'station-rails': 'follows',
+  'booster-rails': 'follows',
+  'booster-input-volts': '14-20 V',
+  'booster-limit': '5 A',
+  ...supply('two', '18 V', '5 A'),
+};
+
 function unit(name: string): Texts {
   return {
     [`${name}-input`]: 'dc',
@@ -170,6 +198,21 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
     { ...TOLD, modern: '100', moving: '100', sound: '100', coaches: '500', lamps: 'filament', 'supply-amps': '3 A' },
   ],
   ['more districts', 'enough-current', CLUB],
+  ['a club of forty on 5 A', 'enough-current', FORTY],
+  [
+    'a hundred moving of a hundred on 5 A',
+    'enough-current',
+    { ...FORTY, modern: '100', moving: '100', sound: 'unknown' },
+  ],
+  [
+    'ten trains of which six have sound, equal ratings',
+    'enough-current',
+    { ...ENOUGH, modern: '10', moving: '5', sound: '6', stored: '0', 'supply-amps': '3 A' },
+  ],
+  ['a garden on a unit for 5 A', 'enough-current', SMALL_GARDEN],
+  ['forty, a plan of four on equal ratings', 'enough-current', { ...FORTY, ...planOf('4', '5 A', '5 A', '3') }],
+  ['forty, a plan of six', 'enough-current', { ...FORTY, ...planOf('6', '5 A', '6 A') }],
+  ['forty, a plan of three', 'enough-current', { ...FORTY, ...planOf('3') }],
   ['six districts that there are', 'enough-current', SIX],
   ['three districts that are planned', 'enough-current', { ...CLUB, moving: '8', ...planOf('3') }],
   ['a plan with too few of them', 'enough-current', { ...CLUB, moving: '8', ...planOf('2', '3 A', '5 A', '7') }],
@@ -229,6 +272,12 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
   ['a garden of 80 m', 'wire-it', GARDEN_WIRE],
   ['a supply on which the unit cannot trip', 'wire-it', { ...WIRED_HOME, 'supply-amps': '2 A' }],
   ['two supplies for two units', 'which-supply-where', PLACE],
+  ['two supplies of which one suits both units', 'which-supply-where', UNLIKE],
+  [
+    'two supplies that may not trip their units',
+    'which-supply-where',
+    { ...UNLIKE, 'one-volts': '18 V', 'station-input-volts': '14-20 V' },
+  ],
   [
     'two supplies that must not go into their units',
     'which-supply-where',

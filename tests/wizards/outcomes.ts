@@ -65,6 +65,12 @@ export const TO_ENOUGH_CURRENT: Readonly<Record<string, Texts>> = {
   },
   'booster-with-freed-supply': { ...LAYOUT, ...POWER, 'own-use': 'many', modern: '8', moving: '7' },
   'booster-with-own-supply': { ...LAYOUT, ...POWER, modern: '8', moving: '7' },
+  // A garden on a unit for 5 A, where 8 A are usual.
+  'larger-unit': {
+    ...{ ...LAYOUT, ...POWER, scale: '1', modern: '6', moving: '4' },
+    ...{ 'supply-volts': '20 V', 'supply-amps': '6 A', 'unit-limit': '5 A', 'unit-input-volts': '24 V' },
+    ...{ 'unit-rail-volts': '18 V' },
+  },
   'more-districts': { ...LAYOUT, ...POWER, modern: '16', moving: '14' },
   'lopsided-split': { ...LAYOUT, ...POWER, ...DIVIDED, 'supply-amps': '4 A', modern: '8', moving: '7' },
   // Not even six districts carry a quarter of these.

@@ -321,6 +321,69 @@ describe('what to do about too much', () => {
     expect(said.outcome).toBe('booster-with-own-supply');
   });
 
+  describe('a garden on a unit for 5 A, where 8 A are usual', () => {
+    const garden = (more: Texts): Said =>
+      say({
+        ...{ scale: '1', modern: '10', moving: '6', 'supply-volts': '20 V', 'supply-amps': '6 A', 'unit-limit': '5 A' },
+        ...{ 'unit-input-volts': '24 V', 'unit-rail-volts': '18 V', ...more },
+      });
+
+    test('six of ten moving: two boosters that pass 8 A, and not one booster for each train', () => {
+      const said = garden({});
+      expect(said.chosen).toMatchObject({ id: 'more-districts', limit: 8, ratings: [10, 10], counts: { boosters: 2 } });
+      expect(said.chosen?.usable).toHaveLength(2);
+    });
+
+    test('and between these and one moving: how many one such booster carries, and how many with all others parked', () => {
+      const said = garden({});
+      const one = said.remedies.find(({ id }) => id === 'larger-unit');
+      expect([one?.counts.moving, one?.limit, one?.verdict]).toEqual([5, 8, 'tight']);
+      expect(said.mayMove).toMatchObject({ enough: 1, alone: 3 });
+      expect(one?.cost.money.to).toBeLessThan(said.chosen?.cost.money.to ?? 0);
+    });
+
+    test('four of six moving: one larger booster for the whole track, before three districts', () => {
+      expect(garden({ modern: '6', moving: '4' }).chosen).toMatchObject({ id: 'larger-unit', limit: 8, ratings: [10] });
+    });
+
+    test('a unit that passes what is usual for its scale is not exchanged', () => {
+      for (const scale of ['h0', '0']) {
+        const said = garden({
+          scale,
+          'unit-limit': scale === 'h0' ? '3 A' : '5 A',
+          'unit-rail-volts': '16 V',
+          modern: '30',
+          moving: '20',
+        });
+        expect(said.remedies.length).toBeGreaterThan(1);
+        expect(said.remedies.map(({ limit }) => limit)).toEqual(said.remedies.map(() => undefined));
+      }
+    });
+
+    test('nor one that is only set lower because its supply gives less', () => {
+      const said = garden({
+        'unit-limit': '8 A',
+        'supply-amps': '5 A',
+        'supply-volts': '22 V',
+        'unit-rail-volts': '20 V',
+      });
+      expect(said).toMatchObject({ outcome: 'supply-cannot-trip', toBuy: undefined });
+      expect(said.remedies.length).toBeGreaterThan(0);
+      expect(said.remedies.map(({ limit }) => limit)).toEqual(said.remedies.map(() => undefined));
+    });
+
+    test('nor where no permitted supply surely trips the larger one', () => {
+      // 22 V and 200 VA are 9 A: the next common rating below is 8 A.
+      const said = garden({ 'supply-volts': '22 V', 'unit-rail-volts': '20 V' });
+      expect(said.remedies.flatMap(({ limit }) => limit ?? []).every((limit) => limit < 8)).toBe(true);
+    });
+
+    test('where a second district of the unit’s own kind does, that is the answer', () => {
+      const said = garden({ modern: '4', moving: '4' });
+      expect(said.remedies.map(({ limit }) => limit)).toEqual(said.remedies.map(() => undefined));
+    });
+  });
+
   test('never “0 trains”', () => {
     const club = say({ modern: '40', sound: '40', moving: '12', 'supply-amps': '4 A' });
     for (const { counts } of club.remedies) expect(counts.moving ?? 1).toBeGreaterThan(0);

@@ -5,16 +5,18 @@ import type { CautionWords, FixWords, Say } from '../words/index.ts';
 interface Answer {
   readonly headline: string;
   readonly lead: string;
+  /** What stands between verdict and steps, paragraph by paragraph. */
+  readonly said?: readonly (readonly string[])[];
   readonly fix: Pick<FixWords, 'title' | 'effort' | 'before' | 'steps' | 'verify' | 'next'>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
-  /** One line each. */
+  /** Numbers and what was assumed, one line each. */
   readonly facts: readonly string[];
   readonly say: Say;
   /** The address of the answer: those of jobs are read from it. */
   readonly here: string;
 }
 
-export function plainText({ headline, lead, fix, cautions, facts, say, here }: Answer): string {
+export function plainText({ headline, lead, said = [], fix, cautions, facts, say, here }: Answer): string {
   const forms = formsOf(fix.steps, cautions);
   const lineOf = (index: number, id: string): string | undefined =>
     forms[index]?.[id] === 'line' ? cautions[id]?.line : undefined;
@@ -29,11 +31,12 @@ export function plainText({ headline, lead, fix, cautions, facts, say, here }: A
   ]);
   const parts = [
     [headline, lead],
-    facts,
+    ...said,
     [`${fix.title} (${fix.effort})`],
     fix.before.length === 0 ? [] : [say('before-title'), ...fix.before.map((act) => `- ${act}`)],
     steps,
     [`${say('verify-title')}: ${fix.verify}`, `${say('not-helped-title')}: ${fix.next}`],
+    facts,
   ];
   return parts
     .filter((lines) => lines.length > 0)

@@ -3,9 +3,9 @@
 import type { Cost } from '../cost.ts';
 import { byMoneyThenTime, costOf as sumOf } from '../cost.ts';
 import type { Capacity, Stage, Supply } from './capacity.ts';
-import { capacity, trackCurrent } from './capacity.ts';
+import { COMMON_RATINGS, capacity, trackCurrent } from './capacity.ts';
 import type { Scale } from './draws.ts';
-import { BOOSTER_OWN_USE } from './draws.ts';
+import { BOOSTER_OWN_USE, DRAWS } from './draws.ts';
 import type { Fleet } from './fleet.ts';
 import { districtLoad, largestMoving, mostParked, muted, parked, trainCount, withSound } from './fleet.ts';
 import type { InputLabel } from './labels.ts';
@@ -22,6 +22,7 @@ export type RemedyId =
   | 'leds-and-larger-supply'
   | 'booster-with-freed-supply'
   | 'booster-with-own-supply'
+  | 'larger-unit'
   | 'more-districts'
   | 'fewer-moving'
   | 'breakers-and-sub-districts';
@@ -57,6 +58,8 @@ export interface Remedy {
   readonly supply: Pick<Supply, 'kind' | 'volts'>;
   readonly cost: Cost;
   readonly counts: Counts;
+  /** What each booster to get passes, amperes, where that is more than the unit there is; the track is then fed by such boosters alone. */
+  readonly limit: number | undefined;
 }
 
 export interface RemedyInput {
@@ -68,6 +71,8 @@ export interface RemedyInput {
   readonly input: InputLabel;
   /** Boosters that are there already and need not be bought. */
   readonly boosters?: number;
+  /** The unit is only set lower than it could pass: no larger one is looked for. */
+  readonly setLower?: boolean;
 }
 
 /** What one piece takes. Source: from-memory. */
@@ -78,6 +83,8 @@ const COSTS = {
   booster: { money: { from: 80, to: 250 }, hours: { from: 0, to: 0 } },
   /** Gaps, feeders, leads and tests of one more part of the track. */
   district: { money: { from: 10, to: 30 }, hours: { from: 6, to: 14 } },
+  /** The track's leads moved to another unit, and a short proven there. */
+  'other-unit': { money: { from: 0, to: 0 }, hours: { from: 1, to: 3 } },
   breaker: { money: { from: 25, to: 70 }, hours: { from: 2, to: 5 } },
 } as const satisfies Readonly<Record<string, Cost>>;
 
@@ -99,18 +106,21 @@ export const SECOND_DISTRICT_COST = costOf([
 
 /**
  * Every remedy that applies: by money, then by time; breakers last, since they give no power. A booster is taken to pass as much as the command station, with rails set
- * alike; each district holds any one consumer with equal chance. Those with verdict enough or ample reach the goal.
+ * alike. Where two such districts do not do and the unit passes less than is usual for the scale, boosters that pass that are looked at
+ * too, before more districts: they feed the whole track, and the command station gives the commands. Each district holds any one consumer with equal chance. Those with verdict enough or ample reach the goal.
  */
 export function remedies(input: RemedyInput): Remedy[] {
+  const two = [freed(input), own(input)];
+  const stages = two.some((one) => one !== undefined && atLeast(one.verdict, 'tight')) ? [] : largerStages(input);
   const found = [
     fewer(input),
     quiet(input),
     calm(input),
     larger(input),
     calmAndLarger(input),
-    freed(input),
-    own(input),
-    moreDistricts(input),
+    ...two,
+    largerUnit(input, stages),
+    moreDistricts(input, stages),
   ];
   const sorted = found.filter((remedy) => remedy !== undefined).sort((a, b) => byMoneyThenTime(a.cost, b.cost));
   return [...sorted, breakers(input)];
@@ -130,13 +140,18 @@ const WORTH_DIVIDING = 2;
  * quarter and twice as many. Undefined where nothing helps. Breakers give no power.
  */
 export function chosenOf(found: readonly Remedy[], wished = 0): Remedy | undefined {
-  const keep = found.filter(({ id }) => id !== 'breakers-and-sub-districts' && id !== 'fewer-moving');
+  const keep = found.filter(
+    ({ id, counts }) => !(NO_REMEDY.has(id) || (id === 'larger-unit' && counts.moving !== undefined)),
+  );
   const reaches = (wanted: Verdict) => keep.find(({ verdict }) => atLeast(verdict, wanted));
   const [ample, tight] = [reaches('enough'), reaches('tight')];
   if (tight === undefined) return leastGivenUp(found, wished);
   if (ample === undefined || ample.cost.money.to > DEARER * tight.cost.money.to) return tight;
   return ample;
 }
+
+/** Breakers give no power, and fewer moving gives up what is wished. */
+const NO_REMEDY: ReadonlySet<RemedyId> = new Set(['breakers-and-sub-districts', 'fewer-moving']);
 
 function leastGivenUp(found: readonly Remedy[], wished: number): Remedy | undefined {
   const fewer = found.find(({ id }) => id === 'fewer-moving');
@@ -153,13 +168,14 @@ interface With {
   readonly ratings?: readonly number[];
   readonly supply?: Pick<Supply, 'kind' | 'volts'>;
   readonly cost?: Cost;
+  readonly limit?: number;
 }
 
 function remedy(
   id: RemedyId,
   input: RemedyInput,
   capacities: readonly Capacity[],
-  { counts = {}, ratings = [], supply = input.supply, cost = costOf([]) }: With = {},
+  { counts = {}, ratings = [], supply = input.supply, cost = costOf([]), limit }: With = {},
 ): Remedy {
   const load = districtLoad(input.fleet, 1 / capacities.length);
   const judgements = capacities.map((one) => judgeInGroups(load, one));
@@ -175,6 +191,7 @@ function remedy(
     supply: { kind, volts },
     cost,
     counts,
+    limit,
   };
 }
 
@@ -317,7 +334,12 @@ function freed(input: RemedyInput): Remedy | undefined {
   });
 }
 
-function full(input: RemedyInput, districts: number): { capacities: Capacity[]; more: With } | undefined {
+interface Division {
+  readonly capacities: readonly Capacity[];
+  readonly more: With;
+}
+
+function full(input: RemedyInput, districts: number): Division | undefined {
   const { supply, stage } = input;
   const filling = largerSupply(input);
   const booster = supplyFor(input, boosterOf(stage));
@@ -330,22 +352,71 @@ function full(input: RemedyInput, districts: number): { capacities: Capacity[]; 
   };
 }
 
+/** Boosters that pass more than the unit there is, up to what is usual for the scale, on supplies that surely trip them; the smallest first. */
+function largerStages(input: RemedyInput): Stage[] {
+  const { stage, scale, setLower = false } = input;
+  if (setLower) return [];
+  return COMMON_RATINGS.filter((limit) => limit > stage.limit + 1e-9 && limit <= DRAWS[scale].trip.to)
+    .map((limit): Stage => ({ ...boosterOf(stage), limit }))
+    .filter((one) => supplyFor(input, one) !== undefined);
+}
+
+/** The whole track on such boosters. */
+function onLarger(input: RemedyInput, districts: number, stage: Stage): Division | undefined {
+  const supply = supplyFor(input, stage);
+  if (supply === undefined) return undefined;
+  const each = <Thing>(thing: Thing): Thing[] => Array.from({ length: districts }, () => thing);
+  const cost = costOf([
+    [districts, 'booster'],
+    [districts, 'supply'],
+    [districts - 1, 'district'],
+    [1, 'other-unit'],
+  ]);
+  const counts = { boosters: districts, supplies: districts };
+  return {
+    capacities: each(capacity(supply, stage)),
+    more: { counts, cost, ratings: each(supply.amps), supply, limit: stage.limit },
+  };
+}
+
 function own(input: RemedyInput): Remedy | undefined {
   const both = full(input, 2);
   return both === undefined ? undefined : remedy('booster-with-own-supply', input, both.capacities, both.more);
 }
 
+/** One larger booster for the whole track; where not even the largest carries all, with so many moving as it does, if these are more than now. */
+function largerUnit(input: RemedyInput, stages: readonly Stage[]): Remedy | undefined {
+  const divisions = stages.flatMap((stage) => onLarger(input, 1, stage) ?? []);
+  const carries = chosenOf(divisions.map(({ capacities, more }) => remedy('larger-unit', input, capacities, more)));
+  const largest = divisions.at(-1);
+  const [able] = largest?.capacities ?? [];
+  if (carries !== undefined || largest === undefined || able === undefined) return carries;
+  const { fleet } = input;
+  const moving = largestMoving(fleet, able, 'tight');
+  if (moving <= Math.max(0, largestMoving(fleet, asItIs(input), 'tight'))) return undefined;
+  const counts = { ...largest.more.counts, moving };
+  return remedy('larger-unit', { ...input, fleet: { ...fleet, moving } }, [able], { ...largest.more, counts });
+}
+
 /** As few districts as are enough; else as few as are tight; else as many as are reckoned with. */
-function moreDistricts(input: RemedyInput): Remedy | undefined {
+function moreDistricts(input: RemedyInput, stages: readonly Stage[]): Remedy | undefined {
+  const alike = upToEnough(3, (districts) => full(input, districts), input);
+  const larger = stages.flatMap((stage) => upToEnough(2, (districts) => onLarger(input, districts, stage), input));
+  const found = [...alike, ...larger].sort((a, b) => byMoneyThenTime(a.cost, b.cost));
+  return chosenOf(found) ?? carrying(input, alike.at(-1));
+}
+
+/** Divisions from so many districts on, until one is enough. */
+function upToEnough(from: number, division: (districts: number) => Division | undefined, input: RemedyInput): Remedy[] {
   const found: Remedy[] = [];
-  for (let districts = 3; districts <= MOST_DISTRICTS; districts++) {
-    const all = full(input, districts);
-    if (all === undefined) return undefined;
+  for (let districts = from; districts <= MOST_DISTRICTS; districts++) {
+    const all = division(districts);
+    if (all === undefined) return [];
     const one = remedy('more-districts', input, all.capacities, all.more);
     found.push(one);
     if (atLeast(one.verdict, 'enough')) break;
   }
-  return chosenOf(found) ?? carrying(input, found.at(-1));
+  return found;
 }
 
 /** Too few districts all the same: with how many moving they would be enough, or else tight. */

@@ -18,6 +18,7 @@ export const ENOUGH_CURRENT_OUTCOMES = [
   'leds-and-larger-supply',
   'booster-with-freed-supply',
   'booster-with-own-supply',
+  'larger-unit',
   'more-districts',
   'lopsided-split',
   'fewer-moving',

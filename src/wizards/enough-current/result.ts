@@ -25,6 +25,13 @@ import { reckon, wishOf } from './reckoning.ts';
 import type { Deciding, VerdictKind } from './sure.ts';
 import { howSure, isTold, tripDepends } from './sure.ts';
 
+interface MayMove {
+  readonly enough: number;
+  readonly tight: number;
+  readonly alone: number;
+  readonly aloneEnough: number;
+}
+
 export interface Conclusion {
   readonly outcome: EnoughCurrentOutcome;
   /** How sure: a tight verdict counts as enough. */
@@ -40,8 +47,8 @@ export interface Conclusion {
   readonly readFirst: ReadFirst | undefined;
   /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. */
   readonly tripBelow: number | undefined;
-  /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. `alone`: the latter with all others on track that is switched off. */
-  readonly mayMove: { readonly enough: number; readonly tight: number; readonly alone: number } | undefined;
+  /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. `alone`, `aloneEnough`: the same with all others on track that is switched off, the everyday rule only, and all rules. */
+  readonly mayMove: MayMove | undefined;
   /** How many more of the first kind could be added and moved with the everyday rule kept. */
   readonly more: { readonly kind: string; readonly count: number } | undefined;
   /** How many fewer districts would do after what is free, where the answer is to divide. */
@@ -122,7 +129,7 @@ function besidesTheTrip(
   if (lowered <= 0) return [];
   const stage = { ...asked.stage, limit: lowered };
   if (atLeast(judgeInGroups(reckoning.load, capacity(supply, stage)).verdict, 'tight')) return [];
-  return remedies({ ...asked, supply, stage });
+  return remedies({ ...asked, supply, stage, setLower: lowered < asked.stage.limit });
 }
 
 /** The districts that there are, once everything is read and right but that a short may not trip their units. */
@@ -224,6 +231,7 @@ function fitting({ fleet }: Reckoning, { capacity: able }: Power): Pick<Conclusi
       enough: Math.max(0, largestMoving(fleet, able, 'enough')),
       tight: Math.max(0, largestMoving(fleet, able, 'tight')),
       alone: Math.max(0, largestMoving(allParked(fleet), able, 'tight')),
+      aloneEnough: Math.max(0, largestMoving(allParked(fleet), able, 'enough')),
     },
     more: kind === undefined ? undefined : { kind: kind.kind, count: moreTrains(fleet, kind, able, 'tight') },
   };
@@ -258,7 +266,7 @@ function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Con
       ? atLeast(verdict, 'enough')
       : !atLeast(verdict, 'tight') || cost.money.to === 0,
   );
-  const divides = chosen !== undefined && chosen.usable.length > 1;
+  const divides = chosen !== undefined && chosen.usable.length > 1 && chosen.limit === undefined;
   const fewer = divides ? onceQuiet(wish, chosen) : undefined;
   return { ...NOTHING_MORE, outcome, chosen, remedies: shown, onceQuiet: fewer, ...howSure(answers, reckoning, now) };
 }

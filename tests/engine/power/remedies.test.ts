@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { capacity } from '../../../src/engine/power/capacity.ts';
-import { BOOSTER_OWN_USE } from '../../../src/engine/power/draws.ts';
+import { BOOSTER_OWN_USE, DRAWS } from '../../../src/engine/power/draws.ts';
 import { countedTrains, parked } from '../../../src/engine/power/fleet.ts';
 import type { Remedy, RemedyId, RemedyInput } from '../../../src/engine/power/remedies.ts';
 import { chosenOf, MOST_DISTRICTS, remedies } from '../../../src/engine/power/remedies.ts';
@@ -37,6 +37,11 @@ const inputs: fc.Arbitrary<RemedyInput> = fc
     input: { kind: 'either' as const, volts: 19, plug: undefined },
   }));
 
+const districtsOf = (id: string, limit: number | undefined): readonly [least: number, most: number] => {
+  if (id.startsWith('booster')) return [2, 2];
+  return id === 'more-districts' ? [limit === undefined ? 3 : 2, MOST_DISTRICTS] : [1, 1];
+};
+
 describe('the remedies of any fleet', () => {
   test('come cheapest first, by money and then by time, each at most once; breakers give no power and stand last', () => {
     fc.assert(
@@ -54,26 +59,28 @@ describe('the remedies of any fleet', () => {
     );
   });
 
-  test('never give a district more than its own unit passes, less the reserve', () => {
+  test('never give a district more than its own unit passes, less the reserve; a larger unit passes what is usual for the scale at the most', () => {
     fc.assert(
       fc.property(inputs, (of) => {
-        for (const { usable } of remedies(of)) {
-          for (const amps of usable) expect(amps).toBeLessThanOrEqual(0.9 * of.stage.limit + 1e-9);
+        for (const { usable, limit } of remedies(of)) {
+          if (limit !== undefined) {
+            expect(limit).toBeGreaterThan(of.stage.limit);
+            expect(limit).toBeLessThanOrEqual(DRAWS[of.scale].trip.to);
+          }
+          for (const amps of usable) expect(amps).toBeLessThanOrEqual(0.9 * (limit ?? of.stage.limit) + 1e-9);
         }
       }),
       { numRuns: 40 },
     );
   });
 
-  test('have one district each, two with a booster, three to six with more', () => {
+  test('have one district each, two with a booster, three to six with more, two to six with larger boosters', () => {
     fc.assert(
       fc.property(inputs, (of) => {
-        for (const { id, usable } of remedies(of)) {
-          if (id.startsWith('booster')) expect(usable).toHaveLength(2);
-          else if (id === 'more-districts') {
-            expect(usable.length).toBeGreaterThanOrEqual(3);
-            expect(usable.length).toBeLessThanOrEqual(MOST_DISTRICTS);
-          } else expect(usable).toHaveLength(1);
+        for (const { id, usable, limit } of remedies(of)) {
+          const [least, most] = districtsOf(id, limit);
+          expect(usable.length).toBeGreaterThanOrEqual(least);
+          expect(usable.length).toBeLessThanOrEqual(most);
         }
       }),
       { numRuns: 40 },

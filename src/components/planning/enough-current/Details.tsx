@@ -4,7 +4,7 @@ import { demandWorking } from '../../../engine/index.ts';
 import type { Conclusion, Reckoning } from '../../../wizards/enough-current/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { Assumed, Workings } from '../frame/index.ts';
+import { assumedLines, Workings } from '../frame/index.ts';
 import { levelsOf, limitWords } from './answer-texts.ts';
 
 interface Found extends WorkedOutProps {
@@ -108,7 +108,7 @@ function HowRemedies({ say, home }: Found) {
 type RulesProps = Pick<Found, 'say' | 'numbers' | 'home'> &
   Pick<NonNullable<Reckoning['power']>, 'judgement' | 'capacity'>;
 
-function Rules({ judgement, capacity, say, numbers, home }: RulesProps) {
+export function Rules({ judgement, capacity, say, numbers, home }: RulesProps) {
   const amps = numbers.ampsExactly.bind(numbers);
   const compare = (rule: RuleResult) => ({ value: amps(rule.value), limit: amps(rule.limit) });
   const rules: [string, RuleResult, Record<string, string>][] = [
@@ -152,17 +152,18 @@ function scaleName(answers: Answers, questions: Found['questions']): string {
 }
 
 /** "Nothing" only where everything that was asked has been told. */
-function howMuchAssumed({ answers, reckoning, say }: Found): string {
+function howMuchAssumed({ answers, reckoning, say }: Pick<Found, 'answers' | 'reckoning' | 'say'>): string {
   const { length } = reckoning.assumptions;
   if (length > 0) return say('assumed-count', { n: length });
   return Object.values(answers).some((answer) => answer?.kind === 'unknown') ? '' : say('assumed-none');
 }
 
-function Assumptions(props: Found) {
-  const { reckoning, say, numbers } = props;
-  const { power, fleet, trains, assumptions } = reckoning;
-  const line = say('assumed-line', {
-    scale: scaleName(props.answers, props.questions),
+/** With what it was worked out, then what was assumed and what the trains draw, one line each. */
+export function assumptionLines(props: Omit<Found, 'conclusion'>): readonly [given: string, ...assumed: string[]] {
+  const { reckoning, questions, say, numbers } = props;
+  const { power, fleet, trains, assumptions, drawsSure } = reckoning;
+  const given = say('assumed-line', {
+    scale: scaleName(props.answers, questions),
     trains,
     moving: fleet.moving,
     supply:
@@ -171,25 +172,26 @@ function Assumptions(props: Found) {
         : `${numbers.amps(power.supply.amps)} ${say(`kind-${power.supply.kind}`)}`,
     limit: limitWords(reckoning, say, numbers),
   });
-  const { drawsSure } = reckoning;
+  const draws = fleet.trains.map(({ kind, count, running }) => {
+    const range = { from: numbers.ampsExactly(running.from), to: numbers.ampsExactly(running.to) };
+    return `${count} ${say(`kind-${kind}`)}: ${say('table-range', range)}`;
+  });
+  return [
+    `${given} ${howMuchAssumed(props)}`.trim(),
+    ...assumedLines({ assumptions, questions, say, numbers }),
+    ...(drawsSure === undefined ? [] : [say('assumed-draws', { sure: say(`draws-sure-${drawsSure}`) })]),
+    ...draws,
+  ];
+}
+
+export function Assumptions(props: Omit<Found, 'conclusion'>) {
+  const [given, ...assumed] = assumptionLines(props);
   return (
     <details class="assumed">
-      <summary>
-        {line} {howMuchAssumed(props)}
-      </summary>
+      <summary>{given}</summary>
       <ul>
-        <Assumed assumptions={assumptions} questions={props.questions} say={say} numbers={numbers} />
-        {drawsSure !== undefined && <li>{say('assumed-draws', { sure: say(`draws-sure-${drawsSure}`) })}</li>}
-        {fleet.trains.map((group) => (
-          <li key={group.kind}>
-            {group.count} {say(`kind-${group.kind}`)}:{' '}
-            <span class="num">
-              {say('table-range', {
-                from: numbers.ampsExactly(group.running.from),
-                to: numbers.ampsExactly(group.running.to),
-              })}
-            </span>
-          </li>
+        {assumed.map((line) => (
+          <li key={line}>{line}</li>
         ))}
       </ul>
     </details>

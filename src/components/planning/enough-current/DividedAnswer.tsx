@@ -4,8 +4,9 @@ import type { Conclusion, Divided, Planned, Reckoning } from '../../../wizards/e
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, costWords, Surer } from '../frame/index.ts';
+import { AnswerPage, costWords, Surer, Workings } from '../frame/index.ts';
 import { type ToDo, testedFirst, testThen, tonightOf } from './answer-texts.ts';
+import { Assumptions, assumptionLines, Rules } from './Details.tsx';
 
 interface Props extends WorkedOutProps {
   readonly reckoning: Reckoning;
@@ -27,11 +28,12 @@ export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Prop
       several={proved === undefined ? undefined : { fixes: [conclusion.outcome], fix: proved }}
       {...toDoOf(divided, conclusion, props, proved !== undefined)}
       tonight={tonightHere(divided, { ...props, reckoning, conclusion })}
-      readFirst={conclusion.readFirst}
-      numbers={undefined}
+      readFirst={conclusion.readFirst === undefined ? undefined : 'new'}
+      numbers={layout === undefined ? undefined : <DistrictNumbers {...props} {...{ reckoning, divided, layout }} />}
       headline={texts.headline}
       lead={texts.lead}
       doubts={doubts}
+      assumed={assumptionLines({ ...props, reckoning })}
       {...(doubts.length === 0
         ? {}
         : {
@@ -52,7 +54,10 @@ export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Prop
       facts={
         layout === undefined
           ? []
-          : layout.districts.map((one, at) => factOf(one, divided.letters[at] ?? '', say, numbers))
+          : [
+              ...layout.districts.map((one, at) => factOf(one, divided.letters[at] ?? '', say, numbers)),
+              ...keptAs(divided, say),
+            ]
       }
     />
   );
@@ -261,9 +266,9 @@ function Districts({ divided, layout, say, numbers }: TableProps) {
           </tr>
         </thead>
         <tbody>
-          {layout.districts.map((one, at) => (
-            <tr key={divided.letters[at]}>
-              <th scope="row">{divided.letters[at]}</th>
+          {runsOf(layout).map(({ one, first, last }) => (
+            <tr key={first}>
+              <th scope="row">{runName(divided.letters, first, last, say)}</th>
               <td data-label={say('divided-share')}>{numbers.plain(one.ofTen, 1)}</td>
               <td data-label={say('divided-often')}>{numbers.amps(one.often)}</td>
               <td data-label={say('divided-usable')}>{numbers.amps(one.capacity.usable)}</td>
@@ -275,13 +280,76 @@ function Districts({ divided, layout, say, numbers }: TableProps) {
           ))}
         </tbody>
       </table>
-      <p class="small">
-        {divided.evenly && `${say('divided-evenly')} `}
-        {say('divided-kept-kind')}
-      </p>
+      <p class="small">{keptAs(divided, say).join(' ')}</p>
     </section>
   );
 }
+
+/** Neighbours in the list that are alike in everything that is told of them. */
+interface Run {
+  readonly one: DistrictFinding;
+  readonly first: number;
+  readonly last: number;
+}
+
+function runsOf({ districts }: DividedLayout): Run[] {
+  const runs: Run[] = [];
+  for (const [at, one] of districts.entries()) {
+    const before = runs.at(-1);
+    if (before !== undefined && areAlike(before.one, one)) runs.splice(-1, 1, { ...before, last: at });
+    else runs.push({ one, first: at, last: at });
+  }
+  return runs;
+}
+
+const areAlike = (a: DistrictFinding, b: DistrictFinding): boolean =>
+  [
+    a.ofTen - b.ofTen,
+    a.often - b.often,
+    a.capacity.usable - b.capacity.usable,
+    a.capacity.hard - b.capacity.hard,
+  ].every((difference) => Math.abs(difference) < 1e-9) &&
+  a.trip.kind === b.trip.kind &&
+  a.judgement.verdict === b.judgement.verdict;
+
+function runName(letters: readonly string[], first: number, last: number, say: Say): string {
+  const [one, other] = [letters[first] ?? '', letters[last] ?? ''];
+  return first === last ? one : say('divided-alike', { first: one, last: other });
+}
+
+/** The rules district by district, and how what each can give came about. */
+function DistrictNumbers({
+  divided,
+  layout,
+  ...props
+}: WorkedOutProps & { readonly reckoning: Reckoning; readonly divided: Divided; readonly layout: DividedLayout }) {
+  const { say, numbers, home } = props;
+  return (
+    <section class="part">
+      <Assumptions {...props} />
+      {runsOf(layout).map(({ one, first, last }) => {
+        const values = { letter: divided.letters[first] ?? '', first: divided.letters[first] ?? '' };
+        const name = first === last ? 'divided-numbers' : 'divided-numbers-alike';
+        return (
+          <section key={first}>
+            <h2 class="h3">{say(name, { ...values, last: divided.letters[last] ?? '' })}</h2>
+            <Rules {...{ say, numbers, home }} judgement={one.judgement} capacity={one.capacity} />
+            <details>
+              <summary>{say('number-usable')}</summary>
+              <Workings working={one.capacity.working} say={say} numbers={numbers} home={home} />
+            </details>
+          </section>
+        );
+      })}
+    </section>
+  );
+}
+
+/** What was taken of the districts. */
+const keptAs = ({ evenly }: Divided, say: Say): string[] => [
+  ...(evenly ? [say('divided-evenly')] : []),
+  say('divided-kept-kind'),
+];
 
 const COLUMNS = [
   'divided-district',

@@ -11,15 +11,15 @@ import {
   headlineOf,
   leadOf,
   levelsOf,
-  provedFirst,
   remedyName,
+  severalOf,
   toDoOf,
   tonightOf,
   trainsLine,
   verdictOf,
   warningsOf,
 } from './answer-texts.ts';
-import { Details } from './Details.tsx';
+import { assumptionLines, Details } from './Details.tsx';
 import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
 
@@ -42,7 +42,6 @@ export function EnoughAnswer(props: Props) {
   const headline = headlineOf(found);
   const others = helpful(conclusion);
   const { power } = reckoning;
-  const proved = provedFirst(found);
   // What was asked is answered beside what comes before it.
   const beside =
     power !== undefined && kind !== 'labels-first' && TRAINS_BESIDE.has(outcome) && power.rails.tooHigh === 'no'
@@ -52,14 +51,15 @@ export function EnoughAnswer(props: Props) {
     <AnswerPage
       {...props}
       outcome={outcome}
-      several={proved === undefined ? undefined : { fixes: [outcome], fix: proved }}
+      several={severalOf(found)}
       verdict={verdictOf(found)}
       headline={headline}
       lead={leadOf(found)}
       only={kind === 'stop'}
       warnings={warningsOf(found)}
       tonight={tonightOf(found)}
-      doubts={deciding === undefined ? [] : [decidesText(deciding, say)]}
+      doubts={doubtsOf(found, beside)}
+      assumed={assumptionLines(found)}
       {...toDoOf(found)}
       saidAbove={SAID_ABOVE.has(outcome) || headline === props.fixes[outcome]?.title}
       readFirst={buysToDo(conclusion) ? conclusion.readFirst : undefined}
@@ -85,9 +85,19 @@ const SAID_ABOVE: ReadonlySet<string> = new Set(['power-is-enough', 'read-both-l
 
 const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level', 'rail-voltage-too-high']);
 
-/** The verdict on the trains where something comes before it, how many fit, and what is free before anything is bought. */
+/** The verdict on the trains where something comes before it, and how many fit. */
+const fitsBeside = (found: Found, beside: string | undefined): string[] => [
+  ...(beside === undefined ? [] : [beside]),
+  ...fitsOf(found),
+];
+
+function doubtsOf(found: Found, beside: string | undefined): string[] {
+  const { deciding } = found.conclusion;
+  return [...fitsBeside(found, beside), ...(deciding === undefined ? [] : [decidesText(deciding, found.say)])];
+}
+
 function Fits({ beside, ...found }: Found & { readonly beside: string | undefined }) {
-  const told = [...(beside === undefined ? [] : [beside]), ...fitsOf(found)];
+  const told = fitsBeside(found, beside);
   return told.length === 0 ? null : <p>{told.join(' ')}</p>;
 }
 

@@ -87,24 +87,21 @@ const usualVolts = (scale: Reckoning['scale'], numbers: Found['numbers']) => ({
 });
 
 /** What is said of the trains alone. */
-export function trainsLine({ fleet }: Reckoning, { judgement, seen, capacity }: Power, say: Say): string {
+export function trainsLine({ fleet }: Reckoning, { judgement, seen }: Power, say: Say): string {
   const { verdict } = judgement;
-  const values = { moving: fleet.moving, by: say(`limited-by-${capacity.limitedBy}`) };
+  const values = { moving: fleet.moving };
   if (verdict === 'short') return say(`headline-short-${seen}`, values);
   const standing = fleet.moving === 0 && verdict !== 'tight';
   return say(standing ? 'headline-standing-ample' : `headline-${verdict}`, values);
 }
 
-export function leadOf(found: Found): string {
-  const { reckoning, conclusion, say, numbers } = found;
-  const { power, labels, unit } = reckoning;
-  const { chosen, mayMove, outcome, toBuy, tripBelow } = conclusion;
-  const because = labels.kind === 'not-permitted' ? ` ${say(`because-not-permitted-${labels.because}`)}` : '';
+function leadValues(found: Found) {
+  const { reckoning, conclusion, numbers } = found;
+  const { power, unit } = reckoning;
+  const { chosen, mayMove, toBuy, tripBelow } = conclusion;
   const [here = 0, there = 0] = chosen?.usable ?? [];
   const { muted = 0, parked = 0, moving = mayMove?.tight ?? 0 } = chosen?.counts ?? {};
-  const way = variant(found);
-  const which = way === '' ? outcome : `${outcome}-${way}`;
-  const lead = say(`lead-${which}`, {
+  return {
     ...usualVolts(reckoning.scale, numbers),
     labels: unreadNames(found),
     limit: numbers.amps(unit.limit),
@@ -118,31 +115,62 @@ export function leadOf(found: Found): string {
     here: numbers.amps(here),
     there: numbers.amps(there),
     each: numbers.amps(here),
+    passes: numbers.amps(chosen?.limit ?? 0),
     districts: chosen?.usable.length ?? 1,
     moving,
     muted,
     parked,
-  });
-  const costs = (chosen?.cost.money.to ?? 0) > 0;
-  const free = costs ? freeFirst(conclusion, reckoning.fleet.moving, say) : [];
+  };
+}
+
+export function leadOf(found: Found): string {
+  const { reckoning, conclusion, say } = found;
+  const { labels } = reckoning;
+  const { chosen, outcome } = conclusion;
+  const because = labels.kind === 'not-permitted' ? ` ${say(`because-not-permitted-${labels.because}`)}` : '';
+  const way = variant(found);
+  const which = way === '' ? outcome : `${outcome}-${way}`;
+  const lead = say(`lead-${which}`, leadValues(found));
   const groups = chosen?.inGroups === true ? [say('in-groups')] : [];
-  return [...free, `${lead}${because}`, ...groups].join(' ');
+  return [`${lead}${because}`, ...groups].join(' ');
 }
 
 /** Supplies that replace the one whose trip is in doubt. */
 const REPLACES_SUPPLY: ReadonlySet<string> = new Set([
+  'larger-unit',
   'larger-supply',
   'leds-and-larger-supply',
   'booster-with-freed-supply',
 ]);
 
 /** The steps begin with the test that settles whether a short trips the unit, where that is perhaps; undefined elsewhere. */
-export function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWords | undefined {
+function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWords | undefined {
   const { outcome, kind } = conclusion;
   const fix = fixes[outcome];
+  // On larger boosters the unit there is feeds no track any more.
+  if (conclusion.chosen?.limit !== undefined) return;
   const before = kind === 'stop' || kind === 'labels-first' || BEFORE_THE_TRAINS.has(outcome);
   if (fix === undefined || before || REPLACES_SUPPLY.has(outcome) || reckoning.power?.trip?.kind !== 'perhaps') return;
   return testedFirst(fix, fixes, say('step-prove-trip'));
+}
+
+/** What a larger booster asks for besides: wires that bear it, and the track's leads taken off the unit there is. */
+const ASKED_BY_LARGER = [1, 2] as const;
+
+/** The steps of the fix; of districts on larger boosters, with what these ask for before the first part is done. */
+function fixOf({ conclusion: { outcome, chosen }, fixes }: Pick<Found, 'conclusion' | 'fixes'>): FixWords | undefined {
+  const [fix, larger] = [fixes[outcome], fixes['larger-unit']];
+  if (fix === undefined || larger === undefined || outcome !== 'more-districts' || chosen?.limit === undefined)
+    return fix;
+  const first = fix.steps.findIndex(({ job }) => job !== undefined);
+  const asked = ASKED_BY_LARGER.flatMap((at) => larger.steps[at] ?? []);
+  return { ...fix, steps: [...fix.steps.slice(0, first), ...asked, ...fix.steps.slice(first)] };
+}
+
+/** The fix with its steps as this answer tells them; undefined where there is none. */
+export function severalOf(found: Found): { readonly fixes: readonly string[]; readonly fix: FixWords } | undefined {
+  const fix = provedFirst(found) ?? fixOf(found);
+  return fix === undefined ? undefined : { fixes: [found.conclusion.outcome], fix };
 }
 
 /** The steps of a fix behind the test whether a short trips, worded as `act`. */
@@ -191,7 +219,7 @@ function variant(found: Found): string {
       if (toBuy === undefined) return 'lower';
       return isTold(answers, 'own-use') ? '' : 'own-use';
     case 'more-districts':
-      return chosen?.counts.moving === undefined ? '' : 'part';
+      return districtsVariant(chosen);
     case 'fewer-moving':
       return chosen?.counts.parked === undefined ? '' : 'parked';
     case 'mute-and-park':
@@ -199,6 +227,11 @@ function variant(found: Found): string {
     default:
       return '';
   }
+}
+
+function districtsVariant(chosen: Remedy | undefined): string {
+  if (chosen?.limit !== undefined) return 'larger';
+  return chosen?.counts.moving === undefined ? '' : 'part';
 }
 
 /** `none`: even what only stands is too much. */
@@ -213,22 +246,24 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string | undef
   const { kind, outcome, mayMove } = conclusion;
   if (kind === 'labels-first') return say(staysUnplugged(reckoning) ? 'tonight-unplugged' : 'tonight-labels');
   if (outcome === 'rail-voltage-too-high' || outcome === 'regulated-supply') return say('tonight-measure');
-  const mayNotTrip =
-    outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level' || reckoning.power?.trip?.kind === 'perhaps';
   const { tight = 0, enough = 0 } = mayMove ?? {};
   const { moving } = reckoning.fleet;
   // That what stands is too much has been said already.
   const said = (outcome === 'mute-and-park' && conclusion.chosen === undefined) || reckoning.trains === 0;
-  const parts = [
-    ...(said ? [] : [mostTonight(tight, enough, moving, say)]),
-    ...(mayNotTrip ? [say('tonight-beside')] : []),
-  ];
+  const most = parkedTonight(conclusion, moving, say) ?? mostTonight(tight, enough, moving, say);
+  const parts = [...(said ? [] : [most]), ...beside(reckoning, outcome, say)];
   return parts.length === 0 ? undefined : parts.join(' ');
+}
+
+/** A short may not switch it off; why is told above already where that is perhaps. */
+function beside({ power }: Reckoning, outcome: string, say: Say): string[] {
+  if (outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level') return [say('tonight-beside')];
+  return power?.trip?.kind === 'perhaps' ? [say('tonight-beside-it')] : [];
 }
 
 /** How many may move beyond what is wished, which is told for tonight already; and what is free, where nothing before has said it. */
 export function fitsOf({ reckoning, conclusion, say }: Found): string[] {
-  const { mayMove, more, chosen } = conclusion;
+  const { mayMove, more } = conclusion;
   const { trains, fleet } = reckoning;
   if (mayMove === undefined || trains === 0) return [];
   const some = mayMove.enough < mayMove.tight ? 'fits' : 'fits-all';
@@ -238,16 +273,31 @@ export function fitsOf({ reckoning, conclusion, say }: Found): string[] {
     ...(more !== undefined && more.count > 0
       ? [say('fits-more', { n: more.count, kind: say(`kind-${more.kind}`) })]
       : []),
-    ...(chosen === undefined ? freeFirst(conclusion, fleet.moving, say) : []),
+    ...freeFirst(conclusion, fleet.moving, say),
     ...onceQuietOf(conclusion, say),
     ...evenDivided(conclusion, say),
   ];
 }
 
-/** What parking brings, where not all that is wished may move. */
-function freeFirst({ mayMove }: Conclusion, wished: number, say: Say): string[] {
+/** Whether parking brings more, free, where not all that is wished may move and the answer is not free itself. */
+function parkingHelps({ mayMove, chosen }: Conclusion, wished: number): boolean {
   const { tight = 0, alone = 0 } = mayMove ?? {};
-  return tight < wished && alone > tight ? [say('free-first', { moving: alone })] : [];
+  return chosen?.cost.money.to !== 0 && tight < wished && alone > tight;
+}
+
+/** How many may move as it stands, or with all that waits parked: up to the limit, and with room to spare; undefined where that brings no more, or is told elsewhere. */
+function parkedTonight(conclusion: Conclusion, wished: number, say: Say): string | undefined {
+  const { tight = 0, alone = 0, aloneEnough = 0 } = conclusion.mayMove ?? {};
+  if (!parkingHelps(conclusion, wished) || BEFORE_THE_TRAINS.has(conclusion.outcome)) return undefined;
+  const words = tight < 1 ? 'tonight-parked' : 'tonight-or';
+  const all = aloneEnough < 1 || aloneEnough >= alone;
+  return say(all ? `${words}-all` : words, { tight, moving: alone, enough: aloneEnough });
+}
+
+/** The same where something comes before the trains: until then one stays beside it, whatever runs. */
+function freeFirst(conclusion: Conclusion, wished: number, say: Say): string[] {
+  const told = BEFORE_THE_TRAINS.has(conclusion.outcome) && parkingHelps(conclusion, wished);
+  return told ? [say('free-first', { moving: conclusion.mayMove?.alone ?? 0 })] : [];
 }
 
 /** Where fewer may move because districts do not carry it either: what they would carry. */
@@ -282,11 +332,25 @@ function mostTonight(tight: number, enough: number, wished: number, say: Say): s
 export function remedyName(remedy: Remedy, { fixes, say, numbers }: Pick<Found, 'fixes' | 'say' | 'numbers'>): string {
   const { counts, ratings } = remedy;
   const short = fixes[remedy.id]?.short ?? remedy.id;
+  if (remedy.limit !== undefined) return largerBoosters(remedy, remedy.limit, say, numbers);
   if (ratings.length > 0) return withRatings(remedy, short, say, numbers);
   if (counts.moving !== undefined && counts.parked !== undefined)
     return say('remedy-fewer-parked', { short, n: counts.moving });
   const pieces = counts.moving ?? counts.coaches ?? counts.parked ?? counts.muted;
   return pieces === undefined ? short : say('remedy-counted', { short, n: pieces });
+}
+
+/** Boosters that pass more than the unit there is. */
+function largerBoosters(
+  { ratings, counts, usable }: Remedy,
+  passes: number,
+  say: Say,
+  numbers: Found['numbers'],
+): string {
+  const values = { n: usable.length, limit: numbers.amps(passes), amps: numbers.amps(ratings[0] ?? 0) };
+  if (usable.length > 1) return say('remedy-larger-boosters', values);
+  const larger = say('remedy-larger-unit', values);
+  return counts.moving === undefined ? larger : say('remedy-larger-unit-part', { larger, moving: counts.moving });
 }
 
 /** What each number is: of a booster's supply, or of that of the command station, which comes first where it is to be got. */

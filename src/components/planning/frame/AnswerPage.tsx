@@ -32,15 +32,17 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly only?: boolean;
   /** What can be run with what is there. */
   readonly tonight?: string | undefined;
-  /** What the answer rests on and leaves open: the copy as text keeps it. */
+  /** How many fit, what the answer rests on and leaves open: what stands as sentences on the page, for the copy as text. */
   readonly doubts?: readonly string[];
+  /** What was assumed, one line each, for the copy as text. */
+  readonly assumed?: readonly string[];
   /** The one thing to do, in a few words, and its price in time and money; else the title and the effort of the fix. */
   readonly toDo?: string | undefined;
   /** The headline says what the title of the fix would, so that the title is left out. */
   readonly saidAbove?: boolean;
   readonly price?: string | undefined;
   /** What is to be read before anything is bought. */
-  readonly readFirst?: ReadFirst | undefined;
+  readonly readFirst?: ReadFirst | 'new' | undefined;
   /** How many trains fit. */
   readonly fits?: ComponentChildren;
   /** The assumption that decides, to be settled with one tap. */
@@ -74,11 +76,16 @@ export function AnswerPage(props: AnswerPageProps) {
   const first = props.readFirst === undefined ? undefined : say(`read-first-${props.readFirst}`);
   const text = (): string =>
     plainText({
-      headline,
+      headline: `${verdict.word}: ${headline}`,
       lead,
+      said: [
+        [props.warnings ?? [], unfolded ? [] : (props.tonight ?? [])].flat(),
+        [unfolded ? [] : toDoLine(props, fix), first ?? []].flat(),
+        [...(props.doubts ?? [])],
+      ],
       fix,
       cautions,
-      facts: [props.warnings ?? [], props.tonight ?? [], first ?? [], props.doubts ?? [], props.facts ?? []].flat(),
+      facts: [...(props.facts ?? []), ...(props.assumed ?? [])],
       say,
       here: location.href,
     });
@@ -108,6 +115,9 @@ export function AnswerPage(props: AnswerPageProps) {
     </>
   );
 }
+
+const toDoLine = ({ toDo, price, say }: AnswerPageProps, fix: FixWords): string =>
+  `${say('to-do-title')}: ${toDo ?? fix.title}. ${price ?? fix.effort}`;
 
 /** The one thing to do, with what has to be read before anything is bought, its price, and the ways to its steps and proof. */
 function ToDo({

@@ -48,25 +48,24 @@ export function KnownAnswers({ trail, answers, questions, say, numbers, onChange
 /** Where there is a column for it, it stands open. */
 const isWide = (): boolean => typeof matchMedia === 'function' && matchMedia('(width >= 62rem)').matches;
 
+type Assuming = Pick<Props, 'questions' | 'say' | 'numbers'> & { readonly assumptions: readonly Assumption[] };
+
 /** What was assumed, one line each. */
-export function Assumed({
-  assumptions,
-  questions,
-  say,
-  numbers,
-}: Pick<Props, 'questions' | 'say' | 'numbers'> & { readonly assumptions: readonly Assumption[] }) {
+export function assumedLines({ assumptions, questions, say, numbers }: Assuming): string[] {
+  return assumptions.flatMap(({ field, answer }) => {
+    const found = fieldOf(field);
+    const words = Object.values(questions).find((one) => one.fields[field] !== undefined)?.fields[field];
+    if (found === undefined || words === undefined) return [];
+    return [`${words.known}: ${answerWords(withUnit(answer), found, words, say, numbers)} (${say('is-assumed')})`];
+  });
+}
+
+export function Assumed(props: Assuming) {
   return (
     <>
-      {assumptions.map(({ field, answer }) => {
-        const found = fieldOf(field);
-        const words = Object.values(questions).find((one) => one.fields[field] !== undefined)?.fields[field];
-        if (found === undefined || words === undefined) return null;
-        return (
-          <li key={field}>
-            {words.known}: {answerWords(withUnit(answer), found, words, say, numbers)} ({say('is-assumed')})
-          </li>
-        );
-      })}
+      {assumedLines(props).map((line) => (
+        <li key={line}>{line}</li>
+      ))}
     </>
   );
 }

@@ -6,7 +6,7 @@ export type { AnswerProps } from './answer-props.ts';
 export { costWords } from './cost-words.ts';
 export type { WizardProps, WorkedOutProps } from './Frame.tsx';
 export { Frame } from './Frame.tsx';
-export { Assumed } from './KnownAnswers.tsx';
+export { Assumed, assumedLines } from './KnownAnswers.tsx';
 export { useReckoned } from './reckon.ts';
 export { Surer } from './Surer.tsx';
 export { Trial, TrialResult, useSettled, useTrial } from './Trial.tsx';

@@ -1,5 +1,5 @@
 // The answer to "Which supply goes on which unit?": the arrangements side by side, volts and amperes kept apart.
-import type { Arrangement, NamedSupply, Span } from '../../../engine/index.ts';
+import type { Arrangement, NamedSupply, Placed, Span } from '../../../engine/index.ts';
 import { STEP_LIMIT, sags, stepFinding, stepSize } from '../../../engine/index.ts';
 import type { CrossingRow, Placement } from '../../../wizards/which-supply-where/index.ts';
 import {
@@ -11,9 +11,9 @@ import {
 import type { Say } from '../../words/index.ts';
 import { CROSSING_TAGS } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Surer, useReckoned, Workings } from '../frame/index.ts';
+import { AnswerPage, assumedLines, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { GapMeasured } from './GapMeasured.tsx';
-import { headlineOf, leadOf, stepsOf, toDoOf, verdictOf, warningsOf } from './placing-texts.ts';
+import { headlineOf, leadOf, stepsOf, supplyValues, toDoOf, verdictOf, warningsOf } from './placing-texts.ts';
 
 type Props = WorkedOutProps;
 
@@ -39,6 +39,9 @@ export function WhichSupplyAnswer(props: Props) {
       tonight={tonightOf(placement, say)}
       {...toDoOf(placement, say, numbers)}
       several={steps === undefined ? undefined : { fixes: [placement.outcome], fix: steps }}
+      doubts={doubtsOf(placement, say, numbers)}
+      facts={best === undefined ? [] : arrangementLines(best, placement, props)}
+      assumed={assumedLines({ ...props, assumptions: placement.assumptions })}
       because={
         placement.stillShort && !placement.only ? (
           <>
@@ -76,6 +79,15 @@ const dependsOnTrains = ({ trainsUntold, only, because }: Placement): boolean =>
 function tonightOf({ outcome, toProve }: Placement, say: Say): string | undefined {
   if (outcome === 'two-supplies-alike') return say('place-tonight-unplug');
   return toProve.length > 0 ? say('tonight-beside') : undefined;
+}
+
+/** That a part has too little all the same, and what hangs on trains that nobody has told. */
+function doubtsOf(placement: Placement, say: Say, numbers: Props['numbers']): string[] {
+  const { stillShort, only, eitherShort } = placement;
+  return [
+    ...(stillShort && !only ? [say('place-still-short', { share: numbers.share(eitherShort) })] : []),
+    ...(dependsOnTrains(placement) ? [say('place-depends-trains')] : []),
+  ];
 }
 
 const hasAdvice = (placement: Placement): boolean => adviceFor(placement).advice.length > 0;
@@ -241,7 +253,6 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
         {arrangement.stages.map((placed, index) => {
           const supply = supplies[placed.supply];
           if (supply === undefined) return null;
-          const { idle, loaded } = placed.rails;
           return (
             <li key={placed.supply}>
               <p>
@@ -260,9 +271,7 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
                 </p>
               ) : (
                 <p class="num">
-                  {railsKnown &&
-                    `${sags(placed.rails) ? say('place-rails', { loaded: numbers.volts(loaded.from), idle: numbers.volts(idle.to) }) : say('place-rails-one', { idle: numbers.volts(idle.to) })} · `}
-                  {say('place-usable', { amps: numbers.ampsExactly(placed.capacity.usable) })}
+                  {railsLine(placed, railsKnown, say, numbers)}
                   {!placement.trainsUntold && (
                     <>
                       {' '}
@@ -293,6 +302,35 @@ function ArrangementCard({ placement, arrangement, supplies, railsKnown, best, s
       {arrangement.cascade && <p>{say('place-cascade')}</p>}
     </div>
   );
+}
+
+/** What its rails have and what can be planned with. */
+function railsLine({ rails, capacity }: Placed, railsKnown: boolean, say: Say, numbers: Props['numbers']): string {
+  const plan = say('place-usable', { amps: numbers.ampsExactly(capacity.usable) });
+  if (!railsKnown) return plan;
+  const idle = numbers.volts(rails.idle.to);
+  const told = sags(rails)
+    ? say('place-rails', { loaded: numbers.volts(rails.loaded.from), idle })
+    : say('place-rails-one', { idle });
+  return `${told} · ${plan}`;
+}
+
+/** Which supply feeds which unit, and what that brings, for the copy as text. */
+function arrangementLines(
+  best: Arrangement,
+  placement: Placement,
+  { say, numbers }: Pick<Props, 'say' | 'numbers'>,
+): string[] {
+  const { supplies, railsKnown } = placement;
+  const lines = best.stages.flatMap((placed, index) => {
+    const supply = supplies[placed.supply];
+    if (supply === undefined || placed.label.kind === 'not-permitted') return [];
+    const named = say('place-supply', { ...supplyValues(supply, say, numbers), n: placed.supply + 1 });
+    const trip = placed.trip === 'reached' ? [] : [say(`place-trip-${placed.trip}`)];
+    const what = [railsLine(placed, railsKnown, say, numbers), ...trip].join('; ');
+    return [`${say(index === 0 ? 'place-station' : 'place-booster')}: ${named}: ${what}`];
+  });
+  return [`${say(bestTitle(placement))}:`, ...lines, stepSentence(best, placement, true, { say, numbers })];
 }
 
 function stepSentence(

@@ -103,7 +103,7 @@ function unitWords(
   });
 }
 
-const supplyValues = ({ volts, kind, plug, amps }: NamedSupply, say: Say, numbers: Numbers) => ({
+export const supplyValues = ({ volts, kind, plug, amps }: NamedSupply, say: Say, numbers: Numbers) => ({
   volts: numbers.volts(volts),
   kind: say(`kind-${kind}`),
   plug: say(`place-plug-${plug ?? 'terminals'}`),

@@ -9,7 +9,7 @@ import { Caution, together } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import { joined } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Assumed, costWords, Surer, useReckoned, Workings } from '../frame/index.ts';
+import { AnswerPage, Assumed, assumedLines, costWords, Surer, useReckoned, Workings } from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 import { changeWords } from './change-words.ts';
 import { LoadTest } from './LoadTest.tsx';
@@ -35,7 +35,17 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
   // What the input of the unit asks for is not asked here.
   if (found.kind === 'stopped')
     return <AnswerPage {...page} only={true} readFirst={found.buys ? 'input' : undefined} />;
-  if (found.kind === 'not-known') return <AnswerPage {...page} figure={<WhatIsMissing {...props} found={found} />} />;
+  if (found.kind === 'not-known') {
+    const missing = <WhatIsMissing {...props} found={found} />;
+    return (
+      <AnswerPage
+        {...page}
+        figure={missing}
+        doubts={missingLines(found, say, numbers)}
+        assumed={assumedFor(found, props)}
+      />
+    );
+  }
   if (found.kind === 'no-solution') return <AnswerPage {...page} />;
   const wiring = found;
   return (
@@ -48,19 +58,16 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
       toDo={toDoOf(wiring, say, numbers)}
       saidAbove={wiring.outcome === 'wiring-good'}
       price={priceOf(wiring.chosen, say, numbers)}
-      fits={
-        <>
-          <Afterwards wiring={wiring} say={say} numbers={numbers} />
-          {isRing(wiring.chosen) && wiring.others.some(isStraight) && <p>{say('wire-ring-else')}</p>}
-        </>
-      }
+      fits={afterwardsLines(wiring, say, numbers).map((line) => <p key={line}>{line}</p>)}
       decides={<Decides {...props} wiring={wiring} />}
       figure={<Pictures wiring={wiring} say={say} numbers={numbers} />}
       others={wiring.others.length === 0 ? undefined : <Others wiring={wiring} say={say} numbers={numbers} />}
       surer={<MakeSurer {...props} wiring={wiring} />}
       proof={<Test {...props} wiring={wiring} />}
       numbers={<Figures {...props} wiring={wiring} />}
+      doubts={[...afterwardsLines(wiring, say, numbers), ...decidesLines(wiring, say)]}
       facts={[givenWords(wiring, say, numbers)]}
+      assumed={[...assumedFor(wiring, props), ...takenLines(wiring, say, numbers)]}
     />
   );
 }
@@ -215,6 +222,13 @@ function Decides({ wiring, say, onAsk }: WithWiring & Pick<WorkedOutProps, 'onAs
   );
 }
 
+function decidesLines({ sure }: Wiring, say: Say): string[] {
+  const [first] = sure.on;
+  return sure.kind === 'depends' && first !== undefined
+    ? [`${say('wire-decides')} ${say(`wire-untold-${first}`)}`]
+    : [];
+}
+
 function MakeSurer({ wiring, ...props }: WorkedOutProps & { readonly wiring: Wiring }) {
   const { left, say } = props;
   const could = new Set(wiring.sure.on.flatMap((id) => TOLD_BY[id] ?? []));
@@ -311,6 +325,23 @@ function WhatIsMissing({
   );
 }
 
+/** What is missing and what would surely do until it is told, for the copy as text. */
+function missingLines(found: NotKnown, say: Say, numbers: Numbers): string[] {
+  const { missing, enough, trip } = found;
+  return [
+    `${say('wire-missing-title')}: ${missing.map((part) => say(`wire-missing-${part}`)).join(' ')}`,
+    `${say('wire-enough-title')}:`,
+    ...enough.map((one) => enoughWords(one, say, numbers)),
+    say('wire-enough-how'),
+    ...(isUntold(found) ? [say('wire-enough-untold', { trip: numbers.amps(trip) })] : []),
+  ];
+}
+
+const assumedFor = (
+  { assumptions }: Pick<NotKnown, 'assumptions'>,
+  { questions, say, numbers }: Pick<WorkedOutProps, 'questions' | 'say' | 'numbers'>,
+): string[] => assumedLines({ assumptions, questions, say, numbers });
+
 function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], say: Say, numbers: Numbers): string {
   const lengths = { track: numbers.metres(track), way: numbers.metres(way) };
   if (least?.change.kind !== 'rewired') return say('wire-enough-none', lengths);
@@ -337,17 +368,17 @@ function leadOf({ now, chosen, others, trip, plan, supply }: Wiring, say: Say, n
   return `${present}${noticed} ${say(better)}`;
 }
 
-/** What the one thing to do brings. */
-function Afterwards({ wiring, say, numbers }: WithWiring) {
-  const { now, chosen, outcome } = wiring;
-  if (chosen === undefined || chosen === now) return null;
-  const sentence = outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then';
-  return (
-    <p>
-      {say(sentence, factsOf(wiring, say, numbers)(chosen))}
-      {wiring.supply?.kind === 'perhaps' && !isTripSure(chosen, wiring.supply) && ` ${say('wire-then-supply')}`}
-    </p>
+/** What the one thing to do brings, and what else there is where it asks for a bus that comes round again. */
+function afterwardsLines(wiring: Wiring, say: Say, numbers: Numbers): string[] {
+  const { now, chosen, outcome, supply, others } = wiring;
+  const ring = isRing(chosen) && others.some(isStraight) ? [say('wire-ring-else')] : [];
+  if (chosen === undefined || chosen === now) return ring;
+  const sentence = say(
+    outcome === 'lower-trip-level' ? 'wire-lead-trip' : 'wire-lead-then',
+    factsOf(wiring, say, numbers)(chosen),
   );
+  const unsure = supply?.kind === 'perhaps' && !isTripSure(chosen, supply);
+  return [unsure ? `${sentence} ${say('wire-then-supply')}` : sentence, ...ring];
 }
 
 /** A supply is known to give a band only. */
@@ -384,8 +415,17 @@ function givenWords(wiring: Wiring, say: Say, numbers: Numbers): string {
   });
 }
 
+/** What unit and rails were taken as. */
+function takenLines({ plan, pair }: Wiring, say: Say, numbers: Numbers): string[] {
+  return [
+    ...(pair ? [say('wire-assumed-pair')] : []),
+    say('wire-assumed-stage', { ohms: numbers.ohms(plan.source.ohms) }),
+    say('wire-assumed-rail', { rail: numbers.quantity(plan.rails.ohmsPerMetre, 'resistance-per-metre') }),
+  ];
+}
+
 function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutProps, 'questions'>) {
-  const { plan, pair, assumptions } = wiring;
+  const { assumptions } = wiring;
   return (
     <details class="assumed">
       <summary>
@@ -394,9 +434,9 @@ function Given({ wiring, say, numbers, questions }: WithWiring & Pick<WorkedOutP
       </summary>
       <ul>
         <Assumed assumptions={assumptions} questions={questions} say={say} numbers={numbers} />
-        {pair && <li>{say('wire-assumed-pair')}</li>}
-        <li>{say('wire-assumed-stage', { ohms: numbers.ohms(plan.source.ohms) })}</li>
-        <li>{say('wire-assumed-rail', { rail: numbers.quantity(plan.rails.ohmsPerMetre, 'resistance-per-metre') })}</li>
+        {takenLines(wiring, say, numbers).map((line) => (
+          <li key={line}>{line}</li>
+        ))}
       </ul>
     </details>
   );
