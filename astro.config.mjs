@@ -5,6 +5,7 @@ import { asked } from './scripts/build/asked.mjs';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
+import { licences } from './scripts/build/licences.mjs';
 import { offline } from './scripts/build/offline.mjs';
 import { packedModel } from './scripts/build/packed-model.mjs';
 import { ownPolicies } from './scripts/build/policy.mjs';
@@ -61,5 +62,5 @@ export default defineConfig({
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), asked(), ownPolicies(), offline(), compressedTwins()],
+  integrations: [faces(), mdx(), preact(), asked(), licences(), ownPolicies(), offline(), compressedTwins()],
 });

@@ -23,6 +23,9 @@ const face = (packageName, file, characters, cutting = {}) => ({
   cutting,
 });
 
+/** The packages that the faces come from. */
+export const FACES = ['besley', 'atkinson-hyperlegible-next', 'noto-sans-math'].map((name) => `@fontsource/${name}`);
+
 const display = face('besley', 'besley-latin-700-normal.woff2', TEXT, { noLayoutClosure: true });
 const text = face('atkinson-hyperlegible-next', 'atkinson-hyperlegible-next-latin-400-normal.woff2', TEXT);
 const strong = face('atkinson-hyperlegible-next', 'atkinson-hyperlegible-next-latin-700-normal.woff2', TEXT);
