@@ -24,6 +24,9 @@ function packageOf(name) {
   return { name, version, identifier: license, text: readFileSync(new URL(file, folder), 'utf8') };
 }
 
+const { version, license: identifier } = JSON.parse(readFileSync(new URL('package.json', root), 'utf8'));
+const OWN = { name: 'Both Rails', version, identifier, text: readFileSync(new URL('LICENSE', root), 'utf8') };
+
 /** The name of the package that a file belongs to, or undefined where it is ours. */
 const packageAt = (path) =>
   /.*[\\/]node_modules[\\/]((?:@[^\\/]+[\\/])?[^\\/]+)/.exec(path)?.[1]?.replaceAll('\\', '/');
@@ -40,10 +43,10 @@ const noted = (bundled) => ({
   },
 });
 
-/** @returns {readonly Shipped[]} by name, each once */
+/** @returns {readonly Shipped[]} the site itself, then the rest by name, each once */
 function shipped(bundled) {
   if (bundled.size === 0) throw new Error('The bundler did not say which packages are shipped');
-  const all = [...new Set([...bundled, ...BESIDE, ...FACES])].sort().map(packageOf);
+  const all = [OWN, ...[...new Set([...bundled, ...BESIDE, ...FACES])].sort().map(packageOf)];
   for (const { name, identifier, text } of all) {
     if (!(identifier && text.trim())) throw new Error(`${name} is shipped, and no licence of it was found`);
   }
