@@ -71,12 +71,13 @@ export async function cautionWords(language: Language, ids: readonly string[]): 
 
 export const checksFor = (language: Language): Promise<CollectionEntry<'checks'>[]> => entriesOf('checks', language);
 
-/** What people say in other languages for the answers of checks, by check/option. */
-export async function phrasesOfChecks(): Promise<ReadonlyMap<string, readonly string[]>> {
-  const said = new Map<string, readonly string[]>();
+/** What people say in other languages for the answers of checks, by check/option and language. */
+export async function phrasesOfChecks(): Promise<ReadonlyMap<string, Readonly<Record<string, readonly string[]>>>> {
+  const said = new Map<string, Readonly<Record<string, readonly string[]>>>();
   for (const { id, data } of await getCollection('phrases')) {
     if (!id.endsWith('/checks')) continue;
-    for (const [answer, lines] of Object.entries(data)) said.set(answer, [...(said.get(answer) ?? []), ...lines]);
+    const language = id.split('/').at(-2) ?? '';
+    for (const [answer, lines] of Object.entries(data)) said.set(answer, { ...said.get(answer), [language]: lines });
   }
   return said;
 }

@@ -145,10 +145,10 @@ export async function saidOf(language: Language): Promise<Said[]> {
   const phrases = await phrasesOfChecks();
   return (await checksFor(language)).flatMap(({ id, data }) => {
     const check = nameOf(id);
-    return Object.entries(data.options).map(([option, { says }]) => ({
-      check,
-      option,
-      lines: [...says, ...(phrases.get(`${check}/${option}`) ?? [])],
-    }));
+    const own = writtenIn(id);
+    return Object.entries(data.options).map(([option, { says }]) => {
+      const lines = phrases.get(`${check}/${option}`);
+      return { check, option, lines: { ...lines, [own]: [...says, ...(lines?.[own] ?? [])] } };
+    });
   });
 }

@@ -53,6 +53,21 @@ describe('the card', () => {
     );
   });
 
+  test('says first what to try where a fix is proposed, and does not call it still possible', () => {
+    const left = [
+      { fixClass: 'one-rail', chance: 0.72 },
+      { fixClass: 'skew', chance: 0.1 },
+    ];
+    const lines = cardLines(
+      { complaint: 'trips-at-gap', told, left, proposed: 'one-rail', checks, say, numbers },
+      0,
+    ).filter((line) => line.includes('the repair one-rail') || line.includes('the repair skew'));
+    expect(lines).toEqual([
+      'Try this now: the repair one-rail (most likely, about 70\u00a0%).',
+      'Still possible: the repair skew (perhaps, about 10\u00a0%).',
+    ]);
+  });
+
   test('is short enough for a forum post with its link, however much was told', () => {
     const everything = Object.fromEntries(SIGN_MODEL.checks.map(({ id, options }) => [id, options[0] ?? '']));
     const anyLeft = fc.array(

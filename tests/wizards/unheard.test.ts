@@ -2,8 +2,8 @@ import { expect, test } from 'vitest';
 import { isUnheard, Listener } from '../../src/wizards/put-it-right/index.ts';
 
 const listener = new Listener([
-  { check: 'weather', option: 'cold', lines: ['every winter the siding is dead'] },
-  { check: 'how-driven', option: 'radio', lines: ['wireless throttles'] },
+  { check: 'weather', option: 'cold', lines: { en: ['every winter the siding is dead'] } },
+  { check: 'how-driven', option: 'radio', lines: { en: ['wireless throttles'] } },
 ]);
 const unheard = (text: string): boolean => isUnheard(text, listener.hear(text));
 

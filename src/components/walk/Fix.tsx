@@ -28,7 +28,7 @@ export function Proposing(props: ProposingProps) {
         <section class="part" lang={lang}>
           <p class="small">{say(second ? 'walk-second' : 'walk-proposal')}</p>
           <h1 class="verdict" tabIndex={-1}>
-            {fix.title}
+            {isUnsure(next, context, fixClass) ? say('walk-may-be', { title: fix.title }) : fix.title}
           </h1>
           {!second && next?.kind === 'fix' && (
             <p class="small">
@@ -64,6 +64,12 @@ export function Proposing(props: ProposingProps) {
     </WithFix>
   );
 }
+
+/** Below this a title that says "it is" would promise too much. From memory (judgement). */
+const SAYS_IT_IS = 0.6;
+
+const isUnsure = (next: WalkContext['next'], context: WalkContext, fixClass: string): boolean =>
+  next?.kind === 'fix' && context.fixed.length === 0 && next.chance < SAYS_IT_IS && !isRead(context, fixClass);
 
 interface FixingProps extends PartProps {
   readonly fixClass: string;

@@ -57,7 +57,7 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
           <Group key={group} group={group} {...chips} />
         ))}
       </div>
-      <div class="acts">
+      <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
         <button class="button" type="submit">
           {say(goOn(news, seen), { n: news })}
         </button>

@@ -8,6 +8,7 @@ import {
   besideInParts,
   CANNOT,
   leavesATrace,
+  mendedByCheck,
   NOTHING_TOLD,
   placeInParts,
   placeOf,
@@ -15,6 +16,7 @@ import {
   rowOfCheck,
   verdictOf,
   walkAddress,
+  withoutMending,
 } from '../../wizards/put-it-right/index.ts';
 import { MadeThen } from '../link/index.ts';
 import { type Address, useHeading } from '../shared/index.ts';
@@ -69,15 +71,16 @@ export function WalkOn(props: WalkOnProps) {
   const made = verdict === undefined ? undefined : { release, verdict };
   const parts = { say, numbers, language, home, cautions: all.cautions, pictureStyles };
   const see = (check: string, option: string): void => {
-    go(withSeen(told, check, option), { ...sitting, [check]: option });
+    go(ended(withSeen(told, check, option), complaint), { ...sitting, [check]: option });
   };
+  const proposed = walk.state === 'proposing' ? walk.fixClass : undefined;
   const card = useCallback(
     (): readonly string[] =>
       cardLines(
-        { complaint, told, left: possibleNow(walk.context).shown, checks: all.checks, say, numbers },
+        { complaint, told, left: possibleNow(walk.context).shown, proposed, checks: all.checks, say, numbers },
         location.href.length,
       ),
-    [complaint, told, walk, all, say, numbers],
+    [complaint, told, walk, proposed, all, say, numbers],
   );
   const beside = { complaint, told, walk, checks: all.checks, made, card, go, ...parts };
   return (
@@ -233,7 +236,7 @@ interface NowProps extends BesideProps {
 }
 
 /** What the state asks of the person. */
-function Now({ walk, told, checks, made, card, go, see, complaint: _, ...parts }: NowProps) {
+function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: NowProps) {
   const { context, state, check = '', fixClass = '' } = walk;
   switch (state) {
     case 'safety':
@@ -254,7 +257,7 @@ function Now({ walk, told, checks, made, card, go, see, complaint: _, ...parts }
           {...parts}
           seen={told.seen}
           checks={checks}
-          onTold={(seen) => go({ ...told, seen, toldFirst: true })}
+          onTold={(seen) => go(ended({ ...told, seen, toldFirst: true }, complaint))}
         />
       );
     case 'equipping':
@@ -336,9 +339,16 @@ function putBack(told: Told, fixClass: string, done: boolean): Told {
   return done ? next : { ...next, left: [...told.left, fixClass] };
 }
 
-/** What seemed to help did not. */
+/** A check that puts it right by being done ends the walk: what it mended has helped. */
+function ended(told: Told, complaint: ComplaintId): Told {
+  const mended = mendedByCheck(complaint, told);
+  return mended === undefined || told.fixed.includes(mended) ? told : { ...told, fixed: [...told.fixed, mended] };
+}
+
+/** What seemed to help did not; nor did the check that seemed to. */
 const cameBack = (told: Told): Told => ({
   ...told,
+  seen: withoutMending(told.seen),
   tried: [...new Set([...told.tried, ...told.fixed])],
   fixed: [],
   isolation: undefined,

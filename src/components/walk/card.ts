@@ -14,13 +14,18 @@ export interface CardProps {
   readonly complaint: ComplaintId;
   readonly told: Told;
   readonly left: readonly { readonly fixClass: string; readonly chance: number }[];
+  /** The fix that is proposed now: it is said first, and not among those that are left. */
+  readonly proposed?: string | undefined;
   readonly checks: Readonly<Record<string, CheckNames>>;
   readonly say: Say;
   readonly numbers: Numbers;
 }
 
 /** The lines of a card; together no longer than a post with a link of that many characters. */
-export function cardLines({ complaint, told, left, checks, say, numbers }: CardProps, linkLength: number): string[] {
+export function cardLines(
+  { complaint, told, left, proposed, checks, say, numbers }: CardProps,
+  linkLength: number,
+): string[] {
   const answers = Object.entries(told.seen)
     .filter(([, option]) => option !== CANNOT)
     .map(([check, option]) => `${checks[check]?.known ?? check}: ${checks[check]?.options[option]?.label ?? option}`);
@@ -29,10 +34,13 @@ export function cardLines({ complaint, told, left, checks, say, numbers }: CardP
     const name = say(`class-${one}`);
     return told.left.includes(one) ? say('walk-left-as-changed', { name }) : name;
   });
+  const named = ({ fixClass, chance }: (typeof left)[number]): string =>
+    `${say(`class-${fixClass}`)} (${likely(chance, say, numbers)})`;
   const parts: Parts = {
     told: answers,
     tried,
-    left: left.map(({ fixClass, chance }) => `${say(`class-${fixClass}`)} (${likely(chance, say, numbers)})`),
+    now: left.filter(({ fixClass }) => fixClass === proposed).map(named),
+    left: left.filter(({ fixClass }) => fixClass !== proposed).map(named),
   };
   const write = (some: Parts): string[] => [
     say(`complaint-${complaint}`),
@@ -43,7 +51,7 @@ export function cardLines({ complaint, told, left, checks, say, numbers }: CardP
   return shortened(parts, write, Math.max(LEAST_LENGTH, CARD_LENGTH - linkLength));
 }
 
-const LINES = ['told', 'tried', 'left'] as const;
+const LINES = ['told', 'tried', 'now', 'left'] as const;
 type Parts = Readonly<Record<(typeof LINES)[number], readonly string[]>>;
 
 function lineOf(line: (typeof LINES)[number], shown: readonly string[], all: number, say: Say): string {

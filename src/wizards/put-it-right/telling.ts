@@ -1,11 +1,11 @@
 // What people write in their own words, heard for what they could mean: proposals only, nothing counts until it is tapped.
 import MiniSearch from 'minisearch';
 
-/** Lines that people say for one answer, in whatever language. */
+/** Lines that people say for one answer, by language. */
 export interface Said {
   readonly check: string;
   readonly option: string;
-  readonly lines: readonly string[];
+  readonly lines: Readonly<Record<string, readonly string[]>>;
 }
 
 export interface HeardOf {
@@ -19,6 +19,7 @@ interface Line {
   readonly id: number;
   readonly check: string;
   readonly option: string;
+  readonly language: string;
   readonly text: string;
   /** One or two: "lights on, but no reaction". */
   readonly clauses: number;
@@ -70,15 +71,66 @@ const WELL = new Set(
 /** What follows these is another matter. */
 const TURNS = new Set('until till except unless bis ausser jusqu sauf tot behalve'.split(' '));
 
-/** Small words that say nothing of a trouble; "only" and "all" say much. English, German, French, Dutch. */
-const SMALL = new Set(
+/** Small words that say nothing of a trouble; "only" and "all" say much. */
+const SMALL_OF: Readonly<Record<string, string>> = {
+  en: 'a an the i my me we our you your it its is are was were be been has have had do does did of to at in on into by and or so as if then that this these those there with for from very also when whenever get gets got',
+  de: 'der die das den dem des ein eine einen einem ich mein meine wir es ist sind war von zu zum zur im am auf in und oder so wenn dann mit fur aus auch immer sehr bei beim sich er sie',
+  fr: 'le la les l un une des du de d je mon ma mes nous il elle est sont a au aux en et ou si quand alors avec pour sur que qui se ce cette ca y',
+  nl: 'het een ik mijn we is zijn was van te in op en of als dan met voor uit ook altijd erg bij zich er dat die de',
+};
+const SMALL = new Set(Object.values(SMALL_OF).flatMap((words) => words.split(' ')));
+
+/** More small words by which a language is known. */
+const KNOWN_BY: Readonly<Record<string, string>> = {
+  en: 'but not only all they one two every no',
+  de: 'aber nicht nur alle zwei kein keine noch nach wie wird werden vor an also als je sonst',
+  fr: 'mais pas tous tout deux ne dans plus sans chaque par depuis on ou or',
+  nl: 'maar niet alle alleen pas je twee geen nog naar hoe wordt worden aan om',
+};
+
+const LANGUAGES = Object.keys(SMALL_OF);
+const markersOf = (language: string): string[] => `${SMALL_OF[language]} ${KNOWN_BY[language]}`.split(' ');
+
+/** Words that stand among the small words of one language only. */
+const MARKERS = new Map(
+  LANGUAGES.map((language) => {
+    const others = new Set(LANGUAGES.filter((other) => other !== language).flatMap(markersOf));
+    return [language, new Set(markersOf(language).filter((word) => !others.has(word)))];
+  }),
+);
+
+/** A second language is spoken too where so many of its small words stand for one of the first. From memory (judgement). */
+const MIXED = 1 / 3;
+
+/** The languages that a text reads as, by its small words: all of them where it has none. */
+function languagesOf(spoken: readonly string[]): readonly string[] {
+  const counts = LANGUAGES.map((language) => spoken.filter((word) => MARKERS.get(language)?.has(word)).length);
+  const most = Math.max(...counts);
+  return LANGUAGES.filter((_, at) => (counts[at] ?? 0) >= MIXED * most);
+}
+
+/** They only point at what is meant: "it buzzes" is said by "a locomotive buzzes", but "in time" not by "the same time". */
+const POINTERS = new Set(
   [
-    'a an the i my me we our you your it its is are was were be been has have had do does did of to at in on into by and or so as if then that this these those there with for from very also when whenever get gets got',
-    'der die das den dem des ein eine einen einem ich mein meine wir es ist sind war von zu zum zur im am auf in und oder so wenn dann mit fur aus auch immer sehr bei beim sich er sie',
-    'le la les l un une des du de d je mon ma mes nous il elle est sont a au aux en et ou si quand alors avec pour sur que qui se ce cette ca y',
-    'het een ik mijn we is zijn was van te in op en of als dan met voor uit ook altijd erg bij zich er dat die de',
+    'a an the it its i my our they this that is are was were',
+    'der die das den dem ein eine einen einem es er sie ich mein meine ist sind war',
+    'le la les un une il elle je mon ma mes est sont',
+    'het een de ik mijn is zijn was',
   ].flatMap((words) => words.split(' ')),
 );
+
+/** Whether lines of a language count in a text: one that is not told by its small words always does. */
+const counts = (language: string, spoken: readonly string[]): boolean =>
+  spoken.includes(language) || !LANGUAGES.includes(language);
+
+/** Numbers belong to the word behind them: "two boosters" is not said by "the booster trips with two trains". */
+const NUMBERS = new Set('one two three both zwei drei beide deux trois twee drie beide'.split(' '));
+
+/** When and where are said of a trouble: a single word for it counts alone or beside a word for what happens, not in "factory settings everywhere". */
+const SAID_OF_TROUBLE = new Set(['when-it-happens', 'which-places']);
+const TROUBLE = 'what-happens';
+/** Danger is rather heard once too often. */
+const DANGER = 'danger-now';
 
 /** Words of a text: small letters without accents, "n't" as a word of its own. */
 function wordsOf(text: string): string[] {
@@ -95,10 +147,14 @@ export class Listener {
   readonly #index: MiniSearch<Line>;
   readonly #lines: readonly Line[];
   readonly #weights = new Map<string, number>();
+  /** Weighty words of the lines for what happens, by language. */
+  readonly #ofTrouble: ReadonlySet<string>;
 
   constructor(said: readonly Said[]) {
     this.#lines = said
-      .flatMap(({ check, option, lines }) => lines.map((text) => ({ check, option, text })))
+      .flatMap(({ lines, ...of }) =>
+        Object.entries(lines).flatMap(([language, own]) => own.map((text) => ({ ...of, language, text }))),
+      )
       .map((line, id) => ({ id, clauses: Math.min(2, clausesOf(line.text).length), ...line }));
     this.#index = new MiniSearch<Line>({
       fields: ['text'],
@@ -106,6 +162,12 @@ export class Listener {
       processTerm: (term) => (SMALL.has(term) ? null : term),
     });
     this.#index.addAll(this.#lines);
+    this.#ofTrouble = new Set(
+      this.#lines
+        .filter(({ check }) => check === TROUBLE)
+        .flatMap(({ language, text }) => wordsOf(text).map((word) => `${language} ${word}`))
+        .filter((word) => !SMALL.has(word.split(' ')[1] ?? '')),
+    );
     const count = new Map<string, number>();
     for (const { text } of this.#lines)
       for (const word of new Set(wordsOf(text))) count.set(word, (count.get(word) ?? 0) + 1);
@@ -115,12 +177,13 @@ export class Listener {
   /** At most twelve answers, each once. Any text; an empty one says nothing. */
   hear(text: string): HeardOf[] {
     const best = new Map<string, HeardOf & { readonly score: number }>();
+    const languages = languagesOf(wordsOf(text));
     const clauses = clausesOf(text);
     const spans = clauses
       .flatMap((one, at) => [[one], clauses.slice(at, at + 2)])
       .filter(({ length }, at) => length > at % 2);
     for (const span of spans) {
-      for (const { line, score, words } of this.#said(span)) {
+      for (const { line, score, words } of this.#said(span, languages)) {
         const key = `${line.check} ${line.option}`;
         if (score > (best.get(key)?.score ?? 0))
           best.set(key, { check: line.check, option: line.option, words, score });
@@ -133,15 +196,29 @@ export class Listener {
   }
 
   /** What is said in so many clauses on end: lines of as many. */
-  #said(clauses: readonly string[]) {
+  #said(clauses: readonly string[], languages: readonly string[]) {
     const clause = clauses.join(' ');
     const spoken = wordsOf(clause);
-    const found = this.#found(clause, spoken);
+    const found = this.#found(clause, spoken).filter(({ line }) => counts(line.language, languages));
     return found
       .filter(({ line }) => line.clauses === clauses.length)
       .filter((one) => one.share >= ENOUGH && isNear(one, spoken) && isMeant(one, spoken))
+      .filter((one) => isCounted(one, spoken) && this.#isEnough(one, spoken))
       .filter((one) => isWhole(one, spoken) || particular(one, found) >= PARTICULAR)
       .map(({ line, share, heard, words }) => ({ line, words, score: share * this.#weigh(heard) }));
+  }
+
+  /** A line of one weighty word is said word for word, and beside what happens where it only says when or where. */
+  #isEnough(one: Found, spoken: readonly string[]): boolean {
+    const weighty = one.own.filter((word) => this.#weigh([word]) > 0);
+    if (weighty.length > 1 || one.line.check === DANGER) return true;
+    return isWhole(one, spoken, POINTERS) && (!isBareWhen(one) || this.#isOfTrouble(one, spoken));
+  }
+
+  /** Whether nothing else is said beside these words, or what happens. */
+  #isOfTrouble({ words, line }: Found, spoken: readonly string[]): boolean {
+    const others = spoken.filter((word) => !(words.includes(word) || SMALL.has(word)));
+    return others.length === 0 || others.some((word) => this.#ofTrouble.has(`${line.language} ${word}`));
   }
 
   /** Every line of which a word is heard. */
@@ -184,9 +261,13 @@ interface Found {
   readonly words: readonly string[];
 }
 
-/** Whether a line stands in the text word for word, its small words too. */
-const isWhole = ({ line }: Found, spoken: readonly string[]): boolean =>
-  ` ${spoken.join(' ')} `.includes(` ${wordsOf(line.text).join(' ')} `);
+/** Whether a line stands in the text word for word, its small words too; of both, some words may be passed over. */
+function isWhole({ line }: Found, spoken: readonly string[], passed: ReadonlySet<string> = NONE): boolean {
+  const kept = (words: readonly string[]): string => ` ${words.filter((word) => !passed.has(word)).join(' ')} `;
+  return kept(spoken).includes(kept(wordsOf(line.text)));
+}
+
+const NONE: ReadonlySet<string> = new Set();
 
 /** How much of what these words could come from is the same answer, 0 to 1: a word from the lines of many answers says little of any. */
 function particular({ line, words }: Found, found: readonly Found[]): number {
@@ -204,11 +285,34 @@ function isNear({ own, words }: Found, spoken: readonly string[]): boolean {
   return spoken.some((_, at) => sought.every((word) => spoken.slice(at, at + width).includes(word)));
 }
 
+/** Whether a line is one bare word for when or where. */
+const isBareWhen = ({ own, line }: Found): boolean => own.length === 1 && SAID_OF_TROUBLE.has(line.check);
+
+/** Whether each number of the line stands before the same word as there, or one word farther off: "two old boosters". */
+function isCounted({ line, heard }: Found, spoken: readonly string[]): boolean {
+  const own = wordsOf(line.text);
+  return own.every((number, at) => {
+    const counted = own[at + 1];
+    if (!(NUMBERS.has(number) && heard.includes(number)) || counted === undefined) return true;
+    return spoken.some((word, place) => word === number && spoken.slice(place + 1, place + 3).some(isLike(counted)));
+  });
+}
+
+/** Whether a word begins as another does: "booster" and "boosters". */
+const isLike =
+  (one: string) =>
+  (other: string): boolean =>
+    one.slice(0, BEGINS_ALIKE) === other.slice(0, BEGINS_ALIKE);
+const BEGINS_ALIKE = 4;
+
 /** Whether the text says it, and not its contrary or that it is well, as far as the line does not say so itself. */
 function isMeant({ own, heard, words }: Found, spoken: readonly string[]): boolean {
   const negations = own.filter((word) => NEGATIONS.has(word));
   if (negations.length > 0) return negations.every((word) => heard.includes(word));
-  return !isDenied(spoken, words) && (own.some((word) => WELL.has(word)) || !isWell(spoken, words));
+  return (
+    !(isDenied(spoken, words) || changedNothing(spoken, words)) &&
+    (own.some((word) => WELL.has(word)) || !isWell(spoken, words))
+  );
 }
 
 /** Whether a negation stands shortly before the first of these words, or behind the last. */
@@ -220,6 +324,15 @@ function isDenied(spoken: readonly string[], words: readonly string[]): boolean 
     spoken.slice(last + 1, last + 2).some((word) => DENIES_BEFORE.has(word))
   );
 }
+
+/** What changed nothing is not what happens: "throwing turnouts made no difference". */
+const NO_DIFFERENCE =
+  /\b(chang\w+ nothing|no (change|difference|help)|not (help\w*|change)|andert\w* nichts|hilft nicht|bringt nichts|change rien|aide pas|helpt niet|verandert niets)\b/;
+
+const changedNothing = (spoken: readonly string[], words: readonly string[]): boolean => {
+  const last = spoken.findLastIndex((word) => words.includes(word));
+  return NO_DIFFERENCE.test(spoken.slice(last + 1, last + 1 + REACH).join(' '));
+};
 
 /** Whether it is said shortly before or after these words that this is well: "summer is perfect". */
 function isWell(spoken: readonly string[], words: readonly string[]): boolean {

@@ -24,6 +24,7 @@ const SAY_LIGHTS: Options = {
   'what-happens': [
     ...(['stops-dark', 'stops-lit', 'slow-or-dim', 'fast-or-bright'] as const),
     ...(['accessories-wrong', 'shown-occupied', 'gets-hot', 'cannot-be-read', 'house-fuse', 'tingle'] as const),
+    'acts-otherwise',
   ],
 };
 /** Troubles of a title in which the unit goes off, or that are none of a train. */
@@ -38,7 +39,7 @@ const LIGHTS_TELL_NOTHING: ReadonlySet<string> = new Set([
  */
 const STAYS_ON: ReadonlySet<string> = new Set([
   ...(['stops-lit', 'slow-or-dim', 'fast-or-bright', 'runs-by-itself', 'accessories-wrong', 'gets-hot'] as const),
-  ...(['shown-occupied', 'handhelds-dead', 'cannot-be-read', 'hums'] as const),
+  ...(['shown-occupied', 'handhelds-dead', 'cannot-be-read', 'hums', 'acts-otherwise'] as const),
 ]);
 
 /** Complaints whose title names these troubles and no other. */
@@ -67,7 +68,9 @@ const SAY_STAYS_ON: Options = {
   // What a unit says in place of a short.
   'booster-lamp': ['no-signal', 'stopped'],
 };
-const OF_ONE: Options = { 'one-or-all': ['deaf', 'runs-badly', 'another-number', 'runs-off', 'lights-only'] };
+const OF_ONE: Options = {
+  'one-or-all': ['deaf', 'runs-badly', 'another-number', 'runs-off', 'lights-only', 'acts-otherwise'],
+};
 
 /** Answers by which nothing ran before it went off: then nothing can have got slower or dimmer first. */
 const SAY_NOTHING_RAN: Options = {

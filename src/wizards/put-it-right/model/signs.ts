@@ -8,7 +8,8 @@ export const CORE_SIGNS = [
   // What is wrong, in one line: everything or a part switches off; trains stop and their lights are out; they stand lit or run on and do not
   // obey; slow or dim; a jerk, stutter or flicker; something runs or moves by itself; turnouts or signals act up; something gets hot;
   // an empty track is shown as occupied; handhelds or their bus are dead; a decoder cannot be read; only a lamp or message complains; the
-  // fuse or the residual-current switch of the house goes; metal parts tingle; trains too fast, lamps too bright; it only hums, buzzes or ticks.
+  // fuse or the residual-current switch of the house goes; metal parts tingle; trains too fast, lamps too bright; it only hums, buzzes or ticks;
+  // it drives, but keys do other things than they did, lights are wrong, or it starts and stops late.
   {
     id: 'trouble',
     values: [
@@ -29,6 +30,7 @@ export const CORE_SIGNS = [
       'tingle',
       'fast-or-bright',
       'hums',
+      'acts-otherwise',
     ],
     sound: 'none',
     unaffected: { none: always },
@@ -449,7 +451,7 @@ export const OTHER_SIGNS = [
   },
   // One locomotive against the others, and on other track. `runs-off`: it drives without a command. `disturbs-others`: it runs, others or
   // turnouts do not while it is there. `stops-later`: it obeys, and after a while it stops or is deaf.
-  // `lights-only`: its lights or sound obey, its motor does not.
+  // `lights-only`: its lights or sound obey, its motor does not. `acts-otherwise`: it drives, with altered keys, lights or delays.
   {
     id: 'one-loco',
     values: [
@@ -463,6 +465,7 @@ export const OTHER_SIGNS = [
       'disturbs-others',
       'stops-later',
       'lights-only',
+      'acts-otherwise',
     ],
     sound: 'like-the-others',
     unaffected: { 'like-the-others': always },
@@ -478,12 +481,12 @@ export const OTHER_SIGNS = [
     stands: true,
   },
   // What is found in the decoder of this locomotive or accessory and under its number in the station. `other-number`: not the number it is
-  // called by. `direct-allowed`: it may run on direct current.
+  // called by. `direct-allowed`: it may run on direct current. `keys-or-delays`: keys, lights, delays or speeds that nobody here has set.
   {
     id: 'decoder-settings',
-    values: ['right', 'other-number', 'double-heading', 'direct-allowed'],
+    values: ['right', 'other-number', 'double-heading', 'direct-allowed', 'keys-or-delays'],
     sound: 'right',
-    unaffected: { right: usually, 'direct-allowed': sometimes },
+    unaffected: { right: usually, 'direct-allowed': sometimes, 'keys-or-delays': rarely },
     stands: true,
   },
   // Number and settings of this locomotive or accessory written anew.

@@ -22,10 +22,11 @@ export const DECODERS = [
     shows: {
       ...ONE_DOES_NOT_OBEY,
       // Lamps that nobody has called are out, but rails without power are another sight.
-      trouble: { 'stops-lit': usually, 'stops-dark': rarely, 'runs-by-itself': rarely },
+      // Lamps wink with the throttle where the speed steps differ.
+      trouble: { 'stops-lit': usually, 'stops-dark': rarely, 'runs-by-itself': rarely, 'acts-otherwise': rarely },
       when: { always: usually, 'when-set-on': sometimes, 'after-a-short': rarely, 'at-switching-on': rarely },
       since: { setting: usually, vehicle: usually, nothing: sometimes, 'supply-or-unit': sometimes, 'a-short': rarely },
-      'one-loco': { deaf: usually, 'another-number': usually, 'runs-badly': rarely },
+      'one-loco': { deaf: usually, 'another-number': usually, 'runs-badly': rarely, 'acts-otherwise': rarely },
       'decoder-settings': { 'other-number': always, 'direct-allowed': rarely },
       'written-anew': { cured: always },
     },
@@ -73,6 +74,8 @@ export const DECODERS = [
         // A speed table or another setting that nobody wanted.
         'slow-or-dim': sometimes,
         jerks: rarely,
+        // Keys, lamps and delays of whoever had it before, or of a reset.
+        'acts-otherwise': usually,
       },
       when: { always: usually, 'when-set-on': usually, 'after-a-short': usually, 'in-mid-run': sometimes },
       since: {
@@ -82,7 +85,10 @@ export const DECODERS = [
         setting: usually,
         'track-or-wires': rarely,
       },
+      // It takes them and makes something else of them.
+      commands: { 'one-deaf': usually, arrive: sometimes },
       'one-loco': {
+        'acts-otherwise': usually,
         deaf: usually,
         'runs-badly': sometimes,
         'obeys-on-dc-only': sometimes,
@@ -94,6 +100,7 @@ export const DECODERS = [
         'other-number': sometimes,
         'double-heading': rarely,
         'direct-allowed': sometimes,
+        'keys-or-delays': usually,
       },
       'written-anew': { cured: always, 'no-help': rarely },
       'dead-since': { vehicle: usually, nothing: usually },
@@ -117,6 +124,8 @@ export const DECODERS = [
         jerks: sometimes,
         'runs-by-itself': sometimes,
         hums: sometimes,
+        // An output for a lamp that is burnt out or always on.
+        'acts-otherwise': sometimes,
       },
       when: {
         always: usually,
@@ -136,6 +145,7 @@ export const DECODERS = [
       // One that burns draws from all the others.
       draw: { 'well-below': usually, 'near-the-limit': rarely, 'high-idle': rarely, above: rarely },
       'one-loco': {
+        'acts-otherwise': sometimes,
         'lights-only': sometimes,
         deaf: usually,
         'runs-badly': sometimes,

@@ -78,6 +78,7 @@ export const TOLD_CHECKS = [
       'cannot-be-read',
       'only-shown',
       'hums',
+      'acts-otherwise',
       'just-testing',
       'house-fuse',
       'tingle',
@@ -103,6 +104,8 @@ export const TOLD_CHECKS = [
       'house-fuse': 'house-fuse',
       tingle: 'tingle',
       hums: { hums: always, jerks: rarely },
+      // Who calls for a light that stays dark says that it does not obey.
+      'acts-otherwise': { 'acts-otherwise': usually, 'stops-lit': rarely, 'slow-or-dim': rarely },
     },
   }),
 

@@ -117,7 +117,8 @@ export const TRAIN_CHECKS = [
   // all-alike · deaf: one does not obey, lit or not · runs-badly: one stutters, labours or is slow everywhere · another-number: one answers to
   // another number, or to two · shorts-alone: it trips as soon as that one stands on live track · runs-off: one drives without a command ·
   // disturbs-others: while one stands on the track, others or turnouts do not work · stops-later: one obeys, and after a while it stops or is deaf ·
-  // lights-only: the lights or the sound of one obey, and it does not move.
+  // lights-only: the lights or the sound of one obey, and it does not move · acts-otherwise: one drives, and its keys, lights or delays are not as
+  // they were.
   check({
     id: 'one-or-all',
     minutes: 1,
@@ -135,6 +136,7 @@ export const TRAIN_CHECKS = [
       'disturbs-others',
       'stops-later',
       'lights-only',
+      'acts-otherwise',
     ],
     reads: 'one-loco',
     reading: {
@@ -148,6 +150,7 @@ export const TRAIN_CHECKS = [
       'disturbs-others': { 'disturbs-others': usually, 'all-alike': sometimes },
       'stops-later': { 'stops-later': usually, 'runs-badly': sometimes },
       'lights-only': { 'lights-only': always, deaf: sometimes },
+      'acts-otherwise': { 'acts-otherwise': always, 'runs-badly': sometimes },
     },
   }),
 
@@ -173,6 +176,7 @@ export const TRAIN_CHECKS = [
       'disturbs-others': { obeys: always, poorly: rarely },
       'stops-later': { obeys: usually, poorly: usually },
       'lights-only': 'does-not',
+      'acts-otherwise': { poorly: usually, obeys: usually },
     },
   }),
 
@@ -200,6 +204,7 @@ export const TRAIN_CHECKS = [
       'disturbs-others': { runs: always, 'does-not': sometimes },
       'stops-later': { runs: usually, poorly: usually },
       'lights-only': { 'does-not': usually, poorly: sometimes, runs: rarely },
+      'acts-otherwise': { runs: always, 'does-not': sometimes },
     },
   }),
 
@@ -238,13 +243,15 @@ export const TRAIN_CHECKS = [
     needs: [],
     source: 'eye',
     unsure: 0.3,
-    options: ['right', 'other-number', 'double-heading', 'direct-allowed'],
+    options: ['right', 'other-number', 'double-heading', 'direct-allowed', 'keys-or-delays'],
     reads: 'decoder-settings',
     reading: {
       right: 'right',
       'other-number': { 'other-number': always, right: rarely },
       'double-heading': { 'double-heading': always, right: rarely },
       'direct-allowed': { 'direct-allowed': always, right: rarely },
+      // Few know by heart what each key and delay was.
+      'keys-or-delays': { 'keys-or-delays': always, right: sometimes },
     },
   }),
 

@@ -1,0 +1,29 @@
+// What people say for each answer, in every language, and what hears it: as the page has them.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { parse } from 'yaml';
+import { Listener } from '../../src/wizards/put-it-right/index.ts';
+import { CONTENT, isRecord, texts, wordsOf } from '../content/folder.ts';
+
+export const LANGUAGES = ['de', 'fr', 'nl'];
+
+/** Lines by check/option, in one language or in English. */
+function phrasesIn(language: string): ReadonlyMap<string, readonly string[]> {
+  const read: unknown = parse(readFileSync(join(CONTENT, `phrases/${language}/checks.yaml`), 'utf8'));
+  return new Map(Object.entries(isRecord(read) ? read : {}).map(([id, lines]) => [id, texts(lines)]));
+}
+
+export const PHRASES = LANGUAGES.map(phrasesIn);
+
+const linesOf = (answer: string, words: unknown): Readonly<Record<string, readonly string[]>> => ({
+  en: texts(isRecord(words) ? words['says'] : []),
+  ...Object.fromEntries(PHRASES.map((lines, at) => [LANGUAGES[at] ?? '', lines.get(answer) ?? []])),
+});
+export const SAID = wordsOf('en', 'checks').flatMap(({ id: check, data: { options } }) =>
+  Object.entries(isRecord(options) ? options : {}).map(([option, words]) => ({
+    check,
+    option,
+    lines: linesOf(`${check}/${option}`, words),
+  })),
+);
+export const LISTENER = new Listener(SAID);

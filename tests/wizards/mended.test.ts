@@ -1,0 +1,30 @@
+// Who writes a decoder anew and finds all well has put it right: the walk ends there.
+import { describe, expect, test } from 'vitest';
+import { NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
+import { mendedByCheck, withoutMending } from '../../src/wizards/put-it-right/index.ts';
+
+const told = (seen: Readonly<Record<string, string>>) => ({ ...NOTHING_TOLD, seen, toldFirst: true });
+const SEEN = { 'one-or-all': 'acts-otherwise', 'what-happens': 'acts-otherwise', 'write-anew': 'cured' };
+
+describe('A decoder written anew, after which all is well', () => {
+  const mended = mendedByCheck('one-locomotive-only', told(SEEN));
+
+  test('had lost its settings', () => {
+    expect(mended).toBe('decoder-muddled');
+  });
+
+  test('ends the walk, also by its link', () => {
+    const address = walkAddress({ ...told(SEEN), fixed: [mended ?? ''] });
+    const sitting = { 'danger-now': 'none' };
+    const { state, fixClass } = replayWalk('one-locomotive-only', parseWalk(address, sitting).told, sitting);
+    expect({ state, fixClass }).toEqual({ state: 'solved', fixClass: 'decoder-muddled' });
+  });
+
+  test('has mended nothing where it did not help', () => {
+    expect(mendedByCheck('one-locomotive-only', told({ ...SEEN, 'write-anew': 'no-change' }))).toBeUndefined();
+  });
+
+  test('is not said any more once the trouble is back', () => {
+    expect(withoutMending(SEEN)).toEqual({ 'one-or-all': 'acts-otherwise', 'what-happens': 'acts-otherwise' });
+  });
+});
