@@ -1,5 +1,6 @@
 // One check: what to do, what must hold first, what can hurt, and an answer with one tap.
 import type { ComponentChildren, ComponentType } from 'preact';
+import { isDoneFirst } from '../../wizards/put-it-right/index.ts';
 import { CheckCautions } from './CheckCautions.tsx';
 import type { PictureProps } from './load-picture.ts';
 import type { PartProps } from './part-props.ts';
@@ -24,12 +25,13 @@ export function Question(props: Props) {
   const { row, words, say, language, home, cautions, Picture, lesser, onAnswer, onCannot } = props;
   if (row === undefined) return null;
   const { options = row.options } = props;
+  const needs = row.needs.filter(isDoneFirst);
   return (
     <section class="part asked">
       {lesser === true ? <h2 class="h3">{words.title}</h2> : <h1 tabIndex={-1}>{words.title}</h1>}
-      {row.needs.length > 0 && (
+      {needs.length > 0 && (
         <ul class="needs">
-          {row.needs.map((need) => (
+          {needs.map((need) => (
             <li key={need}>{say(`need-${need}`)}</li>
           ))}
         </ul>

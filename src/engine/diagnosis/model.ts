@@ -34,8 +34,13 @@ export const PRECONDITIONS = [
   'load-test-passed',
   'labels-read',
   'parts-agree',
+  'a-gap-there',
+  'several-parts',
 ] as const;
 export type Precondition = (typeof PRECONDITIONS)[number];
+
+/** What a layout is like, and nothing that makes a check safe: a link may say it, and no line asks for it. */
+export const OF_THE_LAYOUT = ['a-gap-there', 'several-parts'] as const satisfies readonly Precondition[];
 
 /** 0 none, 1 a little care, 2 can damage something, 3 can burn. Counted as minutes. */
 export type Risk = 0 | 1 | 2 | 3;

@@ -103,9 +103,11 @@ function waitsFor(model: WalkModel, stand: Stand, likely: Likely, at: number, st
   const price = priceOf(model, fixClass);
   const second = secondSource(model, stand, at, state);
   if (second !== undefined) return second;
-  if (chance >= model.settings.proposeFrom[price] && !(price === 'dear' && cheaperIsLikely(model, stand, at)))
-    return undefined;
-  return standing.questions > 0 ? tellsMost(likely) : -1;
+  const isLikely = chance >= model.settings.proposeFrom[price];
+  if (isLikely && !(price === 'dear' && cheaperIsLikely(model, stand, at))) return undefined;
+  const telling = standing.questions > 0 ? tellsMost(likely) : -1;
+  // What is likely enough waits for a cheaper one only as long as a question can tell the two apart.
+  return isLikely && telling < 0 ? undefined : telling;
 }
 
 const priceOf = ({ tables }: WalkModel, fixClass: string): Price => tables.model.prices?.[fixClass] ?? 'work';

@@ -1,7 +1,8 @@
 // Where a walk stands: what is still likely, what can still be asked, and whether an answer meant danger.
 import type { Compiled } from './compile.ts';
 import { bitsOf } from './compile.ts';
-import type { CheckRow, Tool } from './model.ts';
+import type { CheckRow, Precondition, Tool } from './model.ts';
+import { OF_THE_LAYOUT } from './model.ts';
 import type { Seen } from './posterior.ts';
 import { lastAnswers, optionAt } from './posterior.ts';
 import type { Standing } from './value.ts';
@@ -19,14 +20,17 @@ export interface WalkState {
   readonly trusted?: ReadonlySet<string>;
   /** Check ids whose words make no sense for what was told; none where it is left out. */
   readonly senseless?: ReadonlySet<string>;
+  /** What holds by what people come with, before any answer; nothing where it is left out. */
+  readonly given?: readonly Precondition[];
 }
 
 /** What can still be asked, and what was shown to hold. Unknown ids are passed over. */
 export function openOf(compiled: Compiled, state: WalkState): Omit<Standing, 'chances'> {
   const answers = lastAnswers(state.answers).filter((one) => optionAt(compiled, one) >= 0);
-  let holds = 0;
+  let holds = bitsOf(state.given ?? []);
   for (const answer of inRowOrder(compiled, answers)) {
-    if (state.trusted?.has(answer.check) !== false) holds |= compiled.establishes[optionAt(compiled, answer)] ?? 0;
+    const shown = compiled.establishes[optionAt(compiled, answer)] ?? 0;
+    holds |= state.trusted?.has(answer.check) === false ? shown & bitsOf(OF_THE_LAYOUT) : shown;
   }
   const lost = answers.some((one) => dangerClass(compiled, one) !== undefined) ? bitsOf(['nothing-got-hot']) : 0;
   holds &= ~lost;

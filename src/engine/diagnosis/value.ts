@@ -3,10 +3,11 @@
 import type { Compiled } from './compile.ts';
 import { bitsOf } from './compile.ts';
 import type { InParts } from './in-parts.ts';
+import { OF_THE_LAYOUT } from './model.ts';
 import { Weigher } from './weigh.ts';
 
 /** Preconditions that must have been shown to hold; the others are lines to do first. */
-const SHOWN = bitsOf(['nothing-got-hot', 'load-test-passed', 'labels-read', 'parts-agree']);
+const SHOWN = bitsOf(['nothing-got-hot', 'load-test-passed', 'labels-read', 'parts-agree', ...OF_THE_LAYOUT]);
 
 /** Chances, checks that could be asked and preconditions shown to hold, as one reckons with them. */
 export interface Standing {

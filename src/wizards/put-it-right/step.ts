@@ -2,7 +2,7 @@
 import type { InParts, NextStep, Seen, SignCheck, SignState, Tool, WalkModel } from '../../engine/index.ts';
 import { signStep, signStepInParts, TOOLS, walkModel, walkModelInParts } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
-import { SIGN_MODEL, senselessFor } from './model/index.ts';
+import { givenBy, SIGN_MODEL, senselessFor } from './model/index.ts';
 
 /**
  * Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Slips: what is remembered is wrong
@@ -62,6 +62,7 @@ export const stateOf = ({ complaint, answers, skipped, tools = TOOLS, tried, tru
   setAside: tried,
   trusted,
   senseless: senselessFor(complaint, answers),
+  given: givenBy(complaint),
 });
 
 const STEPS = new Map<string, NextStep>();

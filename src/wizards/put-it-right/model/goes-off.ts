@@ -4,6 +4,7 @@ import type { Seen } from '../../../engine/index.ts';
 import type { CheckId } from './checks/index.ts';
 import type { OpeningId } from './openings.ts';
 import { OPENINGS } from './openings.ts';
+import { gapQuestions, ONE_PART, PARTS_CHECK } from './second-part.ts';
 
 type Options = Readonly<Partial<Record<CheckId, readonly string[]>>>;
 
@@ -72,6 +73,14 @@ const OF_ONE: Options = {
   'one-or-all': ['deaf', 'runs-badly', 'another-number', 'runs-off', 'lights-only', 'acts-otherwise'],
 };
 
+/** Troubles that have no place on the track: of one locomotive, of handhelds, of turnouts. */
+const OF_NO_PLACE: Options = {
+  'what-happens': ['acts-otherwise', 'cannot-be-read', 'handhelds-dead', 'accessories-wrong', 'shown-occupied'],
+  'one-or-all': ['deaf', 'another-number', 'runs-off', 'lights-only', 'acts-otherwise', 'shorts-alone'],
+};
+/** Checks that bring something else to the place of the trouble. */
+export const ABOUT_A_PLACE = ['another-one-there', 'clean-a-stretch'] as const satisfies CheckId[];
+
 /** Answers by which nothing ran before it went off: then nothing can have got slower or dimmer first. */
 const SAY_NOTHING_RAN: Options = {
   'when-it-happens': ['all-the-time', 'from-switch-on', 'when-set-on', 'after-a-short'],
@@ -106,5 +115,7 @@ export function senselessFor(complaint: string, answers: readonly Seen[]): Reado
     ...(NOTHING_RAN.has(complaint) || told(SAY_NOTHING_RAN) ? ABOUT_WHAT_CAME_BEFORE : []),
     ...(WITHOUT_LIGHTS.has(complaint) || goesOff || told(SAY_LIGHTS) ? ABOUT_LIGHTS : []),
     ...(isOne ? ABOUT_MANY_TRAINS : []),
+    ...(told(OF_NO_PLACE) ? ABOUT_A_PLACE : []),
+    ...gapQuestions(complaint, told({ [PARTS_CHECK]: [ONE_PART] })),
   ]);
 }

@@ -1,5 +1,5 @@
 // The whole model of what can be wrong: signs, circumstances, causes, checks that read signs, and what people come with.
-import type { Seen, SignModel } from '../../../engine/index.ts';
+import type { Precondition, Seen, SignCheck, SignModel } from '../../../engine/index.ts';
 import { ACTS_OF, FORBIDDEN_AFTER } from './acts.ts';
 import { CAUSES } from './causes/index.ts';
 import type { CheckId } from './checks/index.ts';
@@ -9,7 +9,15 @@ import { fittingOf } from './fitting.ts';
 import type { OpeningId } from './openings.ts';
 import { OPENINGS } from './openings.ts';
 import { HARMS, PRICES } from './repairs.ts';
-import { ANOTHER_PART, ONE_PART, PARTS_CHECK, speaksOfAnotherPart } from './second-part.ts';
+import {
+  ANOTHER_PART,
+  HAS_A_SECTION,
+  ONE_PART,
+  PARTS_CHECK,
+  saysOfLayout,
+  supposes,
+  wordsNeed,
+} from './second-part.ts';
 import { CORE_SIGNS, SIGNS } from './signs.ts';
 
 export { powerActsOf } from './acts.ts';
@@ -18,10 +26,21 @@ export { CIRCUMSTANCES } from './circumstances.ts';
 export { senselessFor } from './goes-off.ts';
 export { OPENINGS } from './openings.ts';
 export { leavesATrace, needsLastLook } from './repairs.ts';
-export { optionsFor, speaksOfAnotherPart } from './second-part.ts';
+export { isDoneFirst, optionsFor, speaksOfAnotherPart } from './second-part.ts';
 
-const actsOf = (id: CheckId): readonly string[] =>
-  speaksOfAnotherPart(id) ? [...ACTS_OF[id], ANOTHER_PART] : ACTS_OF[id];
+const actsOf = (id: CheckId): readonly string[] => [
+  ...ACTS_OF[id],
+  ...(wordsNeed(id) === undefined ? [] : [ANOTHER_PART]),
+];
+
+/** What each answer shows to hold, of safety and of the layout. */
+function establishesOf({ id, options, establishes = {} }: SignCheck & { readonly id: CheckId }) {
+  const layout = saysOfLayout(id, options);
+  const all = new Set([...Object.keys(establishes), ...Object.keys(layout)]);
+  return Object.fromEntries(
+    [...all].map((option) => [option, [...(establishes[option] ?? []), ...(layout[option] ?? [])]]),
+  );
+}
 
 const forbiddenAfter = (id: CheckId): Readonly<Record<string, readonly string[]>> =>
   id === PARTS_CHECK ? { [ONE_PART]: [ANOTHER_PART] } : (FORBIDDEN_AFTER[id] ?? {});
@@ -35,7 +54,13 @@ export const SIGN_MODEL: SignModel = {
   circumstances: CIRCUMSTANCES,
   causes: CAUSES,
   // Every check with what it makes people do, and with what an answer forbids from then on.
-  checks: CHECKS.map((row) => ({ ...row, acts: actsOf(row.id), forbids: forbiddenAfter(row.id) })),
+  checks: CHECKS.map((row) => ({
+    ...row,
+    needs: [...row.needs, ...supposes(row.id)],
+    establishes: establishesOf(row),
+    acts: actsOf(row.id),
+    forbids: forbiddenAfter(row.id),
+  })),
   openings: OPENINGS.map((row) => ({
     ...{ id: row.id, often: row.often, says: row.says, ...fittingOf(row.id, CHECKS) },
     // A browser unpacks them when they are first asked for.
@@ -67,6 +92,12 @@ export const TWO_PARTS: ReadonlySet<ComplaintId> = new Set<ComplaintId>([
   ...(['stops-at-gap', 'trips-at-gap', 'still-runs-past-gap', 'jerks-at-gap'] as const),
   ...(['shuts-down-after-swap', 'loop-trips'] as const),
 ]);
+
+/** What a complaint says of the layout by itself. */
+export function givenBy(complaint: ComplaintId): readonly Precondition[] {
+  if (complaint === HAS_A_SECTION) return ['a-gap-there'];
+  return TWO_PARTS.has(complaint) ? ['a-gap-there', 'several-parts'] : [];
+}
 
 const CHECK_OF = new Map(SIGN_MODEL.checks.map((check) => [check.id, check]));
 
