@@ -63,9 +63,9 @@ export function* signStepInParts(model: WalkModel, state: SignState): InParts<Ne
   if (choice.kind === 'ask') return asks(compiled, choice.at);
   if (choice.kind === 'fix') {
     const at = likely.classes[choice.at] ?? -1;
-    const waits = waitsFor(model, stand, likely, at, state);
-    if (waits === undefined) return proposes(stand, at);
-    if (waits >= 0) return asks(compiled, waits);
+    const first = waitsFor(model, stand, likely, at, state) ?? freeFirst(model, likely, choice.at, state);
+    if (first === undefined) return proposes(stand, at);
+    if (first >= 0) return asks(compiled, first);
   }
   // However many minutes it may take: nothing is handed on that a question can still tell apart.
   const telling = choice.kind === 'hand-on' && standing.questions > 0 ? tellsMost(likely) : -1;
@@ -130,6 +130,61 @@ function tellsMost(likely: Likely): number {
     most = worth;
   }
   return best;
+}
+
+/** A question that costs nothing is asked before work where its answer takes the proposal back in so many cases, 0 to 1. From memory (judgement). */
+const TAKEN_BACK = 0.1;
+
+/** With so few answers one more is asked for nothing. From memory (judgement). */
+const FEW_ANSWERS = 4;
+
+/** Whether hardly anything was told or asked yet, what comes before everything else left out. */
+const isEarly = ({ checks }: Compiled, { answers, skipped }: SignState): boolean => {
+  const known = new Set([...answers.map(({ check }) => check), ...skipped]);
+  return checks.filter(({ id, first }) => first !== true && known.has(id)).length < FEW_ANSWERS;
+};
+
+/**
+ * What people know without doing anything and would often enough leave the repair less likely than it must be to be proposed: asked before a
+ * repair that is work, for nobody minds being asked, and everybody minds mending what was well. Undefined where there is none.
+ */
+function freeFirst(model: WalkModel, likely: Likely, at: number, state: SignState): number | undefined {
+  const { tables, settings } = model;
+  const price = priceOf(model, likely.compiled.classes[at]?.fixClass ?? '');
+  if (price === 'cheap' || !isEarly(likely.compiled, state)) return undefined;
+  const from = settings.proposeFrom[price];
+  let best: number | undefined;
+  let most: number = TAKEN_BACK;
+  for (const [check, row] of tables.model.checks.entries()) {
+    if (row.source !== 'memory' || !isAskable(likely, check)) continue;
+    const part = takenBackBy(likely, check, at, from) * (1 - (row.unsure ?? 0));
+    if (part < most) continue;
+    best = check;
+    most = part;
+  }
+  return best;
+}
+
+/** How often the answer to a check leaves a class less likely than it must be to be proposed, 0 to 1. */
+function takenBackBy({ compiled, standing }: Likely, check: number, at: number, from: number): number {
+  const { optionStart, likelihood, classOf, classes } = compiled;
+  const { chances } = standing;
+  const sums = new Float64Array(classes.length);
+  let elsewhere = 0;
+  let total = 0;
+  for (let option = optionStart[check] ?? 0; option < (optionStart[check + 1] ?? 0); option++) {
+    sums.fill(0);
+    let mass = 0;
+    for (const [i, chance] of chances.entries()) {
+      const one = chance * (likelihood[option * chances.length + i] ?? 0);
+      const of = classOf[i] ?? -1;
+      mass += one;
+      if (of >= 0) sums[of] = (sums[of] ?? 0) + one;
+    }
+    total += mass;
+    if ((sums[at] ?? 0) < from * mass) elsewhere += mass;
+  }
+  return total > 0 ? elsewhere / total : 0;
 }
 
 /** Below this a question is for nothing, bits. From memory (judgement). */

@@ -78,6 +78,12 @@ const OF_NO_PLACE: Options = {
   'what-happens': ['acts-otherwise', 'cannot-be-read', 'handhelds-dead', 'accessories-wrong', 'shown-occupied'],
   'one-or-all': ['deaf', 'another-number', 'runs-off', 'lights-only', 'acts-otherwise', 'shorts-alone'],
 };
+/** Answers that say that it is one locomotive. */
+const OF_ONE_VEHICLE: Options = {
+  'one-or-all': [...(OF_ONE['one-or-all'] ?? []), 'shorts-alone', 'stops-later'],
+};
+/** What that has said already. */
+export const ABOUT_WHICH = ['which-vehicles'] as const satisfies CheckId[];
 /** Checks that bring something else to the place of the trouble. */
 export const ABOUT_A_PLACE = ['another-one-there', 'clean-a-stretch'] as const satisfies CheckId[];
 
@@ -116,6 +122,7 @@ export function senselessFor(complaint: string, answers: readonly Seen[]): Reado
     ...(WITHOUT_LIGHTS.has(complaint) || goesOff || told(SAY_LIGHTS) ? ABOUT_LIGHTS : []),
     ...(isOne ? ABOUT_MANY_TRAINS : []),
     ...(told(OF_NO_PLACE) ? ABOUT_A_PLACE : []),
+    ...(told(OF_ONE_VEHICLE) ? ABOUT_WHICH : []),
     ...gapQuestions(complaint, told({ [PARTS_CHECK]: [ONE_PART] })),
   ]);
 }

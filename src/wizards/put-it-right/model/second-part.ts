@@ -36,7 +36,7 @@ export function supposes(check: string): readonly Precondition[] {
 }
 
 /** Whether it is done or shown before the check; what a check supposes of the layout is neither. */
-export const isDoneFirst = (need: Precondition): boolean => need !== 'a-gap-there' && need !== 'several-parts';
+export const isDoneFirst = (need: string): boolean => need !== 'a-gap-there' && need !== 'several-parts';
 
 const BOTH = ['a-gap-there', 'several-parts'] as const satisfies readonly Precondition[];
 

@@ -77,6 +77,7 @@ export const WHEELS = [
       'vehicle-in-hand': { wipers: usually, nothing: sometimes, 'loose-inside': rarely },
       programming: { works: usually, 'cannot-read': sometimes },
       sparks: { none: usually, 'at-a-wheel': sometimes },
+      'wheel-contact': { breaks: always },
     },
   },
 
@@ -99,6 +100,8 @@ export const WHEELS = [
       where: { everywhere: always, turnout: rarely, spot: rarely },
       since: { vehicle: usually, nothing: usually, time: sometimes, 'a-short': rarely },
       commands: { arrive: usually, 'one-deaf': usually },
+      // In the motor's own wires the lamps stay.
+      'wheel-contact': { breaks: usually, holds: sometimes },
       way: { either: usually, 'one-way': rarely, 'one-route': rarely },
       'one-loco': { 'stops-later': usually, 'runs-badly': usually, 'lights-only': sometimes, deaf: rarely },
       'vehicle-in-hand': { 'loose-inside': usually, nothing: sometimes },

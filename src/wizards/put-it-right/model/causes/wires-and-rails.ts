@@ -216,6 +216,7 @@ export const WIRES_AND_RAILS = [
       loss: { none: usually, rails: rarely, joint: rarely },
       weather: { 'no-matter': usually, damp: sometimes, cold: rarely },
       contact: { dirty: always },
+      'wheel-contact': { breaks: always },
       'protection-far': { 'at-once': usually, not: sometimes },
       sparks: { none: usually, 'at-a-wheel': sometimes },
       programming: { works: usually, 'cannot-read': sometimes },
@@ -237,6 +238,8 @@ export const WIRES_AND_RAILS = [
       vehicles: { 'every-one': usually, 'short-ones': sometimes, 'one-only': rarely },
       since: { 'track-or-wires': usually, time: sometimes, nothing: sometimes, 'new-place': sometimes },
       contact: { 'plain-step': always },
+      // Wheels hop.
+      'wheel-contact': { holds: usually, breaks: sometimes },
     },
   },
   // A dead piece, at a gap, a frog or a crossing, longer than the distance some locomotives pick up over.
@@ -255,6 +258,7 @@ export const WIRES_AND_RAILS = [
       volts: { full: usually, none: usually },
       commands: { arrive: usually, none: usually },
       contact: { wide: always, insulated: rarely },
+      'wheel-contact': { breaks: usually, holds: rarely },
       'dead-rail': { none: usually, one: sometimes, both: rarely },
     },
   },

@@ -381,9 +381,14 @@ export const TOLD_CHECKS = [
     source: 'memory',
     unsure: 0.2,
     options: ['out', 'dim', 'flickers', 'fades-with-trains', 'lit-not-obeying', 'lit-and-obeying'],
-    reads: ['volts', 'commands'],
+    reads: ['volts', 'commands', 'wheel-contact'],
     reading: [
       { where: { volts: ['none'] }, gives: { out: always } },
+      // Stored energy or light that a circuit holds steady hides it.
+      {
+        where: { 'wheel-contact': ['breaks'] },
+        gives: { flickers: usually, out: usually, 'lit-and-obeying': sometimes, 'lit-not-obeying': rarely },
+      },
       { where: { volts: ['moments'] }, gives: { flickers: always, out: sometimes } },
       { where: { volts: ['direct'] }, gives: { 'lit-not-obeying': always, out: rarely } },
       { where: { commands: ['none', 'other'] }, gives: { 'lit-not-obeying': always } },
