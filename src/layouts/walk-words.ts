@@ -134,7 +134,8 @@ export async function askedWords(language: Language, entry: CollectionEntry<'che
 
 /** One fix with the cautions of its steps, in one language. */
 export async function fixWords(language: Language, entry: CollectionEntry<'fixes'>): Promise<FetchedFix> {
-  const fix = await wordsOfFix(language, entry);
+  const { without } = entry.data;
+  const fix = { ...(await wordsOfFix(language, entry)), ...(without === undefined ? {} : { without }) };
   const cautions = await cautionWords(writtenIn(entry.id), cautionsIn([fix]));
   const lang = langOf(entry.id, language);
   return { fix, cautions, ...(lang === undefined ? {} : { lang }) };

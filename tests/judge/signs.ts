@@ -435,6 +435,10 @@ const contact: Read<'contact'> = ({ layout }) => {
   return isPoor ? 'flickers' : 'good';
 };
 
+/** On a dirty spot and on a dead piece wheels lose what they stand on. */
+const wheelContact: Read<'wheel-contact'> = ({ layout }) =>
+  layout.lengths.dead > 0.03 || layout.spots.some(({ kind }) => kind === 'dirty') ? 'breaks' : 'holds';
+
 const DEAD_RAIL = { 'one-rail-lacks': 'one', 'both-lack': 'both', 'stays-dead': 'none' } as const;
 
 const deadRail: Read<'dead-rail'> = (asked) => {
@@ -629,6 +633,7 @@ export const SIGN_READS: { readonly [id in SignId]?: Read<id> } = {
   cut,
   loss,
   contact,
+  'wheel-contact': wheelContact,
   'feed-wires': feedWires,
   link,
   'feed-piece': ({ layout }) => (layout.capacitor > 0 ? 'capacitor' : 'plain'),

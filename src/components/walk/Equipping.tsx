@@ -16,9 +16,10 @@ export function Equipping({ say, onTools }: { readonly say: Say; readonly onTool
         onTools(chosen);
       }}
     >
-      <h1 tabIndex={-1}>{say('walk-tools-title')}</h1>
-      <fieldset class="choice">
-        <legend class="unseen">{say('walk-tools-title')}</legend>
+      <h1 tabIndex={-1} id="at-hand">
+        {say('walk-tools-title')}
+      </h1>
+      <fieldset class="choice" aria-labelledby="at-hand">
         {ASKED.map((tool) => (
           <label key={tool}>
             <input

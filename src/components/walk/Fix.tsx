@@ -48,6 +48,12 @@ export function Proposing(props: ProposingProps) {
                 <dd>{context.tools.map((tool) => say(`tool-${tool}`)).join(say('and-then'))}</dd>
               </>
             )}
+            {fix.without !== undefined && (
+              <>
+                <dt>{say('walk-without')}</dt>
+                <dd>{fix.without}</dd>
+              </>
+            )}
             <dt>{say('walk-effort')}</dt>
             <dd>{fix.effort}</dd>
           </dl>

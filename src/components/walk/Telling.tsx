@@ -41,6 +41,7 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
       }}
     >
       <h1 tabIndex={-1}>{say('walk-tell-title')}</h1>
+      {wasHot(seen) && <p class="problem">{say('walk-leave-off-hot')}</p>}
       <label class="field own-words">
         <b>{say('walk-tell-own-words')}</b>
         <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
@@ -65,6 +66,10 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
     </form>
   );
 }
+
+/** Whether something is or was hotter than it should be, and the walk goes on all the same. */
+const wasHot = (seen: Props['seen']): boolean =>
+  seen['danger-now'] === 'browned' || seen['danger-now'] === 'warm-or-was-hot';
 
 /** What the way on is called: by what is new, or by whether anything was told before. */
 function goOn(news: number, seen: Props['seen']): string {

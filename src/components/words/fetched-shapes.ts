@@ -12,6 +12,7 @@ export const FIX = v.object({
   short: text,
   because: text,
   needs: text,
+  without: v.optional(text),
   effort: text,
   before: v.array(text),
   steps: v.array(

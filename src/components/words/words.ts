@@ -19,6 +19,8 @@ export interface FixWords {
   readonly short: string;
   readonly because: string;
   readonly needs: string;
+  /** How it is done without the tools, where one is needed. */
+  readonly without?: string | undefined;
   readonly effort: string;
   /** What holds for all steps, each worded as something to do; none where the first act may not wait. */
   readonly before: readonly string[];

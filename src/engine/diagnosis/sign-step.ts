@@ -138,11 +138,13 @@ const TAKEN_BACK = 0.1;
 /** With so few answers one more is asked for nothing. From memory (judgement). */
 const FEW_ANSWERS = 4;
 
-/** Whether hardly anything was told or asked yet, what comes before everything else left out. */
-const isEarly = ({ checks }: Compiled, { answers, skipped }: SignState): boolean => {
-  const known = new Set([...answers.map(({ check }) => check), ...skipped]);
-  return checks.filter(({ id, first }) => first !== true && known.has(id)).length < FEW_ANSWERS;
-};
+/** Whether hardly anything was told or asked yet, and nothing looked at or measured; what comes before everything else is left out. */
+function isEarly({ tables }: WalkModel, { answers, skipped }: SignState): boolean {
+  const rows = tables.model.checks.filter(({ first }) => first !== true);
+  const told = new Set(answers.map(({ check }) => check));
+  const known = rows.filter(({ id }) => told.has(id) || skipped.includes(id));
+  return known.length < FEW_ANSWERS && known.every(({ id, source }) => source === 'memory' || !told.has(id));
+}
 
 /**
  * What people know without doing anything and would often enough leave the repair less likely than it must be to be proposed: asked before a
@@ -151,7 +153,7 @@ const isEarly = ({ checks }: Compiled, { answers, skipped }: SignState): boolean
 function freeFirst(model: WalkModel, likely: Likely, at: number, state: SignState): number | undefined {
   const { tables, settings } = model;
   const price = priceOf(model, likely.compiled.classes[at]?.fixClass ?? '');
-  if (price === 'cheap' || !isEarly(likely.compiled, state)) return undefined;
+  if (price === 'cheap' || !isEarly(model, state)) return undefined;
   const from = settings.proposeFrom[price];
   let best: number | undefined;
   let most: number = TAKEN_BACK;

@@ -155,14 +155,6 @@ export const CORE_SIGNS = [
     unaffected: { arrive: always },
     group: 'power',
   },
-  // Whether what stands on live rails is joined to them all the time: by wheels, wipers and wires of its own. Where it breaks, lights wink with it.
-  {
-    id: 'wheel-contact',
-    values: ['holds', 'breaks'],
-    sound: 'holds',
-    unaffected: { holds: always },
-    group: 'power',
-  },
   // Where a short stands as long as it is there, found by taking things away: vehicles, a turnout's other setting, feeders, the track plug.
   // `weak`: a path below the trip level. `only-shown`: none at all, though a unit says so. `accessory`: gone with one accessory unplugged.
   // `both-on`: each unit is well alone, and only while both feed their parts there is one.
@@ -456,6 +448,14 @@ export const OTHER_SIGNS = [
     values: ['full', 'low', 'low-far', 'none'],
     sound: 'full',
     unaffected: { full: always },
+  },
+  // Whether what stands on live rails is joined to them all the time: by wheels, wipers and wires of its own. Where it breaks, lights wink with it.
+  {
+    id: 'wheel-contact',
+    values: ['holds', 'breaks'],
+    sound: 'holds',
+    unaffected: { holds: always },
+    group: 'power',
   },
   // One locomotive against the others, and on other track. `runs-off`: it drives without a command. `disturbs-others`: it runs, others or
   // turnouts do not while it is there. `stops-later`: it obeys, and after a while it stops or is deaf.

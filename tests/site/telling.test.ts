@@ -1,0 +1,46 @@
+// The screen on which everything can be told, on a phone.
+import { expect, test } from 'vitest';
+import { open } from './browser.ts';
+import { answer, nothingIsWarm, TELLING } from './danger.ts';
+
+const PHONE = { width: 360, height: 740 };
+const FOUR_LINES =
+  'Two old engines, and since last week the unit shuts down on the hill whenever they run together. It comes back by itself, and other engines run fine. Is it the decoder, or what else could it be?';
+
+test('what was heard is not covered by the way past it, and the way on comes back with the first tap', async () => {
+  const { page, close } = await open('en/put-it-right/trips-with-traffic/', PHONE);
+  await nothingIsWarm(page);
+  await page.locator('textarea').fill(FOUR_LINES);
+  const chip = page.locator('.heard .chip').first();
+  await chip.waitFor();
+  const isOnTop = (): Promise<boolean> =>
+    chip.evaluate((element) => {
+      element.scrollIntoView({ block: 'end' });
+      const { left, top, height } = element.getBoundingClientRect();
+      return element.contains(document.elementFromPoint(left + 20, top + height / 2));
+    });
+  expect(await isOnTop()).toBe(true);
+  await chip.click();
+  const on = page.getByRole('button', { name: 'Go on with 1 fact' });
+  expect(await on.evaluate((element) => element.getBoundingClientRect().bottom <= innerHeight)).toBe(true);
+  await close();
+});
+
+test('a text of which nothing is understood is told so', async () => {
+  const { page, close } = await open('en/put-it-right/trips-with-traffic/', PHONE);
+  await nothingIsWarm(page);
+  await page.locator('textarea').fill('My grey boxcars have their moods with me');
+  await page.getByText('Not understood').waitFor();
+  expect(await page.locator('.heard .chip').count()).toBe(0);
+  await close();
+});
+
+test('whoever has something browned is told to leave it off, before anything else is told', async () => {
+  const { page, close } = await open('en/put-it-right/trips-with-traffic/', PHONE);
+  await answer(page, { check: 'danger-now', option: 'browned', fixClass: '', first: true });
+  await page.getByRole('heading', { name: TELLING }).waitFor();
+  expect(await page.locator('.telling .problem').innerText()).toMatch(
+    /Leave off what is browned.*too small for its load/,
+  );
+  await close();
+});
