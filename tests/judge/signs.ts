@@ -435,9 +435,14 @@ const contact: Read<'contact'> = ({ layout }) => {
   return isPoor ? 'flickers' : 'good';
 };
 
-/** On a dirty spot and on a dead piece wheels lose what they stand on. */
-const wheelContact: Read<'wheel-contact'> = ({ layout }) =>
-  layout.lengths.dead > 0.03 || layout.spots.some(({ kind }) => kind === 'dirty') ? 'breaks' : 'holds';
+/** On a dirty spot and on a dead piece wheels lose what they stand on, and so does a locomotive that stands on one wheel of each rail. */
+const wheelContact: Read<'wheel-contact'> = ({ layout }) => {
+  const isLost = layout.lengths.dead > 0.03 || layout.spots.some(({ kind }) => kind === 'dirty');
+  const { pickUps } = layout.vehicles.locomotive;
+  return isLost || pickUps.length <= ONE_A_SIDE ? 'breaks' : 'holds';
+};
+/** Wheels that pick up, one on each rail. */
+const ONE_A_SIDE = 2;
 
 const DEAD_RAIL = { 'one-rail-lacks': 'one', 'both-lack': 'both', 'stays-dead': 'none' } as const;
 
