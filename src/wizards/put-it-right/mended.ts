@@ -2,15 +2,12 @@
 import { signPosterior } from '../../engine/index.ts';
 import type { Told } from './address.ts';
 import { CANNOT } from './address.ts';
-import type { CheckId } from './model/checks/index.ts';
 import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL } from './model/index.ts';
 import { stateOf, walkModelNow } from './step.ts';
 
 /** By check the answer that says so, and the sign of a cause that it mends. */
-const MENDS = { 'write-anew': { option: 'cured', sign: 'written-anew', value: 'cured' } } as const satisfies Partial<
-  Record<CheckId, { readonly option: string; readonly sign: string; readonly value: string }>
->;
+const MENDS = { 'write-anew': { option: 'cured', sign: 'written-anew', value: 'cured' } } as const;
 
 const done = (seen: Told['seen']) =>
   Object.entries(MENDS).flatMap(([check, of]) => (seen[check] === of.option ? [{ check, ...of }] : []));
