@@ -101,13 +101,17 @@ export function givenBy(complaint: ComplaintId): readonly Precondition[] {
 
 const CHECK_OF = new Map(SIGN_MODEL.checks.map((check) => [check.id, check]));
 
+/** What is told of an option; a link may name one that every object has, such as "constructor". */
+const own = <Value>(by: Readonly<Record<string, Value>> | undefined, option: string): Value | undefined =>
+  by !== undefined && Object.hasOwn(by, option) ? by[option] : undefined;
+
 /** Whether an answer shows that nothing is hot: such an answer stands in no address. */
 export const showsSafety = (check: string, option: string): boolean =>
-  CHECK_OF.get(check)?.establishes?.[option]?.includes('nothing-got-hot') === true;
+  own(CHECK_OF.get(check)?.establishes, option)?.includes('nothing-got-hot') === true;
 
 /** The fix class that an answer ends in at once, undefined for all others. */
 export const dangerOfAnswer = (check: string, option: string): string | undefined =>
-  CHECK_OF.get(check)?.danger?.[option];
+  own(CHECK_OF.get(check)?.danger, option);
 
 const COMES_AND_GOES: Readonly<Record<string, readonly string[]>> = {
   'when-it-happens': ['after-minutes', 'now-and-then', 'in-mid-run'],
