@@ -5,6 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { NOTHING_TOLD, replayWalk } from '../../src/wizards/put-it-right/address.ts';
 import {
   COMPLAINT_IDS,
+  fitsOnePart,
   optionsFor,
   SIGN_MODEL,
   speaksOfAnotherPart,
@@ -61,6 +62,12 @@ describe('with one part', () => {
       { numRuns: 12 },
     );
   });
+});
+
+test('With one part a trouble at a loop still makes sense, and one at a gap does not', () => {
+  expect(fitsOnePart('loop-trips')).toBe(true);
+  expect(fitsOnePart('trips-with-traffic')).toBe(true);
+  expect(fitsOnePart('trips-at-gap')).toBe(false);
 });
 
 describe('with nothing said of parts', () => {

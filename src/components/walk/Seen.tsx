@@ -5,9 +5,9 @@ import {
   CANNOT,
   COMPLAINT_IDS,
   conflictIn,
+  fitsOnePart,
   isOnePart,
   NOTHING_TOLD,
-  TWO_PARTS,
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
@@ -104,7 +104,7 @@ export function Seen(props: Props) {
       <details class="not-on-paper">
         <summary>{say('walk-elsewhere')}</summary>
         <ul class="list">
-          {COMPLAINT_IDS.filter((id) => id !== complaint && !(onePart && TWO_PARTS.has(id))).map((id) => (
+          {COMPLAINT_IDS.filter((id) => id !== complaint && (fitsOnePart(id) || !onePart)).map((id) => (
             <li key={id}>
               <a href={`${home}put-it-right/${id}/${elsewhere}`}>{say(`complaint-${id}`)}</a>
             </li>

@@ -11,6 +11,7 @@ export {
   COMPLAINT_IDS,
   dangerOfAnswer,
   ENDS_AT_ONCE,
+  fitsOnePart,
   isDoneFirst,
   isOnePart,
   leavesATrace,

@@ -99,6 +99,9 @@ export function givenBy(complaint: ComplaintId): readonly Precondition[] {
   return TWO_PARTS.has(complaint) ? ['a-gap-there', 'several-parts'] : [];
 }
 
+/** Whether a complaint makes sense on a layout of one part: a reversing section does not make it several. */
+export const fitsOnePart = (complaint: ComplaintId): boolean => !givenBy(complaint).includes('several-parts');
+
 const CHECK_OF = new Map(SIGN_MODEL.checks.map((check) => [check.id, check]));
 
 /** What is told of an option; a link may name one that every object has, such as "constructor". */
