@@ -1,5 +1,5 @@
 // npm run bench: the engine against its yardsticks, and what pages cost a phone. Ends with 1 when a demand is not met.
-// `npm run bench -- engine` or `-- pages` runs one of the two.
+// `npm run bench -- engine` or `-- pages` runs one of the two, `-- course` what pages measures of the lessons.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { ASTRO, assertNode, findChromium, ROOT, startNode } from './machine.mjs';
@@ -7,7 +7,7 @@ import { ASTRO, assertNode, findChromium, ROOT, startNode } from './machine.mjs'
 assertNode();
 
 const chosen = process.argv.slice(2);
-const wanted = (name) => chosen.length === 0 || chosen.includes(name);
+const wanted = (name) => (chosen.length === 0 ? name !== 'course' : chosen.includes(name));
 
 function print(title, columns, rows) {
   const cells = rows.map((row) => [...columns.map((column) => String(row[column])), row.ok ? 'ok' : 'NOT MET']);
@@ -35,18 +35,19 @@ async function build() {
   if (code !== 0) throw new Error('The site was not built');
 }
 
-async function pages() {
+async function measured(run) {
   if (findChromium() === undefined) throw new Error('Pages could not be measured: Chromium is not installed');
   await build();
-  const { run } = await import('./bench/pages.mjs');
-  const rows = await run(join(ROOT, 'dist'));
+  const rows = await run(await import('./bench/pages.mjs'), join(ROOT, 'dist'));
   print('Pages on a throttled phone (gzip, faces apart, middle of three visits)', ['name', 'value', 'demand'], rows);
   return rows;
 }
+const pages = () => measured(({ run }, folder) => run(folder));
+const course = () => measured(({ runCourse }, folder) => runCourse(folder));
 
 const rows = [];
 const failures = [];
-for (const [name, part] of Object.entries({ engine, pages })) {
+for (const [name, part] of Object.entries({ engine, pages, course })) {
   if (!wanted(name)) continue;
   try {
     rows.push(...(await part()));

@@ -3,6 +3,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
 import { type Page, Searcher } from '../../src/components/search/index.ts';
+import { CONFUSIONS } from '../content/confusions.ts';
 import { open } from './browser.ts';
 
 interface Phrase {
@@ -53,6 +54,17 @@ describe('What people type', () => {
   test('finds a right page first in 80 of 100, and among the first three in 97 of 100', () => {
     expect(share(worked, 1)).toBeGreaterThanOrEqual(0.8);
     expect(share(worked, 3)).toBeGreaterThanOrEqual(0.97);
+  });
+});
+
+describe('What beginners believe', () => {
+  test('is 18 things, each in words of their own', () => {
+    expect(new Set(CONFUSIONS.map(({ says }) => says)).size).toBe(18);
+  });
+
+  test.each(CONFUSIONS)('“$says” has the lesson that clears it up among the first four', ({ says, lesson }) => {
+    const found = searcher.find(says).map(({ path }) => path);
+    expect(found.slice(0, 4)).toContain(`learn/${lesson}/`);
   });
 });
 
