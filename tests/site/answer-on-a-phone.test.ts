@@ -198,6 +198,11 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
     { ...TOLD, modern: '100', moving: '100', sound: '100', coaches: '500', lamps: 'filament', 'supply-amps': '3 A' },
   ],
   ['more districts', 'enough-current', CLUB],
+  [
+    'a supply below its unit, five of seven moving',
+    'enough-current',
+    { ...TOLD, modern: '7', moving: '5', 'supply-amps': '2.5 A' },
+  ],
   ['a club of forty on 5 A', 'enough-current', FORTY],
   [
     'a hundred moving of a hundred on 5 A',
@@ -268,6 +273,15 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
     'a long bus',
     'wire-it',
     { ...WIRED_HOME, 'bus-length': '15 m', 'track-length': '20 m', 'feeder-count': '4', 'wire-amps': '2 A' },
+  ],
+  [
+    'a bus that wants its unit in the middle, equal ratings',
+    'wire-it',
+    {
+      ...{ system: 'two-rail', scale: 'h0', 'wire-amps': '2', 'wire-trip': '3', 'wire-volts': '16' },
+      ...{ 'bus-length': '14 m', 'bus-wire': '0.75 mm2', 'track-length': '14 m', 'feed-by': 'bus' },
+      ...supply('supply', '16 V', '3 A'),
+    },
   ],
   ['a garden of 80 m', 'wire-it', GARDEN_WIRE],
   ['a supply on which the unit cannot trip', 'wire-it', { ...WIRED_HOME, 'supply-amps': '2 A' }],

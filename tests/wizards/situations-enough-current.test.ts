@@ -4,6 +4,7 @@ import { describe, expect, test } from 'vitest';
 import { remedies } from '../../src/engine/power/remedies.ts';
 import { atLeast } from '../../src/engine/power/rules.ts';
 import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
+import { helpful } from '../../src/wizards/enough-current/helpful.ts';
 import type { Reckoning } from '../../src/wizards/enough-current/reckoning.ts';
 import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
 import type { Conclusion } from '../../src/wizards/enough-current/result.ts';
@@ -382,6 +383,26 @@ describe('what to do about too much', () => {
       const said = garden({ modern: '4', moving: '4' });
       expect(said.remedies.map(({ limit }) => limit)).toEqual(said.remedies.map(() => undefined));
     });
+  });
+
+  test('beside the answer no booster more stands than need be: nothing dearer than the first that is enough', () => {
+    const said = say({ modern: '7', moving: '5', 'supply-amps': '2.5 A', 'unit-rails': 'follows' }, [
+      'unit-rail-volts',
+    ]);
+    expect(ids(said)).toEqual(
+      expect.arrayContaining(['booster-with-freed-supply', 'booster-with-own-supply', 'more-districts']),
+    );
+    const shown = helpful(said).map(({ id }) => id);
+    expect(shown).toContain('larger-supply');
+    expect(shown.filter((id) => id.includes('booster') || id === 'more-districts')).toEqual([
+      'booster-with-freed-supply',
+    ]);
+  });
+
+  test('one that is only tight does not hide the next', () => {
+    const said = say({ modern: '9', moving: '8', 'supply-amps': '4 A' });
+    expect(said.outcome).toBe('booster-with-own-supply');
+    expect(helpful(said).map(({ id }) => id)).toContain('more-districts');
   });
 
   test('never “0 trains”', () => {

@@ -1,6 +1,7 @@
 // What this room lets out.
 export type { Divided, Planned } from './divided.ts';
 export { enoughCurrent } from './flow.ts';
+export { helpful } from './helpful.ts';
 export { ENOUGH_CURRENT_OUTCOMES } from './outcomes.ts';
 export type { Power, Reckoning } from './reckoning.ts';
 export { reckon } from './reckoning.ts';

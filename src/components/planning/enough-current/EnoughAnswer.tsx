@@ -1,8 +1,6 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
-import type { Remedy } from '../../../engine/index.ts';
-import { atLeast } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
-import { concluded, howLikely, surerOf } from '../../../wizards/enough-current/index.ts';
+import { concluded, helpful, howLikely, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer, useReckoned } from '../frame/index.ts';
@@ -188,10 +186,6 @@ function Notes({ reckoning, say, numbers }: Pick<Found, 'reckoning' | 'say' | 'n
     </ul>
   );
 }
-
-/** What else would do, tight at the least. */
-const helpful = ({ remedies, outcome }: Conclusion): readonly Remedy[] =>
-  remedies.filter(({ id, verdict }) => id !== outcome && atLeast(verdict, 'tight'));
 
 /** The other remedies, one line each. */
 function Others({ conclusion, home, ...found }: Found) {
