@@ -26,7 +26,7 @@ function onLog(level, log, print) {
  */
 const live = {
   name: 'live',
-  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept|book|notebook)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
 };
 
 export default defineConfig({

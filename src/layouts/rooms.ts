@@ -5,6 +5,7 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings')
+  | ('notebook' | 'help-desk')
   | ('asking' | 'units' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
   | 'measuring'
   | 'check-yourself'

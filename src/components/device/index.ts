@@ -1,7 +1,21 @@
 // What this room lets out.
+export { cutToFit, type Fault, type Kept, MOST_TEXT, merged, readBook, writeBook } from './book.ts';
 export { clearCopy, copyKept } from './copy.ts';
-export { COPY, copyWanted, STORED_IDS, storedNow } from './kept.ts';
+export { COPY, copyWanted, NOTEBOOK, STORED_IDS, storedNow } from './kept.ts';
 export { clearLessons, isLessonDone, lessonsDone, markLesson, onLessons } from './lessons.ts';
+export {
+  type Book,
+  changeBook,
+  clearBook,
+  forgetSpoilt,
+  freshMark,
+  isFull,
+  keptInBook,
+  linkOf,
+  onBook,
+  openBook,
+  pathHere,
+} from './notebook.ts';
 export { clearStored, systemNamed } from './stored.ts';
 export {
   chooseUnits,

@@ -11,6 +11,9 @@ export const COPY_WISH: Entry<'none'> = {
 /** The copy of the site itself: no word but many files, kept by the worker (copy.ts). */
 export const COPY = 'copy';
 
+/** The case notebook: a text in a database of its own (notebook.ts). */
+export const NOTEBOOK = 'notebook';
+
 /** All words that may be kept. */
 const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [
   UNITS,
@@ -18,7 +21,7 @@ const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => 
   COPY_WISH,
 ];
 /** All that may be kept, in the order in which the privacy page tells it. */
-export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, COPY, COPY_WISH.id];
+export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, NOTEBOOK, COPY, COPY_WISH.id];
 
 /** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
 export interface StoredNow {

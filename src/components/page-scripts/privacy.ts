@@ -1,20 +1,42 @@
 // The privacy page: what is kept on this device now, and the buttons that clear it.
-import { COPY, clearCopy, clearStored, copyKept, onUnits, STORED_IDS, storedNow, tellUnits } from '../device/index.ts';
+import {
+  COPY,
+  clearBook,
+  clearCopy,
+  clearStored,
+  copyKept,
+  keptInBook,
+  NOTEBOOK,
+  onUnits,
+  STORED_IDS,
+  storedNow,
+  tellUnits,
+} from '../device/index.ts';
 import { fill } from '../words/index.ts';
 
 const place = document.getElementById('stored');
 
 const MEGABYTE = 1e6;
 
+/** What is more than a word: looked for when the page opens and after each clearing. */
 let copy: Awaited<ReturnType<typeof copyKept>>;
+let inNotebook: number | undefined;
+const CLEARED_APART = { [COPY]: clearCopy, [NOTEBOOK]: clearBook };
+const clearedApart = (id: string): id is keyof typeof CLEARED_APART => Object.hasOwn(CLEARED_APART, id);
 
-const isKept = (id: string): boolean => (id === COPY ? copy !== undefined : storedNow(id).kept);
+function isKept(id: string): boolean {
+  if (id === COPY) return copy !== undefined;
+  return id === NOTEBOOK ? inNotebook !== undefined : storedNow(id).kept;
+}
 
 function textOf(stored: HTMLElement, id: string): string {
-  const { nothing = '', unreadable = '', size = '', locale = '' } = stored.dataset;
+  const { nothing = '', unreadable = '', size = '', answers = '', locale = '' } = stored.dataset;
   if (!isKept(id)) return nothing;
-  if (id !== COPY || copy === undefined) return storedNow(id).text ?? unreadable;
-  return fill(size, { files: copy.files, megabytes: Math.round(copy.bytes / MEGABYTE) }, locale);
+  if (id === COPY && copy !== undefined) {
+    return fill(size, { files: copy.files, megabytes: Math.round(copy.bytes / MEGABYTE) }, locale);
+  }
+  if (id === NOTEBOOK && inNotebook !== undefined) return fill(answers, { n: inNotebook }, locale);
+  return storedNow(id).text ?? unreadable;
 }
 
 function showNow(stored: HTMLElement): void {
@@ -28,19 +50,19 @@ function showNow(stored: HTMLElement): void {
   if (all !== null) all.disabled = !STORED_IDS.some(isKept);
 }
 
-async function lookAtCopy(stored: HTMLElement): Promise<void> {
-  copy = await copyKept();
+async function look(stored: HTMLElement): Promise<void> {
+  [copy, inNotebook] = await Promise.all([copyKept(), keptInBook()]);
   showNow(stored);
 }
 
 async function clear(stored: HTMLElement, which: string | undefined): Promise<void> {
   const chosen = STORED_IDS.filter((id) => which === '' || which === id);
-  const clearing = chosen.includes(COPY) ? clearCopy() : undefined;
-  for (const id of chosen) if (id !== COPY) clearStored(id);
+  const clearing = chosen.filter(clearedApart).map((id) => CLEARED_APART[id]());
+  for (const id of chosen) if (!clearedApart(id)) clearStored(id);
   tellUnits();
   showNow(stored);
-  await clearing;
-  await lookAtCopy(stored);
+  await Promise.allSettled(clearing);
+  await look(stored);
   const status = stored.querySelector('[role="status"]');
   if (status !== null) status.textContent = stored.dataset.cleared ?? '';
 }
@@ -48,9 +70,9 @@ async function clear(stored: HTMLElement, which: string | undefined): Promise<vo
 if (place !== null) {
   for (const waits of place.querySelectorAll('[data-waits]')) waits.removeAttribute('data-waits');
   showNow(place);
-  lookAtCopy(place);
+  look(place);
   // It is made a while after a first page is there.
-  navigator.serviceWorker?.ready.then(() => lookAtCopy(place));
+  navigator.serviceWorker?.ready.then(() => look(place));
   onUnits(() => showNow(place));
   place.addEventListener('click', (event) => {
     const button = event.target instanceof Element ? event.target.closest<HTMLElement>('[data-clear]') : null;

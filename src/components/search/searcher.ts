@@ -1,7 +1,8 @@
 // The search: every page of the site, and the lines that people say who need it. A question is compared with each line as a whole,
 // so that a page with one fitting line stands before one that has the words scattered over its text.
 import MiniSearch from 'minisearch';
-import { isMeaning, type Same, Terms, wordsOf } from './terms.ts';
+import { isMeaning, type Same, Terms } from './terms.ts';
+import { wordsOf } from './words-of.ts';
 
 type Kind = 'wizard' | 'trouble' | 'fix' | 'lesson' | 'term' | 'source' | 'page';
 
