@@ -26,8 +26,13 @@ function onLog(level, log, print) {
  */
 const live = {
   name: 'live',
-  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept|book|notebook)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept|book|notebook|save-file)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
 };
+
+/** What checks fetched words is one file for answers and the notebook. */
+const shapes = { name: 'shapes', test: /node_modules.valibot/, priority: 1 };
+/** The notebook on the device comes when it is opened or an answer is kept: nothing that answers need is in one file with it. */
+const notebook = { name: 'notebook', test: /src.components.device.(book|notebook|save-file)|node_modules.idb-keyval/ };
 
 export default defineConfig({
   output: 'static',
@@ -37,7 +42,9 @@ export default defineConfig({
   vite: {
     plugins: [packedModel()],
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
-    environments: { client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live] } } } } } },
+    environments: {
+      client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook] } } } } },
+    },
     define: {
       UNITS_SWITCH: JSON.stringify(units),
       RESUME: JSON.stringify(resume),

@@ -5,6 +5,7 @@ import { withMade } from '../../wizards/links/index.ts';
 import { withUnits } from '../device/index.ts';
 import { Missing, useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
+import { Keep } from './Keep.tsx';
 
 const loadCode = () => import('./QrCode.tsx');
 
@@ -45,6 +46,7 @@ export function Share({ text, say, made }: Props) {
       <button type="button" onClick={() => print()}>
         {say('print')}
       </button>
+      <Keep say={say} />
       <span role="status">{told}</span>
       {code.value !== undefined && <code.value.QrCode text={link()} label={say('copy-code-label')} />}
       {code.failed && <Missing say={say} again={code.again} />}

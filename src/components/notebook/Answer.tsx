@@ -66,11 +66,11 @@ function Change({ answer, say, onSave, onLeave }: ChangeProps) {
         onSave({ ...answer, name: name.trim() === '' ? answer.name : name.trim(), note: note.trim() });
       }}
     >
-      <label>
+      <label class="field">
         {say('notebook-name')}
         <input value={name} onInput={(event) => setName(event.currentTarget.value)} />
       </label>
-      <label>
+      <label class="field">
         {say('notebook-note')}
         <textarea rows={4} value={note} onInput={(event) => setNote(event.currentTarget.value)} />
       </label>

@@ -13,12 +13,12 @@ import {
   onBook,
   openBook,
   readBook,
+  saveFile,
   writeBook,
 } from '../device/index.ts';
 import { fitting } from '../search/index.ts';
 import { type Say, sayer } from '../words/index.ts';
 import { Answer } from './Answer.tsx';
-import { saveFile } from './save-file.ts';
 
 interface NotebookProps {
   readonly language: string;

@@ -1,3 +1,2 @@
 // What this room lets out.
-export { Keep } from './Keep.tsx';
 export { default } from './Notebook.tsx';

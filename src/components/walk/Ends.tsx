@@ -5,7 +5,6 @@ import type { Made } from '../../wizards/links/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { checkThatTells, handedOn, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
-import { Keep } from '../notebook/index.ts';
 import { Asked } from './Asked.tsx';
 import { WithFix } from './Fix.tsx';
 import { likely } from './likely.ts';
@@ -43,7 +42,6 @@ export function Solved(props: SolvedProps) {
             <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
           </p>
           <Share text={() => `${say('walk-solved-title')} ${fix.lead}\n${card()}`} say={say} made={made} />
-          <Keep say={say} />
         </section>
       )}
     </WithFix>
@@ -105,7 +103,6 @@ export function HandedOn(props: HandedOnProps) {
         <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
       </p>
       <Share text={card} say={say} made={made} />
-      <Keep say={say} />
     </section>
   );
 }

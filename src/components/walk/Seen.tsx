@@ -11,7 +11,6 @@ import {
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
-import { Keep } from '../notebook/index.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
 
@@ -113,7 +112,6 @@ export function Seen(props: Props) {
         </ul>
       </details>
       {!ended && <Share text={() => card.join('\n')} say={say} made={made} />}
-      {!ended && <Keep say={say} />}
     </section>
   );
 }

@@ -5,7 +5,6 @@ import type { ReadFirst } from '../../../wizards/planning/index.ts';
 import { ALL_OUTDOORS } from '../../../wizards/safety/index.ts';
 import { outdoors, StepByStep, Verify } from '../../fix/index.ts';
 import { MadeThen, plainText, Share } from '../../link/index.ts';
-import { Keep } from '../../notebook/index.ts';
 import type { FixWords } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
 import { useStages } from './use-stages.ts';
@@ -171,7 +170,6 @@ function Below({ fix, unfolded, text, ...props }: BelowProps) {
       </section>
       <Proof {...props} fix={fix} />
       <Share text={text} say={say} made={{ release, verdict: outcome }} />
-      <Keep say={say} />
       <p class="paper-link">{location.href}</p>
       {!only && numbers !== undefined && (
         <details class="part folded">

@@ -1,8 +1,17 @@
 // Asks for a name and a note, and keeps the answer; where the browser refuses, it gives a file that the notebook takes in.
 import { useEffect, useRef, useState } from 'preact/hooks';
-import { changeBook, cutToFit, freshMark, isFull, type Kept, pathHere, withUnits, writeBook } from '../device/index.ts';
+import {
+  changeBook,
+  cutToFit,
+  freshMark,
+  isFull,
+  type Kept,
+  pathHere,
+  saveFile,
+  withUnits,
+  writeBook,
+} from '../device/index.ts';
 import { BASE, languageOf, type Say } from '../words/index.ts';
-import { saveFile } from './save-file.ts';
 
 /** What the page says, at its first heading; its title begins with what was asked. */
 const said = (): string => document.querySelector('main h1')?.textContent?.trim() ?? '';
@@ -32,18 +41,20 @@ export function KeepForm({ say }: { readonly say: Say }) {
     );
   };
   return (
-    <>
+    <div class="keep">
       {told?.kept !== true && (
-        <form class="keep" onSubmit={keep}>
-          <label>
+        <form onSubmit={keep}>
+          <label class="field">
             {say('keep-name')}
             <input ref={field} value={name} onInput={(event) => setName(event.currentTarget.value)} />
           </label>
-          <label>
+          <label class="field">
             {say('keep-note')}
             <textarea rows={3} value={note} onInput={(event) => setNote(event.currentTarget.value)} />
           </label>
-          <button type="submit">{say('keep-do')}</button>
+          <p>
+            <button type="submit">{say('keep-do')}</button>
+          </p>
         </form>
       )}
       <p role="status">{told?.words}</p>
@@ -53,6 +64,6 @@ export function KeepForm({ say }: { readonly say: Say }) {
           {say('keep-as-file')}
         </button>
       )}
-    </>
+    </div>
   );
 }

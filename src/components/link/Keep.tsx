@@ -8,16 +8,13 @@ const loadForm = () => import('./KeepForm.tsx');
 export function Keep({ say }: { readonly say: Say }) {
   const [wanted, setWanted] = useState(false);
   const form = useLoaded(wanted ? loadForm : undefined);
+  if (form.value !== undefined) return <form.value.KeepForm say={say} />;
   return (
-    <div class="share">
-      {form.value === undefined ? (
-        <button type="button" onClick={() => setWanted(true)}>
-          {say('keep-this')}
-        </button>
-      ) : (
-        <form.value.KeepForm say={say} />
-      )}
+    <>
+      <button type="button" onClick={() => setWanted(true)}>
+        {say('keep-this')}
+      </button>
       {form.failed && <Missing say={say} again={form.again} />}
-    </div>
+    </>
   );
 }
