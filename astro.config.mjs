@@ -4,6 +4,7 @@ import { defineConfig } from 'astro/config';
 import { asked } from './scripts/build/asked.mjs';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
+import { found } from './scripts/build/found.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
 import { licences } from './scripts/build/licences.mjs';
 import { offline } from './scripts/build/offline.mjs';
@@ -36,6 +37,8 @@ const notebook = { name: 'notebook', test: /src.components.device.(book|notebook
 
 export default defineConfig({
   output: 'static',
+  // Where the site is: only then it has canonical links, a map, a feed and pictures for whoever shares it.
+  ...(process.env.SITE === undefined ? {} : { site: process.env.SITE }),
   base: folderOf(process.env.BASE_PATH),
   trailingSlash: 'always',
   build: { format: 'directory', inlineStylesheets: 'always' },
@@ -69,5 +72,5 @@ export default defineConfig({
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), asked(), licences(), ownPolicies(), offline(), compressedTwins()],
+  integrations: [faces(), mdx(), preact(), asked(), licences(), found(), ownPolicies(), offline(), compressedTwins()],
 });

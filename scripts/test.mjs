@@ -152,7 +152,10 @@ async function engines() {
 
 async function subPath() {
   if (findChromium() === undefined) return couldNotRun('sub-path', 'Chromium is not installed');
-  const built = await run([ASTRO, 'build', '--outDir', SUB_PATH_FOLDER], { BASE_PATH: SUB_PATH });
+  const built = await run([ASTRO, 'build', '--outDir', SUB_PATH_FOLDER], {
+    BASE_PATH: SUB_PATH,
+    SITE: 'https://club.example',
+  });
   if (!built.ok) return single(`build below ${SUB_PATH}`, built);
   const rows = await tests(['sub-path'], [], { SITE_FOLDER: SUB_PATH_FOLDER, SITE_BASE: SUB_PATH });
   return [

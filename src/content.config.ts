@@ -214,7 +214,22 @@ const same = defineCollection({
   schema: z.record(z.string(), text),
 });
 
+/** What changed, for the feed: real dates of what is in the history. */
+const changes = defineCollection({
+  loader: glob({ pattern: '*/changes/*.yaml', base: './src/content' }),
+  schema: z.strictObject({
+    date: z.iso.date(),
+    title: text,
+    says: text.describe('What it brings, in one or two sentences'),
+    leads: z
+      .string()
+      .regex(/^(?:[a-z0-9-]+\/)*$/)
+      .describe('The page to begin with, below its language'),
+  }),
+});
+
 export const collections = {
+  changes,
   fixes,
   lessons,
   questions,

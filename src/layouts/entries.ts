@@ -82,6 +82,10 @@ export async function phrasesOfChecks(): Promise<ReadonlyMap<string, Readonly<Re
   return said;
 }
 
+/** The latest first. */
+export const changesFor = async (language: Language): Promise<CollectionEntry<'changes'>[]> =>
+  (await entriesOf('changes', language)).sort((one, two) => two.data.date.localeCompare(one.data.date));
+
 export const questionsFor = (language: Language): Promise<CollectionEntry<'questions'>[]> =>
   entriesOf('questions', language);
 

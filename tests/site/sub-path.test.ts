@@ -1,4 +1,7 @@
 // The site below /club/power/: npm test builds it there into a folder of its own and names both in the environment.
+import { globSync, readFileSync } from 'node:fs';
+import { parse } from 'node-html-parser';
+import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { checkLinks } from '../../scripts/check/links.mjs';
 import { open, site } from './browser.ts';
@@ -54,4 +57,65 @@ test('all of it is kept below the sub-path, and is there without a line', async 
   const begins = await page.evaluate(async (href) => (await (await fetch(href)).json()).start_url, manifest ?? '');
   expect(begins).toBe(`${base}en/`);
   await context.close();
+});
+
+const HOME = `https://club.example${base}`;
+const built = (file: string): string => readFileSync(`${folder}/${file}`, 'utf8');
+const all = (text: string, tag: RegExp): string[] => [...text.matchAll(tag)].map(([, found = '']) => found);
+
+test('where the site knows its own address, every page says it, and the map has just those pages', () => {
+  const files = globSync('*/**/index.html', { cwd: folder }).map((file) => file.replaceAll('\\', '/'));
+  expect(files.length).toBeGreaterThan(200);
+  const told = files.map((file) => {
+    const head = parse(built(file)).querySelector('head');
+    const canonical = head?.querySelector('link[rel=canonical]')?.getAttribute('href');
+    expect(canonical, file).toBe(HOME + file.replace('index.html', ''));
+    expect(head?.querySelector('meta[property="og:url"]')?.getAttribute('content'), file).toBe(canonical);
+    for (const name of ['title', 'description'])
+      expect(head?.querySelector(`meta[property="og:${name}"]`)?.getAttribute('content'), file).toMatch(/\S/);
+    return canonical;
+  });
+  expect(all(built('sitemap.xml'), /<loc>([^<]+)<\/loc>/g).toSorted()).toEqual(told.toSorted());
+  expect(built('404.html')).not.toContain('canonical');
+});
+
+test('the picture of each section is there, of the size that is shown', async () => {
+  const pictures = new Set(
+    globSync('*/**/index.html', { cwd: folder }).map(
+      (file) => parse(built(file)).querySelector('meta[property="og:image"]')?.getAttribute('content') ?? file,
+    ),
+  );
+  expect(pictures.size).toBe(4);
+  for (const picture of pictures) {
+    expect(picture.startsWith(HOME)).toBe(true);
+    expect(await sharp(`${folder}/${picture.slice(HOME.length)}`).metadata()).toMatchObject({
+      width: 1200,
+      height: 630,
+    });
+  }
+});
+
+test('the feed of changes has each with its date, the latest first, and leads to pages that there are', () => {
+  const feed = built('en/changes.xml');
+  const dates = all(feed, /<entry>[\s\S]*?<updated>([^<]+)<\/updated>/g);
+  expect(dates.length).toBeGreaterThan(1);
+  expect(dates).toEqual(dates.toSorted().toReversed());
+  for (const date of dates) expect(Number.isNaN(Date.parse(date))).toBe(false);
+  const ids = all(feed, /<id>([^<]+)<\/id>/g);
+  expect(new Set(ids).size).toBe(ids.length);
+  for (const link of all(feed, /<entry>[\s\S]*?<link href="([^"]+)"/g))
+    expect(built(`${link.slice(HOME.length)}index.html`)).toContain('<main');
+});
+
+test('every fix tells its steps to search engines, each with the dangers that stand at it, and no sign of a gap in the words', () => {
+  const files = globSync('en/fixes/*/index.html', { cwd: folder });
+  expect(files.length).toBeGreaterThan(150);
+  for (const file of files) {
+    const page = parse(built(file));
+    const told = JSON.parse(page.querySelector('script[type="application/ld+json"]')?.rawText ?? '');
+    expect(told['@type'], file).toBe('HowTo');
+    expect(told.step.length, file).toBeGreaterThan(0);
+    expect(JSON.stringify(told), file).not.toMatch(/[{]\w+[:}]/);
+    for (const { text } of told.step) expect(text, file).not.toMatch(/undefined|\{|\}/);
+  }
 });

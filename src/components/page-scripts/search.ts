@@ -1,6 +1,6 @@
 // The search page: asks the index that is made with the site, shows what each hit is and what its page says, keeps the words in the address.
 import { type Page, Searcher } from '../search/index.ts';
-import { fill } from '../words/index.ts';
+import { BASE, fill } from '../words/index.ts';
 
 const PAUSE = 150;
 
@@ -44,11 +44,24 @@ function line({ path, kind, title, lead, inFeet }: Page, home: string, kinds: DO
   text.className = 'small';
   const what = document.createElement('b');
   what.textContent = kinds[kind] ?? '';
-  text.append(what, ' · ');
+  if (what.textContent !== '') text.append(what, ' · ');
   if (inFeet === undefined) text.append(lead);
   else text.append(told('in-metric', lead), told('in-feet', inFeet));
   item.append(link, text);
   return item;
+}
+
+/** What an address that leads nowhere may have meant: the words of its last parts. */
+function wordsOfAddress(): string {
+  const path = location.pathname.slice(BASE.length).replace(/\.\w+$/, '');
+  const parts = path.split('/').filter((part) => part !== '');
+  try {
+    return decodeURIComponent(parts.slice(parts.length > 1 ? 1 : 0).join(' '))
+      .replaceAll(/[-_+.]+/g, ' ')
+      .trim();
+  } catch {
+    return '';
+  }
 }
 
 if (place && input && status && list) {
@@ -77,11 +90,14 @@ if (place && input && status && list) {
 
   const ask = (): void => {
     const words = input.value.trim();
+    // A page that is not there stays at the address that was asked for.
+    if (place.dataset.lost !== undefined) return void find();
     history.replaceState(null, '', words === '' ? location.pathname : `?${new URLSearchParams({ q: words })}`);
     void find();
   };
 
-  input.value = new URLSearchParams(location.search).get('q') ?? '';
+  input.value =
+    new URLSearchParams(location.search).get('q') ?? (place.dataset.lost === undefined ? '' : wordsOfAddress());
   void find();
   let waiting: ReturnType<typeof setTimeout> | undefined;
   input.addEventListener('input', () => {
