@@ -169,6 +169,7 @@ export {
   dcVoltsFor,
   demandWorking,
   districtLoad,
+  districtsAlike,
   dividedLayout,
   divisionTakes,
   drawsSure,

@@ -37,7 +37,7 @@ export { bothBusy, chanceEither } from './joint.ts';
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
 export type { DistrictAdvice, DistrictFinding, DividedLayout, OwnDistrict } from './own-districts.ts';
-export { allHaveEnough, dividedLayout, fewerDistricts } from './own-districts.ts';
+export { allHaveEnough, districtsAlike, dividedLayout, fewerDistricts } from './own-districts.ts';
 export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
   dcVoltsFor,

@@ -34,6 +34,25 @@ export interface DistrictFinding {
   readonly mostShare: number;
 }
 
+/** Amperes and shares that differ by less are the same: what is left is of rounding. */
+const SAME = 1e-9;
+
+/** Whether two districts are alike in share, draw, what they can give, tripping and verdict. */
+export function districtsAlike(a: DistrictFinding, b: DistrictFinding): boolean {
+  const measured = ({ ofTen, often, capacity: able }: DistrictFinding): readonly number[] => [
+    ofTen,
+    often,
+    able.usable,
+    able.hard,
+  ];
+  const other = measured(b);
+  return (
+    measured(a).every((value, at) => Math.abs(value - (other[at] ?? Number.NaN)) < SAME) &&
+    a.trip.kind === b.trip.kind &&
+    a.judgement.verdict === b.judgement.verdict
+  );
+}
+
 /** What helps a divided layout, the free and the quick first. */
 export type DistrictAdvice =
   | { readonly kind: 'nothing' }

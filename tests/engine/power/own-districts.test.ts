@@ -4,7 +4,8 @@ import { describe, expect, test } from 'vitest';
 import type { Fleet } from '../../../src/engine/power/fleet.ts';
 import { countedTrains, measuredTrains } from '../../../src/engine/power/fleet.ts';
 import type { OwnDistrict } from '../../../src/engine/power/own-districts.ts';
-import { dividedLayout } from '../../../src/engine/power/own-districts.ts';
+import { districtsAlike, dividedLayout } from '../../../src/engine/power/own-districts.ts';
+import { supplyTrip } from '../../../src/engine/power/trip-reach.ts';
 import { near } from '../../near.ts';
 
 const district = (traffic: number, amps: number, limit: number): OwnDistrict => ({
@@ -31,6 +32,21 @@ describe('A divided layout', () => {
     near(rest?.judgement.aboveHard ?? 0, chance(2 / 3), 1e-9);
     near(third?.mean ?? 0, 5 / 3, 1e-9);
     near(rest?.mean ?? 0, 10 / 3, 1e-9);
+  });
+
+  test('two districts are alike where nothing that is told of them differs', () => {
+    const { districts } = dividedLayout(fleetOf(8, 8, 0.4), [
+      ...[district(1, 4, 3), district(1, 4, 3), district(2, 4, 3)],
+      district(1, 8, 5),
+    ]);
+    const [one, same, busier, larger] = districts;
+    if (!(one && same && busier && larger)) throw new Error('four districts were told');
+    expect(districtsAlike(one, same)).toBe(true);
+    expect(districtsAlike(one, busier)).toBe(false);
+    expect(districtsAlike(one, larger)).toBe(false);
+    expect(districtsAlike(one, { ...same, trip: supplyTrip(district(1, 2, 3).supply, district(1, 2, 3).stage) })).toBe(
+      false,
+    );
   });
 
   test('six districts of 5 A with even traffic bear a club evening of forty trains, twelve under way', () => {

@@ -1,5 +1,6 @@
 // The answer for a layout that is divided already: district by district, and what helps the one nearest to its limit.
 import type { DistrictAdvice, DistrictFinding, DividedLayout } from '../../../engine/index.ts';
+import { districtsAlike } from '../../../engine/index.ts';
 import type { Conclusion, Divided, Planned, Reckoning } from '../../../wizards/enough-current/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
@@ -296,21 +297,11 @@ function runsOf({ districts }: DividedLayout): Run[] {
   const runs: Run[] = [];
   for (const [at, one] of districts.entries()) {
     const before = runs.at(-1);
-    if (before !== undefined && areAlike(before.one, one)) runs.splice(-1, 1, { ...before, last: at });
+    if (before !== undefined && districtsAlike(before.one, one)) runs.splice(-1, 1, { ...before, last: at });
     else runs.push({ one, first: at, last: at });
   }
   return runs;
 }
-
-const areAlike = (a: DistrictFinding, b: DistrictFinding): boolean =>
-  [
-    a.ofTen - b.ofTen,
-    a.often - b.often,
-    a.capacity.usable - b.capacity.usable,
-    a.capacity.hard - b.capacity.hard,
-  ].every((difference) => Math.abs(difference) < 1e-9) &&
-  a.trip.kind === b.trip.kind &&
-  a.judgement.verdict === b.judgement.verdict;
 
 function runName(letters: readonly string[], first: number, last: number, say: Say): string {
   const [one, other] = [letters[first] ?? '', letters[last] ?? ''];
