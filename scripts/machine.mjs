@@ -5,7 +5,7 @@ import { fileURLToPath } from 'node:url';
 
 export const ROOT = fileURLToPath(new URL('..', import.meta.url));
 
-const NEEDED_NODE = [22, 12];
+const NEEDED_NODE = [22, 14];
 
 /** Ends the process with a sentence when this Node is too old to build the site. */
 export function assertNode() {

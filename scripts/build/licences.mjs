@@ -1,6 +1,8 @@
 // Notices and licences travel with what is shipped: the bundler says which packages went into the scripts, the rest is named here, and
 // the page of licences is filled with them.
 import { globSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { findPackageJSON } from 'node:module';
+import { dirname, join } from 'node:path';
 import { fileURLToPath } from 'node:url';
 import { FACES } from './faces.mjs';
 
@@ -15,13 +17,15 @@ const root = new URL('../../', import.meta.url);
  * @typedef {{ name: string, version: string, identifier: string, text: string }} Shipped a package, its licence by SPDX name, and that licence's text
  */
 
-/** @returns {Shipped} */
-function packageOf(name) {
-  const folder = new URL(`node_modules/${name}/`, root);
-  const { version, license } = JSON.parse(readFileSync(new URL('package.json', folder), 'utf8'));
-  const file = readdirSync(folder).find((name) => /^licen[cs]e/i.test(name));
-  if (file === undefined) throw new Error(`${name} has no licence beside it`);
-  return { name, version, identifier: license, text: readFileSync(new URL(file, folder), 'utf8') };
+/** @returns {Shipped} an installed package with its licence */
+export function packageOf(name) {
+  const file = findPackageJSON(name, import.meta.url);
+  if (file === undefined) throw new Error(`${name} is shipped and not installed`);
+  const folder = dirname(file);
+  const { version, license } = JSON.parse(readFileSync(file, 'utf8'));
+  const text = readdirSync(folder).find((one) => /^licen[cs]e/i.test(one));
+  if (text === undefined) throw new Error(`${name} has no licence beside it`);
+  return { name, version, identifier: license, text: readFileSync(join(folder, text), 'utf8') };
 }
 
 const { version, license: identifier } = JSON.parse(readFileSync(new URL('package.json', root), 'utf8'));

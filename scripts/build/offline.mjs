@@ -6,6 +6,7 @@ import { fileURLToPath } from 'node:url';
 import { constants, zstdCompressSync } from 'node:zlib';
 import { writeIcons } from './icons.mjs';
 import { inlineScript } from './inline-script.mjs';
+import { packageOf } from './licences.mjs';
 
 /** What a page needs of the site. The worker itself, the pictures for the home screen and other packs stay outside. */
 const PACKED = '**/*.{html,json,js,css,svg,woff2,webmanifest}';
@@ -32,7 +33,7 @@ const filesOf = (dir) =>
 const at = (dir, path) => new URL(encodeURI(path), dir);
 
 /** What the worker is made with asks that its notice goes along. */
-const NOTICE = `/*! fzstd\n${readFileSync(new URL('../../node_modules/fzstd/LICENSE', import.meta.url), 'utf8')}*/`;
+const NOTICE = `/*! fzstd\n${packageOf('fzstd').text}*/`;
 
 /** The same hash for the same site, wherever and whenever it is built. */
 function hashOfAll(dir, paths, worker) {

@@ -65,7 +65,11 @@ const KEPT = new Set([
   'fix',
   'complaint',
   'page',
+  'date',
+  'leads',
 ]);
+/** Astro reads dates as YAML 1.1 has them: a text that looks like one is put in quotes. */
+const WRITTEN = { version: '1.1' } as const;
 
 function translated(value: unknown): unknown {
   if (typeof value === 'string') return sentence(value);
@@ -89,9 +93,9 @@ const roomTranslated = (value: unknown): unknown =>
 export function fileTranslated(kind: string, text: string): string {
   const [, front, body] = /^---\n([\s\S]*?)\n---\n([\s\S]*)$/.exec(text) ?? [];
   if (front !== undefined && body !== undefined)
-    return `---\n${stringify(translated(parse(front)))}---\n${prose(body)}`;
+    return `---\n${stringify(translated(parse(front)), WRITTEN)}---\n${prose(body)}`;
   const data: unknown = parse(text);
-  return stringify(kind === 'words' ? roomTranslated(data) : translated(data));
+  return stringify(kind === 'words' ? roomTranslated(data) : translated(data), WRITTEN);
 }
 
 /** Words that no translation left as English has them: a vowel without an accent shows. */

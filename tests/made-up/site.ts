@@ -11,6 +11,7 @@ const BUILT_FROM = [
   'docs/judged.json',
   'astro.config.mjs',
   'package.json',
+  'LICENSE',
   'tsconfig.json',
 ];
 const LIST = 'src/components/words/languages.ts';
