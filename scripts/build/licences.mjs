@@ -60,7 +60,7 @@ function shipped(bundled) {
 const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 const entry = ({ name, version, identifier, text }) =>
-  `<details><summary>${escaped(`${name} ${version} · ${identifier}`)}</summary><pre class="licence" lang="en">${escaped(text.trim())}</pre></details>`;
+  `<details lang="en"><summary>${escaped(`${name} ${version} · ${identifier}`)}</summary><pre class="licence">${escaped(text.trim())}</pre></details>`;
 
 /** @returns {import('astro').AstroIntegration} */
 export const licences = () => {
