@@ -21,6 +21,7 @@ export const FIX = v.object({
       more: v.optional(text),
       cautions: v.array(text),
       outdoors: v.optional(v.array(text)),
+      live: v.optional(v.boolean()),
       job: v.optional(v.object({ title: text, href: text })),
     }),
   ),

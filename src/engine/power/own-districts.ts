@@ -32,6 +32,8 @@ export interface DistrictFinding {
   readonly trip: SupplyTrip;
   /** Largest share of the traffic with which it would still be enough, 0 to 1. */
   readonly mostShare: number;
+  /** The same of ten trains under way, rounded down to a tenth of a train. */
+  readonly mostOfTen: number;
 }
 
 /** Amperes and shares that differ by less are the same: what is left is of rounding. */
@@ -144,6 +146,7 @@ function findingOf(
     often: drawn.p95,
     trip: supplyTrip(supply, stage),
     mostShare: most,
+    mostOfTen: Math.floor(TEN * TEN * most) / TEN,
   };
 }
 

@@ -34,6 +34,17 @@ describe('A divided layout', () => {
     near(rest?.mean ?? 0, 10 / 3, 1e-9);
   });
 
+  test('what would still be enough in a district that has too much is told in trains of ten, and a tenth more is not', () => {
+    const trains = fleetOf(20, 12, 0.4);
+    const of = (ofTen: number) =>
+      dividedLayout(trains, [district(ofTen, 6, 3), district(10 - ofTen, 6, 5)]).districts[0];
+    const most = of(9)?.mostOfTen ?? 0;
+    expect(most).toBeGreaterThan(1);
+    expect(of(9)?.judgement.verdict).toBe('short');
+    expect(of(most)?.judgement.verdict).not.toBe('short');
+    expect(of(most + 0.1)?.judgement.verdict).toBe('short');
+  });
+
   test('two districts are alike where nothing that is told of them differs', () => {
     const { districts } = dividedLayout(fleetOf(8, 8, 0.4), [
       ...[district(1, 4, 3), district(1, 4, 3), district(2, 4, 3)],

@@ -73,7 +73,7 @@ function doubtsOf(divided: Divided, { kind }: Conclusion, say: Say, numbers: Num
     ...(divided.planned === undefined || divided.layout === undefined
       ? []
       : brokenIn(divided, divided.layout, say, numbers)),
-    ...(kind === 'depends' ? [dependsOn(divided, say)] : []),
+    ...(kind === 'depends' ? [dependsOn(divided, say, numbers)] : []),
   ];
 }
 
@@ -94,10 +94,14 @@ function brokenIn({ letters }: Divided, { districts, worst }: DividedLayout, say
 }
 
 /** What nobody has told, where that alone leaves it open; else the traffic and the draws. */
-function dependsOn({ layout, letters, untold }: Divided, say: Say): string {
+function dependsOn({ layout, letters, untold }: Divided, say: Say, numbers: Numbers): string {
   if (untold !== undefined && layout?.kind === 'surely') return say(`decides-${untold}`);
-  const turns = layout?.verdict === 'short' ? 'divided-depends-short' : 'divided-depends';
-  return say(turns, { worst: letters[layout?.worst ?? 0] ?? '' });
+  const worst = letters[layout?.worst ?? 0] ?? '';
+  if (layout?.verdict !== 'short') return say('divided-depends', { worst });
+  const most = layout.districts[layout.worst]?.mostOfTen ?? 0;
+  return most > 0
+    ? say('divided-depends-short', { worst, most: numbers.plain(most, 1) })
+    : say('divided-depends-draws');
 }
 
 /** A short there may not switch off: that is tested before anything else is done. */

@@ -76,9 +76,11 @@ export function WhichSupplyAnswer(props: Props) {
 const dependsOnTrains = ({ trainsUntold, only, because }: Placement): boolean =>
   trainsUntold && !only && (because === 'enough' || because === 'amperes' || because === 'traffic');
 
-function tonightOf({ outcome, toProve }: Placement, say: Say): string | undefined {
-  if (outcome === 'two-supplies-alike') return say('place-tonight-unplug');
-  return toProve.length > 0 ? say('tonight-beside') : undefined;
+/** What runs on alone may not switch off in a short either. */
+function tonightOf({ outcome, toProve, alike }: Placement, say: Say): string | undefined {
+  const doubts = toProve.length > 0 || alike?.kept?.proves === true ? [say('tonight-beside')] : [];
+  if (outcome === 'two-supplies-alike') return [say('place-tonight-unplug'), ...doubts].join(' ');
+  return doubts[0];
 }
 
 /** That a part has too little all the same, and what hangs on trains that nobody has told. */
