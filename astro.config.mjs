@@ -15,6 +15,7 @@ import { folderOf } from './scripts/serve.mjs';
 /** The scripts that stand in the page; the layout prints them, and the policy knows them by their hashes. */
 const resume = await inlineScript(new URL('src/components/page-scripts/resume.ts', import.meta.url));
 const units = await inlineScript(new URL('src/components/page-scripts/units-switch.ts', import.meta.url));
+const passOnFix = await inlineScript(new URL('src/components/page-scripts/pass-on-fix.ts', import.meta.url));
 
 /** Astro's own marks in MDX modules are not understood by the bundler and need not be. */
 function onLog(level, log, print) {
@@ -51,6 +52,7 @@ export default defineConfig({
     define: {
       UNITS_SWITCH: JSON.stringify(units),
       RESUME: JSON.stringify(resume),
+      PASS_ON_FIX: JSON.stringify(passOnFix),
     },
   },
   markdown: { syntaxHighlight: false },
@@ -68,7 +70,7 @@ export default defineConfig({
         "base-uri 'self'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'"], hashes: [resume, units].map(hashOf) },
+      scriptDirective: { resources: ["'self'"], hashes: [resume, units, passOnFix].map(hashOf) },
       styleDirective: { resources: ["'self'"] },
     },
   },

@@ -3,3 +3,4 @@ declare const UNITS_SWITCH: string;
 
 /** The code that waits with the answers of an address, as it stands in every page that asks questions. */
 declare const RESUME: string;
+declare const PASS_ON_FIX: string;

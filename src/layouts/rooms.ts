@@ -7,7 +7,7 @@ export type Room =
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings')
   | ('notebook' | 'help-desk')
   | ('asking' | 'units' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
-  | 'measuring'
+  | ('measuring' | 'short-link')
   | 'check-yourself'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
   | WizardId

@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
 import { type Opened, open } from './browser.ts';
+import { copiedBy, found, longOf } from './copied.ts';
 import { nothingIsWarm } from './danger.ts';
 
 type Page = Opened['page'];
@@ -15,9 +16,6 @@ const WALK =
 const made = (page: Page): string | null => new URL(page.url()).searchParams.get('made');
 const verdict = async (page: Page): Promise<void> => page.locator('h1.verdict').waitFor();
 const said = async (page: Page): Promise<string[]> => page.locator('.made-then').allTextContents();
-
-/** Waits until the address says what was found. */
-const found = async (page: Page): Promise<void> => page.waitForURL(/[?&]made=/);
 
 test('whoever answers has it in the address of the answer only', async () => {
   const { page, problems, close } = await open(SCOPE);
@@ -58,10 +56,8 @@ test('a link of an earlier release says what it said, also when it is opened ane
   await page.reload();
   await page.locator('.made-then').waitFor();
   expect((await said(page))[0]).toMatch(sentence);
-  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.getByRole('button', { name: 'Copy the link' }).click();
-  await page.getByText('Copied').waitFor();
-  expect(await page.evaluate(() => navigator.clipboard.readText())).toBe(page.url());
+  expect(await copiedBy({ page, context }, 'Copy the long link')).toBe(page.url());
+  expect(longOf(await copiedBy({ page, context }, 'Copy the link'))).toBe(page.url());
   expect(await problems()).toEqual([]);
   await close();
 });

@@ -1,46 +1,64 @@
-// On paper: an answer with all its steps, or a fix, takes two sheets at the most and few bytes, and nothing stands there that can only be pressed.
-import { expect, test } from 'vitest';
+// On paper: an answer with all its steps, or a fix, takes two sheets at the most, a walk one; few bytes, the link and its code, what was said,
+// every danger of every step, and nothing that can only be pressed.
+import { describe, expect, test } from 'vitest';
+import { TO_ENOUGH_CURRENT, TO_WHICH_SUPPLY, TO_WIRE_IT } from '../wizards/outcomes.ts';
 import { open } from './browser.ts';
+import { found } from './copied.ts';
+import { nothingIsWarm, type Page } from './danger.ts';
 
 const TRAINS = 'modern=4&moving=3&older=2&scale=h0&system=two-rail';
 const UNIT = 'unit-input=dc&unit-input-volts=18&unit-limit=3&unit-plug=unknown&unit-rails=follows';
-const COUNTS = 'accessories=0&coaches=0&evening=unknown&own-use=bare&sound=0&stored=0';
 
-const ANSWERS = {
-  'a supply that cannot trip its unit': `enough-current/?${COUNTS}&${TRAINS}&supply-amps=2&supply-kind=dc&supply-plug=unknown&supply-volts=16&${UNIT}`,
-  'power that is enough': `enough-current/?${TRAINS}&supply-amps=4&supply-kind=dc&supply-plug=unknown&supply-volts=16&${UNIT}`,
-  'wiring that must be changed':
-    'wire-it/?bus-length=12&bus-wire=0.75&feed-by=bus&scale=h0&supply-amps=4&supply-kind=dc&supply-plug=unknown&supply-volts=15&system=two-rail' +
-    '&track-length=12&wire-amps=1.5&wire-trip=3&wire-volts=15',
-  'two supplies that differ':
-    'which-supply-where/?booster-input=dc&booster-input-volts=19&booster-limit=3&booster-plug=unknown&booster-rails=follows&busier=same&evening=2' +
-    `&${TRAINS}&one-amps=4&one-kind=dc&one-plug=unknown&one-volts=18&sound=0&station-input=dc&station-input-volts=19&station-limit=3` +
-    '&station-plug=unknown&station-rails=follows&stored=0&two-amps=5&two-kind=dc&two-plug=unknown&two-volts=15',
+/** As they are told in few words: most stands on assumptions, which are on paper too. */
+const QUICK = {
+  'what was told quickly': `enough-current/?${TRAINS}&supply-amps=4&supply-kind=dc&supply-plug=unknown&supply-volts=16&${UNIT}`,
+  'a plan of three districts': `enough-current/?aim=enough&divided=planned&draw=count&${TRAINS.replace('moving=3', 'moving=6').replace('modern=4', 'modern=8')}&plan-amps=4&plan-busiest=5&plan-districts=3&plan-limit=3&supply-amps=4&supply-kind=dc&supply-plug=unknown&supply-volts=16&${UNIT}`,
 };
 
-const PAGES = [
-  ...Object.entries(ANSWERS).map(([what, path]) => [`the answer to ${what}`, `en/work-it-out/${path}`] as const),
-  ...['more-feeders', 'reversed', 'larger-supply', 'switch-off-now'].map(
-    (fix) => [`the fix ${fix}`, `en/fixes/${fix}/`] as const,
+const WIZARDS = { 'enough-current': TO_ENOUGH_CURRENT, 'which-supply-where': TO_WHICH_SUPPLY, 'wire-it': TO_WIRE_IT };
+
+const ANSWERS = [
+  ...Object.entries(QUICK).map(([what, path]) => [what, path] as const),
+  ...Object.entries(WIZARDS).flatMap(([wizard, outcomes]) =>
+    Object.entries(outcomes).map(
+      ([outcome, told]) => [`${wizard}: ${outcome}`, `${wizard}/?${new URLSearchParams(told)}`] as const,
+    ),
   ),
 ];
+
+const GAP = '?when-it-happens=at-the-gap&analogue-one-at-the-gap=turned-round&meter-same-and-diagonal=same-rail-large';
+const WALKS = [
+  ['that asks what is at hand', `trips-at-gap/${GAP}&told=yes`, 1],
+  ['that proposes a repair', `trips-at-gap/${GAP}&told=yes&tools=multimeter`, 1],
+  ['that is solved', `trips-at-gap/${GAP}&told=yes&tools=multimeter&fixed=reversed&isolation=fine&phase=fine`, 1],
+  ['whose repair is being done, with its steps', `trips-at-gap/${GAP}&told=yes&tools=multimeter&doing=reversed`, 2],
+] as const;
 
 const MOST_SHEETS = 2;
 const MOST_BYTES = 300 * 1024;
 
-test.each(PAGES)('%s', async (_, path) => {
-  const { page, close } = await open(path);
-  if (path.includes('work-it-out')) await page.locator('.share').waitFor();
+/** Prints as the button does: once the code is there. */
+async function print(page: Page): Promise<void> {
+  await page.evaluate(() => {
+    window.print = () => {
+      document.body.dataset['printed'] = 'yes';
+    };
+  });
+  await page.getByRole('button', { name: 'Print', exact: true }).first().click();
+  await page.locator('body[data-printed]').waitFor();
+}
+
+async function expectOnPaper(page: Page, sheets: number): Promise<void> {
   const pdf = await page.pdf({ format: 'A4' });
-  const sheets = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
-  expect(sheets.length).toBeGreaterThan(0);
-  expect(sheets.length).toBeLessThanOrEqual(MOST_SHEETS);
+  const found = pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? [];
+  expect(found.length).toBeGreaterThan(0);
+  expect(found.length).toBeLessThanOrEqual(sheets);
   expect(pdf.length).toBeLessThanOrEqual(MOST_BYTES);
   await page.emulateMedia({ media: 'print' });
-  expect(await page.locator('.steps > li:visible').count()).toBeGreaterThan(2);
   const pressed =
-    'button, input, select, details:not([open], .said) > summary, .share, .step-ways, .step-at, a[href^="#"]';
+    'button:not(.known *), input, select, details:not([open], .said) > summary, .share, .step-ways, .step-at, .step-link, a[href^="#"]';
   expect(await page.locator(`main :is(${pressed}):visible`).allTextContents()).toEqual([]);
+  expect(await page.locator('.progress-line:visible, .trial:visible').count()).toBe(0);
   // What was said has no addresses beside it.
   const afterKnown = await page
     .locator('.known a')
@@ -48,5 +66,68 @@ test.each(PAGES)('%s', async (_, path) => {
       links.map((link) => getComputedStyle(link, '::after').content).filter((content) => content !== 'none'),
     );
   expect(afterKnown).toEqual([]);
+}
+
+/** The short link, and the code that says the same. */
+async function expectLinkAndCode(page: Page): Promise<void> {
+  expect(await page.locator('.paper-link:visible').innerText()).toMatch(/\/en\/a\/\?1[\w-]+$/);
+  expect(await page.locator('.paper-link .qr:visible').count()).toBe(1);
+}
+
+describe('On paper the answer to', () => {
+  test.concurrent.each(ANSWERS)('%s', async (_, path) => {
+    const { page, problems, close } = await open(`en/work-it-out/${path}`);
+    await found(page);
+    await page.locator('.share').waitFor();
+    await print(page);
+    await expectOnPaper(page, MOST_SHEETS);
+    await expectLinkAndCode(page);
+    const { length: told } = [...new URL(page.url()).searchParams.keys()];
+    expect(told).toBeGreaterThan(1);
+    expect(await page.locator('.wizard > .said li:visible').count()).toBeGreaterThan(0);
+    expect(await page.locator('h1.verdict:visible').count()).toBe(1);
+    const steps = page.locator('.steps > li');
+    expect(await steps.count()).toBeGreaterThan(2);
+    expect(await page.locator('.steps > li:visible').count()).toBe(await steps.count());
+    expect(await page.locator('.steps .caution:visible').count()).toBe(await page.locator('.steps .caution').count());
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
+describe('On paper a walk', () => {
+  test.each(WALKS)('%s', async (_, path, sheets) => {
+    const { page, problems, close } = await open(`en/put-it-right/${path}`);
+    await nothingIsWarm(page);
+    await page.locator('.share').waitFor();
+    await print(page);
+    await expectOnPaper(page, sheets);
+    await expectLinkAndCode(page);
+    expect(await page.locator('.on-paper:visible, .known:visible').first().innerText()).toMatch(/\S/);
+    if (sheets === MOST_SHEETS) expect(await page.locator('.steps > li:visible').count()).toBeGreaterThan(2);
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+});
+
+describe('On paper the fix', () => {
+  test.each(['more-feeders', 'reversed', 'larger-supply', 'switch-off-now', 'more-districts'])('%s', async (fix) => {
+    const { page, close } = await open(`en/fixes/${fix}/`);
+    await expectOnPaper(page, MOST_SHEETS);
+    expect(await page.locator('.steps > li:visible').count()).toBeGreaterThan(2);
+    await close();
+  });
+});
+
+test('The keys that print wait for the code too', async () => {
+  const { page, close } = await open(`en/work-it-out/${QUICK['what was told quickly']}`);
+  await page.locator('.share').waitFor();
+  await page.evaluate(() => {
+    window.print = () => {
+      document.body.dataset['printed'] = String(document.querySelectorAll('.paper-link .qr').length);
+    };
+  });
+  await page.keyboard.press('Control+p');
+  await page.locator('body[data-printed="1"]').waitFor();
   await close();
 });

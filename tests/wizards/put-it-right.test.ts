@@ -8,8 +8,9 @@ import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts'
 import { COMPLAINT_IDS, OPENINGS, SIGN_MODEL, TWO_PARTS } from '../../src/wizards/put-it-right/model/index.ts';
 import { speaksOfAnotherPart } from '../../src/wizards/put-it-right/model/second-part.ts';
 import { isRead } from '../../src/wizards/put-it-right/read.ts';
-import { ISOLATION, PHASE, putItRight } from '../../src/wizards/put-it-right/states.ts';
+import { putItRight } from '../../src/wizards/put-it-right/states.ts';
 import { rowOfCheck } from '../../src/wizards/put-it-right/step.ts';
+import { anyTold } from './arbitrary.ts';
 import { likeliest } from './likeliest.ts';
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
@@ -38,25 +39,6 @@ const asCause =
   (check: string): string =>
     safely(check) ?? likeliest(cause, check) ?? CANNOT;
 
-const anyTold: fc.Arbitrary<Told> = fc.record({
-  seen: fc
-    .array(fc.constantFrom(...SIGN_MODEL.checks), { maxLength: 9 })
-    .chain((checks) =>
-      fc
-        .tuple(...checks.map(({ id, options }) => fc.constantFrom(...options, CANNOT).map((one) => [id, one] as const)))
-        .map((pairs): Readonly<Record<string, string>> => Object.fromEntries(pairs)),
-    ),
-  toldFirst: fc.boolean(),
-  tools: fc.option(fc.subarray([...ALL_TOOLS]), { nil: undefined }),
-  tried: fc.subarray(['reversed', 'no-feed', 'switch-off-now', 'dirty'], { maxLength: 3 }),
-  left: fc.constant([]),
-  undoing: fc.option(fc.constantFrom('voltage-step', 'no-signal'), { nil: undefined }),
-  stayedAway: fc.boolean(),
-  doing: fc.option(fc.constantFrom('reversed', 'no-signal', 'one-rail'), { nil: undefined }),
-  fixed: fc.subarray(['voltage-step', 'second-path', 'reversed'], { maxLength: 2 }),
-  isolation: fc.option(fc.constantFrom(...ISOLATION), { nil: undefined }),
-  phase: fc.option(fc.constantFrom(...PHASE), { nil: undefined }),
-});
 const anyComplaint = fc.constantFrom(...COMPLAINT_IDS);
 
 describe('a walk in an address', () => {

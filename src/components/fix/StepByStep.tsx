@@ -12,7 +12,14 @@ interface Props extends Omit<StepsProps, 'round'> {
 export function StepByStep({ back, ...steps }: Props) {
   const { fix, say, language } = steps;
   const last = fix.steps.length;
-  const above = (number: number) => <p class="step-at">{say('step-number', { number, total: last })}</p>;
+  const above = (number: number) => (
+    <>
+      <a class="step-link" href={`#step-${number}`} aria-label={say('step-number', { number, total: last })}>
+        #
+      </a>
+      <p class="step-at">{say('step-number', { number, total: last })}</p>
+    </>
+  );
   const below = (number: number) => (
     <div class="step-ways">
       <p class="acts">

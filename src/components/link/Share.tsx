@@ -1,55 +1,121 @@
-// Passing an answer on: as a link, as text, as a code, on paper.
-import { useState } from 'preact/hooks';
+// Passing on where one is: as a short link or the long one, as text, as Markdown, as a code, on paper.
+import { useEffect, useState } from 'preact/hooks';
 import type { Made } from '../../wizards/links/index.ts';
 import { withMade } from '../../wizards/links/index.ts';
 import { withUnits } from '../device/index.ts';
 import { Missing, useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
 import { Keep } from './Keep.tsx';
+import type { Told } from './markdown.ts';
 
-const loadCode = () => import('./QrCode.tsx');
+const loadPassOn = () => import('./pass-on.ts');
+const loadCode = async () => ({ ...(await import('./QrCode.tsx')), ...(await loadPassOn()) });
 
 interface Props {
   /** What is copied as text; the link follows it. */
   readonly text: () => string;
+  /** The same, to be written as Markdown. */
+  readonly told: () => Told;
   readonly say: Say;
   /** Undefined on the way to an answer. */
   readonly made: Made | undefined;
+  /** Whether it has steps with links of their own. */
+  readonly stepped?: boolean;
 }
 
-export function Share({ text, say, made }: Props) {
-  const [told, setTold] = useState('');
+export function Share({ text, told, say, made, stepped = false }: Props) {
+  const [status, setStatus] = useState('');
+  const [shown, setShown] = useState(false);
   const [wanted, setWanted] = useState(false);
   const code = useLoaded(wanted ? loadCode : undefined);
-  const copy = (text: string): void => {
-    navigator.clipboard.writeText(text).then(
-      () => setTold(say('copied')),
-      () => setTold(say('copy-failed')),
+  const [printing, setPrinting] = useState(false);
+  // Whoever gets it sees the units that are seen here.
+  const search = (): string => withUnits(made === undefined ? location.search : withMade(location.search, made));
+  const long = (): string => location.origin + location.pathname + search() + location.hash;
+  const copy = (write: () => string | Promise<string>): void => {
+    const copied = async (): Promise<void> => navigator.clipboard.writeText(await write());
+    copied().then(
+      () => setStatus(say('copied')),
+      () => setStatus(say('copy-failed')),
     );
   };
-  // Whoever gets it sees the units that are seen here.
-  const link = (): string => {
-    const search = made === undefined ? location.search : withMade(location.search, made);
-    return location.origin + location.pathname + withUnits(search) + location.hash;
+  // Where it cannot be had, the long one says the same.
+  const short = (): Promise<string> =>
+    loadPassOn().then(
+      ({ shortLink }) => shortLink(search()) ?? long(),
+      () => long(),
+    );
+  const print = (): void => {
+    setWanted(true);
+    setPrinting(true);
+  };
+  // The code goes on paper too.
+  useEffect(() => onPrintKey(print), []);
+  useEffect(() => {
+    if (!printing || (code.value === undefined && !code.failed)) return;
+    setPrinting(false);
+    globalThis.print();
+  }, [printing, code.value, code.failed]);
+  const link = code.value?.shortLink(search()) ?? long();
+  const getReady = (): void => {
+    loadPassOn().catch(() => undefined);
   };
   return (
-    <div class="share">
-      <button type="button" onClick={() => copy(link())}>
-        {say('copy-link')}
-      </button>
-      <button type="button" onClick={() => copy(say('share-text', { text: text(), link: link() }))}>
-        {say('copy-text')}
-      </button>
-      <button type="button" onClick={() => setWanted(true)}>
-        {say('copy-code')}
-      </button>
-      <button type="button" onClick={() => print()}>
-        {say('print')}
-      </button>
-      <Keep say={say} />
-      <span role="status">{told}</span>
-      {code.value !== undefined && <code.value.QrCode text={link()} label={say('copy-code-label')} />}
-      {code.failed && <Missing say={say} again={code.again} />}
-    </div>
+    <>
+      <div class="share" onPointerEnter={getReady} onFocusCapture={getReady}>
+        <button type="button" onClick={() => copy(short)}>
+          {say('copy-link')}
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            copy(async () => say(stepped ? 'share-text-steps' : 'share-text', { text: text(), link: await short() }))
+          }
+        >
+          {say('copy-text')}
+        </button>
+        <button
+          type="button"
+          onClick={() =>
+            copy(async () => (await loadPassOn()).markdown(told(), { name: say('share-open'), address: await short() }))
+          }
+        >
+          {say('copy-markdown')}
+        </button>
+        <button type="button" onClick={() => copy(long)}>
+          {say('copy-long-link')}
+        </button>
+        <button
+          type="button"
+          onClick={() => {
+            setWanted(true);
+            setShown(true);
+          }}
+        >
+          {say('copy-code')}
+        </button>
+        <button type="button" onClick={print}>
+          {say('print')}
+        </button>
+        <Keep say={say} />
+        <span role="status">{status}</span>
+        {code.failed && shown && <Missing say={say} again={code.again} />}
+      </div>
+      <div class={shown ? 'paper-link shown' : 'paper-link'}>
+        {code.value !== undefined && <code.value.QrCode text={link} label={say('copy-code-label')} />}
+        {(!shown || code.value !== undefined) && <p>{link}</p>}
+      </div>
+    </>
   );
+}
+
+/** The keys that print do so once the code is there; what it gives back ends that. */
+function onPrintKey(print: () => void): () => void {
+  const press = (event: KeyboardEvent): void => {
+    if (event.key.toLowerCase() !== 'p' || event.altKey || event.shiftKey || event.ctrlKey === event.metaKey) return;
+    event.preventDefault();
+    print();
+  };
+  addEventListener('keydown', press);
+  return () => removeEventListener('keydown', press);
 }

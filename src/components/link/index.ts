@@ -1,4 +1,7 @@
 // What this room lets out.
+export { loadCode } from './load-code.ts';
 export { MadeThen } from './MadeThen.tsx';
-export { plainText } from './plain-text.ts';
+export { markdown } from './markdown.ts';
+export type { Answer, Parts } from './plain-text.ts';
+export { partsOf, plainOf, plainText } from './plain-text.ts';
 export { Share } from './Share.tsx';

@@ -2,7 +2,7 @@
 import { formsOf } from '../fix/index.ts';
 import type { CautionWords, FixWords, Say } from '../words/index.ts';
 
-interface Answer {
+export interface Answer {
   readonly headline: string;
   readonly lead: string;
   /** What stands between verdict and steps, paragraph by paragraph. */
@@ -16,29 +16,76 @@ interface Answer {
   readonly here: string;
 }
 
-export function plainText({ headline, lead, said = [], fix, cautions, facts, say, here }: Answer): string {
+/** An answer in the parts in which it is passed on, each with its name. */
+export interface Parts {
+  readonly headline: string;
+  readonly lead: string;
+  readonly said: readonly (readonly string[])[];
+  readonly facts: readonly string[];
+  readonly fix: string;
+  /** What holds for all steps. */
+  readonly before: { readonly title: string; readonly acts: readonly string[] };
+  readonly steps: readonly ToldStep[];
+  /** How to prove it, and what then. */
+  readonly after: readonly { readonly title: string; readonly text: string }[];
+}
+
+interface ToldStep {
+  /** With what only breaks something, in one line before it. */
+  readonly text: string;
+  readonly job: { readonly title: string; readonly address: string } | undefined;
+  readonly dangers: readonly { readonly rank: string; readonly text: string }[];
+}
+
+export function partsOf(answer: Answer): Parts {
+  const { headline, lead, said = [], facts, fix, say } = answer;
+  return {
+    headline,
+    lead,
+    said,
+    facts,
+    fix: `${fix.title} (${fix.effort})`,
+    before: { title: say('before-title'), acts: fix.before },
+    steps: stepsOf(answer),
+    after: [
+      { title: say('verify-title'), text: fix.verify },
+      { title: say('not-helped-title'), text: fix.next },
+    ],
+  };
+}
+
+function stepsOf({ fix, cautions, say, here }: Answer): ToldStep[] {
   const forms = formsOf(fix.steps, cautions);
   const lineOf = (index: number, id: string): string | undefined =>
     forms[index]?.[id] === 'line' ? cautions[id]?.line : undefined;
-  const steps = fix.steps.flatMap(({ do: what, more, job, cautions: ids }, index) => [
-    `${index + 1}. ${[...ids.map((id) => lineOf(index, id)), what, more].filter((text) => text !== undefined).join(' ')}`,
-    ...(job === undefined ? [] : [`   ${job.title}: ${new URL(job.href, here).href}`]),
-    ...ids.flatMap((id) => {
+  return fix.steps.map(({ do: what, more, job, cautions: ids }, index) => ({
+    text: [...ids.map((id) => lineOf(index, id)), what, more].filter((text) => text !== undefined).join(' '),
+    job: job === undefined ? undefined : { title: job.title, address: new URL(job.href, here).href },
+    dangers: ids.flatMap((id) => {
       const words = cautions[id];
       if (words === undefined || lineOf(index, id) !== undefined) return [];
-      return [`   ${say(`rank-${words.rank}`)} ${words.harm} ${words.do}`];
+      return [{ rank: say(`rank-${words.rank}`), text: `${words.harm} ${words.do}` }];
     }),
+  }));
+}
+
+export const plainText = (answer: Answer): string => plainOf(partsOf(answer));
+
+export function plainOf({ headline, lead, said, facts, fix, before, steps, after }: Parts): string {
+  const told = steps.flatMap(({ text, job, dangers }, index) => [
+    `${index + 1}. ${text}`,
+    ...(job === undefined ? [] : [`   ${job.title}: ${job.address}`]),
+    ...dangers.map((danger) => `   ${danger.rank} ${danger.text}`),
   ]);
-  const parts = [
+  return [
     [headline, lead],
     ...said,
-    [`${fix.title} (${fix.effort})`],
-    fix.before.length === 0 ? [] : [say('before-title'), ...fix.before.map((act) => `- ${act}`)],
-    steps,
-    [`${say('verify-title')}: ${fix.verify}`, `${say('not-helped-title')}: ${fix.next}`],
+    [fix],
+    before.acts.length === 0 ? [] : [before.title, ...before.acts.map((act) => `- ${act}`)],
+    told,
+    after.map(({ title, text }) => `${title}: ${text}`),
     facts,
-  ];
-  return parts
+  ]
     .filter((lines) => lines.length > 0)
     .map((lines) => lines.join('\n'))
     .join('\n\n');

@@ -14,7 +14,7 @@ import type { WalkWords } from './words.ts';
 interface SolvedProps extends PartProps {
   readonly context: WalkContext;
   readonly made: Made | undefined;
-  readonly card: () => string;
+  readonly card: () => readonly string[];
 }
 
 export function Solved(props: SolvedProps) {
@@ -41,7 +41,12 @@ export function Solved(props: SolvedProps) {
           <p class="acts">
             <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
           </p>
-          <Share text={() => `${say('walk-solved-title')} ${fix.lead}\n${card()}`} say={say} made={made} />
+          <Share
+            text={() => [`${say('walk-solved-title')} ${fix.lead}`, ...card()].join('\n')}
+            told={() => [`${say('walk-solved-title')} ${fix.lead}`, ...card()]}
+            say={say}
+            made={made}
+          />
         </section>
       )}
     </WithFix>
@@ -52,7 +57,7 @@ interface HandedOnProps extends PartProps {
   readonly context: WalkContext;
   readonly made: Made | undefined;
   readonly checks: WalkWords['checks'];
-  readonly card: () => string;
+  readonly card: () => readonly string[];
   readonly onStart: (fixClass: string) => void;
   readonly onSee: (check: string, option: string) => void;
 }
@@ -102,7 +107,7 @@ export function HandedOn(props: HandedOnProps) {
       <p class="acts">
         <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
       </p>
-      <Share text={card} say={say} made={made} />
+      <Share text={() => card().join('\n')} told={card} say={say} made={made} />
     </section>
   );
 }

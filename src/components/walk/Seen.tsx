@@ -99,7 +99,6 @@ export function Seen(props: Props) {
         {card.map((line) => (
           <p key={line}>{line}</p>
         ))}
-        <p class="paper-link">{location.href}</p>
       </div>
       <details class="not-on-paper">
         <summary>{say('walk-elsewhere')}</summary>
@@ -111,7 +110,7 @@ export function Seen(props: Props) {
           ))}
         </ul>
       </details>
-      {!ended && <Share text={() => card.join('\n')} say={say} made={made} />}
+      {!ended && <Share text={() => card.join('\n')} told={() => card} say={say} made={made} />}
     </section>
   );
 }

@@ -303,7 +303,7 @@ function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: N
         />
       );
     case 'solved':
-      return <Solved {...parts} context={context} made={made} card={() => card().join('\n')} />;
+      return <Solved {...parts} context={context} made={made} card={card} />;
     case 'handed-on':
       return (
         <HandedOn
@@ -311,7 +311,7 @@ function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: N
           context={context}
           checks={checks}
           made={made}
-          card={() => card().join('\n')}
+          card={card}
           onStart={(doing) => go({ ...told, doing })}
           onSee={see}
         />

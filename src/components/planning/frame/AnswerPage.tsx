@@ -4,7 +4,8 @@ import { useEffect } from 'preact/hooks';
 import type { ReadFirst } from '../../../wizards/planning/index.ts';
 import { ALL_OUTDOORS } from '../../../wizards/safety/index.ts';
 import { outdoors, StepByStep, Verify } from '../../fix/index.ts';
-import { MadeThen, plainText, Share } from '../../link/index.ts';
+import type { Answer } from '../../link/index.ts';
+import { MadeThen, partsOf, plainText, Share } from '../../link/index.ts';
 import type { FixWords } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
 import { useStages } from './use-stages.ts';
@@ -74,21 +75,20 @@ export function AnswerPage(props: AnswerPageProps) {
   }, [whole]);
   if (fix === undefined) return null;
   const first = props.readFirst === undefined ? undefined : say(`read-first-${props.readFirst}`);
-  const text = (): string =>
-    plainText({
-      headline: `${verdict.word}: ${headline}`,
-      lead,
-      said: [
-        [props.warnings ?? [], unfolded ? [] : (props.tonight ?? [])].flat(),
-        [unfolded ? [] : toDoLine(props, fix), first ?? []].flat(),
-        [...(props.doubts ?? [])],
-      ],
-      fix,
-      cautions,
-      facts: [...(props.facts ?? []), ...(props.assumed ?? [])],
-      say,
-      here: location.href,
-    });
+  const answer = (): Answer => ({
+    headline: `${verdict.word}: ${headline}`,
+    lead,
+    said: [
+      [props.warnings ?? [], unfolded ? [] : (props.tonight ?? [])].flat(),
+      [unfolded ? [] : toDoLine(props, fix), first ?? []].flat(),
+      [...(props.doubts ?? [])],
+    ],
+    fix,
+    cautions,
+    facts: [...(props.facts ?? []), ...(props.assumed ?? [])],
+    say,
+    here: location.href,
+  });
   return (
     <>
       <section class="part answer" id="answer" aria-busy={!whole}>
@@ -111,7 +111,7 @@ export function AnswerPage(props: AnswerPageProps) {
         {!unfolded && <ToDo {...props} fix={fix} first={first} />}
       </section>
       {stage > 0 && !only && <Middle {...props} />}
-      {(whole || unfolded) && <Below {...props} fix={fix} unfolded={unfolded} text={text} />}
+      {(whole || unfolded) && <Below {...props} fix={fix} unfolded={unfolded} answer={answer} />}
     </>
   );
 }
@@ -151,11 +151,11 @@ const LAST_STAGE = 2;
 interface BelowProps extends AnswerPageProps {
   readonly fix: FixWords;
   readonly unfolded: boolean;
-  readonly text: () => string;
+  readonly answer: () => Answer;
 }
 
 /** Steps and proof, each a page of its own, sharing, and the numbers. */
-function Below({ fix, unfolded, text, ...props }: BelowProps) {
+function Below({ fix, unfolded, answer, ...props }: BelowProps) {
   const { outcome, only = false, cautions, say, language, release, numbers } = props;
   return (
     <>
@@ -169,8 +169,13 @@ function Below({ fix, unfolded, text, ...props }: BelowProps) {
         )}
       </section>
       <Proof {...props} fix={fix} />
-      <Share text={text} say={say} made={{ release, verdict: outcome }} />
-      <p class="paper-link">{location.href}</p>
+      <Share
+        text={() => plainText(answer())}
+        told={() => partsOf(answer())}
+        say={say}
+        made={{ release, verdict: outcome }}
+        stepped
+      />
       {!only && numbers !== undefined && (
         <details class="part folded">
           <summary>{say('numbers-and-workings')}</summary>

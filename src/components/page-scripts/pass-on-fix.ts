@@ -1,0 +1,68 @@
+// Passing a fix on, by the script that stands in its page: its link, and all that it says as text or as Markdown. Without script its address
+// does the same.
+import { markdown, type Parts, plainOf } from '../link/index.ts';
+import { fill } from '../words/index.ts';
+
+const card = document.querySelector<HTMLElement>('[data-pass-on]');
+const status = card?.querySelector('[role=status]');
+
+/** Of what is written for both systems of units, the one that is not shown. */
+const notShown = (): string => (document.documentElement.dataset.units === 'feet' ? '.in-metric' : '.in-feet');
+
+function textOf(element: Element | null): string {
+  const copy = document.createElement('p');
+  copy.append(...[...(element?.childNodes ?? [])].map((node) => node.cloneNode(true)));
+  for (const other of copy.querySelectorAll(notShown())) other.remove();
+  return (copy.textContent ?? '').replace(/\s+/g, ' ').trim();
+}
+const textsOf = (selector: string, within: ParentNode = document): string[] =>
+  [...within.querySelectorAll(selector)].map(textOf);
+
+function stepOf(step: Element): Parts['steps'][number] {
+  const link = step.querySelector<HTMLAnchorElement>('a.job');
+  const lines = textsOf(':scope > .caution.again > p, :scope > p:not(.step-at, :has(.job))', step);
+  return {
+    text: lines.join(' '),
+    job: link === null ? undefined : { title: textOf(link), address: link.href },
+    dangers: [...step.querySelectorAll(':scope > .caution:not(.again) > p')].map((danger) => {
+      const rank = textOf(danger.querySelector('em'));
+      return { rank, text: textOf(danger).slice(rank.length).trim() };
+    }),
+  };
+}
+
+function partsHere(): Parts {
+  const proof = [...document.querySelectorAll('#proof h2')];
+  return {
+    headline: textOf(document.querySelector('h1')),
+    lead: textsOf('main .lead').join(' '),
+    said: [],
+    facts: [],
+    fix: card?.dataset.steps ?? '',
+    before: { title: textOf(document.querySelector('.before h2')), acts: textsOf('.before li') },
+    steps: [...document.querySelectorAll('.steps > li')].map(stepOf),
+    after: proof.map((title) => ({ title: textOf(title), text: textOf(title.nextElementSibling) })),
+  };
+}
+
+const WRITERS: Readonly<Record<string, (link: string) => string>> = {
+  link: (link) => link,
+  text: (link) => fill(card?.dataset.text ?? '', { text: plainOf(partsHere()), link }, ''),
+  markdown: (link) => markdown(partsHere(), { name: card?.dataset.open ?? '', address: link }),
+};
+
+function tell(sentence: string | undefined): void {
+  if (status !== null && status !== undefined) status.textContent = sentence ?? '';
+}
+
+card?.removeAttribute('data-waits');
+card?.addEventListener('click', ({ target }) => {
+  const way = target instanceof HTMLButtonElement ? target.dataset.copy : undefined;
+  if (way === undefined) return;
+  if (way === 'print') return print();
+  const written = WRITERS[way]?.(location.href) ?? '';
+  navigator.clipboard.writeText(written).then(
+    () => tell(card.dataset.copied),
+    () => tell(card.dataset.failed),
+  );
+});
