@@ -69,7 +69,7 @@ export const WORDS = wordsIn(`
   link-missing link-missing-held feed-reversed forgotten-path unlike-supplies overload-district stored-energy system
   aim scale draw fleet sound measured moving evening boosters coaches accessories supply-label unit-label rails
   own-use station-label booster-label supply-one supply-two wire-need bus track bus-shape feeders rail-kind divided
-  our-districts plan busier
+  our-districts plan busier larger-unit
 `);
 
 const COMMON = `
@@ -273,7 +273,7 @@ const WALK = entriesIn(`${COMMON}
   same-locomotive-in-old-part 3 obeys does-not poorly shorts-there cannot
   on-plain-direct-current 3 runs does-not poorly shorts-there cannot
   vehicle-in-the-hand 4 nothing wheel-wrong wipers loose-inside body-touches parts-out stiff cannot
-  read-its-decoder 3 right other-number double-heading direct-allowed cannot
+  read-its-decoder 3 right other-number double-heading direct-allowed cannot keys-or-delays
   write-anew 3 no-change cured not-taken cannot
   programming-track 3 works cannot-read others-take-it shorts-there cannot
   load-test 3 firm-everywhere weak-far weak-everywhere cannot
