@@ -10,6 +10,7 @@ import * as z from 'zod/mini';
 import { writeOffline } from '../../scripts/build/offline.mjs';
 import { chromiumOptions } from '../../scripts/machine.mjs';
 import { serve } from '../../scripts/serve.mjs';
+import { shortened } from '../../src/wizards/short-links/index.ts';
 import { nothingIsWarm } from './danger.ts';
 import { accessibilityFaults } from './measure.ts';
 
@@ -164,7 +165,7 @@ const lookForRelease = (page: Page): Promise<void> =>
   });
 
 describe('after one visit, with the line cut', () => {
-  test('pages, a lesson with its figure, an answer by link, a walk, a fix and the search are there', async () => {
+  test('pages, a lesson with its figure, an answer by its link and its short link, a walk, a fix and the search are there', async () => {
     const { page, address, cut, problems } = await visit('en/');
     await cut();
 
@@ -176,6 +177,11 @@ describe('after one visit, with the line cut', () => {
     await page.locator('astro-island:not([ssr]) input').first().waitFor();
 
     await page.goto(`${address}${ANSWERED}`);
+    await page.locator('h1.verdict').waitFor();
+
+    const { pathname, search } = new URL(ANSWERED, address);
+    await page.goto(`${address}en/a/?${shortened({ page: pathname.slice('/en/'.length, -1), search })}`);
+    await page.waitForURL(/enough-current\/\?.*modern=4/);
     await page.locator('h1.verdict').waitFor();
 
     await page.goto(`${address}en/put-it-right/trips-at-gap/?told=yes&tools=none`);

@@ -4,6 +4,7 @@ import { parse } from 'node-html-parser';
 import sharp from 'sharp';
 import { expect, test } from 'vitest';
 import { checkLinks } from '../../scripts/check/links.mjs';
+import { shortened } from '../../src/wizards/short-links/index.ts';
 import { open, site } from './browser.ts';
 
 const folder = process.env.SITE_FOLDER ?? '';
@@ -48,6 +49,9 @@ test('all of it is kept below the sub-path, and is there without a line', async 
   await context.setOffline(true);
   await page.goto(`${address}${WIZARD}`);
   await page.locator('astro-island:not([ssr])').first().waitFor({ state: 'attached' });
+  const short = shortened({ page: 'work-it-out/enough-current', search: '?modern=4&scale=h0' });
+  await page.goto(`${address}en/a/?${short}`);
+  await page.waitForURL(`${address}${WIZARD}?modern=4&scale=h0`);
   await page.goto(`${address}en/search/?q=power`);
   await page.locator('#results .list a').first().waitFor();
   await page.goto(`${address}en/privacy/`);

@@ -1,4 +1,4 @@
-// What is still possible, and what was ruled out by which answer.
+// What is still possible, and what was ruled out by which answer. On paper the card says what is possible.
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { possibleNow } from '../../wizards/put-it-right/index.ts';
 import { likely } from './likely.ts';
@@ -15,8 +15,8 @@ export function Possible({
   const { shown, more, ruledOut } = possibleNow(context);
   return (
     <section class="part">
-      <h2 class="h3">{say('walk-possible')}</h2>
-      <ul class="possible">
+      <h2 class="h3 not-on-paper">{say('walk-possible')}</h2>
+      <ul class="possible not-on-paper">
         {shown.map(({ fixClass, chance }) => (
           <li key={fixClass}>
             <a href={`${home}fixes/${fixClass}/`}>{say(`class-${fixClass}`)}</a>
@@ -27,7 +27,7 @@ export function Possible({
           </li>
         ))}
       </ul>
-      {more > 0 && <p class="small">{say('walk-rest', { n: more })}</p>}
+      {more > 0 && <p class="small not-on-paper">{say('walk-rest', { n: more })}</p>}
       {ruledOut.length > 0 && (
         <details>
           <summary>{say('walk-ruled-out')}</summary>
