@@ -130,7 +130,9 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     // The same provisos as when it is told: that no more move, and that 3 A on 3 A may not trip.
     const tried = page.locator('.trial [role=status] p', { has: page.locator('.tag.open') });
     await tried.waitFor();
-    expect(await tried.innerText()).toMatch(/no more than 3 ever move at once.*may be too small to trip the unit in a short: test it/);
+    expect(await tried.innerText()).toMatch(
+      /no more than 3 ever move at once.*may be too small to trip the unit in a short: test it/,
+    );
     expect([await heading(page), page.url()]).toEqual([verdict, link]);
     await page.getByRole('button', { name: 'Back to mine' }).click();
     expect(await page.locator('#what-if-supply-amps').inputValue()).toBe('2');
