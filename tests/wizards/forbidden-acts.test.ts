@@ -97,6 +97,25 @@ describe('What the first line of a complaint forbids', () => {
   });
 });
 
+describe('A dead short that is there with everything unplugged', () => {
+  const short = { 'danger-now': 'none', 'how-many-parts': 'several', 'meter-ohms-between-rails': 'short' };
+  const open = { ...short, 'meter-ohms-between-rails': 'high' };
+  const isMeasured = (check: string): boolean => /^meter-.*(?:volts|output|supply)/.test(check);
+  const switchesOn = (check: string): boolean => actsOf(check).includes('switches-on');
+
+  test.each(COMPLAINT_IDS)('%s: nothing is switched on into it, and no volts are measured on it', (complaint) => {
+    const met = offeredAfter(complaint, short);
+    expect(met.filter((check) => switchesOn(check) || isMeasured(check))).toEqual([]);
+    expect(met.length).toBeGreaterThan(3);
+  });
+
+  test('with open rails both are asked for as before', () => {
+    const met = offeredAfter('since-rewired', open);
+    expect(met.filter(switchesOn).length).toBeGreaterThan(0);
+    expect(met.filter(isMeasured).length).toBeGreaterThan(0);
+  });
+});
+
 describe('A locomotive that stands across the gap', () => {
   const row = (id: CheckId) => SIGN_MODEL.checks.find((check) => check.id === id);
   /** What each answer shows to be safe; what it says of the layout is left out. */

@@ -139,9 +139,13 @@ export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
   'meter-across-the-gap': [],
 };
 
-/** What is forbidden after an answer, whatever people come with: nothing that was hot is switched on again for a test. */
+/**
+ * What is forbidden after an answer, whatever people come with: nothing that was hot is switched on again for a test, and nothing is switched on
+ * into a dead short that is there with everything unplugged, nor are volts measured on it.
+ */
 export const FORBIDDEN_AFTER: Readonly<Partial<Record<CheckId, Readonly<Record<string, readonly Act[]>>>>> = {
   'danger-now': { 'warm-or-was-hot': [on], browned: [on], 'smoke-heat-or-damage': [on] },
+  'meter-ohms-between-rails': { short: [on] },
 };
 
 const isCheck = (id: string): id is CheckId => Object.hasOwn(ACTS_OF, id);
