@@ -49,6 +49,18 @@ const TROUBLES: readonly Trouble[] = [
     page: 'accessory-on-bus',
   },
   {
+    says: 'a decoder fitted by hand, then a short as it was set on, and a smell from inside',
+    complaint: 'trips-when-set-on',
+    told: { 'danger-now': 'browned', 'last-change': 'vehicle', 'one-or-all': 'shorts-alone' },
+    page: 'loco-short-inside',
+  },
+  {
+    says: 'the same, and it is dead since',
+    complaint: 'one-locomotive-only',
+    told: { 'danger-now': 'browned', 'last-change': 'vehicle', 'one-or-all': 'deaf' },
+    page: 'decoder-damaged',
+  },
+  {
     says: 'lights and sound obey, and it stands, after years in its box',
     complaint: 'one-locomotive-only',
     told: { 'what-happens': 'stops-lit', 'last-change': 'time', 'one-or-all': 'deaf', 'read-its-decoder': 'right' },
@@ -161,4 +173,17 @@ describe('What people tell', () => {
     );
     expect(findings.slice(0, THREE).map(({ fixClass }) => fixClass)).toContain(page);
   });
+});
+
+test('what got hot inside is no wheelset first: the unit goes off before a wheel is hot', () => {
+  const answers = [
+    { check: 'danger-now', option: 'browned' },
+    { check: 'last-change', option: 'vehicle' },
+  ];
+  const found = (complaint: ComplaintId, told: typeof answers): string | undefined => {
+    const state = stateOf({ complaint, answers: told, skipped: [], tools: [], tried: [], trusted: new Set() });
+    return signPosterior(walkModelNow(), state).findings[0]?.fixClass;
+  };
+  expect(found('trips-when-set-on', answers)).toBe('loco-short-inside');
+  expect(found('trips-when-set-on', answers.slice(1))).toBe('wheelset-short');
 });

@@ -141,7 +141,7 @@ export const DECODERS = [
       'unit-shows': { ready: always, fault: rarely },
       commands: { 'one-deaf': usually, arrive: sometimes },
       short: { none: usually, vehicle: sometimes },
-      hot: { nothing: usually, vehicle: sometimes },
+      hot: { nothing: usually, vehicle: usually },
       // One that burns draws from all the others.
       draw: { 'well-below': usually, 'near-the-limit': rarely, 'high-idle': rarely, above: rarely },
       'one-loco': {

@@ -133,7 +133,8 @@ export const WHEELS = [
       // Set on again after cleaning it may short for the first time, since dirt insulates too.
       since: { vehicle: usually, nothing: usually, 'a-short': sometimes, time: rarely },
       short: { vehicle: always, none: rarely },
-      hot: { nothing: usually, vehicle: sometimes, 'joint-or-rail': rarely },
+      // The unit goes off before a wheel gets hot.
+      hot: { nothing: usually, vehicle: rarely, 'joint-or-rail': rarely },
       // A wagon may be it: then the locomotives are all alike.
       'one-loco': { 'shorts-alone': usually, 'like-the-others': usually },
       'vehicle-in-hand': { 'wheel-wrong': usually, nothing: sometimes },
@@ -182,7 +183,8 @@ export const WHEELS = [
       where: { everywhere: always, spot: rarely },
       since: { vehicle: usually, nothing: usually, time: sometimes, 'a-short': rarely },
       short: { vehicle: usually, none: sometimes },
-      hot: { nothing: usually, vehicle: sometimes },
+      // The current goes through the decoder, which is not made for it.
+      hot: { nothing: usually, vehicle: usually },
       way: { either: usually, 'one-way': sometimes, 'one-route': rarely },
       'one-loco': {
         'shorts-alone': usually,

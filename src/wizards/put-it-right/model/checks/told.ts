@@ -28,8 +28,9 @@ export const TOLD_CHECKS = [
       wire: { 'warm-or-was-hot': usually, browned: sometimes, none: rarely },
       unit: { 'warm-or-was-hot': usually, 'as-always': usually, none: sometimes },
       supply: { 'warm-or-was-hot': usually, 'as-always': usually, none: sometimes },
-      vehicle: { 'warm-or-was-hot': usually, none: sometimes, 'as-always': sometimes },
-      accessory: { 'warm-or-was-hot': usually, none: sometimes, 'as-always': sometimes },
+      // What sits inside is browned or smells, and is cold by the time it is looked at.
+      vehicle: { 'warm-or-was-hot': usually, browned: usually, none: sometimes, 'as-always': sometimes },
+      accessory: { 'warm-or-was-hot': usually, browned: sometimes, none: sometimes, 'as-always': sometimes },
       smoking: { 'smoke-heat-or-damage': usually, browned: sometimes },
     },
   }),
