@@ -67,6 +67,7 @@ export type {
 export {
   atOnce,
   howOften,
+  OF_THE_LAYOUT,
   SOMETHING_ELSE,
   signConflictsInParts,
   signEvidence,

@@ -8,7 +8,7 @@ export type {
   Risk,
   Tool,
 } from './model.ts';
-export { SOMETHING_ELSE, TOOLS } from './model.ts';
+export { OF_THE_LAYOUT, SOMETHING_ELSE, TOOLS } from './model.ts';
 export type { HowOften } from './often.ts';
 export { howOften, toldShare, WORTH_SHOWING } from './often.ts';
 export type { Evidence, Posterior, Seen } from './posterior.ts';

@@ -36,11 +36,16 @@ export const PRECONDITIONS = [
   'parts-agree',
   'a-gap-there',
   'several-parts',
+  'throttles-on-a-cable',
 ] as const;
 export type Precondition = (typeof PRECONDITIONS)[number];
 
 /** What a layout is like, and nothing that makes a check safe: a link may say it, and no line asks for it. */
-export const OF_THE_LAYOUT = ['a-gap-there', 'several-parts'] as const satisfies readonly Precondition[];
+export const OF_THE_LAYOUT = [
+  'a-gap-there',
+  'several-parts',
+  'throttles-on-a-cable',
+] as const satisfies readonly Precondition[];
 
 /** 0 none, 1 a little care, 2 can damage something, 3 can burn. Counted as minutes. */
 export type Risk = 0 | 1 | 2 | 3;

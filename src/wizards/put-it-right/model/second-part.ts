@@ -1,6 +1,7 @@
 // With one part there is no gap: whoever has told so is asked nothing whose words need a second part, and nobody is who has not said that there
 // is one.
 import type { Precondition } from '../../../engine/index.ts';
+import { OF_THE_LAYOUT } from '../../../engine/index.ts';
 import type { CheckId } from './checks/index.ts';
 import type { OpeningId } from './openings.ts';
 
@@ -23,6 +24,9 @@ const SPEAK_OF_A_UNIT: ReadonlySet<string> = new Set<CheckId>([
   ...(['swap-track-wires', 'two-lamps', 'vehicle-in-far-part'] as const),
 ]);
 
+/** Checks whose words need a throttle with a cable: one by radio has no socket. */
+const SPEAK_OF_A_SOCKET: ReadonlySet<string> = new Set<CheckId>(['exchange-handhelds']);
+
 export const speaksOfAnotherPart = (check: string): boolean => SPEAK_OF_A_GAP.has(check) || SPEAK_OF_A_UNIT.has(check);
 
 /** What a check forbids by its words: with one part it is not asked, though a reversing section has gaps all the same. */
@@ -32,20 +36,22 @@ export const wordsNeed = (check: string): typeof ANOTHER_PART | undefined =>
 /** What a check supposes of the layout: not asked of anybody who has not said so. */
 export function supposes(check: string): readonly Precondition[] {
   if (SPEAK_OF_A_UNIT.has(check)) return ['several-parts'];
-  return SPEAK_OF_A_GAP.has(check) ? ['a-gap-there'] : [];
+  if (SPEAK_OF_A_GAP.has(check)) return ['a-gap-there'];
+  return SPEAK_OF_A_SOCKET.has(check) ? ['throttles-on-a-cable'] : [];
 }
 
 /** Whether it is done or shown before the check; what a check supposes of the layout is neither. */
-export const isDoneFirst = (need: string): boolean => need !== 'a-gap-there' && need !== 'several-parts';
+export const isDoneFirst = (need: string): boolean => !OF_THE_LAYOUT.some((one) => one === need);
 
 const BOTH = ['a-gap-there', 'several-parts'] as const satisfies readonly Precondition[];
 
-/** Answers that say so: of parts, of a gap, or what only a second part can have shown. */
+/** Answers that say so: of parts, of a gap, of throttles on a cable, or what only a second part can have shown. */
 const SAY_SO: Readonly<Partial<Record<CheckId, Readonly<Record<string, readonly Precondition[]>>>>> = {
   'how-many-parts': { several: BOTH },
   'when-it-happens': { 'at-the-gap': ['a-gap-there'] },
   'which-places': { 'every-gap': ['a-gap-there'], 'in-the-loop': ['a-gap-there'] },
   'what-goes-dark': { 'one-after-the-other': BOTH },
+  'how-driven': { handhelds: ['throttles-on-a-cable'] },
 };
 
 /** What each answer of a check says of the layout. */

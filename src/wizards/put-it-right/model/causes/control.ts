@@ -11,6 +11,15 @@ const CANNOT_BE_DRIVEN = {
   vehicles: { 'every-one': usually, 'none-needed': usually },
 } as const satisfies Partial<Row>;
 
+/** Throttles on a cable with too few volts. */
+const WEAK_BUS = {
+  'weak-bus': usually,
+  restarts: usually,
+  'one-dead': sometimes,
+  'comes-and-goes': sometimes,
+  'all-dead': sometimes,
+} as const;
+
 export const CONTROL = [
   // One handheld is out of range, its battery is empty, or it is not registered; the others work.
   {
@@ -62,12 +71,15 @@ export const CONTROL = [
       },
       'unit-shows': { ready: always, restarts: rarely, 'no-signal': rarely },
       commands: { arrive: always, spoiled: rarely },
+      // By radio only the receiver hangs on it: whether it works has nothing to do with where people stand, and a press is seldom lost.
       control: {
-        'weak-bus': usually,
-        restarts: usually,
-        'one-dead': sometimes,
-        'comes-and-goes': sometimes,
-        'all-dead': sometimes,
+        by: 'driven',
+        is: {
+          handhelds: WEAK_BUS,
+          radio: { 'all-dead': usually, restarts: sometimes, 'comes-and-goes': rarely },
+          'at-the-unit': WEAK_BUS,
+          computer: WEAK_BUS,
+        },
       },
       'bus-volts': { 'low-far': usually, low: sometimes },
       'handheld-exchanged': { 'with-the-socket': usually, 'all-alike': sometimes, 'with-a-device': sometimes },
