@@ -87,6 +87,7 @@ export {
 export type { DriveFrame, DrivePoint, DrivePreset, DriveSettings, Happening } from './drive/index.ts';
 export {
   beginDrive,
+  canBePutRight,
   DRIVE_METERS,
   DRIVE_POINTS,
   DRIVE_PRESETS,

@@ -3,7 +3,13 @@ import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
 import type { DriveSettings } from '../../src/engine/drive/layout.ts';
-import { DRIVE_PRESETS, DRIVE_START, isDrivePreset, presetSettings } from '../../src/engine/drive/layout.ts';
+import {
+  canBePutRight,
+  DRIVE_PRESETS,
+  DRIVE_START,
+  isDrivePreset,
+  presetSettings,
+} from '../../src/engine/drive/layout.ts';
 import type { DriveFrame } from '../../src/engine/drive/run.ts';
 import {
   beginDrive,
@@ -15,6 +21,7 @@ import {
   placeTrain,
 } from '../../src/engine/drive/run.ts';
 import { happenings } from '../../src/engine/drive/story.ts';
+import { isRecord, wordsOf } from './folder.ts';
 
 const keys = (frame: DriveFrame): string[] => happenings(frame).map(({ id }) => `drive-${id}`);
 const said = (settings: DriveSettings, seconds = 12): Set<string> => {
@@ -84,6 +91,55 @@ describe('A meter across one gap', () => {
   test('shows little in phase and the whole signal out of phase once the minus sides are joined', () => {
     expect(read({ common: true })?.ac).toBeLessThan(0.5);
     expect(read({ common: true, reversed: true })?.ac).toBeGreaterThan(14);
+  });
+});
+
+describe('A pulled control cable', () => {
+  const INPUTS = [
+    ['an input of its own', false],
+    ['an input that shares the minus side', true],
+  ] as const;
+  const trips = (told: Set<string>): string[] => [...told].filter((key) => key.includes('trip'));
+  const rightOf = (id: string): string => {
+    const prediction = wordsOf('en', 'lessons').find((one) => one.id === id)?.data['prediction'];
+    const options = isRecord(prediction) && Array.isArray(prediction['options']) ? prediction['options'] : [];
+    const right = options.filter(isRecord).find((one) => one['right'] === true);
+    return `${right?.['says']} ${right?.['because']}`;
+  };
+
+  test.each(INPUTS)('leaves a quiet booster with %s dark, and nothing trips', (_, common) => {
+    const told = said({ ...DRIVE_START, cable: false, common });
+    expect(told).toContain('drive-dark-no-signal');
+    expect(trips(told)).toEqual([]);
+  });
+
+  test.each(INPUTS)(
+    'makes a short at the gap of one that holds a level, with %s, and the train is lit and deaf then',
+    (_, common) => {
+      const told = said({ ...DRIVE_START, cable: false, holds: true, common });
+      expect(told).toContain('drive-across-trips-over');
+      expect(told).toContain('drive-deaf');
+      expect([...told].filter((key) => key.includes('both-trip'))).toEqual([]);
+    },
+  );
+
+  test.each(['drive-across-the-gap', 'control-link'])('is foretold so in %s', (id) => {
+    expect(rightOf(id)).toMatch(/unit trips/);
+  });
+
+  test('is foretold for both kinds of booster where both are driven', () => {
+    expect(rightOf('drive-across-the-gap')).toMatch(/dark, and nothing trips.*plain level.*a unit trips.*lit and deaf/);
+  });
+});
+
+describe('A dead piece that keeps two parts apart', () => {
+  test('is no fault, and nothing is there to put right', () => {
+    expect(canBePutRight('kept-apart')).toBe(false);
+    expect(canBePutRight('long-dead-gap')).toBe(true);
+    expect(said(presetSettings('kept-apart', true))).toEqual(said(presetSettings('kept-apart')));
+  });
+  test('never lets the train join them', () => {
+    expect([...said(presetSettings('kept-apart'))].filter((key) => key.includes('across'))).toEqual([]);
   });
 });
 

@@ -158,6 +158,15 @@ describe.each(COURSE.map((lesson) => [lesson.id, lesson] as const))('The lesson 
     ).toEqual([]);
   });
 
+  test('names another lesson, for what stands before and after it hangs on the path', () => {
+    expect(body.match(/\b(?:next|last|previous) lesson\b|\blesson (?:before|after)\b/gi)).toBeNull();
+  });
+
+  test('has the rules of the coin before it asks for one', () => {
+    const asked = body.search(/press a coin/i);
+    if (asked >= 0) expect(cautionsIn(body.slice(0, asked))).toContain('coin-rules');
+  });
+
   test('has each sentence with measures inside a paragraph', () => {
     expect(body.match(/^<Measured [^>]*\/>$/gm)).toBeNull();
   });

@@ -95,9 +95,29 @@ describe('By hand:', () => {
     expect(said(TEST_THE_SHORT, 'far-load-short')).toBe('3.3 A');
   });
 
-  test('at 15 V and 15 ohms a short of 4.5 A loses 15 − 15 × 4.5 / 5.5 = 2.7 V, one of 7.5 A 1.8 V', () => {
+  test('at 15 V and 15 ohms a short of 4.5 A loses 15 V / 5.5 = 2.73 V, one of 7.5 A 1.76 V: no more is told', () => {
     expect(said(TEST_THE_SHORT, 'may-lose-3')).toBe('2.7 V');
-    expect(said(TEST_THE_SHORT, 'may-lose-5')).toBe('1.8 V');
+    expect(said(TEST_THE_SHORT, 'may-lose-5')).toBe('1.7 V');
+  });
+
+  test.each([
+    [3, 'may-lose-3'],
+    [5, 'may-lose-5'],
+  ])(
+    'whoever loses just what the lesson allows a unit of %i A has a short of one and a half times that',
+    (trip, name) => {
+      const lost = Number.parseFloat(said(TEST_THE_SHORT, name));
+      expect((((15 - lost) / 15) * 15) / lost).toBeGreaterThanOrEqual(1.5 * trip);
+    },
+  );
+
+  test('volts to keep are told no lower than they are, volts to lose no higher', () => {
+    const numbers = new Numbers('en');
+    expect([numbers.volts(13.22, 'at-least'), numbers.volts(1.78, 'at-most'), numbers.volts(1.78)]).toEqual([
+      '13.3\u00a0V',
+      '1.7\u00a0V',
+      '1.8\u00a0V',
+    ]);
   });
 
   test('under a unit of 5 A a breaker is set to 3.5 A, and 1.5 A are left; 4 A and 1.5 A elsewhere are 5.5 A', () => {

@@ -84,8 +84,9 @@ export class Numbers {
     return `${this.plain(value, 2)}${NARROW}A`;
   }
 
-  volts(value: number): string {
-    return `${this.plain(value, 1)}${NARROW}V`;
+  volts(value: number, telling: Telling = 'near'): string {
+    const told = telling === 'near' ? value : ROUND[telling](value * 10) / 10;
+    return `${this.plain(told, 1)}${NARROW}V`;
   }
 
   /** Two decimals: for volts read off beside others that differ little. */

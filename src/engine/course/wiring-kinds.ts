@@ -110,7 +110,7 @@ export const WIRING_KINDS = {
   'surely-trips': {
     range: [0.5, 30],
     make: (draw) => {
-      const short = draw(4.5, 6, 7.5, 9, 12);
+      const short = draw(3, 4.5, 6, 7.5);
       return {
         given: { short: amps(short) },
         unit: 'A',
@@ -162,7 +162,7 @@ export const WIRING_KINDS = {
   'breaker-setting': {
     range: [0.2, 20],
     make: (draw) => {
-      const trip = draw(3, 4, 5, 6, 8);
+      const trip = draw(3, 4, 5);
       const { tripAtMost } = gradeBreaker({ trip, seconds: 0.02 }, { trip, seconds: 0.3 });
       return {
         given: { trip: amps(trip) },

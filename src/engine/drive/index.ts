@@ -1,6 +1,7 @@
 // A train that one drives across the gap of the virtual layout: what can be switched, what happens, what is seen.
 export type { DrivePreset, DriveSettings } from './layout.ts';
 export {
+  canBePutRight,
   DRIVE_METERS,
   DRIVE_PRESETS,
   DRIVE_VEHICLES,

@@ -74,7 +74,7 @@ interface Preset {
   readonly should?: Partial<DriveSettings>;
 }
 
-/** The faults that the figure can begin with. */
+/** What the figure can begin with: faults, and what looks like one. */
 export const DRIVE_PRESETS = {
   'feed-missing': { is: { feed: false } },
   'booster-off': { is: { on: false } },
@@ -87,6 +87,7 @@ export const DRIVE_PRESETS = {
   'unlike-supplies': { is: { voltsB: 20 } },
   'no-reference': { is: { vehicle: 'split' }, should: { vehicle: 'split', common: true } },
   'long-dead-gap': { is: { deadPiece: true } },
+  'kept-apart': { is: { deadPiece: true }, should: { deadPiece: true } },
   suppressor: { is: { capacitor: true } },
   'overload-district': { is: { loadA: 0.4, loadB: 3.4 }, should: { loadA: 1.9, loadB: 1.9 } },
   'wheelset-short': { is: { vehicle: 'shorted' } },
@@ -102,6 +103,10 @@ export function presetSettings(preset: DrivePreset | undefined, right = false): 
   const { is, should = {} }: Preset = DRIVE_PRESETS[preset];
   return { ...DRIVE_START, ...(right ? should : is) };
 }
+
+/** Whether anything is wrong with it: two parts that are kept apart with intent are as they should be. */
+export const canBePutRight = (preset: DrivePreset): boolean =>
+  JSON.stringify(presetSettings(preset)) !== JSON.stringify(presetSettings(preset, true));
 
 /** Current at which each stage trips, amperes, and when it tries again, seconds. Source: from-memory (H0, usual values). */
 export const DRIVE_TRIP = 3;

@@ -10,7 +10,7 @@ import type { Feeder, FeedingPlan, FeedingProblem } from './plan.ts';
 import { evenFeeders, SAME_PLACE } from './plan.ts';
 import type { PlanCircuit } from './plan-circuit.ts';
 import { solvePlan } from './plan-circuit.ts';
-import { SHORT_MARGIN, worstFaultHeat } from './trips.ts';
+import { SHORT_MARGIN } from './trips.ts';
 import type { Conductor } from './wire.ts';
 import { heatingLimit, ohmsPerMetre, TABLE_DEGREES } from './wire.ts';
 
@@ -72,8 +72,6 @@ export interface WiringCandidate {
   readonly shortAmps: number;
   readonly shortAt: number;
   readonly loopAmps: number;
-  /** Most heat that a fault at that place can make without tripping, watts. */
-  readonly faultHeat: number;
   readonly fails: readonly WiringRule[];
   /** `good`: all rules, and the drop within what is wanted. `bearable`: the drop within what is allowed. */
   readonly verdict: 'good' | 'bearable' | 'fails';
@@ -197,7 +195,6 @@ function judge(
     shortAmps: weak.shortAmps,
     shortAt: weak.shortAt,
     loopAmps: weak.loopAmps,
-    faultHeat: worstFaultHeat(weak.fault, rules.trip).watts,
     fails,
     verdict: verdictOf(fails, low.drop <= rules.wanted),
     cost: changeCost(change, first.plan, rules.pair),
@@ -218,7 +215,6 @@ interface Worst {
   readonly shortAt: number;
   /** What the loop alone would let through, whatever the supply can give, amperes. */
   readonly loopAmps: number;
-  readonly fault: { readonly volts: number; readonly ohms: number; readonly limit: number };
 }
 
 /** Metres between points: the worst place needs none of them. */
@@ -238,7 +234,6 @@ function worstOf(circuit: PlanCircuit, trainAmps: number, start = 0): Worst | Fe
     shortAmps: amps,
     shortAt: start + at,
     loopAmps: short.volts / ohms,
-    fault: { volts: short.volts, ohms, limit: short.limit },
   };
 }
 

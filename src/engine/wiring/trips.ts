@@ -1,6 +1,7 @@
 // Will the protection trip? What a short circuit has to draw for it, and what a fault that does not trip turns into heat.
 import type { Working } from '../workings.ts';
 import { working } from '../workings.ts';
+import { extreme } from './along-track.ts';
 import type { ShortAlong } from './short-circuit.ts';
 
 /** A short circuit has to draw this many times the trip current, so that a dirty contact still trips. Source: common-practice. */
@@ -71,7 +72,17 @@ export function worstFaultHeat({ volts, ohms, limit = Number.POSITIVE_INFINITY }
   };
 }
 
-/** The same at the weakest place of a track, where most heat can stay unnoticed. Trip > 0. Source: own-derivation. */
-export function faultHeatAlong({ volts, limit, weakest }: ShortAlong, trip: number): FaultHeat {
-  return worstFaultHeat({ volts, ohms: weakest.ohms, limit }, trip);
+export interface FaultHeatAlong extends FaultHeat {
+  /** Where along the track, metres. */
+  readonly at: number;
+}
+
+/**
+ * Most heat of a poor contact anywhere along a track that trips nothing. At every current that trips nothing the fault has I (V - I R),
+ * and what the loop takes of it, I² R, is least where R is least. So it is hottest where a clean short draws most, which trips most
+ * surely. Trip > 0. Source: own-derivation.
+ */
+export function faultHeatAlong({ volts, limit, pieces }: ShortAlong, trip: number): FaultHeatAlong {
+  const nearest = extreme(pieces, -1);
+  return { ...worstFaultHeat({ volts, ohms: nearest.value, limit }, trip), at: nearest.at };
 }

@@ -31,6 +31,6 @@ export const TEST_THE_SHORT: Written = {
   'seconds-22-v': (numbers) => numbers.plain(test(22, 5).seconds, 0),
   'far-load': (numbers) => numbers.amps(measured(11.5).loadAmps),
   'far-load-short': (numbers) => numbers.amps(measured(11.5).amps),
-  'may-lose-3': (numbers) => numbers.volts(test(15, 3).mayLose),
-  'may-lose-5': (numbers) => numbers.volts(test(15, 5).mayLose),
+  'may-lose-3': (numbers) => numbers.volts(test(15, 3).mayLose, 'at-most'),
+  'may-lose-5': (numbers) => numbers.volts(test(15, 5).mayLose, 'at-most'),
 };

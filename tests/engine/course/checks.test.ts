@@ -86,6 +86,21 @@ describe.each(CHECK_KINDS)('Other numbers for a question about %s', (kind) => {
   });
 });
 
+test.each([
+  ['surely-trips', 'right'],
+  ['breaker-setting', 'trip'],
+] as const)(
+  'a question about %s never has a unit trip above the 5 A that the largest scale here bears',
+  (kind, where) => {
+    for (let one = 1; one <= 200; one++) {
+      const { given, right } = courseCheck(kind, one);
+      const trip = where === 'trip' ? given['trip']?.value : right.value;
+      expect(trip).toBeGreaterThan(0);
+      expect(trip).toBeLessThanOrEqual(5);
+    }
+  },
+);
+
 describe('The right answer is right by hand:', () => {
   /** Of each kind, the answer worked out anew from what is given. */
   const BY_HAND: Readonly<Record<string, (given: (name: string) => number) => number>> = {

@@ -1,5 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { pointsOf } from '../../../src/engine/wiring/along-track.ts';
 import { dropFinding, FEEDER_WIRE, trainLevels } from '../../../src/engine/wiring/limits.ts';
 import type { FeedingPlan } from '../../../src/engine/wiring/plan.ts';
 import { voltsAt } from '../../../src/engine/wiring/plan-circuit.ts';
@@ -91,9 +92,37 @@ describe('what wiring is judged by', () => {
     expect(tripFinding(sureTrip(3) - 0.01, 3)).toBe('close');
   });
 
-  test('the heat of a fault along a track is that of its weakest place', () => {
+  test('the most heat of a poor contact that trips nothing is that of every contact at every place, tried one by one', () => {
+    fc.assert(
+      fc.property(
+        fc.double({ min: 0.5, max: 10, noNaN: true }),
+        fc.constantFrom(undefined, 2, 4),
+        fc.constantFrom(0, 10, 40),
+        (trip, limit, fedAt) => {
+          const source = limit === undefined ? LONG.source : { ...LONG.source, limit };
+          const along = short({ ...LONG, source, bus: { ...LONG.bus, fedAt } });
+          const found = faultHeatAlong(along, trip);
+          let most = 0;
+          for (const { value: ohms } of pointsOf(along.pieces, 0.1)) {
+            for (let contact = 0.05; contact < 60; contact *= 1.02) {
+              const amps = along.volts / (ohms + contact);
+              if (amps <= Math.min(trip, along.limit)) most = Math.max(most, amps ** 2 * contact);
+            }
+          }
+          expect(most).toBeLessThanOrEqual(found.watts * (1 + 1e-9));
+          expect(most).toBeGreaterThan(found.watts * 0.97);
+        },
+      ),
+      { numRuns: 30 },
+    );
+  });
+
+  test('it is made where a clean short draws most: 3 A at 15 V leave more to a contact near the unit than far away', () => {
     const along = short();
-    const alone = worstFaultHeat({ volts: along.volts, ohms: along.weakest.ohms, limit: along.limit }, 3);
-    expect(faultHeatAlong(along, 3)).toEqual(alone);
+    const { watts, at } = faultHeatAlong(along, 3);
+    expect(at).toBeCloseTo(2, 6);
+    expect(watts).toBeCloseTo(3 * (15 - (3 * 15) / shortAmpsAt(along, 2)), 6);
+    const far = worstFaultHeat({ volts: along.volts, ohms: along.weakest.ohms }, 3);
+    expect(watts).toBeGreaterThan(far.watts);
   });
 });

@@ -154,13 +154,15 @@ function shortLine(
   { say, numbers }: Pick<Parts, 'say' | 'numbers'>,
 ): string {
   const { weakest } = along;
+  const heat = faultHeatAlong(along, trip);
   const values = {
     here: numbers.ampsExactly(here),
     weakest: numbers.ampsExactly(weakest.amps),
     at: numbers.metres(weakest.at),
     trip: numbers.ampsExactly(trip),
     margin: numbers.ampsExactly(sureTrip(trip)),
-    watts: numbers.watts(faultHeatAlong(along, trip).watts),
+    watts: numbers.watts(heat.watts),
+    hottest: numbers.metres(heat.at),
   };
   return [
     say('along-short-here', values),

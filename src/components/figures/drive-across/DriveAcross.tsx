@@ -1,7 +1,14 @@
 // Drive it across the gap: two parts with their units, switches for what can be wrong, a train one drives, a meter one places.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { DriveFrame, DrivePoint, DrivePreset, Happening } from '../../../engine/index.ts';
-import { DRIVE_PRESETS, happenings, isDrivePreset, placeOf, presetSettings } from '../../../engine/index.ts';
+import {
+  canBePutRight,
+  DRIVE_PRESETS,
+  happenings,
+  isDrivePreset,
+  placeOf,
+  presetSettings,
+} from '../../../engine/index.ts';
 import { useMeasures } from '../../shared/index.ts';
 import { Numbers, type Say, sayer, type Values } from '../../words/index.ts';
 import { type AllWritten, oneOf, useSettings } from '../shared/index.ts';
@@ -69,7 +76,7 @@ export default function DriveAcross({ language, words, preset, begins }: DriveAc
           onValue={(one) => tell({ fault: one })}
         />
       )}
-      {fault !== undefined && <Toggle id={id} right={right} say={say} onRight={begin} />}
+      {fault !== undefined && canBePutRight(fault) && <Toggle id={id} right={right} say={say} onRight={begin} />}
       {fault !== undefined && <p class="why">{say(`drive-note-${fault}`)}</p>}
       <Story frame={frame} say={say} numbers={numbers} />
       <div class="drive-desk">

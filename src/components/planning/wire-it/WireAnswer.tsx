@@ -398,7 +398,6 @@ const factsOf =
     amps: drawnWords(one, supply, say, numbers),
     shortAt: numbers.metres(one.shortAt),
     trip: numbers.amps(trip),
-    watts: numbers.watts(one.faultHeat),
   });
 
 function givenWords(wiring: Wiring, say: Say, numbers: Numbers): string {
@@ -617,7 +616,7 @@ function Test({
         <li>{say('wire-test-near', { volts: numbers.volts(test.near) })}</li>
         <li>
           {say('wire-test-far', { volts: numbers.volts(test.far), at: numbers.metres(short.weakest.at) })}{' '}
-          {say('wire-test-least', { volts: numbers.volts(test.test.leastVolts) })}
+          {say('wire-test-least', { volts: numbers.volts(test.test.leastVolts, 'at-least') })}
         </li>
       </ul>
       <p class="small">{say('wire-test-meter')}</p>
