@@ -139,13 +139,21 @@ export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
   'meter-across-the-gap': [],
 };
 
+/** To switch on though a dead short is known to be there. */
+export const INTO_A_SHORT = 'switches-on-into-a-short';
+/** Checks that look for a short by switching on, and whose words say how to do so with everything off and the meter on ohms. */
+const WITH_THE_METER_TOO: ReadonlySet<string> = new Set<CheckId>(['throw-turnouts', 'unclip-feeders']);
+
+export const intoAShort = (id: CheckId): readonly string[] =>
+  ACTS_OF[id].includes(on) && !WITH_THE_METER_TOO.has(id) ? [INTO_A_SHORT] : [];
+
 /**
  * What is forbidden after an answer, whatever people come with: nothing that was hot is switched on again for a test, and nothing is switched on
  * into a dead short that is there with everything unplugged, nor are volts measured on it.
  */
-export const FORBIDDEN_AFTER: Readonly<Partial<Record<CheckId, Readonly<Record<string, readonly Act[]>>>>> = {
+export const FORBIDDEN_AFTER: Readonly<Partial<Record<CheckId, Readonly<Record<string, readonly string[]>>>>> = {
   'danger-now': { 'warm-or-was-hot': [on], browned: [on], 'smoke-heat-or-damage': [on] },
-  'meter-ohms-between-rails': { short: [on] },
+  'meter-ohms-between-rails': { short: [INTO_A_SHORT] },
 };
 
 const isCheck = (id: string): id is CheckId => Object.hasOwn(ACTS_OF, id);

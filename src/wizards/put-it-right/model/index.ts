@@ -1,6 +1,6 @@
 // The whole model of what can be wrong: signs, circumstances, causes, checks that read signs, and what people come with.
 import type { Precondition, Seen, SignCheck, SignModel } from '../../../engine/index.ts';
-import { ACTS_OF, FORBIDDEN_AFTER } from './acts.ts';
+import { ACTS_OF, FORBIDDEN_AFTER, intoAShort } from './acts.ts';
 import { CAUSES } from './causes/index.ts';
 import type { CheckId } from './checks/index.ts';
 import { CHECKS } from './checks/index.ts';
@@ -30,6 +30,7 @@ export { isDoneFirst, optionsFor, speaksOfAnotherPart } from './second-part.ts';
 
 const actsOf = (id: CheckId): readonly string[] => [
   ...ACTS_OF[id],
+  ...intoAShort(id),
   ...(wordsNeed(id) === undefined ? [] : [ANOTHER_PART]),
 ];
 
