@@ -384,7 +384,10 @@ function own(input: RemedyInput): Remedy | undefined {
   return both === undefined ? undefined : remedy('booster-with-own-supply', input, both.capacities, both.more);
 }
 
-/** One larger booster for the whole track; where not even the largest carries all, with so many moving as it does, if these are more than now. */
+/**
+ * One larger booster for the whole track. Where not even the largest carries all, it is told beside fewer moving, with so many as it does
+ * carry, if these are more than now; where not one may move now, that would be no answer to what is wished.
+ */
 function largerUnit(input: RemedyInput, stages: readonly Stage[]): Remedy | undefined {
   const divisions = stages.flatMap((stage) => onLarger(input, 1, stage) ?? []);
   const carries = chosenOf(divisions.map(({ capacities, more }) => remedy('larger-unit', input, capacities, more)));
@@ -392,8 +395,8 @@ function largerUnit(input: RemedyInput, stages: readonly Stage[]): Remedy | unde
   const [able] = largest?.capacities ?? [];
   if (carries !== undefined || largest === undefined || able === undefined) return carries;
   const { fleet } = input;
-  const moving = largestMoving(fleet, able, 'tight');
-  if (moving <= Math.max(0, largestMoving(fleet, asItIs(input), 'tight'))) return undefined;
+  const [now, moving] = [asItIs(input), able].map((one) => largestMoving(fleet, one, 'tight'));
+  if (now === undefined || moving === undefined || now < 1 || moving <= now) return undefined;
   const counts = { ...largest.more.counts, moving };
   return remedy('larger-unit', { ...input, fleet: { ...fleet, moving } }, [able], { ...largest.more, counts });
 }

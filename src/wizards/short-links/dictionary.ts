@@ -69,7 +69,7 @@ export const WORDS = wordsIn(`
   link-missing link-missing-held feed-reversed forgotten-path unlike-supplies overload-district stored-energy system
   aim scale draw fleet sound measured moving evening boosters coaches accessories supply-label unit-label rails
   own-use station-label booster-label supply-one supply-two wire-need bus track bus-shape feeders rail-kind divided
-  our-districts plan busier larger-unit
+  our-districts plan busier larger-unit kept-apart
 `);
 
 const COMMON = `
