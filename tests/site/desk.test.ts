@@ -2,9 +2,18 @@
 import { expect, test } from 'vitest';
 import { open, pages } from './browser.ts';
 import { accessibilityFaults, layoutShift, NO_SHIFT, overflow } from './measure.ts';
+import { fewOf } from './some.ts';
 
-/** Fix pages are made alike and each is looked at on a phone: of them every sixth, of all others every one. */
-const LOOKED_AT = pages().filter((path, index) => !path.includes('/fixes/') || index % 6 === 0);
+/** Fixes, complaints and lessons are each made alike and looked at on a phone; lessons.test.ts opens all that folds in a lesson. */
+const LOOKED_AT = fewOf(
+  fewOf(
+    fewOf(pages(), (path) => path.includes('/fixes/'), 6),
+    (path) => path.includes('/put-it-right/'),
+    4,
+  ),
+  (path) => path.includes('/learn/'),
+  5,
+);
 
 test.concurrent.each(LOOKED_AT)(
   '/%s on a desk fits, keeps still, keeps to itself and is accessible in the dark',
