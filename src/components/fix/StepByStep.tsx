@@ -12,15 +12,14 @@ interface Props extends Omit<StepsProps, 'round'> {
 export function StepByStep({ back, ...steps }: Props) {
   const { fix, say, language } = steps;
   const last = fix.steps.length;
-  const above = (number: number) => (
-    <>
-      <a class="step-link" href={`#step-${number}`} aria-label={say('step-number', { number, total: last })}>
-        #
-      </a>
-      <p class="step-at">{say('step-number', { number, total: last })}</p>
-    </>
+  const above = (number: number) => <p class="step-at">{say('step-number', { number, total: last })}</p>;
+  // Behind the step's words, of which it is none; it is drawn beside them.
+  const link = (number: number) => (
+    <a class="step-link" href={`#step-${number}`} aria-label={say('step-number', { number, total: last })}>
+      #
+    </a>
   );
-  const below = (number: number) => (
+  const ways = (number: number) => (
     <div class="step-ways">
       <p class="acts">
         {number < last ? (
@@ -42,6 +41,12 @@ export function StepByStep({ back, ...steps }: Props) {
         </p>
       )}
     </div>
+  );
+  const below = (number: number) => (
+    <>
+      {ways(number)}
+      {link(number)}
+    </>
   );
   return <Steps {...steps} round={{ above, below }} />;
 }
