@@ -129,3 +129,14 @@ export async function open(path: string, look: Look = {}): Promise<Opened> {
   };
   return { page, context, problems, close: () => context.close() };
 }
+
+/** Goes to another search of the same page as a link within it does. What a browser itself refuses leaves the page as it is. */
+export const goWithin = (page: Page, search: string): Promise<void> =>
+  page.evaluate((text) => {
+    try {
+      history.pushState(null, '', location.pathname + text);
+    } catch {
+      return;
+    }
+    dispatchEvent(new PopStateEvent('popstate'));
+  }, search);

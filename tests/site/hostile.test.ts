@@ -4,7 +4,7 @@ import { expect, test } from 'vitest';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { hostileSearches, type Known, TRIED } from '../hostile.ts';
 import { ALL_FIELDS, textsFor } from '../wizards/told.ts';
-import { open } from './browser.ts';
+import { goWithin, open } from './browser.ts';
 
 const FIELDS: Known = Object.fromEntries(ALL_FIELDS.map((field) => [field.id, textsFor(field)]));
 const CHECKS: Known = {
@@ -55,14 +55,7 @@ test.each(ROUTES)(`%s with ${EACH} of them`, { timeout: 60_000 + EACH * 1_000 },
       const answer = await page.goto(address + search, { waitUntil: 'load' }).catch(() => undefined);
       if (answer === undefined || answer === null || answer.status() >= 400) await page.goto(address);
     } else {
-      await page.evaluate((text) => {
-        try {
-          history.pushState(null, '', location.pathname + text);
-        } catch {
-          return;
-        }
-        dispatchEvent(new PopStateEvent('popstate'));
-      }, search);
+      await goWithin(page, search);
     }
     await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
     // What comes only when it is wanted takes a moment.

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { seeded } from '../seeded.ts';
-import { type Opened, open } from './browser.ts';
+import { goWithin, type Opened, open } from './browser.ts';
 import { copiedBy, found, longOf } from './copied.ts';
 import { overflow } from './measure.ts';
 
@@ -244,14 +244,7 @@ describe('bad input', () => {
   test('two hundred and forty mangled, truncated, hostile and outdated addresses never blank the page or raise an error', async () => {
     const { page, problems, close } = await open(WIZARD);
     for (const search of mangled(240)) {
-      await page.evaluate((text) => {
-        try {
-          history.pushState(null, '', location.pathname + text);
-        } catch {
-          return;
-        }
-        dispatchEvent(new PopStateEvent('popstate'));
-      }, search);
+      await goWithin(page, search);
       await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => setTimeout(done))));
       expect((await heading(page)).length, search).toBeGreaterThan(8);
     }
