@@ -5,12 +5,23 @@ import type { Opened } from './browser.ts';
 
 type Page = Opened['page'];
 
+/** What a button of the page hands to the clipboard, once the clipboard has taken it. */
 export async function copiedBy({ page, context }: Pick<Opened, 'page' | 'context'>, button: string): Promise<string> {
   await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-  await page.evaluate(() => navigator.clipboard.writeText('nothing yet'));
+  // The clipboard itself, read while it is being written, can be found empty.
+  const taken = page.evaluate(
+    () =>
+      new Promise<string>((told) => {
+        const { clipboard } = navigator;
+        const write = Clipboard.prototype.writeText;
+        clipboard.writeText = async (text) => {
+          await write.call(clipboard, text);
+          told(text);
+        };
+      }),
+  );
   await page.getByRole('button', { name: button, exact: true }).first().click();
-  await page.waitForFunction(async () => (await navigator.clipboard.readText()) !== 'nothing yet');
-  return page.evaluate(() => navigator.clipboard.readText());
+  return taken;
 }
 
 /** The address that opens behind a short link to this site. */
