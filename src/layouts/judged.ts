@@ -36,12 +36,28 @@ const OPENED = z.object({
   sure: z.object({ right: z.number(), of: z.number(), expected: z.number() }),
 });
 
+const COUNTS = z.object({ walks: z.number(), first: z.number(), three: z.number(), found: z.number() });
+type Counts = z.infer<typeof COUNTS>;
+/** Walks through the virtual layout with a multimeter and without, as one. */
+const WALKED = z.pipe(
+  z.object({ meter: COUNTS, bare: COUNTS }),
+  z.transform(
+    ({ meter, bare }): Counts => ({
+      walks: meter.walks + bare.walks,
+      first: meter.first + bare.first,
+      three: meter.three + bare.three,
+      found: meter.found + bare.found,
+    }),
+  ),
+);
+
 export const JUDGED = z
   .object({
     opened: OPENED,
     causes: z.number(),
     checks: z.number(),
     parts: z.object({ work: PART, 'set-aside': z.optional(PART) }),
+    table: z.object({ right: WALKED, wrong: WALKED }),
   })
   .parse(report);
 

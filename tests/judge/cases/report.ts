@@ -2,6 +2,8 @@
 import { createHash } from 'node:crypto';
 import { SIGN_MODEL } from '../../../src/wizards/put-it-right/index.ts';
 import { walkModelNow } from '../../../src/wizards/put-it-right/step.ts';
+import type { OnTable, TableFigures } from '../on-table.ts';
+import { onTable } from '../on-table.ts';
 import type { ReportedCase } from './cases.ts';
 import { mendedBy, REPORTED_CASES, SCORED } from './cases.ts';
 import type { Calibration, Share, ToldScore, Walked } from './score.ts';
@@ -67,6 +69,8 @@ export interface Judged {
   readonly causes: number;
   readonly checks: number;
   readonly parts: { readonly work: JudgedPart; readonly 'set-aside'?: JudgedPart };
+  /** Faults put into the virtual layout. */
+  readonly table: OnTable;
 }
 
 const shortHash = (text: string): string => createHash('sha256').update(text).digest('hex').slice(0, 16);
@@ -85,6 +89,7 @@ export function judge(): Judged {
     causes: SIGN_MODEL.causes.length,
     checks: SIGN_MODEL.checks.length,
     parts: { work: judgedPart(of('work')), ...(aside.length > 0 ? { 'set-aside': judgedPart(aside) } : {}) },
+    table: onTable(),
   };
 }
 
@@ -176,7 +181,7 @@ const calibrationText = ({ of, expected, right, band, isWithin }: Calibration): 
     : `${right} of ${of} right, ${expected.toFixed(1)} ± ${band.toFixed(1)} expected: ${isWithin ? 'within' : 'OUTSIDE'}`;
 
 /** The same for people. */
-export function reportOf({ model, cases, causes, checks, parts }: Judged): string {
+export function reportOf({ model, cases, causes, checks, parts, table }: Judged): string {
   return [
     '# How well the walk does on reported cases',
     '',
@@ -190,8 +195,46 @@ export function reportOf({ model, cases, causes, checks, parts }: Judged): strin
           ...partText('Cases once set aside, opened before this model was made', parts['set-aside']),
           ...behindText(parts.work, parts['set-aside']),
         ]),
+    ...tableText(table),
     '',
   ].join('\n');
+}
+
+/** What the virtual layout says, which is made by whoever made the model. */
+function tableText({ right, wrong }: OnTable): string[] {
+  const row = (name: string, aim: string, of: (figures: TableFigures) => string): string =>
+    `| ${name} | ${[right.meter, right.bare, wrong.meter, wrong.bare].map(of).join(' | ')} | ${aim} |`;
+  const part = (count: (figures: TableFigures) => number) => (figures: TableFigures) =>
+    shareText(shareOf(count(figures), figures.walks));
+  return [
+    '',
+    '## Faults put into the virtual layout',
+    '',
+    'A check of consistency, not of truth: whoever made the model made the layout too. Faults that its circuit can express, in five layouts each (three where people slip); units that latch, try again or blink; one title in three fits in half only; what comes and goes is away at times. With slips one answer in ten is wrong, whatever is asked, except what is dangerous now.',
+    '',
+    '| | with a multimeter | without | slips, with a multimeter | slips, without | aimed at (slips) |',
+    '| --- | --- | --- | --- | --- | --- |',
+    row('walks', '', ({ walks }) => String(walks)),
+    row(
+      'found in the end',
+      '95 %',
+      part(({ found }) => found),
+    ),
+    row(
+      'among three proposals',
+      '95 % (90 %)',
+      part(({ three }) => three),
+    ),
+    row(
+      'the first proposal',
+      '',
+      part(({ first }) => first),
+    ),
+    row('the first proposal, as people meet the causes', '', ({ met }) => percent(met)),
+    row('questions, median', '', ({ questions }) => (questions === null ? '–' : String(questions))),
+    '',
+    'Tried, each once with model b6425967ea69e984, on the first proposal (85 and 85 % with a meter and without), among three (95 and 94 %) and the median of questions (7 and 8): rows believed without doubt, 85 and 86 %, 95 and 94 %, 7 and 8; answers thought wrong a third as often, 85 and 86 %, 94 and 94 %, 8 and 8; proposing later (cheap ones from 50 %, work from 80, dear ones from 90), 85 and 87 %, 94 and 93 %, 9 and 10. No setting lifts it by more than chance, so they stay. What is not first in the layout is mostly what its circuit shows alike: a gap closed by heat and a second path, a turnout that routes power and a bad joiner, a protection set wrong and whatever it passes.',
+  ];
 }
 
 /** What the figures of cases that were opened are worth, and what else bears on them. */
