@@ -3,6 +3,7 @@ import preact from '@astrojs/preact';
 import { defineConfig } from 'astro/config';
 import { asked } from './scripts/build/asked.mjs';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
+import { constants } from './scripts/build/constants.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
 import { found } from './scripts/build/found.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
@@ -53,6 +54,7 @@ export default defineConfig({
       UNITS_SWITCH: JSON.stringify(units),
       RESUME: JSON.stringify(resume),
       PASS_ON_FIX: JSON.stringify(passOnFix),
+      CONSTANTS: JSON.stringify(constants()),
     },
   },
   markdown: { syntaxHighlight: false },

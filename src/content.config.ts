@@ -189,10 +189,13 @@ const sources = defineCollection({
   loader: glob({ pattern: '*/sources/*.yaml', base: './src/content' }),
   schema: z.strictObject({
     title: text,
-    kind: z.enum(['standard', 'handbook', 'paper', 'club', 'practice', 'memory', 'derived']),
-    address: z.url().optional(),
-    says: text.describe('What is taken from it'),
-    sure: z.enum(['high', 'medium', 'low', 'memory']),
+    kind: z.enum(['standard', 'handbook', 'paper', 'club', 'practice', 'memory', 'derived', 'choice']),
+    address: z
+      .url()
+      .optional()
+      .describe('None where others cannot reach it, or where it is a copy that nobody may have allowed'),
+    says: text.describe('What is taken from it, and how it was read where nothing is linked'),
+    sure: z.enum(['high', 'medium', 'low', 'usual', 'memory', 'checked', 'chosen']),
   }),
 });
 

@@ -11,7 +11,10 @@ export type Parsed =
 const each = (names: readonly string[], factor: number): Record<string, number> =>
   Object.fromEntries(names.map((name) => [name, factor]));
 
-// Without a unit a number is SI, but for two quantities that nobody writes in SI: square millimetres, milliohms a metre.
+/**
+ * Units that people write, and what one of each is in SI. Without a unit a number is SI, but for two quantities that nobody writes in SI:
+ * areas (in square millimetres) and rails (in milliohms a metre). Source: own-derivation.
+ */
 const FACTORS: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
   current: { '': 1, a: 1, amp: 1, amps: 1, ampere: 1, amperes: 1, ma: 1e-3, milliamp: 1e-3, milliamps: 1e-3 },
   voltage: { '': 1, v: 1, volt: 1, volts: 1, vdc: 1, vac: 1, 'v~': 1, mv: 1e-3 },
@@ -48,7 +51,7 @@ const FACTORS: Readonly<Record<Quantity, Readonly<Record<string, number>>>> = {
   },
 };
 
-/** Wording of numbers without a unit where it is not SI: how `writeQuantity` says which one is meant. */
+/** Wording of numbers without a unit where it is not SI: how `writeQuantity` says which one is meant. Source: own-derivation. */
 const WRITTEN: Readonly<Partial<Record<Quantity, readonly [unit: string, factor: number]>>> = {
   area: ['mm2', SQUARE_MILLIMETRE],
   'resistance-per-metre': ['mohm/m', 0.001],
@@ -62,7 +65,7 @@ const BARE_IN_FEET: Readonly<Partial<Record<Quantity, string>>> = {
 };
 const UNIT_IN_FEET = /^(?:ft|foot|feet|'|in|inch|inches|"|yd|yards?)$|\/(?:k?ft|in)$/;
 
-/** Smallest and largest American gauge number that is read. */
+/** Smallest and largest American gauge number that is read. Source: own-choice. */
 const GAUGES = { least: 0, most: 40 } as const;
 const GAUGE =
   /^(?:(?:awg|#|gauge)\s*(\d{1,2})|(\d{1,2})[\s-]*(?:awg|ga\.?|gauge))(?: (?:stranded|solid|copper|wire))*$/;

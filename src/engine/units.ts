@@ -21,10 +21,10 @@ export interface Span {
 /** The units a person thinks in: metres and square millimetres, or feet, inches and American wire gauges. */
 export type MeasureSystem = 'metric' | 'feet-and-gauge';
 
-/** Metres. */
+/** In metres: a foot, and an inch. Source: own-derivation. */
 export const FOOT = 0.3048;
 export const INCH = 0.0254;
-/** Square metres. */
+/** In square metres. Source: own-derivation. */
 export const SQUARE_MILLIMETRE = 1e-6;
 
 /** Metres in feet, in inches; ohms a metre in ohms a foot. */
@@ -32,6 +32,7 @@ export const toFeet = (metres: number): number => metres / FOOT;
 export const toInches = (metres: number): number => metres / INCH;
 export const perFoot = (perMetre: number): number => perMetre * FOOT;
 
+/** Inches in a foot. Source: own-derivation. */
 const INCHES_A_FOOT = 12;
 
 /** Whole inches as feet and the inches that are left. */
@@ -54,7 +55,7 @@ export const fromMicroseconds = (microseconds: number): number => microseconds *
 export const fromMilliseconds = (milliseconds: number): number => milliseconds * 1e-3;
 export const fromNanofarads = (nanofarads: number): number => nanofarads * 1e-9;
 
-/** Metres, or square metres, of one. */
+/** What one of each is in SI. Source: own-derivation. */
 const METRIC = { m: 1, cm: 0.01, mm: 0.001, mm2: SQUARE_MILLIMETRE } as const;
 
 /** A length in metres, or an area in square metres, of a number in a metric unit. */

@@ -4,3 +4,11 @@ declare const UNITS_SWITCH: string;
 /** The code that waits with the answers of an address, as it stands in every page that asks questions. */
 declare const RESUME: string;
 declare const PASS_ON_FIX: string;
+
+/** Every fixed number of the engine and the wizards (scripts/build/constants.mjs). */
+declare const CONSTANTS: readonly {
+  readonly file: string;
+  readonly name: string;
+  readonly comment: string;
+  readonly value: unknown;
+}[];

@@ -1,4 +1,5 @@
 // What this room lets out.
+export { CONSTANT_GROUPS, toldOf } from './constants.ts';
 export { CAUTIONS, FIX, SENTENCES } from './fetched-shapes.ts';
 export { BASE, languageOf } from './language.ts';
 export type { Language } from './languages.ts';

@@ -7,7 +7,7 @@ import { int } from './skyline.ts';
 import type { Operating } from './solve.ts';
 import { LIMIT_TOLERANCE, solve } from './solve.ts';
 
-/** Where rounding takes more than two digits, what one ampere does is refined as well. */
+/** Where rounding takes more than two digits, what one ampere does is refined as well. Source: own-choice. */
 const BEARABLE_LOSS = 100;
 
 /** Volts lost at each row for one ampere drawn from `plus` to `minus`. */

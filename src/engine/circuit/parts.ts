@@ -81,7 +81,7 @@ export interface NetworkProblem {
   readonly parts: readonly string[];
 }
 
-/** Volts, amperes, watts and ohms beyond this are taken for slips. */
+/** Volts, amperes, watts and ohms beyond this are taken for slips. Source: own-choice. */
 export const LARGEST = 1e12;
 
 export const problem = (because: NetworkReason, parts: readonly string[]): NetworkProblem => ({

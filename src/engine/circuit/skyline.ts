@@ -151,7 +151,7 @@ class Walk {
   }
 }
 
-/** A pivot this small beside its own diagonal is nothing but rounding. */
+/** A pivot this small beside its own diagonal is nothing but rounding. Source: own-choice. */
 const NOTHING = 1e-13;
 
 /** A symmetric matrix, of each row what stands between its first entry and the diagonal. Add, factor once, then solve at will. */

@@ -37,7 +37,7 @@ export interface Operating {
   readonly residual: number;
 }
 
-/** Share of its own conductance that a source at its limit keeps while the set of such sources is being looked for. */
+/** Share of its own conductance that a source at its limit keeps while the set of such sources is being looked for. Source: own-choice. */
 const NEARLY_HELD = 1e-6;
 
 /** Everything the solution of one state of the sources needs. */
@@ -114,7 +114,7 @@ export function solve(prepared: Prepared, loads: readonly Load[]): Operating | N
   return volts instanceof Float64Array ? finished(prepared, placed, volts, held) : volts;
 }
 
-/** More sources than this at their limits and apart from each other are not tried in all their choices. */
+/** More sources than this at their limits and apart from each other are not tried in all their choices. Source: own-choice. */
 const MOST_CHOICES = 8;
 
 /**
@@ -135,7 +135,7 @@ function settle(prepared: Prepared, placed: Placed, held: Uint8Array): boolean {
   return false;
 }
 
-/** Beyond its limit by less than this share, a source is at it. */
+/** Beyond its limit by less than this share, a source is at it. Source: own-choice. */
 export const LIMIT_TOLERANCE = 1e-12;
 
 /** The first source whose state does not agree with its voltage, -1 for none. */
@@ -146,8 +146,12 @@ function nextToChange({ network, sourceEnds }: Prepared, volts: Float64Array, he
   });
 }
 
+/** Steps after which Newton's method is given up. Source: own-choice. */
 const MOST_STEPS = 80;
-/** Newton's method doubles the digits with each step: after a step this small, as a share, the next would change nothing. */
+/**
+ * Newton's method doubles the digits with each step: after a step this small, as a share, the next would change nothing. Source:
+ * own-choice.
+ */
 const STEP_TOLERANCE = 1e-10;
 
 /** Volts at each row with the constant currents and the constant powers. */

@@ -38,7 +38,7 @@ export interface Check {
   readonly right: Amount;
 }
 
-/** Choices nearer to each other than this share cannot be told apart by a rough sum, and are never asked. */
+/** Choices nearer to each other than this share cannot be told apart by a rough sum, and are never asked. Source: own-choice. */
 export const APART = 0.08;
 
 const ASKED = new WeakMap<Kind, readonly Made[]>();

@@ -3,7 +3,7 @@
 /** Picks one of a list, and goes on. The list is not empty. */
 export type Draw = <Value>(first: Value, ...rest: readonly Value[]) => Value;
 
-/** Seeds are whole numbers from 1 to this, so that they are short in an address. */
+/** Seeds are whole numbers from 1 to this, so that they are short in an address. Source: own-choice. */
 export const MOST_SEED = 9999;
 
 /** What comes of each way to draw, in order: the last list of a draw goes through all it has first. */
@@ -41,7 +41,7 @@ function nextOf(taken: readonly Taken[]): number[] | undefined {
 }
 
 const divisor = (one: number, two: number): number => (two === 0 ? one : divisor(two, one % two));
-/** Seeds beside each other pick far apart, about as the golden section does. */
+/** Seeds beside each other pick far apart, about as the golden section does. Source: own-choice. */
 const STRIDE = 0.618;
 
 /** The place in a list of so many (>= 1) that a seed (whole, >= 1) picks: one after the other, all before any comes back. */

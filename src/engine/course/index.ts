@@ -8,6 +8,7 @@ import { WIRING_KINDS } from './wiring-kinds.ts';
 export type { Amount, Check, Choice } from './check.ts';
 export { MOST_SEED, parseSeed } from './draw.ts';
 
+/** The questions of the lessons: between which answers numbers are drawn, each in its own unit. Source: own-choice. */
 const KINDS = { ...POWER_KINDS, ...WIRING_KINDS, ...SIGNAL_KINDS } as const;
 
 export type CheckKind = keyof typeof KINDS;

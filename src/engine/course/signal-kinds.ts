@@ -6,6 +6,7 @@ type Bit = 0 | 1;
 const bits = (count: number, bit: Bit): Bit[] => Array.from({ length: count }, () => bit);
 const timeOf = (all: readonly Bit[]): number => bitTimes(all).at(-1) ?? 0;
 
+/** Questions on the signal: the least and the largest answer asked for, seconds. Source: own-choice. */
 export const SIGNAL_KINDS = {
   /** How long a command takes on the cable. Source: nmra-s-9-1. */
   'command-time': {

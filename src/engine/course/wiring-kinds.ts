@@ -25,8 +25,10 @@ const seconds = (value: number): Amount => ({ value, unit: 's' });
 
 /** Where the engine has no answer; such a draw is never asked, for nothing is above 0. */
 const NONE = Number.NaN;
+/** The feeder of the questions: metres, and ohms a metre. Source: common-practice, iec-60228. */
 const FEEDER = { length: FEEDER_WIRE.length, ohmsPerMetre: ohmsPerMetre(FEEDER_WIRE) };
 
+/** Questions on wires: the least and the largest answer asked for, each in its own unit. Source: own-choice. */
 export const WIRING_KINDS = {
   /** Volts that stay in a pair of wires. */
   'wire-loss': {

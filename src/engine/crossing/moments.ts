@@ -83,6 +83,7 @@ function sideAt(
   };
 }
 
+/** The worst verdict of all moments stands: its rank. Source: own-choice. */
 const BADNESS = { fine: 0, adjust: 1, 'do-not-run': 2 } as const;
 
 const badness = (result: CrossingResult): number => (result.kind === 'no-solution' ? 3 : BADNESS[result.verdict]);

@@ -11,7 +11,7 @@ export const EDGES_PER_SECOND = { from: 1 / 100e-6, usual: 13_000, to: 1 / 58e-6
 /** Up to this long nothing is noticed, and from beyond the second the crossing is not usable, seconds. Source: own-derivation. */
 export const SKEW_LIMITS = { fine: 1e-6, notUsable: 5e-6 } as const;
 
-/** Skew over time constant below which the series takes over. */
+/** Skew over time constant below which the series takes over. Source: own-choice. */
 const SHORT = 1e-3;
 
 export type SkewFinding = 'fine' | 'noticeable' | 'not-usable';

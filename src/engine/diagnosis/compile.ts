@@ -4,20 +4,20 @@ import type { CheckRow, FaultRow, Precondition } from './model.ts';
 import { PRECONDITIONS } from './model.ts';
 
 export interface DiagnosisSettings {
-  /** Minutes until someone who knows has found the cause; the repair comes on top. From memory (judgement). */
+  /** Minutes until someone who knows has found the cause; the repair comes on top. Source: from-memory (judgement). */
   readonly callMinutes: number;
-  /** Minutes of trust and undoing that a repair costs on top of its work when it did not help. From memory (judgement). */
+  /** Minutes of trust and undoing that a repair costs on top of its work when it did not help. Source: from-memory (judgement). */
   readonly wrongFixMinutes: number;
-  /** Minutes that stand for each risk, 0 to 3. From memory (judgement). */
+  /** Minutes that stand for each risk, 0 to 3. Source: from-memory (judgement). */
   readonly riskMinutes: readonly [number, number, number, number];
   /**
    * A repair waits while a cause under which it harms is likelier than this, 0 to 1: from `mend` on for any check that tells the two
-   * apart or, where none is left, for the repair of that cause; from `ask` on for a quick check only. From memory (judgement).
+   * apart or, where none is left, for the repair of that cause; from `ask` on for a quick check only. Source: from-memory (judgement).
    */
   readonly harmBelow: { readonly ask: number; readonly mend: number };
   /** Questions after which none is asked any more. */
   readonly mostQuestions: number;
-  /** Share of `something-else`, 0 to 1. From memory (judgement). */
+  /** Share of `something-else`, 0 to 1. Source: from-memory (judgement). */
   readonly elseShare: number;
   /** How many of the best checks are looked through with a second check after them, and among how many second ones; 0 looks one step ahead. */
   readonly lookAhead: { readonly checks: number; readonly second: number; readonly fixes: number };

@@ -14,9 +14,9 @@ export function howOften(share: number): HowOften {
 /** Less than this is not shown as still possible, share of 1. Source: common-practice. */
 export const WORTH_SHOWING = 0.015;
 
-/** Shares are told to this, of 1: more than that nobody knows. */
+/** Shares are told to this, of 1: more than that nobody knows. Source: own-choice. */
 const TOLD_TO = 0.05;
-/** Where the words change, share of all that is still possible. Source: common practice, no source (judgement). */
+/** Where the words change, share of all that is still possible. Source: common-practice (judgement). */
 const LIKELY_FROM = { most: 0.6, likely: 0.3 } as const;
 
 export interface ToldShare {

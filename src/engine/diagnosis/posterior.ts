@@ -34,7 +34,7 @@ export interface Posterior {
   readonly ignored: readonly Seen[];
 }
 
-/** Below this chance a cause counts as ruled out, if it also fell to less than a quarter of its share. */
+/** Below this chance a cause counts as ruled out, if it also fell to less than a quarter of its share. Source: own-choice. */
 export const RULED_OUT_BELOW = 0.02;
 export const RULED_OUT_FALL = 0.25;
 
@@ -67,5 +67,5 @@ export interface Evidence extends Cause {
   readonly speaksAgainst: readonly Seen[];
 }
 
-/** An answer speaks for a cause from this many times its chance beforehand on, and against it below one over that. */
+/** An answer speaks for a cause from this many times its chance beforehand on, and against it below one over that. Source: own-choice. */
 export const SPEAKS = 1.25;

@@ -6,7 +6,7 @@ import type { SignState, WalkModel } from './sign-walk.ts';
 import { standAt } from './sign-walk.ts';
 import { isShown } from './value.ts';
 
-/** Checks whose answers lie no further apart than this are not worth the walk to the tool, 0 alike to 1 never the same. From memory (judgement). */
+/** Checks whose answers lie no further apart than this are not worth the walk to the tool, 0 alike to 1 never the same. Source: from-memory (judgement). */
 const LEAST_APART = 0.2;
 
 /**

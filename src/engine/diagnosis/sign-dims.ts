@@ -1,6 +1,6 @@
 // Combinations of circumstances: a set is a mask of bits, a combination of its values is one place, the last circumstance counting fastest.
 
-/** More masks than there are of 16 circumstances. */
+/** More masks than there are of 16 circumstances. Source: own-choice. */
 const MOST_MASKS = 2 ** 16;
 
 export interface Dims {

@@ -5,7 +5,7 @@ import { atOnce } from './in-parts.ts';
 import type { Stand } from './sign-walk.ts';
 import type { Standing } from './value.ts';
 
-/** Fix classes less likely than this weigh nothing in what is best to do. From memory (judgement). */
+/** Fix classes less likely than this weigh nothing in what is best to do. Source: from-memory (judgement). */
 const WEIGHS_NOTHING = 0.002;
 
 export interface Likely {

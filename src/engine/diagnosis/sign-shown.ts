@@ -96,7 +96,10 @@ export interface Conflict {
   readonly alone: number;
 }
 
-/** An answer is in conflict below this chance given all the others, if that is also below this part of its chance alone. */
+/**
+ * An answer is in conflict below this chance given all the others, if that is also below this part of its chance alone. Source:
+ * own-choice.
+ */
 const CONFLICT = { chance: 0.15, fall: 0.25 } as const;
 
 /**

@@ -33,9 +33,9 @@ export type NextStep =
       readonly because: 'no-cause-left' | 'questions-used-up' | 'nothing-separates';
     };
 
-/** A repair that is dear waits while a cheaper one is likelier than this. From memory (judgement). */
+/** A repair that is dear waits while a cheaper one is likelier than this. Source: from-memory (judgement). */
 const CHEAPER_FIRST = 0.1;
-/** An answer contradicts a cause whose row makes it less likely than this part of what it is on average. From memory (judgement). */
+/** An answer contradicts a cause whose row makes it less likely than this part of what it is on average. Source: from-memory (judgement). */
 const CONTRADICTED = 0.15;
 
 /**
@@ -132,10 +132,10 @@ function tellsMost(likely: Likely): number {
   return best;
 }
 
-/** A question that costs nothing is asked before work where its answer takes the proposal back in so many cases, 0 to 1. From memory (judgement). */
+/** A question that costs nothing is asked before work where its answer takes the proposal back in so many cases, 0 to 1. Source: from-memory (judgement). */
 const TAKEN_BACK = 0.1;
 
-/** With so few answers one more is asked for nothing. From memory (judgement). */
+/** With so few answers one more is asked for nothing. Source: from-memory (judgement). */
 const FEW_ANSWERS = 4;
 
 /** Whether hardly anything was told or asked yet, and nothing looked at or measured; what comes before everything else is left out. */
@@ -189,7 +189,7 @@ function takenBackBy({ compiled, standing }: Likely, check: number, at: number, 
   return total > 0 ? elsewhere / total : 0;
 }
 
-/** Below this a question is for nothing, bits. From memory (judgement). */
+/** Below this a question is for nothing, bits. Source: from-memory (judgement). */
 const LEAST_BITS = 0.02;
 
 /** Bits that the answer to a check tells of the cause on average. Source: own-derivation, mutual information. */

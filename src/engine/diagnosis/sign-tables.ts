@@ -240,6 +240,7 @@ function groupsOf({ signs, circumstances }: SignModel): Group[] {
   return [...ofSigns, ...ofLayouts];
 }
 
+/** Most circumstances that one row may hang on. Source: own-choice. */
 const MOST_CIRCUMSTANCES = 3;
 
 class Builder {

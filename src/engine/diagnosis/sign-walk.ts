@@ -16,13 +16,13 @@ import { openOf } from './standing.ts';
 import type { Standing } from './value.ts';
 
 export interface WalkSettings extends DiagnosisSettings {
-  /** Share of answers that slipped, by where they come from, 0 to 1. From memory (judgement). */
+  /** Share of answers that slipped, by where they come from, 0 to 1. Source: from-memory (judgement). */
   readonly slips: Readonly<Record<Source, number>>;
-  /** Share of signs that are not as the row of the true cause has them, 0 to 1: then they are as with any trouble. From memory (judgement). */
+  /** Share of signs that are not as the row of the true cause has them, 0 to 1: then they are as with any trouble. Source: from-memory (judgement). */
   readonly rowsDoubted: number;
-  /** Share of people whose title fits in half only, 0 to 1. From memory (judgement). */
+  /** Share of people whose title fits in half only, 0 to 1. Source: from-memory (judgement). */
   readonly halfFits: number;
-  /** A repair is proposed from this chance on, by its price. From memory (judgement). */
+  /** A repair is proposed from this chance on, by its price. Source: from-memory (judgement). */
   readonly proposeFrom: Readonly<Record<Price, number>>;
 }
 
@@ -185,7 +185,10 @@ function* doubted(causes: readonly CauseTables[], other: CauseTables, doubt: num
   return yield* eachInParts(causes, (cause) => ({ ...cause, groups: cause.groups.map(doubtful) }));
 }
 
-/** A title fits in half only where no more than one of the signs it says can be counted on to hold; no cause falls below this part of its share. */
+/**
+ * A title fits in half only where no more than one of the signs it says can be counted on to hold; no cause falls below this part of its
+ * share. Source: from-memory.
+ */
 const NEVER_BELOW = 0.02;
 
 /** P(cause | opening): its shares, and for those whose title fits in half the causes under which one of its signs holds. */
@@ -280,7 +283,7 @@ function compiledOf(
   };
 }
 
-/** How much dearer a check gets by each check with the same tool that could not be done. From memory (judgement). */
+/** How much dearer a check gets by each check with the same tool that could not be done. Source: from-memory (judgement). */
 const DEARER = 0.5;
 
 /**
@@ -315,7 +318,7 @@ function costs({ checks, checkCost, checkAt }: Compiled, { skipped }: WalkState)
 
 /**
  * A title holds more than the signs it says: what practice knows to stand behind such words. So much of it stays once all its signs were told in
- * other ways, 0 to 1. From memory (judgement); with none of it the first proposals of the cases to work with were too unsure, see decision 019.
+ * other ways, 0 to 1. Source: from-memory (judgement); with none of it the first proposals of the cases to work with were too unsure, see decision 019.
  */
 const TITLE_STAYS = 0.5;
 

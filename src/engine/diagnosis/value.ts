@@ -6,7 +6,7 @@ import type { InParts } from './in-parts.ts';
 import { OF_THE_LAYOUT } from './model.ts';
 import { Weigher } from './weigh.ts';
 
-/** Preconditions that must have been shown to hold; the others are lines to do first. */
+/** Preconditions that must have been shown to hold; the others are lines to do first. Source: own-choice. */
 const SHOWN = bitsOf(['nothing-got-hot', 'load-test-passed', 'labels-read', 'parts-agree', ...OF_THE_LAYOUT]);
 
 /** Chances, checks that could be asked and preconditions shown to hold, as one reckons with them. */
@@ -25,14 +25,14 @@ export type Choice =
   | { readonly kind: 'fix'; readonly at: number; readonly wasted: number }
   | { readonly kind: 'hand-on'; readonly wasted: number };
 
-/** From this far apart a check tells two groups of faults apart. From memory (judgement). */
+/** From this far apart a check tells two groups of faults apart. Source: from-memory (judgement). */
 const TELLS = 0.6;
 
-/** A check of so few minutes is worth asking though the harm is unlikely, and though it tells less. From memory (judgement). */
+/** A check of so few minutes is worth asking though the harm is unlikely, and though it tells less. Source: from-memory (judgement). */
 const QUICK = 4;
 const TELLS_QUICKLY = 0.35;
 
-/** Gains smaller than this, in minutes, are none. */
+/** Gains smaller than this, in minutes, are none. Source: own-choice. */
 const NO_GAIN = 1e-9;
 
 /** Whether all that must have been shown for this check holds. */

@@ -2,10 +2,13 @@
 import type { Compiled } from './compile.ts';
 import type { InParts } from './in-parts.ts';
 
-/** Bits the open checks must hold, as a multiple of those missing, before one trusts that asking on tells the causes apart. */
+/**
+ * Bits the open checks must hold, as a multiple of those missing, before one trusts that asking on tells the causes apart. Source:
+ * from-memory.
+ */
 const RESERVE = 2;
 
-/** How many times as many minutes a bit costs later: the best checks are asked first. */
+/** How many times as many minutes a bit costs later: the best checks are asked first. Source: from-memory. */
 const LATER = 1.5;
 
 /** Chances need not add up to 1; all minutes are times what they add up to. Holds the scratch arrays. */

@@ -47,7 +47,7 @@ export interface DriveSettings {
   readonly meter: TableMeter['kind'];
 }
 
-/** All as it should be. */
+/** All as it should be; volts, amperes. Source: own-choice. */
 export const DRIVE_START: DriveSettings = {
   cable: true,
   reversed: false,
@@ -74,7 +74,7 @@ interface Preset {
   readonly should?: Partial<DriveSettings>;
 }
 
-/** What the figure can begin with: faults, and what looks like one. */
+/** What the figure can begin with: faults, and what looks like one. Source: own-choice. */
 export const DRIVE_PRESETS = {
   'feed-missing': { is: { feed: false } },
   'booster-off': { is: { on: false } },
@@ -108,14 +108,15 @@ export function presetSettings(preset: DrivePreset | undefined, right = false): 
 export const canBePutRight = (preset: DrivePreset): boolean =>
   JSON.stringify(presetSettings(preset)) !== JSON.stringify(presetSettings(preset, true));
 
-/** Current at which each stage trips, amperes, and when it tries again, seconds. Source: from-memory (H0, usual values). */
+/** Current at which each stage trips, amperes. Source: from-memory (H0, usual values). */
 export const DRIVE_TRIP = 3;
+/** A stage that has tripped tries again after this, seconds. Source: from-memory. */
 export const DRIVE_RETRY = 3;
-/** A unit or supply protects itself when lifted this far above its own volts. Source: from-memory. */
+/** A unit or supply protects itself when lifted this far above its own, volts. Source: from-memory. */
 const LIFTED = 1.3;
 /** A capacitor across the rails that was meant to quieten them, farads. Source: from-memory. */
 const CAPACITOR = 0.47e-6;
-/** Length of the stretch that nobody feeds, metres. */
+/** Length of the stretch that nobody feeds, metres. Source: own-choice. */
 const DEAD_PIECE = 0.16;
 /** Of one rail over a joint, or where it was never cut, ohms. Source: from-memory. */
 const RAIL_OHMS = 0.02;
@@ -198,7 +199,9 @@ const pickUps = (left: readonly number[], right: readonly number[]): TableVehicl
   ...left.map((behind) => ({ rail: 'a', behind }) as const),
   ...right.map((behind) => ({ rail: 'b', behind }) as const),
 ];
+/** Wheels that pick up, behind the front of the locomotive, metres. Source: from-memory. */
 const BOGIES = [0.025, 0.055, 0.115, 0.145] as const;
+/** The locomotive of the figure: metres, amperes, ohms; of H0. Source: from-memory. */
 const LOCOMOTIVE: TableVehicle = {
   kind: 'locomotive',
   pickUps: pickUps(BOGIES, BOGIES),
@@ -297,6 +300,7 @@ export function layoutOf(settings: DriveSettings): TableLayout {
   };
 }
 
+/** What may stand on the track of the figure: metres, amperes, ohms; of H0. Source: from-memory. */
 const KINDS: TableLayout['vehicles'] = {
   locomotive: LOCOMOTIVE,
   long: { ...LOCOMOTIVE, kind: 'long' },
@@ -307,7 +311,7 @@ const KINDS: TableLayout['vehicles'] = {
   stored: VEHICLES.stored,
 };
 
-/** What is seen of the track, metres: half of it lies on each side of `middle`. */
+/** What is seen of the track, metres: half of it lies on each side of `middle`. Source: own-choice. */
 export const HALF_SEEN = 0.4;
 export const middleOf = ({ deadPiece }: DriveSettings): number => (deadPiece ? DEAD_PIECE / 2 : 0);
 export const deadOf = ({ deadPiece }: DriveSettings): number => (deadPiece ? DEAD_PIECE : 0);

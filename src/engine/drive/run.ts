@@ -43,9 +43,11 @@ export const placeOf = (point: DrivePoint): Place => PLACES[point];
 export const pointOf = ([piece, rail]: Place): DrivePoint =>
   DRIVE_POINTS.find((point) => PLACES[point][0] === piece && PLACES[point][1] === rail) ?? 'a-upper';
 
-/** A longer pause is taken in pieces of this, seconds: shorter than any trip. */
+/** A longer pause is taken in pieces of this, seconds: shorter than any trip. Source: own-choice. */
 const SUB_STEP = 0.05;
+/** What happens at once takes this, seconds. Source: own-choice. */
 const INSTANT = 1e-3;
+/** Throttle of a slow drive, share of full. Source: own-choice. */
 const SLOWLY = 0.4;
 
 const START_PROBES = [PLACES['b-upper'], PLACES['b-lower']] as const;

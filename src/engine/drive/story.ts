@@ -18,7 +18,7 @@ export interface Happening {
   };
 }
 
-/** What a stage may give beyond its own trains before another part must be hanging on it, amperes. */
+/** What a stage may give beyond its own trains before another part must be hanging on it, amperes. Source: from-memory. */
 const BEYOND_OWN = 0.3;
 /** What a vehicle in its part, and a capacitor across the rails, may draw besides, amperes. Source: from-memory. */
 const WITH_VEHICLE = 0.6;

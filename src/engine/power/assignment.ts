@@ -1,6 +1,6 @@
 // One-to-one assignment at least total cost: shortest augmenting paths with potentials (Hungarian method, O(n^2 m)).
 
-/** Cost of a pair that must not be: large, finite, and recognisable. */
+/** Cost of a pair that must not be: large, finite, and recognisable. Source: own-choice. */
 export const FORBIDDEN = 1e12;
 
 export interface Assignment {

@@ -34,7 +34,7 @@ export type RailSetting =
 export const AC_FACTOR = { usual: 1.8, best: 1.6 } as const;
 /** Efficiency of a step-down converter, low end of 0.85-0.9. Source: from-memory. */
 export const CONVERTER_EFFICIENCY = 0.85;
-/** Kept back once for heat, mains and meter error. Source: common-practice. */
+/** Share kept back once for heat, mains and meter error. Source: common-practice. */
 export const RESERVE = 0.1;
 /** A supply gives 1.0 to 1.3 times its rating for the moment a trip takes. Source: from-memory. */
 export const SHORT_TIME_FACTOR = 1.3;

@@ -48,7 +48,9 @@ export interface Distribution {
   readonly ends?: Span;
 }
 
+/** Steps in which totals of few trains are reckoned, amperes. Source: own-choice. */
 export const GRID_STEP = 0.005;
+/** Most consumers that are reckoned. Source: own-choice. */
 export const MOST_CONSUMERS = 1500;
 
 export const even = (from: number, to: number): Draw => ({ kind: 'even', span: { from, to } });
@@ -66,9 +68,12 @@ export function demand(input: DemandInput): Distribution {
   return row;
 }
 
-/** Up to so many draws that vary are folded one by one; above, the sum is smooth. */
+/** Up to so many draws that vary are folded one by one; above, the sum is smooth. Source: own-choice. */
 const FEW_DRAWS = 12;
-/** Cells that the table of kernels may take: for a few draws as many as show the tails, else as many as still answer at once. */
+/**
+ * Cells that the table of kernels may take: for a few draws as many as show the tails, else as many as still answer at once. Source:
+ * own-choice.
+ */
 const MOST_CELLS = { few: 6000, many: 1500 } as const;
 
 /** The same on the grid that fits it, and whose step the result names: tails down to 1e-5 are right to 2 %. `step` is not read. */
@@ -462,7 +467,7 @@ function check(input: DemandInput, least: number, most: number, share: number, s
   if (!(step >= 0.0005 && step <= 1)) fail(`grid step ${step} A is outside 0.0005 to 1 A`);
 }
 
-/** Most that one consumer may draw, amperes: more is no model. */
+/** Most that one consumer may draw, amperes: more is no model. Source: own-choice. */
 export const MOST_DRAW = 100;
 
 function fail(what: string): never {

@@ -23,8 +23,11 @@ export interface ScaleDraws {
 
 const span = (from: number, to: number): Span => ({ from, to });
 
-// Sources: H0 and N running and stall figures: trade-magazine-2014, withheld-manuals; all else common
-// practice or memory, as marked.
+/**
+ * What trains draw by scale, amperes: running, standing, held fast, and added by sound; then where a district usually trips, and the most that
+ * wheels and contacts of the scale should see. H0 and N running and held fast are printed; all else is practice or memory, as marked. Sources:
+ * trade-magazine-2014, withheld-manuals, common-practice, from-memory.
+ */
 export const DRAWS: Readonly<Record<Scale, ScaleDraws>> = {
   z: {
     modern: span(0.06, 0.2),
@@ -100,23 +103,23 @@ export const DRAWS: Readonly<Record<Scale, ScaleDraws>> = {
   },
 };
 
-/** Coach lighting, amperes a coach. Filament: withheld-manuals; LED: from-memory. */
+/** Coach lighting, amperes a coach; filament lamps as makers say, LEDs from memory. Source: withheld-manuals, from-memory. */
 export const COACH_DRAWS = { filament: span(0.05, 0.2), led: span(0.005, 0.03) } as const;
 
-/** One accessory decoder, signal or slow-motion turnout motor kept powered, amperes. from-memory. */
+/** One accessory decoder, signal or slow-motion turnout motor kept powered, amperes. Source: from-memory. */
 export const ACCESSORY_DRAW: Span = span(0.01, 0.03);
 
-/** Charging current of one vehicle with stored energy after power-up, amperes (middle of 0.05-0.5 A). from-memory. */
+/** Charging current of one vehicle with stored energy after power-up, amperes (middle of 0.05-0.5 A). Source: from-memory. */
 export const STORED_ENERGY_INRUSH = 0.275;
 
 /** A cold filament lamp draws so many times its current, for some hundredths of a second. Source: from-memory. */
 export const COLD_FILAMENT_TIMES: Span = span(8, 10);
 
-/** Own use of a command station by what hangs on it, amperes. from-memory; the bare one is left to the reserve. */
+/** Own use of a command station by what hangs on it, amperes; the bare one is left to the reserve. Source: from-memory. */
 export const OWN_USE = { bare: 0, handhelds: 0.2, many: 0.5 } as const;
 
 /** What a unit that tells nothing may take for itself all the same, amperes: to see whether it would matter. Source: from-memory. */
 export const OWN_USE_DOUBT = 0.3;
 
-/** Own use of a booster, amperes (middle of 0.03-0.15 A). from-memory. */
+/** Own use of a booster, amperes (middle of 0.03-0.15 A). Source: from-memory. */
 export const BOOSTER_OWN_USE = 0.09;

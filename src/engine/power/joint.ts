@@ -28,13 +28,15 @@ export type JointInput = Pick<DemandInput, 'trains' | 'moving'> & {
   readonly fixed: readonly Pick<FixedGroup, 'count' | 'draw'>[];
 };
 
+/** Cells on each side of the table of two districts. Source: own-choice. */
 const CELLS = 256;
-/** The window holds so many standard deviations of the wider of the two. */
+/** The window holds so many standard deviations of the wider of the two. Source: own-choice. */
 const WINDOW = 20;
-/** Up to so many draws that vary are laid on the grid. */
+/** Up to so many draws that vary are laid on the grid. Source: own-choice. */
 const FEW_DRAWS = 12;
+/** Chances below this are the noise of the reckoning. Source: own-choice. */
 const NOISE = 1e-14;
-/** So many frequencies in a row without anything, and no more is to be expected. */
+/** So many frequencies in a row without anything, and no more is to be expected. Source: own-choice. */
 const SILENT = 8;
 
 /** The law of a near district with `share` of everything, and of the whole. 0 < share < 1; else as for `demand`. Throws RangeError otherwise. */

@@ -36,7 +36,7 @@ export interface DistrictFinding {
   readonly mostOfTen: number;
 }
 
-/** Amperes and shares that differ by less are the same: what is left is of rounding. */
+/** Amperes and shares that differ by less are the same: what is left is of rounding. Source: own-choice. */
 const SAME = 1e-9;
 
 /** Whether two districts are alike in share, draw, what they can give, tripping and verdict. */
@@ -81,14 +81,15 @@ export interface DividedLayout {
   readonly kind: SurenessFinding['kind'];
 }
 
-/** Most districts that are judged. */
+/** Most districts that are judged. Source: own-choice. */
 export const MOST_OWN_DISTRICTS = 12;
+/** Traffic is told in tenths. Source: own-choice. */
 const TEN = 10;
 /** A tight district counts as enough: nothing has to be done, and it is told as tight. */
 const WANTED: Verdict = 'tight';
 /** Nobody counts traffic: a share may be so much more or less than was told. Source: own-derivation. */
 const TRAFFIC_DOUBT = 0.25;
-/** Shares are looked for to one part in a hundred. */
+/** Shares are looked for to one part in a hundred. Source: own-choice. */
 const SHARE_STEPS = 100;
 
 /**

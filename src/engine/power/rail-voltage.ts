@@ -33,7 +33,7 @@ export const STAGE_DROP: Readonly<Record<StageBuild, StageDrop>> = {
   switching: { volts: { from: 0, to: 0 }, ohms: { from: 0.05, to: 0.3 } },
   bipolar: { volts: { from: 1, to: 3 }, ohms: { from: 0.1, to: 0.1 } },
 };
-/** Where the build is not known it may be a switching one or a usual bipolar one. Source: from-memory. */
+/** Where the build is not known it may be a switching one or a usual bipolar one: volts, ohms. Source: from-memory. */
 const UNKNOWN_DROPS: readonly StageDrop[] = [
   STAGE_DROP.switching,
   { volts: { from: 1, to: 1.4 }, ohms: STAGE_DROP.bipolar.ohms },
@@ -48,7 +48,7 @@ export function stageOhms(build?: StageBuild): Span {
     to: SUPPLY_OHMS.to + Math.max(...drops.map(({ ohms }) => ohms.to)),
   };
 }
-/** A transformer's voltage rises by 5 to 20 % without load; mains may be 10 % high. Source: from-memory. */
+/** Shares: a transformer's voltage rises by 5 to 20 % without load; mains may be 10 % high. Source: from-memory. */
 export const NO_LOAD_RISE: Span = { from: 0.05, to: 0.2 };
 export const MAINS_HIGH = 0.1;
 /** Rectifier with little load, and with all that the transformer gives, volts. Source: from-memory. */
@@ -139,6 +139,7 @@ interface Corner {
 const cornersOf = (build: StageBuild | undefined): Corner[] =>
   (build === undefined ? UNKNOWN_DROPS : [STAGE_DROP[build]]).flatMap(cornersOfDrop);
 
+/** Loads at which the drop is looked at, share of full load. Source: own-choice. */
 const BENDS = [1, 0.5] as const;
 
 function cornersOfDrop(drop: StageDrop): Corner[] {
@@ -182,10 +183,14 @@ export interface TrackLimits {
   readonly decoder: Span;
 }
 
+/** Z, N and TT, volts: least, normal and most on the track, and what a decoder must work in and survive. Source: nmra-s-9-1. */
 const SMALL: TrackLimits = { least: 8.5, normal: 12, most: 22, decoder: { from: 7, to: 24 } };
+/** H0 and 0, volts: least, normal and most on the track, and what a decoder must work in and survive. Source: nmra-s-9-1. */
 const MIDDLE: TrackLimits = { least: 8.5, normal: 15, most: 22, decoder: { from: 7, to: 27 } };
+/** Scale 1, volts: least, normal and most on the track, and what a decoder must work in and survive. Source: nmra-s-9-1. */
 const LARGE: TrackLimits = { least: 8.5, normal: 18, most: 22, decoder: { from: 7, to: 27 } };
 
+/** By scale, volts: least, normal and most on the track, and what a decoder must work in and survive. Source: nmra-s-9-1. */
 export const TRACK_LIMITS: Readonly<Record<Scale, TrackLimits>> = {
   z: SMALL,
   n: SMALL,
@@ -248,7 +253,7 @@ export function railFromConverter({ kind, volts }: Supply, scale: Scale): RailSe
   return kind === 'dc' && CONVERTER_EFFICIENCY * volts > low ? { kind: 'converter', volts: low } : undefined;
 }
 
-/** Volts that regulated d.c. supplies are commonly sold with. Source: common-practice. */
+/** What regulated d.c. supplies are commonly sold with, volts. Source: common-practice. */
 const COMMON_DC_VOLTS: readonly number[] = [9, 12, 15, 16, 18, 19, 20];
 
 /** Whether supplies with these volts (d.c.) are commonly sold. */

@@ -27,6 +27,7 @@ export type RemedyId =
   | 'fewer-moving'
   | 'breakers-and-sub-districts';
 
+/** Most districts that are advised. Source: own-choice. */
 export const MOST_DISTRICTS = 6;
 
 /** How many of each a remedy is about. */
@@ -75,7 +76,7 @@ export interface RemedyInput {
   readonly setLower?: boolean;
 }
 
-/** What one piece takes. Source: from-memory. */
+/** What one piece takes: euros, and hours. Source: from-memory. */
 const COSTS = {
   'quiet-train': { money: { from: 0, to: 0 }, hours: { from: 0.02, to: 0.1 } },
   'coach-leds': { money: { from: 3, to: 15 }, hours: { from: 0.5, to: 1.5 } },
@@ -88,7 +89,7 @@ const COSTS = {
   breaker: { money: { from: 25, to: 70 }, hours: { from: 2, to: 5 } },
 } as const satisfies Readonly<Record<string, Cost>>;
 
-/** What one supply takes. */
+/** What one supply takes: euros, and hours. Source: from-memory. */
 export const SUPPLY_COST: Cost = COSTS.supply;
 
 type Piece = keyof typeof COSTS;
@@ -96,7 +97,10 @@ type Piece = keyof typeof COSTS;
 const costOf = (pieces: readonly (readonly [count: number, piece: Piece])[]): Cost =>
   sumOf(pieces.map(([count, piece]) => [count, COSTS[piece]]));
 
-/** Breakers for parts of the track, and a district more: its booster, its supply, and the work. */
+/**
+ * What breakers for parts of the track take, and then a district more (its booster, its supply, and the work): euros, and hours. Source:
+ * from-memory.
+ */
 export const BREAKERS_COST = costOf([[2, 'breaker']]);
 export const SECOND_DISTRICT_COST = costOf([
   [1, 'booster'],

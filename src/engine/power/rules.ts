@@ -7,7 +7,7 @@ import type { Capacity } from './capacity.ts';
 import type { Distribution } from './demand.ts';
 import { chanceAbove, summarise } from './demand.ts';
 
-/** What counts as good enough; visible and changeable. Source of the figures: common-practice, see docs/decisions. */
+/** What counts as good enough, shares of time and times; visible and changeable (decision 001). Source: common-practice. */
 export const GOALS = {
   /** Share of moments above the usable current, reserve untouched. */
   reserveTouched: 0.01,
@@ -68,7 +68,7 @@ function verdictOf(load: DistrictLoad, capacity: Able, now: Rules): Verdict {
   return held && now.heat.value <= capacity.hard + SAME ? 'tight' : 'short';
 }
 
-/** Currents nearer than this are one, amperes. */
+/** Currents nearer than this are one, amperes. Source: own-choice. */
 const SAME = 1e-9;
 
 // The rules with every draw `factor` times as large, which is the same as every limit that many times smaller.
@@ -147,19 +147,20 @@ export const judgeInGroups = (load: DistrictLoad, capacity: Able): Judgement =>
 
 /** How long a train draws about the same before it changes, seconds: stations close together, or a long climb. Source: from-memory. */
 export const STEADY_SECONDS: Span = { from: 3, to: 120 };
-/** What is taken for it where one figure is wanted. Source: from-memory. */
+/** What is taken for it where one figure is wanted, seconds. Source: from-memory. */
 const STEADY_USUALLY = 20;
 /** Overloads to expect in so many hours (>= 0) of a busy spell, from the share of its moments: a band, as long as trains draw steadily or change at once. */
 export const overloadsIn = (chance: number, hours: number): Span => ({
   from: (chance * hours * SECONDS_AN_HOUR) / STEADY_SECONDS.to,
   to: (chance * hours * SECONDS_AN_HOUR) / STEADY_SECONDS.from,
 });
+/** Seconds in an hour. Source: own-derivation. */
 const SECONDS_AN_HOUR = 3600;
 
 /** What one will see of an overload. `strained`: hardly ever that, but too little is left. */
 export type OverloadSeen = 'at-once' | 'within-minutes' | 'now-and-then' | 'strained';
 
-/** Up to how many seconds of a busy spell each of them is waited for. Source: own-derivation. */
+/** Up to how much of a busy spell each of them is waited for, seconds. Source: own-derivation. */
 const WAIT = { 'at-once': 100, 'within-minutes': 900, 'now-and-then': 4 * 3600 } as const;
 
 /** What one will see, from the share of moments above the limit (0 to 1). */

@@ -22,17 +22,23 @@ export interface Many {
   readonly share: number;
 }
 
-/** Steps that a grid may have, amperes. */
+/** Steps that a grid may have, amperes. Source: own-choice. */
 export const GRID_STEPS = [0.0005, 0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1] as const;
-/** Cells to one standard deviation at least: the straight line within a cell is then right to 0.3 % at a chance of 1e-5. */
+/**
+ * Cells to one standard deviation at least: the straight line within a cell is then right to 0.3 % at a chance of 1e-5. Source:
+ * own-choice.
+ */
 const CELLS_PER_DEVIATION = 20;
-/** The window holds so many standard deviations, half of them on either side of the mean. */
+/** The window holds so many standard deviations, half of them on either side of the mean. Source: own-choice. */
 const WINDOW = 20;
-/** What may be left of the characteristic function at the end of the window of frequencies. */
+/** What may be left of the characteristic function at the end of the window of frequencies. Source: own-choice. */
 const ROUGHNESS = 1e-7;
-/** Where the characteristic function has stayed below the noise this long, only every so many frequencies are looked at: what comes back is wider. */
+/**
+ * Where the characteristic function has stayed below the noise this long, only every so many frequencies are looked at: what comes back
+ * is wider. Source: own-choice.
+ */
 const LOOK_EVERY = 4;
-/** Chances below this are the noise of the reckoning. */
+/** Chances below this are the noise of the reckoning. Source: own-choice. */
 const NOISE = 1e-14;
 
 export interface Moments {

@@ -3,7 +3,7 @@ import type { Span } from '../units.ts';
 
 /** Largest step between neighbours' rails that is taken as equal, volts. Source: from-memory; changeable. */
 export const STEP_LIMIT = 0.5;
-/** From here on every wheel sparks and the higher stage takes over the lower district. Source: from-memory. */
+/** From here on every wheel sparks and the higher stage takes over the lower district, volts. Source: from-memory. */
 export const STEP_TOO_LARGE = 2;
 
 /** Largest size of the step, volts. */

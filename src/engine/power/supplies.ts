@@ -55,6 +55,7 @@ export interface Arrangement {
   readonly strain: number;
 }
 
+/** Up to so many supplies every way of placing them is tried. Source: own-choice. */
 export const MOST_ENUMERATED = 6;
 /** Share of moments at which two districts may draw more together than either stage gives. Source: common-practice. */
 export const CASCADE_GOAL = 0.05;

@@ -261,9 +261,9 @@ const partOf = ({ running: { from, to }, standing }: Trains, part: Span): Span =
 
 /**
  * Trains that climb together: where each stands within its range is ruled by a normal common factor with weight `TOGETHER` and a normal
- * one of its own (a Gaussian copula, so that each alone keeps its even spread). Given the common factor the trains draw by themselves; each
- * has then an even spread of the mean and variance that it has there, which may reach a little beyond its range. Against a
- * simulation the chances of the sum are right to 15 %, and where they err the more, too high.
+ * one of its own (a Gaussian copula, so that each alone keeps its even spread). Given the common factor the trains draw by themselves;
+ * each has then an even spread of the mean and variance that it has there, which may reach a little beyond its range. Against a
+ * simulation the chances of the sum are right to 15 %, and where they err the more, too high. Source: own-derivation.
  */
 const COMMON_NODES = nodesOf(TOGETHER);
 

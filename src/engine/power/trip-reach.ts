@@ -47,7 +47,7 @@ export function tripReach(supply: Supply, stage: Stage, trip: number = stage.lim
 
 const REACH = { surely: 'reached', perhaps: 'perhaps', 'surely-not': 'not-reached' } as const;
 
-/** Currents nearer than this are one, amperes. */
+/** Currents nearer than this are one, amperes. Source: own-choice. */
 const SAME = 1e-9;
 
 type Because<Kind extends SupplyTrip['kind']> = Extract<SupplyTrip, { readonly kind: Kind }>['because'];

@@ -12,7 +12,7 @@ export const ONE_HALF = {
   differs: { sent: 3e-6, accepted: 6e-6 },
 } as const;
 
-/** The same for a 0; a stretched 0 sent is no longer than `total`, both halves together. Source: nmra-s-9-1. */
+/** The same for a 0; a stretched 0 sent is no longer than `total`, both halves together, seconds. Source: nmra-s-9-1. */
 export const ZERO_HALF = {
   nominal: 100e-6,
   sent: { from: 95e-6, to: 9900e-6 },
@@ -33,7 +33,7 @@ export type HalvesFinding =
       readonly parts: readonly Half[];
     };
 
-// A picosecond: sums of decimal fractions are not exact.
+/** A picosecond, seconds: sums of decimal fractions are not exact. Source: own-choice. */
 const HAIR = 1e-12;
 const BOTH: readonly Half[] = ['first', 'last'];
 const noBit = (because: Extract<HalvesFinding, { kind: 'no-bit' }>['because'], parts = BOTH): HalvesFinding => ({

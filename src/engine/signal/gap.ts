@@ -97,7 +97,7 @@ export function againstShare(one: Wave, other: Wave): number {
   return time / seconds;
 }
 
-/** Below this share of the crosswise reading the same-rail reading is small, above the other it is large. */
+/** Below this share of the crosswise reading the same-rail reading is small, above the other it is large. Source: own-derivation. */
 export const COMPARED = { small: 0.5, large: 1.5 } as const;
 
 /**

@@ -57,6 +57,10 @@ export interface SpeedCommand {
   readonly step: number | 'cut';
 }
 
+/**
+ * Steps of speed that this form of command knows, and the marks in its byte: an order to drive, forwards, and the half step. Source:
+ * nmra-s-9-2.
+ */
 export const SPEED_STEPS = 28;
 const INSTRUCTION = 0b0100_0000;
 const FORWARD = 0b0010_0000;

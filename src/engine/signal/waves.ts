@@ -10,6 +10,7 @@ export interface HalfLengths {
   readonly zero: number;
 }
 
+/** Half of a 1 and half of a 0 as they should be, seconds. Source: nmra-s-9-1. */
 export const NOMINAL_HALVES: HalfLengths = { one: ONE_HALF.nominal, zero: ZERO_HALF.nominal };
 
 /** When each bit begins, and at the end of the list when the last one ends, seconds. */
@@ -82,8 +83,10 @@ export function squareWave(edges: SignalEdges, volts: number): Wave {
   ]);
 }
 
-// In time constants: the first step of a curve, which grows as the curve flattens (no chord is then farther from the curve than
-// 0.13 % of the swing), and where it is drawn flat.
+/**
+ * In time constants: the first step of a curve, which grows as the curve flattens (no chord is then farther from the curve than 0.13 % of
+ * the swing), and where it is drawn flat. Source: own-choice.
+ */
 const STEP = 0.1;
 const DRAWN = 8;
 

@@ -11,16 +11,18 @@ export interface Curve {
   readonly offsets: readonly number[];
 }
 
-/** What a blocked part still passes, siemens. */
+/** What a blocked part still passes, siemens. Source: from-memory. */
 const BLOCKED = 1e-9;
-/** Every node leaks to earth by this, siemens: ten megohms of dust and wood. */
+/** Every node leaks to earth by this, siemens: ten megohms of dust and wood. Source: from-memory. */
 const TO_EARTH = 1e-7;
 /** Volts across a silicon junction in the forward direction, and its ohms beyond. Source: from-memory. */
 const JUNCTION = { volts: 0.7, ohms: 0.05 } as const;
-/** A rectified load draws its full current from this voltage on. Source: from-memory. */
+/** A rectified load draws its full current from here on, volts. Source: from-memory. */
 export const LOAD_KNEE = 3;
+/** Rounds in which all parts may change at once, then in all. Source: own-choice. */
 const FREE_ROUNDS = 12;
 const MOST_ROUNDS = 400;
+/** So near to its bend a part may lie on either side of it, volts or amperes. Source: own-choice. */
 const SLACK = 1e-7;
 
 /** A source of `volts` behind `ohms` that gives up to `limit` amperes and takes nothing back. All > 0. */
@@ -40,15 +42,16 @@ export function loadCurve(amps: number): Curve {
   return { breaks: [-LOAD_KNEE, LOAD_KNEE], slopes: [BLOCKED, slope, BLOCKED], offsets: [-rest, 0, rest] };
 }
 
-/** Passes from the first to the second node only. */
+/** Passes from the first to the second node only: volts where it bends, siemens, amperes. Source: from-memory. */
 export const DIODE: Curve = {
   breaks: [JUNCTION.volts],
   slopes: [BLOCKED, 1 / JUNCTION.ohms],
   offsets: [0, -JUNCTION.volts / JUNCTION.ohms + BLOCKED * JUNCTION.volts],
 };
 
-/** Two junctions in series each way: what a detector of the diode kind puts into one rail. Source: common-practice. */
+/** Two junctions in series each way: what a detector of the diode kind puts into one rail, volts. Source: common-practice. */
 const DETECTOR_VOLTS = 1.2;
+/** What such a detector passes: volts where it bends, siemens, amperes. Source: common-practice. */
 export const DETECTOR: Curve = {
   breaks: [-DETECTOR_VOLTS, DETECTOR_VOLTS],
   slopes: [1 / JUNCTION.ohms, BLOCKED, 1 / JUNCTION.ohms],

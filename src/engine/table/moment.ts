@@ -82,20 +82,24 @@ export interface HalfMoment {
   readonly loopAmps: number;
 }
 
+/** Nodes of the network: how many rails there are, and how the others are numbered. Source: own-choice. */
 const RAILS = 2 * TABLE_PIECES.length;
 const TERMINALS = { p: 0, n: 1, plus: 2, minus: 3 } as const;
+/** A coupling that joins two vehicles, the way to earth, and a wheel that shorts, ohms. Source: from-memory. */
 const HOOK_OHMS = 0.05;
 const EARTH_OHMS = 0.3;
 const WHEEL_SHORT_OHMS = 0.3;
 const DETECTOR_NODES = 1;
+/** The nodes of vehicles are numbered from here. Source: own-choice. */
 export const CARS_FROM = RAILS + 8 + DETECTOR_NODES;
-/** Volts below which a stage's processor starts anew, as a share of what its rails should have. Source: from-memory. */
+/** A stage's processor starts anew below this share of the volts that its rails should have. Source: from-memory. */
 export const BROWN_OUT = 0.55;
 
 export const railNode = (piece: PieceId, rail: TableRail): number => 2 * pieceIndex(piece) + (rail === 'a' ? 0 : 1);
 export const stageNode = (stage: StageIndex, terminal: keyof typeof TERMINALS): number =>
   RAILS + 4 * stage + TERMINALS[terminal];
 export const carNode = (car: number, side: TableRail): number => CARS_FROM + 2 * car + (side === 'a' ? 0 : 1);
+/** The node behind a detector. Source: own-choice. */
 const DETECTOR_NODE = RAILS + 8;
 
 /** What a stage takes for itself of its supply's volts. Source: from-memory. */

@@ -29,14 +29,15 @@ export interface CarState {
 const HICCUP = { after: 0.28, pause: 1.2 } as const;
 /** A processor lives on its own capacitor for this long, then starts anew; how long that takes, seconds. Source: from-memory. */
 const RESTART = { after: 0.3, pause: 1.5 } as const;
-/** Time constant of a unit's heat, seconds; it comes back below this share. Source: from-memory. */
+/** A unit's heat: its time constant in seconds, and the share below which it comes back. Source: from-memory. */
 const HEAT = { seconds: 600, back: 0.6 } as const;
 /** Lamps show light from, and a decoder works from, volts. Source: from-memory. */
 export const LAMP_VOLTS = 5;
 /** Model speed at nominal rail volts and full throttle, metres a second. Source: from-memory. */
 const TOP_SPEED = 0.25;
+/** A motor stands still below this on the rails, volts. Source: from-memory. */
 const MOTOR_VOLTS = 3;
-/** Just beyond a place, metres. */
+/** Just beyond a place, metres. Source: own-choice. */
 const BEYOND = 1e-6;
 /** Farads from which commands are spoiled. Source: from-memory. */
 const SPOILS = 0.2e-6;
@@ -87,6 +88,7 @@ export interface Ran {
   readonly moment: Moment;
 }
 
+/** Most events of one run, so that it ends. Source: own-choice. */
 const MOST_EVENTS = 600;
 
 /**
@@ -125,7 +127,9 @@ export function feltAmps(layout: TableLayout, world: World, moment: Moment, stag
   return stageAmps(moment, stage) + edgeAmps(layout, world);
 }
 
+/** What edges that do not agree meet on their way round, ohms. Source: from-memory. */
 const EDGE_OHMS = 1;
+/** The same, henries. Source: from-memory. */
 const EDGE_HENRIES = 10e-6;
 /** The cutout shorts the rails for this share of the time. Source: own-derivation. */
 const CUTOUT_SHARE = 0.06;

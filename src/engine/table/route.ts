@@ -20,10 +20,10 @@ export interface Route {
   readonly gaps: readonly number[];
 }
 
-/** Half the length of a turnout, and of what a wide wheel bridges at its frog, metres. */
+/** Half the length of a turnout, and of what a wide wheel bridges at its frog, metres. Source: from-memory. */
 const HALF_TURNOUT = 0.008;
 const FROG = 0.005;
-/** Half the width of a gap, metres. */
+/** Half the width of a gap, metres. Source: common-practice. */
 const GAP_HALF = 0.0005;
 const known = new WeakMap<TableLayout, Map<RouteId, Route>>();
 

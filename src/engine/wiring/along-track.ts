@@ -20,7 +20,7 @@ export interface Value {
   readonly value: number;
 }
 
-/** Points along the whole track where no step is given. */
+/** Points along the whole track where no step is given. Source: own-choice. */
 const POINTS = 120;
 
 const pieceAt = ({ constant, linear, square }: Parabola, t: number): number => constant + t * (linear + t * square);

@@ -59,7 +59,7 @@ export interface FeedingProblem {
   readonly parts: readonly string[];
 }
 
-/** Places nearer than this are one place, metres. */
+/** Places nearer than this are one place, metres. Source: own-choice. */
 export const SAME_PLACE = 1e-6;
 
 /** What lies before the bus: stage, supply and leads, and the bus's own lead there and back, ohms. */
@@ -110,7 +110,7 @@ function wrongPlace({ bus, feeders, rails }: FeedingPlan): FeedingProblem | unde
   return offBus.length > 0 ? problem('outside-the-bus', ...offBus.map(([part]) => part)) : undefined;
 }
 
-/** Most feeders that are laid out evenly. */
+/** Most feeders that are laid out evenly. Source: own-choice. */
 export const MOST_FEEDERS = 200;
 
 /**

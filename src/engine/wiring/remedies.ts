@@ -217,7 +217,7 @@ interface Worst {
   readonly loopAmps: number;
 }
 
-/** Metres between points: the worst place needs none of them. */
+/** Metres between points: the worst place needs none of them. Source: own-choice. */
 const NO_POINTS = Number.MAX_VALUE;
 
 function worstOf(circuit: PlanCircuit, trainAmps: number, start = 0): Worst | FeedingProblem {

@@ -199,7 +199,7 @@ function onceQuiet(fleet: Fleet, scale: Scale, does: (fleet: Fleet) => boolean):
   return does(allParked(fleet)) ? 'parked' : undefined;
 }
 
-/** Traffic is told in tenths. */
+/** Traffic is told in tenths. Source: own-choice. */
 const TEN = 10;
 
 /** What it comes to, by what helps. */

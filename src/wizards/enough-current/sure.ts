@@ -54,7 +54,7 @@ export function tripDepends(answers: Answers, reckoning: Reckoning, now: Power):
 export const isTold = (answers: Answers, id: string): boolean =>
   answers[id] !== undefined && answers[id]?.kind !== 'unknown';
 
-/** Most coaches that are looked for. */
+/** Most coaches that are looked for. Source: own-choice. */
 const MOST_COACHES = 500;
 
 export function howSure(answers: Answers, reckoning: Reckoning, now: Power): HowSure {

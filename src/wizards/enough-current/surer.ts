@@ -6,9 +6,9 @@ import { Reader } from '../planning/index.ts';
 import { reckon } from './reckoning.ts';
 import { answerBefore } from './result.ts';
 
-/** Chances below this are not worth a word. */
+/** Chances below this are not worth a word. Source: own-choice. */
 const SELDOM = 0.005;
-/** From these chances on an answer is likely to change something, and may well. From memory (judgement). */
+/** From these chances on an answer is likely to change something, and may well. Source: from-memory (judgement). */
 const LIKELY = 0.3;
 const PERHAPS = 0.1;
 

@@ -78,8 +78,9 @@ export interface Problem {
 
 export const UNKNOWN: Answer = { kind: 'unknown' };
 export const UNKNOWN_TEXT = 'unknown';
+/** Most letters of a field that are read. Source: own-choice. */
 const MOST_TEXT = 60;
-/** From here on a label speaks of the wall socket: 100 V is the least that any has. */
+/** From here on a label speaks of the wall socket: 100 V is the least that any has, volts. Source: common-practice. */
 const MAINS_VOLTS = 100;
 
 export type Read =

@@ -22,7 +22,7 @@ const choice = (
   ...more,
 });
 
-/** Of one kind; beyond it the figures of a club layout no longer say anything. */
+/** Of one kind; beyond it the figures of a club layout no longer say anything. Source: own-choice. */
 const MOST_TRAINS = 100;
 
 /** What is printed on a supply. Current up to NEM 609's 10 A; more is typed by mistake or is no supply for models. */
@@ -52,7 +52,7 @@ const railFields = (prefix: string): readonly Field[] => [
 
 /** The districts beyond that of the command station, by letter. */
 export const FURTHER_DISTRICTS = ['b', 'c', 'd', 'e', 'f'] as const;
-/** Traffic is told in tenths: of ten trains under way, so many are usually here. */
+/** Traffic is told in tenths: of ten trains under way, so many are usually here. Source: own-choice. */
 const TENTHS = 10;
 
 /** What a divided layout has: version 1 of the sheet. The first district is that of the command station, whose labels are asked before. */
@@ -77,6 +77,7 @@ const plannedDistricts: readonly Field[] = [
   number('plan-busiest', 'count', 1, TENTHS),
 ];
 
+/** The least and the most that each field takes. Source: own-choice. */
 export const QUESTIONS = {
   system: {
     id: 'system',

@@ -11,6 +11,7 @@ export interface Place {
 }
 
 const PLACES = new Map<string, Place>();
+/** Most addresses of which it is remembered where they lead. Source: own-choice. */
 const MOST_REMEMBERED = 200;
 
 const keyOf = (complaint: ComplaintId, search: string, sitting: Sitting): string =>

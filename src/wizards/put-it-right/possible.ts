@@ -39,6 +39,7 @@ const overall = (): Record<string, number> => {
   return Object.fromEntries(compiled.faults.map(({ id }, at) => [id, shares[at] ?? 0]));
 };
 
+/** Most causes that are shown as still possible, and handed on. Source: own-choice. */
 const MOST_SHOWN = 5;
 const MOST_HANDED_ON = 6;
 
@@ -85,7 +86,7 @@ export function handedOn(known: Known): readonly Evidence[] {
   return [...harmless, ...left.filter(couldHarm)].slice(0, MOST_HANDED_ON);
 }
 
-/** From this chance on a cause is possible enough that nothing which harms under it comes first. From memory (judgement). */
+/** From this chance on a cause is possible enough that nothing which harms under it comes first. Source: from-memory (judgement). */
 const HARM_POSSIBLE = 0.005;
 
 /** The check that tells these repairs apart best, though its tool may not be at hand; undefined where none does. */

@@ -66,6 +66,7 @@ export const stateOf = ({ complaint, answers, skipped, tools = TOOLS, tried, tru
 });
 
 const STEPS = new Map<string, NextStep>();
+/** Most states of which the step is remembered. Source: own-choice. */
 const MOST_REMEMBERED = 400;
 
 /** The step that follows from what is known; the order of the answers does not matter. */

@@ -25,14 +25,15 @@ interface Line {
   readonly clauses: number;
 }
 
-/** So much of a line must be heard, by weight of its words, 0 to 1. From memory (judgement). */
+/** So much of a line must be heard, by weight of its words, 0 to 1. Source: from-memory (judgement). */
 const ENOUGH = 0.75;
-/** A negation reaches so many words ahead. From memory (judgement). */
+/** A negation reaches so many words ahead. Source: from-memory (judgement). */
 const REACH = 4;
-/** Between the first and the last word heard stand at most so many more than in the line. From memory (judgement). */
+/** Between the first and the last word heard stand at most so many more than in the line. Source: from-memory (judgement). */
 const SPREAD = 2;
-/** Of what the words heard could come from, so much is one answer, 0 to 1. From memory (judgement). */
+/** Of what the words heard could come from, so much is one answer, 0 to 1. Source: from-memory (judgement). */
 const PARTICULAR = 0.5;
+/** Most answers that are proposed for one telling. Source: own-choice. */
 const MOST_HEARD = 12;
 /** These stand behind what they deny: "die Zentrale meldet nichts". */
 const DENIES_BEFORE = new Set('nicht nichts pas rien niet niets'.split(' '));
@@ -99,7 +100,7 @@ const MARKERS = new Map(
   }),
 );
 
-/** A second language is spoken too where so many of its small words stand for one of the first. From memory (judgement). */
+/** A second language is spoken too where so many of its small words stand for one of the first. Source: from-memory (judgement). */
 const MIXED = 1 / 3;
 
 /** The languages that a text reads as, by its small words: all of them where it has none. */
@@ -243,7 +244,7 @@ export class Listener {
   }
 }
 
-/** Fewer words than this are somebody who still begins to write. From memory (judgement). */
+/** Fewer words than this are somebody who still begins to write. Source: from-memory (judgement). */
 const BEGUN = 3;
 
 /** Whether a text is long enough to have said something, and nothing of it was understood. */
@@ -303,6 +304,7 @@ const isLike =
   (one: string) =>
   (other: string): boolean =>
     one.slice(0, BEGINS_ALIKE) === other.slice(0, BEGINS_ALIKE);
+/** Letters that two words must begin with to be the same word in another form. Source: from-memory. */
 const BEGINS_ALIKE = 4;
 
 /** Whether the text says it, and not its contrary or that it is well, as far as the line does not say so itself. */

@@ -21,8 +21,9 @@ import { knownSupply } from '../planning/index.ts';
 
 /** Metres between feeders where nothing is said. Source: common-practice. */
 const USUAL_SPACING = 3;
-/** Metres of a length of track, long or as in set track, and ohms of one joiner in one rail that is only slipped on, or soldered. Source: from-memory. */
+/** A length of track, long or as in set track, metres. Source: from-memory. */
 const RAIL_PIECE = { plain: 0.9, soldered: 0.9, sectional: 0.23 } as const;
+/** One joiner in one rail that is only slipped on, or soldered, ohms. Source: from-memory. */
 const JOINER_OHMS = { plain: 0.02, soldered: 0.001, sectional: 0.02 } as const;
 /** Trains that are taken to draw together far from the unit. Source: common-practice. */
 export const TRAINS_FAR_AWAY = 2;

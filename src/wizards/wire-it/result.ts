@@ -460,7 +460,7 @@ const isGood = ({ verdict }: WiringCandidate): boolean => verdict === 'good';
 const isRing = ({ change }: WiringCandidate): boolean => change.kind === 'rewired' && change.ring === true;
 const isLower = ({ change }: WiringCandidate): boolean => change.kind === 'lower-trip' || change.kind === 'breakers';
 
-/** So much more is much: a long evening, and as much wire. Wiring that will do gets good for it. Source: common-practice. */
+/** So much more is much: a long evening, and as much wire. Wiring that will do gets good for it. Hours, euros. Source: common-practice. */
 const MUCH_MORE = { hours: 6, money: 30 } as const;
 
 const isMuch = ({ cost }: WiringCandidate): boolean =>
@@ -518,7 +518,7 @@ function choose(candidates: readonly WiringCandidate[], level: TripLevel): Wirin
   return wiring.find((one) => isRing(one) && does(one) && isMuchCheaper(one, straight)) ?? straight;
 }
 
-/** At most so many others are told. */
+/** At most so many others are told. Source: own-choice. */
 const MOST_OTHERS = 4;
 
 /** What else does, by money and then by time: what costs less, what is better, and other ways that do as well; none that another one is part of. */

@@ -23,8 +23,9 @@ const BEST_RAIL: Readonly<Record<Scale, string>> = {
   '0': 'code-100',
   '1': 'large-brass',
 };
-/** Feeders that people lay, square metres, thin and thick; and the closest, metres apart. Source: common-practice. */
+/** Feeders that people lay, thin and thick, square metres. Source: common-practice. */
 const FEEDER_AREAS = { worst: 0.14e-6, best: 1e-6 } as const;
+/** The closest that people lay feeders, metres. Source: common-practice. */
 const CLOSEST = 0.5;
 
 /** Fields that need not be told to get a verdict, in the order in which they are asked. */
