@@ -9,8 +9,11 @@ interface Listed {
   readonly rooms: readonly Room[];
 }
 
-const TRAINS = { folder: 'how-many-trains', rooms: ['how-many-trains', 'verdicts', 'charts', 'units'] } as const;
-const ALONG = { folder: 'along-the-track', rooms: ['along-the-track', 'along', 'charts', 'units'] } as const;
+const TRAINS = {
+  folder: 'how-many-trains',
+  rooms: ['how-many-trains', 'verdicts', 'charts', 'tables', 'units'],
+} as const;
+const ALONG = { folder: 'along-the-track', rooms: ['along-the-track', 'along', 'tables', 'units'] } as const;
 const SCOPE = { folder: 'gap-scope', rooms: ['gap-scope', 'units'] } as const;
 
 export const FIGURES = {

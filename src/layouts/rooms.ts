@@ -6,7 +6,19 @@ export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings')
   | ('notebook' | 'help-desk')
-  | ('asking' | 'units' | 'questions' | 'answer' | 'share' | 'verdicts' | 'labels' | 'charts' | 'along' | 'crossing')
+  | (
+      | 'asking'
+      | 'units'
+      | 'questions'
+      | 'answer'
+      | 'share'
+      | 'verdicts'
+      | 'labels'
+      | 'charts'
+      | 'tables'
+      | 'along'
+      | 'crossing'
+    )
   | ('measuring' | 'short-link')
   | 'check-yourself'
   | ('workings-power' | 'workings-wiring' | 'workings-crossing')
@@ -27,12 +39,12 @@ export const QUESTION_ROOMS = ['asking', 'questions', 'units'] as const satisfie
 
 /** What its answer says on top of that. */
 export const ANSWER_ROOMS = {
-  'enough-current': ['enough-current', 'answer', 'share', 'verdicts', 'labels', 'charts', 'workings-power'],
+  'enough-current': ['enough-current', 'answer', 'share', 'verdicts', 'labels', 'charts', 'tables', 'workings-power'],
   'which-supply-where': [
-    ...(['which-supply-where', 'answer', 'share', 'verdicts', 'labels', 'charts', 'crossing'] as const),
+    ...(['which-supply-where', 'answer', 'share', 'verdicts', 'labels', 'charts', 'tables', 'crossing'] as const),
     ...(['measuring', 'workings-power', 'workings-crossing'] as const),
   ],
-  'wire-it': ['wire-it', 'answer', 'share', 'charts', 'along', 'measuring', 'workings-wiring'],
+  'wire-it': ['wire-it', 'answer', 'share', 'charts', 'tables', 'along', 'measuring', 'workings-wiring'],
 } as const satisfies Readonly<Record<WizardId, readonly Room[]>>;
 
 /** What a walk says at its first question and in danger. */

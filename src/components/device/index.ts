@@ -16,6 +16,7 @@ export {
   openBook,
   pathHere,
 } from './notebook.ts';
+export { PATH } from './path-name.ts';
 export { saveFile } from './save-file.ts';
 export { clearStored, systemNamed } from './stored.ts';
 export {

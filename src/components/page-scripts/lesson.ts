@@ -1,7 +1,6 @@
 // A lesson comes alive: a prediction is made before it is shown, a link sets the figure without leaving the page, and what was answered
 // right marks the lesson as done on this device. Without script all of it stands there to be read.
-import { isLessonDone, markLesson, onLessons } from '../device/index.ts';
-import { PATH } from './path-name.ts';
+import { isLessonDone, markLesson, onLessons, PATH } from '../device/index.ts';
 
 const lesson = document.querySelector<HTMLElement>('[data-lesson]');
 
@@ -92,11 +91,37 @@ function stayOnPath(page: HTMLElement): void {
   if (back !== null) back.hash = `${PATH}-${path}`;
 }
 
+/** What passes the figure on is loaded once somebody reaches for it. */
+function offerFigure(card: HTMLElement): void {
+  const load = () => import('./pass-on-figure.ts');
+  const getReady = (): void => {
+    load().catch(() => undefined);
+  };
+  const tell = (sentence: string | undefined): void => {
+    const status = card.querySelector('[role="status"]');
+    if (status !== null) status.textContent = sentence ?? '';
+  };
+  card.addEventListener('pointerenter', getReady);
+  card.addEventListener('focusin', getReady);
+  card.addEventListener('click', ({ target }) => {
+    const way = target instanceof HTMLButtonElement ? target.dataset.copy : undefined;
+    if (way === undefined) return;
+    load()
+      .then(({ passOn }) => passOn(card, way, NOT_OF_THE_FIGURE))
+      .then(
+        () => tell(way === 'code' ? '' : card.dataset.copied),
+        () => tell(card.dataset.failed),
+      );
+  });
+}
+
 if (lesson !== null) {
   stayOnPath(lesson);
   const id = lesson.dataset.lesson ?? '';
   for (const waits of lesson.querySelectorAll('[data-waits]')) waits.removeAttribute('data-waits');
   for (const prediction of lesson.querySelectorAll<HTMLElement>('[data-predict]')) holdPrediction(prediction);
+  const card = lesson.querySelector<HTMLElement>('[data-pass-on-figure]');
+  if (card !== null) offerFigure(card);
   showDone(lesson);
   onLessons(() => showDone(lesson));
   lesson.addEventListener('change', ({ target }) => {

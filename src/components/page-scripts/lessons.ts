@@ -1,6 +1,5 @@
 // The list of lessons shows which are done on this device, lets the marks be taken off and put back, and keeps the path open that was gone by.
-import { clearLessons, lessonsDone, markLesson, onLessons } from '../device/index.ts';
-import { PATH } from './path-name.ts';
+import { clearLessons, lessonsDone, markLesson, onLessons, PATH } from '../device/index.ts';
 
 const place = document.getElementById('lessons-done');
 /** The marks that were just taken off here. */

@@ -2,19 +2,11 @@
 // does the same.
 import { markdown, type Parts, plainOf } from '../link/index.ts';
 import { fill } from '../words/index.ts';
+import { textOf } from './shown-text.ts';
 
 const card = document.querySelector<HTMLElement>('[data-pass-on]');
 const status = card?.querySelector('[role=status]');
 
-/** Of what is written for both systems of units, the one that is not shown. */
-const notShown = (): string => (document.documentElement.dataset.units === 'feet' ? '.in-metric' : '.in-feet');
-
-function textOf(element: Element | null): string {
-  const copy = document.createElement('p');
-  copy.append(...[...(element?.childNodes ?? [])].map((node) => node.cloneNode(true)));
-  for (const other of copy.querySelectorAll(notShown())) other.remove();
-  return (copy.textContent ?? '').replace(/\s+/g, ' ').trim();
-}
 const textsOf = (selector: string, within: ParentNode = document): string[] =>
   [...within.querySelectorAll(selector)].map(textOf);
 

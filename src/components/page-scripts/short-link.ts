@@ -1,8 +1,8 @@
 // The page that short links lead to: the long address takes its place, so that going back leads to where the link was found. One that is
 // damaged leads nowhere by itself: it says from where on, and offers what is kept.
 import { type State, type Unfolded, unfolded } from '../../wizards/short-links/index.ts';
-import { loadCode } from '../link/index.ts';
 import { fill } from '../words/index.ts';
+import { codeBox } from './code-box.ts';
 
 const place = document.querySelector<HTMLElement>('#short-link');
 const status = place?.querySelector<HTMLElement>('[role=status]');
@@ -46,34 +46,9 @@ function open(read: Unfolded): void {
   }
 }
 
-const SVG = 'http://www.w3.org/2000/svg';
-
 /** The code of a page whose link is short already. */
 async function showCode(path: string): Promise<void> {
-  const link = new URL(`${place?.dataset.home}${path}/`, location.href).href;
-  const { whole, path: dark } = (await loadCode()).codeOf(link);
-  const code = document.createElementNS(SVG, 'svg');
-  const ground = document.createElementNS(SVG, 'rect');
-  const modules = document.createElementNS(SVG, 'path');
-  for (const [element, name, value] of [
-    [code, 'class', 'qr'],
-    [code, 'viewBox', `0 0 ${whole} ${whole}`],
-    [code, 'role', 'img'],
-    [code, 'aria-label', link],
-    [ground, 'width', whole],
-    [ground, 'height', whole],
-    [ground, 'fill', '#fff'],
-    [modules, 'd', dark],
-    [modules, 'fill', '#000'],
-  ] as const)
-    element.setAttribute(name, String(value));
-  code.append(ground, modules);
-  const text = document.createElement('a');
-  text.href = link;
-  text.textContent = link;
-  const box = document.createElement('p');
-  box.className = 'paper-link shown';
-  box.append(code, text);
+  const box = await codeBox(new URL(`${place?.dataset.home}${path}/`, location.href).href);
   tell('code');
   onwards?.before(box);
 }
