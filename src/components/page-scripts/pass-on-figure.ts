@@ -40,7 +40,7 @@ function linesHere(): string[] {
 const WRITERS: Readonly<Record<string, (card: HTMLElement, link: string) => string>> = {
   link: (_, link) => link,
   text: ({ dataset }, link) => fill(dataset.text ?? '', { text: linesHere().join('\n'), link }, ''),
-  markdown: ({ dataset }, link) => markdown(linesHere(), { name: dataset.open ?? '', address: link }),
+  markdown: (_, link) => markdown(linesHere(), { name: textOf(document.querySelector('h1')), address: link }),
 };
 
 /** Does what the button of this name says; rejects where it cannot be done. */
