@@ -122,6 +122,13 @@ async function unit() {
   return hasCommand('ngspice') ? rows : [...rows, ...couldNotRun('circuits by ngspice', 'ngspice is not installed')];
 }
 
+/** Changes in one room, drawn by the date of the last commit: do its tests notice them? */
+async function mutants() {
+  const { ok, printed } = await run(['scripts/mutate.mjs', '--sample']);
+  const said = printed.trimEnd().split('\n').slice(-2).join('; ');
+  return single('changes that tests notice', { ok, printed }, ok ? said : '');
+}
+
 async function build() {
   const since = performance.now();
   const result = await run([ASTRO, 'build'], { BASE_PATH: '' });
@@ -175,7 +182,7 @@ async function madeUp() {
   return [...single('build with a made-up language', built), ...rows];
 }
 
-const PARTS = { types, lint, unit, build, links, site, engines, 'sub-path': subPath, 'made-up': madeUp };
+const PARTS = { types, lint, unit, mutants, build, links, site, engines, 'sub-path': subPath, 'made-up': madeUp };
 
 const BROWSER_AND_CIRCUITS = [
   { apt: 'chromium', is: () => findChromium() !== undefined },

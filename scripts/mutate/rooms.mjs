@@ -1,0 +1,45 @@
+// The rooms whose numbers people act on, and the tests that have to notice when something in them is changed.
+
+const TESTS = 'tests/';
+
+/** @param {readonly string[]} tests folders or files below tests */
+const room = (...tests) => tests.map((test) => TESTS + (test.endsWith('.ts') ? test : `${test}/**/*.test.ts`));
+
+export const ROOMS = {
+  'engine/circuit': room('engine/circuit', 'engine/wiring', 'reference/network.test.ts'),
+  'engine/crossing': room(
+    'engine/crossing',
+    'reference/crossing.test.ts',
+    'wizards/situations-which-supply.test.ts',
+    'wizards/results.test.ts',
+  ),
+  'engine/diagnosis': room('engine/diagnosis', 'engine/sign-belief.test.ts', 'reference/diagnosis.test.ts'),
+  'engine/power': room(
+    'engine/power',
+    'reference/demand.test.ts',
+    'reference/joint-law.test.ts',
+    'reference/sureness.test.ts',
+    'reference/worked-examples.test.ts',
+    'reference/standards.test.ts',
+  ),
+  'engine/wiring': room(
+    'engine/wiring',
+    'reference/network.test.ts',
+    'reference/short-circuit.test.ts',
+    'reference/wire.test.ts',
+    'reference/worked-examples.test.ts',
+  ),
+  'wizards/enough-current': room(
+    'wizards/situations-enough-current.test.ts',
+    'wizards/results.test.ts',
+    'wizards/surer.test.ts',
+  ),
+  'wizards/wire-it': room('wizards/situations-wire-it.test.ts', 'wizards/wire-it.test.ts', 'wizards/results.test.ts'),
+  'wizards/which-supply-where': room('wizards/situations-which-supply.test.ts', 'wizards/results.test.ts'),
+  'wizards/safety': room(
+    'wizards/check-safety.test.ts',
+    'wizards/forbidden-acts.test.ts',
+    'wizards/graph.test.ts',
+    'content/acts.test.ts',
+  ),
+};
