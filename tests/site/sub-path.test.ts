@@ -1,4 +1,5 @@
 // The site below /club/power/: npm test builds it there into a folder of its own and names both in the environment.
+import { createHash } from 'node:crypto';
 import { globSync, readFileSync } from 'node:fs';
 import { parse } from 'node-html-parser';
 import sharp from 'sharp';
@@ -109,6 +110,29 @@ test('the feed of changes has each with its date, the latest first, and leads to
   expect(new Set(ids).size).toBe(ids.length);
   for (const link of all(feed, /<entry>[\s\S]*?<link href="([^"]+)"/g))
     expect(built(`${link.slice(HOME.length)}index.html`)).toContain('<main');
+});
+
+test('what is told to search engines is data: no policy refuses it, and none has to name it', async () => {
+  const { address, browser } = await site();
+  const page = await (await browser.newContext({ serviceWorkers: 'block' })).newPage();
+  await page.addInitScript(() => {
+    document.addEventListener('securitypolicyviolation', ({ violatedDirective }) => {
+      document.documentElement.dataset['refused'] = violatedDirective;
+    });
+  });
+  const path = 'en/fixes/larger-supply/';
+  const said: string[] = [];
+  page.on('console', (message) => said.push(message.text()));
+  await page.goto(`${address}${path}`, { waitUntil: 'load' });
+  expect(await page.evaluate(() => document.documentElement.dataset['refused'])).toBeUndefined();
+  expect(said.filter((text) => /content security policy|refused/i.test(text))).toEqual([]);
+  const told = await page.locator('script[type="application/ld+json"]').textContent();
+  expect(JSON.parse(told ?? '')['@type']).toBe('HowTo');
+  const hash = createHash('sha256')
+    .update(told ?? '')
+    .digest('base64');
+  expect(built(`${path}index.html`)).not.toContain(hash);
+  await page.context().close();
 });
 
 test('every fix tells its steps to search engines, each with the dangers that stand at it, and no sign of a gap in the words', () => {
