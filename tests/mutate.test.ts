@@ -8,6 +8,7 @@ import { between, draw, fewestNoticed } from '../scripts/mutate/chance.mjs';
 import { ROOMS } from '../scripts/mutate/rooms.mjs';
 import { changesOf } from '../scripts/mutate/run.mjs';
 import { seeded } from './seeded.ts';
+import { spread } from './spread.ts';
 
 const ROOT = join(import.meta.dirname, '..');
 
@@ -36,7 +37,7 @@ describe('what a sample must notice', () => {
 
   test('the whole lies between two shares that the share of the sample lies between', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 500 }), fc.double({ min: 0, max: 1, noNaN: true }), (of, share) => {
+      fc.property(fc.integer({ min: 1, max: 500 }), spread(0, 1), (of, share) => {
         const noticed = Math.floor(share * of);
         const [low = 1, high = 0] = between({ noticed, of });
         expect(low).toBeLessThanOrEqual(noticed / of + 1e-12);

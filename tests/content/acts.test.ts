@@ -411,3 +411,7 @@ describe('The page for what is hot or smells', () => {
     expect(steps.at(-1)?.job).toBe('on-again-after-heat');
   });
 });
+
+test('a caution that has no rank stops the build by its name', () => {
+  expect(() => rankOf('cold-fingers')).toThrow('cold-fingers');
+});

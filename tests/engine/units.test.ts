@@ -5,6 +5,7 @@ import { parseQuantity, writeBare, writeQuantity } from '../../src/engine/quanti
 import type { MeasureSystem, Quantity } from '../../src/engine/units.ts';
 import { gaugeArea, gaugeOf, middle } from '../../src/engine/units.ts';
 import { near } from '../near.ts';
+import { spread } from '../spread.ts';
 
 const QUANTITIES: readonly Quantity[] = [
   'current',
@@ -236,7 +237,7 @@ describe('any text whatever', () => {
   });
 
   test('what was read reads the same again when it is written out', () => {
-    const numbers = fc.tuple(fc.double({ min: 0, max: 1e5, noNaN: true }), fc.constantFrom('', 'mA', 'A'));
+    const numbers = fc.tuple(spread(0, 1e5), fc.constantFrom('', 'mA', 'A'));
     fc.assert(
       fc.property(numbers, ([value, unit]) => {
         const parsed = parseQuantity(`${value.toPrecision(9)} ${unit}`, 'current');

@@ -7,6 +7,7 @@ import type { Draw } from '../../src/engine/power/kernels.ts';
 import { allNear, near } from '../near.ts';
 import { independent, movers } from '../samples.ts';
 import { seeded } from '../seeded.ts';
+import { spread } from '../spread.ts';
 import { asList, bruteForce } from './brute-force.ts';
 
 describe('on-off consumers of 1 A follow the Poisson-binomial law', () => {
@@ -168,7 +169,7 @@ describe('against every case counted one by one', () => {
       ),
       fc.array(fc.record({ count: fc.constant(1), draw }), { maxLength: 1 }),
       fc.constantFrom(1, 0.5, 0.3),
-      fc.double({ min: 0, max: 1, noNaN: true }),
+      spread(0, 1),
     )
     .map(([trains, fixed, share, busy]) => {
       const always = trains.reduce((sum, group) => sum + (group.alwaysMoving ? group.count : 0), 0);
@@ -207,24 +208,19 @@ describe('against every case counted one by one', () => {
 
   test('an even spread is the mean of many single currents, each split between its neighbours on the grid', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0, max: 1, noNaN: true }),
-        fc.double({ min: 0.01, max: 1.5, noNaN: true }),
-        (from, width) => {
-          const points = 4000;
-          const expected = new Map<number, number>();
-          for (let i = 0; i < points; i++) {
-            const place = (from + ((i + 0.5) / points) * width) / STEP;
-            const over = place - Math.floor(place);
-            const add = (cell: number, weight: number) =>
-              expected.set(cell, (expected.get(cell) ?? 0) + weight / points);
-            add(Math.floor(place), 1 - over);
-            add(Math.floor(place) + 1, over);
-          }
-          const { mass } = demand(movers(1, 1, { from, to: from + width }, STEP));
-          allNear(mass, asList(expected, mass.length), 1e-3, 'cell');
-        },
-      ),
+      fc.property(spread(0, 1), fc.double({ min: 0.01, max: 1.5, noNaN: true }), (from, width) => {
+        const points = 4000;
+        const expected = new Map<number, number>();
+        for (let i = 0; i < points; i++) {
+          const place = (from + ((i + 0.5) / points) * width) / STEP;
+          const over = place - Math.floor(place);
+          const add = (cell: number, weight: number) => expected.set(cell, (expected.get(cell) ?? 0) + weight / points);
+          add(Math.floor(place), 1 - over);
+          add(Math.floor(place) + 1, over);
+        }
+        const { mass } = demand(movers(1, 1, { from, to: from + width }, STEP));
+        allNear(mass, asList(expected, mass.length), 1e-3, 'cell');
+      }),
       { numRuns: 50 },
     );
   });

@@ -12,6 +12,7 @@ import { conclude } from '../../src/wizards/enough-current/result.ts';
 import { surerOf } from '../../src/wizards/enough-current/surer.ts';
 import { replay } from '../../src/wizards/planning/replay.ts';
 import { near } from '../near.ts';
+import { spread } from '../spread.ts';
 import { told } from './told.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -612,7 +613,7 @@ describe('no later answer reverses a “surely”', () => {
   });
   const trains = fc.record({
     modern: fc.integer({ min: 1, max: 8 }),
-    part: fc.double({ min: 0, max: 1, noNaN: true }),
+    part: spread(0, 1),
     amps: fc.constantFrom('3.5 A', '4 A', '6 A'),
     limit: fc.constantFrom('1.5 A', '3 A', '5 A'),
   });

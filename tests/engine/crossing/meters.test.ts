@@ -4,6 +4,7 @@ import { oneLamp, readTwoLamps, twoLamps } from '../../../src/engine/crossing/la
 import type { GapMeasurement, GapReading, GapReadings, MeterKind } from '../../../src/engine/crossing/meters.ts';
 import { comparePhase, gapReadings, meterShows } from '../../../src/engine/crossing/meters.ts';
 import { near } from '../../near.ts';
+import { spread } from '../../spread.ts';
 
 const measured = (more: Partial<GapMeasurement> = {}): GapReadings => {
   const found = gapReadings({
@@ -107,7 +108,7 @@ describe('same rail against diagonal, with the same meter', () => {
       phase: fc.constantFrom('in-phase', 'reversed'),
       tie: fc.constantFrom('other-pair', 'joined-negatives'),
       meter: fc.constantFrom<MeterKind>('averaging', 'true-rms', 'cheapest'),
-      skew: fc.double({ min: 0, max: mostSkew, noNaN: true }),
+      skew: spread(0, mostSkew),
     });
   test('tells in phase from reversed, with any meter, at any usual volts and skew', () => {
     fc.assert(

@@ -11,13 +11,14 @@ import {
 } from '../../../src/engine/power/capacity.ts';
 import { near } from '../../near.ts';
 import { ac, dc, unit } from '../../samples.ts';
+import { spread } from '../../spread.ts';
 
-const amps = fc.double({ min: 0, max: 40, noNaN: true });
+const amps = spread(0, 40);
 const volts = fc.double({ min: 3, max: 60, noNaN: true });
 const supplies: fc.Arbitrary<Supply> = fc.record({ kind: fc.constantFrom('dc', 'ac'), volts, amps });
 const units = fc.record({
   limit: fc.double({ min: 0.3, max: 30, noNaN: true }),
-  ownUse: fc.double({ min: 0, max: 2, noNaN: true }),
+  ownUse: spread(0, 2),
   rails: fc.oneof(
     fc.constant({ kind: 'follows' } as const),
     fc.record({ kind: fc.constantFrom('set', 'converter'), volts: fc.double({ min: 5, max: 30, noNaN: true }) }),
@@ -81,7 +82,7 @@ describe('more supply', () => {
 describe('own use', () => {
   test('never adds to what reaches the track', () => {
     fc.assert(
-      fc.property(supplies, units, fc.double({ min: 0, max: 3, noNaN: true }), (supply, stage, more) => {
+      fc.property(supplies, units, spread(0, 3), (supply, stage, more) => {
         const hungrier = { ...stage, ownUse: stage.ownUse + more };
         expect(trackCurrent(supply, hungrier)).toBeLessThanOrEqual(trackCurrent(supply, stage));
       }),

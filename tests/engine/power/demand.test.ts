@@ -18,6 +18,7 @@ import {
 import type { Draw } from '../../../src/engine/power/kernels.ts';
 import { allNear, near } from '../../near.ts';
 import { movers, onOff } from '../../samples.ts';
+import { spread } from '../../spread.ts';
 import { mixed } from './mixed.ts';
 
 const COARSE = 0.05;
@@ -59,7 +60,7 @@ const layouts: fc.Arbitrary<DemandInput> = fc
     fc.array(trainGroup, { minLength: 1, maxLength: 3 }),
     fc.array(fc.record({ count: fc.integer({ min: 1, max: 3 }), draw: drawFrom(0) }), { maxLength: 2 }),
     fc.constantFrom(1, 0.5, 0.35),
-    fc.double({ min: 0, max: 1, noNaN: true }),
+    spread(0, 1),
   )
   .map(([trains, fixed, share, busy]) => ({
     trains,
@@ -115,7 +116,7 @@ describe('whatever stands on the track', () => {
 
   test('a higher limit is never passed more often', () => {
     fc.assert(
-      fc.property(layouts, fc.array(fc.double({ min: 0, max: 12, noNaN: true }), { minLength: 2 }), (input, limits) => {
+      fc.property(layouts, fc.array(spread(0, 12), { minLength: 2 }), (input, limits) => {
         const distribution = demand(input);
         const chances = limits.sort((a, b) => a - b).map((limit) => chanceAbove(distribution, limit));
         for (const [i, chance] of chances.entries()) expect(chance).toBeLessThanOrEqual(chances[i - 1] ?? 1);
@@ -144,7 +145,7 @@ describe('whatever stands on the track', () => {
 
   test('one more parked train of the same kind never lowers it either', () => {
     fc.assert(
-      fc.property(trainGroup, fc.double({ min: 0, max: 1, noNaN: true }), (group, busy) => {
+      fc.property(trainGroup, spread(0, 1), (group, busy) => {
         const before = { trains: [group], moving: Math.round(busy * group.count), fixed: [], step: COARSE };
         neverLower(before, { ...before, trains: [{ ...group, count: group.count + 1 }] });
       }),

@@ -8,6 +8,7 @@ import { chosenOf, MOST_DISTRICTS, remedies } from '../../../src/engine/power/re
 import { atLeast } from '../../../src/engine/power/rules.ts';
 import { near } from '../../near.ts';
 import { ac, h0, judged, unit, wish } from '../../samples.ts';
+import { spread } from '../../spread.ts';
 
 const input = wish;
 const ids = (found: readonly Remedy[]): RemedyId[] => found.map(({ id }) => id);
@@ -22,7 +23,7 @@ const inputs: fc.Arbitrary<RemedyInput> = fc
   .record({
     modern: fc.integer({ min: 0, max: 12 }),
     older: fc.integer({ min: 0, max: 4 }),
-    busy: fc.double({ min: 0, max: 1, noNaN: true }),
+    busy: spread(0, 1),
     coaches: fc.integer({ min: 0, max: 10 }),
     lamps: fc.constantFrom('filament' as const, 'led' as const),
     kind: fc.constantFrom('dc' as const, 'ac' as const),

@@ -7,6 +7,7 @@ import type { DistrictLoad, Verdict } from '../../../src/engine/power/rules.ts';
 import { atLeast, judge, overloadSeen, overloadsIn, VERDICTS, worstVerdict } from '../../../src/engine/power/rules.ts';
 import { near } from '../../near.ts';
 import { dc, h0, independent, judged, movers, unit, verdictOn } from '../../samples.ts';
+import { spread } from '../../spread.ts';
 
 const limits = (hard: number, usable = 0.9 * hard): Pick<Capacity, 'hard' | 'usable'> => ({ hard, usable });
 
@@ -81,7 +82,7 @@ describe('the verdict', () => {
     expect(verdictOn(h0(0, 0, 0), 0)).toBe('ample');
   });
   test('never gets worse with a larger supply', () => {
-    const amperes = fc.double({ min: 0, max: 6, noNaN: true });
+    const amperes = spread(0, 6);
     fc.assert(
       fc.property(fc.nat(6), fc.nat(3), fc.nat(9), amperes, amperes, (modern, older, moving, amps, more) => {
         const fleet = h0(modern, older, Math.min(modern + older, moving));
@@ -91,7 +92,7 @@ describe('the verdict', () => {
     );
   });
   test('more supply never raises the chance of an overload', () => {
-    const amperes = fc.double({ min: 0, max: 6, noNaN: true });
+    const amperes = spread(0, 6);
     fc.assert(
       fc.property(fc.nat(6), fc.nat(3), amperes, amperes, (modern, older, amps, more) => {
         const fleet = h0(modern, older, modern + older);

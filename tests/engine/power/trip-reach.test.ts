@@ -7,6 +7,7 @@ import type { RatingWish } from '../../../src/engine/power/trip-reach.ts';
 import { recommendedRating, supplyTrip, tripReach } from '../../../src/engine/power/trip-reach.ts';
 import { near } from '../../near.ts';
 import { ac, dc, unit } from '../../samples.ts';
+import { spread } from '../../spread.ts';
 
 const converter = (limit: number, ownUse = 0) => unit(limit, { ownUse, rails: { kind: 'converter', volts: 14 } });
 
@@ -81,8 +82,8 @@ describe('can the supply make the unit trip?', () => {
     fc.assert(
       fc.property(
         fc.constantFrom('dc' as const, 'ac' as const),
-        fc.double({ min: 0, max: 12, noNaN: true }),
-        fc.double({ min: 0, max: 5, noNaN: true }),
+        spread(0, 12),
+        spread(0, 5),
         fc.double({ min: 0.5, max: 10, noNaN: true }),
         (kind, amps, more, limit) => {
           const at = (one: number): number =>
@@ -200,7 +201,7 @@ describe('every recommendation trips its own unit', () => {
     });
     const units = fc.record({
       limit: fc.double({ min: 0.3, max: 30, noNaN: true }),
-      ownUse: fc.double({ min: 0, max: 2, noNaN: true }),
+      ownUse: spread(0, 2),
       rails: fc.oneof(
         fc.constant({ kind: 'follows' as const }),
         fc.record({

@@ -7,6 +7,7 @@ import { tripLevel } from '../../../src/engine/wiring/trip-level.ts';
 import { loopLimit, tripFinding, worstFaultHeat } from '../../../src/engine/wiring/trips.ts';
 import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { allNear, near } from '../../near.ts';
+import { spread } from '../../spread.ts';
 
 const volts = fc.double({ min: 8, max: 22, noNaN: true });
 const ohms = fc.double({ min: 0.01, max: 10, noNaN: true });
@@ -160,6 +161,9 @@ describe('a breaker under its stage of 5 A and 0.1 s', () => {
   });
 
   test('has to beat a stage that is faster than usual', () => {
+    expect(gradeBreaker({ trip: 3.5, seconds: 0.02 }, { trip: 5, seconds: 0.1 }).finding, 'just at the share').toBe(
+      'well-graded',
+    );
     const grading = gradeBreaker({ trip: 2, seconds: 0.02 }, { trip: 5, seconds: 0.015 });
     expect(grading).toMatchObject({ finding: 'not-faster', seconds: { from: 0.005, to: 0.015 } });
   });
@@ -264,6 +268,14 @@ describe('where the coin test fails', () => {
     expect(weakStretches({ ...even, limit: 3 }, 3)).toEqual([{ from: 0, to: 8, finding: 'does-not-trip' }]);
   });
 
+  test('a dead middle between two parts that trip only just is told in order of place', () => {
+    // 2 + 14 t (1 - t) ohm over 10 m: 14 V drive less than 7 A everywhere, 3 A where it is above 14/3 ohm.
+    const middle = { ...even, pieces: [{ from: 0, to: 10, constant: 2, linear: 14, square: -14 }] };
+    const told = weakStretches(middle, 3);
+    expect(told.map(({ finding }) => finding)).toEqual(['close', 'does-not-trip', 'close']);
+    for (const [i, one] of told.entries()) near(one.from, told[i - 1]?.to ?? one.from, 1e-9);
+  });
+
   test('a hump between two feeders is found with both its ends', () => {
     // 1 + 7 t (1 - t) ohm over 10 m: above 2 ohm between the roots of 7 t^2 - 7 t + 1, nowhere above 3 ohm.
     const hump = { ...even, pieces: [{ from: 0, to: 10, constant: 1, linear: 7, square: -7 }] };
@@ -278,8 +290,8 @@ describe('where the coin test fails', () => {
     const parts = fc.array(
       fc.record({
         constant: fc.double({ min: 0.2, max: 4, noNaN: true }),
-        linear: fc.double({ min: -3, max: 6, noNaN: true }),
-        square: fc.double({ min: -3, max: 0, noNaN: true }),
+        linear: spread(-3, 6),
+        square: spread(-3, 0),
       }),
       { minLength: 1, maxLength: 5 },
     );
