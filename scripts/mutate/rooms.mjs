@@ -6,7 +6,7 @@ const TESTS = 'tests/';
 const room = (...tests) => tests.map((test) => TESTS + (test.endsWith('.ts') ? test : `${test}/**/*.test.ts`));
 
 export const ROOMS = {
-  'engine/circuit': room('engine/circuit', 'engine/wiring', 'reference/network.test.ts'),
+  'engine/circuit': room('engine/circuit', 'reference/network.test.ts'),
   'engine/crossing': room(
     'engine/crossing',
     'reference/crossing.test.ts',
@@ -31,6 +31,7 @@ export const ROOMS = {
   ),
   'wizards/enough-current': room(
     'wizards/situations-enough-current.test.ts',
+    'wizards/situations-club.test.ts',
     'wizards/results.test.ts',
     'wizards/surer.test.ts',
   ),

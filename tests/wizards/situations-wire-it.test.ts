@@ -53,6 +53,15 @@ describe('what is not known is never called good', () => {
     expect(wiring(oval).now?.verdict).toBe('fails');
   });
 
+  test('joiners that are told to be soldered lose less than plain ones, and only where nobody told is a kind assumed', () => {
+    const soldered = wiring({ joints: 'soldered', 'track-length': '12 m' });
+    const plain = wiring({ joints: 'plain', 'track-length': '12 m' });
+    expect(soldered.now?.drop ?? Number.NaN).toBeLessThan(plain.now?.drop ?? Number.NaN);
+    for (const one of [soldered, plain]) expect(one.assumptions.map(({ field }) => field)).not.toContain('joints');
+    const unknown = wiring({ joints: 'unknown', 'track-length': '12 m' });
+    expect(unknown.assumptions.map(({ field }) => field)).toContain('joints');
+  });
+
   test('a small starter oval on its own lead does for one modern train', () => {
     const starter = {
       'bus-length': '1 m',

@@ -369,6 +369,12 @@ describe('one circuit of a plan', () => {
     const standing = { at: 5, amps: 0.8 };
     const beside = laid(PLAN, standing);
     for (const amps of [0, 0.4, 2]) expect(beside.train(amps)).toEqual(train(PLAN, amps, [standing]));
+    near(
+      train(PLAN, 2, [standing]).stageDrop,
+      0.1 * (2 + 0.8),
+      1e-12,
+      'what the stage itself loses, by all that trains draw',
+    );
   });
 
   test('tells the volts and the short-circuit current at a spot, not at the next point of a curve', () => {
@@ -612,6 +618,30 @@ describe('advice on wiring', () => {
         ? [{ ...one, change: one.change }]
         : [],
     );
+
+  test('a protection is set as low as trips at the weakest spot with the margin, no lower, and never above what the supply surely trips', () => {
+    const steps = [1, 1.5, 2, 2.5, 3, 4, 5, 8, 10];
+    for (const bears of [1, 1.4, 2, 2.5, 3, 20]) {
+      const { candidates } = advise({ plan: thin(40, 8), trip: 5, tripMost: bears });
+      const [now] = candidates;
+      const does = steps.filter((step) => step < 5 && step <= bears && 1.5 * step <= (now?.loopAmps ?? Number.NaN));
+      expect(
+        of(candidates, 'lower-trip').map(({ trip }) => trip),
+        `${bears} A`,
+      ).toEqual(does.slice(-1));
+      // A breaker below a unit of 5 A: at most 0.7 of it, and it has to trip there too.
+      const below = does.filter((step) => step <= 3.5);
+      expect(
+        of(candidates, 'breakers').map(({ trip }) => trip),
+        `${bears} A`,
+      ).toEqual(below.slice(-1));
+    }
+  });
+
+  test('a unit is not set to what its supply only just gives', () => {
+    const { candidates } = advise({ plan: thin(40, 8), trip: 5, supplyGives: 2 });
+    expect(of(candidates, 'lower-trip').map(({ trip }) => trip)).toEqual([1.5]);
+  });
 
   test('a small district is good as it is', () => {
     const { first, firstGood, candidates } = advise({ plan: thin(4, 3) });
