@@ -1,5 +1,5 @@
 // npm run bench: the engine against its yardsticks, and what pages cost a phone. Ends with 1 when a demand is not met.
-// `npm run bench -- engine` or `-- pages` runs one of the two, `-- course` what pages measures of the lessons.
+// `npm run bench -- engine`, `-- pages` or `-- theme` (installs a documentation theme in reports/theme) runs one of them, `-- course` what pages measures of the lessons.
 import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import { ASTRO, assertNode, findChromium, ROOT, startNode } from './machine.mjs';
@@ -43,11 +43,12 @@ async function measured(run) {
   return rows;
 }
 const pages = () => measured(({ run }, folder) => run(folder));
+const theme = () => measured(async (_, folder) => (await import('./bench/theme.mjs')).runTheme(folder));
 const course = () => measured(({ runCourse }, folder) => runCourse(folder));
 
 const rows = [];
 const failures = [];
-for (const [name, part] of Object.entries({ engine, pages, course })) {
+for (const [name, part] of Object.entries({ engine, pages, theme, course })) {
   if (!wanted(name)) continue;
   try {
     rows.push(...(await part()));

@@ -50,7 +50,7 @@ const NETWORK = { offline: false, latency: 150, downloadThroughput: 200_000, upl
 
 /** Runs in the page, before anything else. */
 function watch() {
-  const seen = { paint: 0, shift: 0, task: 0 };
+  const seen = { paint: 0, shift: 0, task: 0, blocking: 0 };
   window.seen = seen;
   const on = (type, note) =>
     new PerformanceObserver((list) => {
@@ -64,6 +64,7 @@ function watch() {
   });
   on('longtask', ({ duration }) => {
     seen.task = Math.max(seen.task, duration);
+    seen.blocking += Math.max(0, duration - 50);
   });
 }
 
@@ -81,7 +82,7 @@ function weigh(session) {
   return weight;
 }
 
-async function visit(browser, address, change) {
+export async function visit(browser, address, change) {
   const context = await browser.newContext(PHONE);
   if (address.endsWith(EMPTY)) {
     await context.route(`**${EMPTY}`, (route) => route.fulfill({ contentType: 'text/html', body: EMPTY_PAGE }));
@@ -114,7 +115,7 @@ async function visit(browser, address, change) {
   return { ...weight, ...seen };
 }
 
-const middle = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
+export const middle = (values) => values.toSorted((a, b) => a - b)[Math.floor(values.length / 2)];
 
 async function measure(browser, address, change) {
   const visits = [];
