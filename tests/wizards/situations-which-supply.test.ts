@@ -390,3 +390,19 @@ describe('the two sides of a way round agree', () => {
     expect(found.arrangements[0]?.step.from).toBeLessThan(0);
   });
 });
+
+describe('what the numbers of an arrangement rest on', () => {
+  test('trains are told only where both are: which there are, and how many move', () => {
+    expect(placed().trainsUntold).toBe(false);
+    expect(placed({ modern: 'unknown' }).trainsUntold).toBe(true);
+    const { moving: _, ...still } = HOME;
+    expect(placeSupplies(told(still)).trainsUntold).toBe(true);
+  });
+
+  test('of two units the one that trips above what the scale bears is named', () => {
+    const one = placed({ 'booster-limit': '8 A' });
+    expect(one).toMatchObject({ outcome: 'lower-trip-level', unit: { unit: 'booster', limit: 8 } });
+    const other = placed({ 'station-limit': '8 A' });
+    expect(other).toMatchObject({ outcome: 'lower-trip-level', unit: { unit: 'station', limit: 8 } });
+  });
+});
