@@ -125,7 +125,7 @@ async function unit() {
 /** Changes in one room, drawn by the date of the last commit: do its tests notice them? */
 async function mutants() {
   const { ok, printed } = await run(['scripts/mutate.mjs', '--sample']);
-  const said = printed.trimEnd().split('\n').slice(-2).join('; ');
+  const said = printed.split('\n').filter(Boolean).slice(-2).join('; ');
   return single('changes that tests notice', { ok, printed }, ok ? said : '');
 }
 
