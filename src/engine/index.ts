@@ -219,6 +219,7 @@ export {
   supplyTrip,
   sureness,
   TRACK_LIMITS,
+  tightBeside,
   trackAsMeasured,
   trainCount,
   withAllSound,

@@ -243,7 +243,9 @@ describe('too much for what is there', () => {
     };
     const { lead, tonight, conclusion } = read(club);
     expect(lead).toMatch(/^Divide/);
-    expect(tonight).toMatch(/^Tonight: up to \d moving at once, or 6 with all that waits on switched-off track/);
+    expect(tonight).toMatch(
+      /^Tonight: up to \d of your mix moving at once, or 6 with all that waits on switched-off track/,
+    );
     expect(conclusion.mayMove?.alone).toBeGreaterThan(conclusion.mayMove?.tight ?? 0);
   });
 
@@ -349,7 +351,7 @@ describe('what is to be got', () => {
     const said = read(CLUB_OF_FORTY);
     expect(said.conclusion.outcome).toBe('more-districts');
     const boosters = (said.conclusion.chosen?.usable.length ?? 1) - 1;
-    expect(said.chosen).toBe(`${boosters} more boosters, each with a 6\u00a0A supply`);
+    expect(said.chosen).toBe(`${boosters} more boosters, each with a supply of 6\u00a0A`);
     expect(read({ ...CLUB_OF_FORTY, boosters: '1' }).chosen).toMatch(/those that you have among them/);
   });
 
@@ -362,10 +364,10 @@ describe('what is to be got', () => {
       'own-use': 'many',
     }).others;
     expect(names.join('; ')).toMatch(
-      /A booster with the freed supply, and a [\d.]+\u00a0A supply for the command station/,
+      /A booster with the freed supply, and a supply of [\d.]+\u00a0A for the command station/,
     );
     expect(names.join('; ')).toMatch(
-      /A booster with a [\d.]+\u00a0A supply of its own, and a [\d.]+\u00a0A supply for the command station/,
+      /A booster with its own supply of [\d.]+\u00a0A, and a supply of [\d.]+\u00a0A for the command station/,
     );
     expect(names.join('; ')).not.toMatch(/\d A \+ \d| × /);
   });

@@ -48,7 +48,7 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
     expect(verdict).toMatch(/cannot make the unit trip/);
     const lead = await page.locator('.lead').innerText();
     // A unit that passes 3 A is tripped surely by more than 3 A: the next usual rating.
-    expect(lead).toMatch(/A 4\sA supply surely trips it/);
+    expect(lead).toMatch(/A supply of 4\sA surely trips it/);
     await page.locator('.histogram').waitFor();
     await page.locator('details.folded').waitFor();
     expect(await page.locator('.steps li').count()).toBeGreaterThan(3);

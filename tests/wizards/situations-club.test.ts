@@ -169,6 +169,8 @@ describe('a club that plans districts', () => {
   test('fewer than its even part is not the busiest: even shares are taken', () => {
     const said = plan({ 'plan-districts': '2', 'plan-busiest': '3' });
     expect(said.divided?.layout?.districts.map(({ ofTen }) => ofTen)).toEqual([5, 5]);
+    expect(said.divided).toMatchObject({ evenly: true, planned: { busiestTold: true } });
+    expect(plan({ 'plan-districts': '2' }).divided).toMatchObject({ evenly: true, planned: { busiestTold: false } });
   });
 
   test('a planned supply that gives way before its unit trips comes before any count of trains', () => {
@@ -199,7 +201,18 @@ describe('a club that plans districts', () => {
     const loud = { modern: '40', older: '0', moving: '12', coaches: '0', 'plan-districts': '3' };
     const said = plan({ ...loud, sound: '40' }).divided;
     expect(said?.layout?.advice.kind).not.toBe('nothing');
-    expect(said?.planned?.onceQuiet).toBe('muted');
+    expect(said?.onceQuiet).toBe('muted');
+  });
+
+  test('a plan that is too small says how many boosters more would do, and what they take', () => {
+    const small = plan({ 'plan-districts': '2', moving: '14' }).divided?.planned;
+    const enough = plan({ 'plan-districts': String(small?.larger?.districts), moving: '14' });
+    expect(enough.divided?.layout?.advice.kind).toBe('nothing');
+    expect(small?.larger).toMatchObject({
+      boosters: enough.divided?.planned?.boosters,
+      cost: enough.divided?.planned?.cost,
+    });
+    expect(plan({ 'plan-districts': '6' }).divided?.planned?.larger).toBeUndefined();
   });
 
   test('planned units that trip above what the scale bears are not planned', () => {

@@ -336,6 +336,19 @@ describe('what to do about too much', () => {
       expect(said.chosen?.usable).toHaveLength(2);
     });
 
+    test('on units for 6 A four districts are enough: the three that are tight, and cheaper, are told beside them', () => {
+      const on = (more: Texts): Said => garden({ 'supply-volts': '22 V', ...more });
+      const alike = on({ 'supply-amps': '8 A', 'unit-limit': '6 A' });
+      const larger = on({ 'supply-amps': '5 A', 'unit-limit': '5 A' });
+      for (const said of [alike, larger]) {
+        expect(said.chosen?.usable).toHaveLength(4);
+        const tight = helpful(said).find(({ id }) => id === 'more-districts');
+        expect(tight).toMatchObject({ verdict: 'tight' });
+        expect(tight?.usable).toHaveLength(3);
+        expect(tight?.cost.money.to).toBeLessThan(said.chosen?.cost.money.to ?? 0);
+      }
+    });
+
     test('and between these and one moving: how many one such booster carries, and how many with all others parked', () => {
       const said = garden({});
       const one = said.remedies.find(({ id }) => id === 'larger-unit');

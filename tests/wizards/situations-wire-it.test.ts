@@ -3,6 +3,8 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { byMoneyThenTime } from '../../src/engine/cost.ts';
 import type { WiringCandidate } from '../../src/engine/index.ts';
+import { answersTo, QUESTIONS, replay } from '../../src/wizards/planning/index.ts';
+import { wireIt } from '../../src/wizards/wire-it/flow.ts';
 import type { Stopped, WireFound, Wiring } from '../../src/wizards/wire-it/result.ts';
 import { isTripSure, partsOf, shortDrawn, wire } from '../../src/wizards/wire-it/result.ts';
 import { WIRED_HOME } from './homes.ts';
@@ -469,5 +471,80 @@ describe('what is called needed', () => {
   test('feeders that nobody has counted are known to be assumed where they are drawn', () => {
     expect(wiring(FAR).feedersTold).toBe(false);
     expect(wiring({ ...FAR, 'feeder-count': '5' }).feedersTold).toBe(true);
+  });
+});
+
+describe('how far it is from the unit to the farthest feeder, once the bus is not fed from its end', () => {
+  const FAR = {
+    ...{ 'wire-volts': '16 V', 'supply-volts': '16 V', 'supply-amps': '5 A', 'wire-amps': '2 A' },
+    ...{ 'bus-length': '14 m', 'track-length': '14 m', 'bus-wire': '0.75 mm2' },
+    ...{ 'feeder-count': 'unknown', 'feeder-wire': 'unknown' },
+  };
+  const END = { ...FAR, 'bus-shape': 'end' };
+  const COUNTED = { ...FAR, 'feeder-count': '5' };
+
+  test('is asked with its shape, and not where it is fed from its end', () => {
+    const shape = QUESTIONS['bus-shape'];
+    expect(answersTo(shape, told({ 'bus-shape': 'end' }))).toBeDefined();
+    for (const at of ['middle', 'ring']) {
+      expect(answersTo(shape, told({ 'bus-shape': at }))).toBeUndefined();
+      expect(answersTo(shape, told({ 'bus-shape': at, 'bus-way': '7 m' }))).toBeDefined();
+    }
+  });
+
+  test('told as 7 m of a bus of 14 m, it has what feeding it from its middle was said to bring', () => {
+    const before = wiring(END).chosen;
+    expect(before?.change).toMatchObject({ kind: 'rewired', middle: expect.anything() });
+    const after = wiring({ ...FAR, 'bus-shape': 'middle', 'bus-way': '7 m' }).now;
+    expect(after?.drop).toBeCloseTo(before?.drop ?? 0, 6);
+    expect(after?.verdict).not.toBe('fails');
+  });
+
+  test('not told again, it is half the bus and what lay before it, and that is said to be assumed', () => {
+    for (const at of ['middle', 'ring']) {
+      const [known, open] = ['7 m', 'unknown'].map((way) => wiring({ ...COUNTED, 'bus-shape': at, 'bus-way': way }));
+      expect(open?.now?.drop).toBeCloseTo(known?.now?.drop ?? 0, 9);
+      expect(open?.way).toBe(7);
+      expect(open?.assumptions.map(({ field }) => field)).toContain('bus-way');
+    }
+    const away = wiring({ ...FAR, 'bus-length': '20 m', 'bus-shape': 'middle', 'bus-way': 'unknown' });
+    expect(away.way).toBe(13);
+  });
+
+  test('not told again, it may be as long as the way that was told: what it depends on is that, and it is no reason for more feeders', () => {
+    const [known, open] = ['7 m', 'unknown'].map((way) =>
+      wiring({ ...COUNTED, 'bus-shape': 'middle', 'bus-way': way }),
+    );
+    expect(open?.sure).toEqual({ kind: 'depends', on: expect.arrayContaining(['bus-way']) });
+    expect(open?.now?.verdict).not.toBe('fails');
+    expect(open?.chosen?.change).toEqual(known?.chosen?.change);
+  });
+
+  test('links from before the way was asked again take it as not told', () => {
+    const way = replay(wireIt, told({ ...WIRED_HOME, ...FAR, 'bus-shape': 'middle' }));
+    expect(way.used['bus-way']).toEqual({ kind: 'unknown' });
+    expect(way.left).not.toContain('bus-shape');
+  });
+});
+
+describe('a bus closed to a ring whose feeders nobody has counted', () => {
+  const RING = {
+    ...{ 'wire-volts': '16 V', 'supply-volts': '16 V', 'supply-amps': '3 A', 'wire-amps': '2 A', 'wire-trip': '3 A' },
+    ...{ 'bus-length': '14 m', 'track-length': '14 m', 'bus-wire': '0.75 mm2', 'bus-shape': 'ring', 'bus-way': '7 m' },
+    ...{ 'feeder-count': 'unknown', 'feeder-wire': 'unknown', 'rail-kind': 'unknown', joints: 'unknown' },
+  };
+
+  test('lacks the feeders alone, and tells what it would be with as many as is usual', () => {
+    const one = found(RING);
+    if (one.kind !== 'not-known') throw new Error(one.kind);
+    expect(one.missing).toEqual(['feeders']);
+    expect(one.uncounted?.now?.verdict).not.toBe('fails');
+    expect(one.uncounted?.feedersTold).toBe(false);
+    expect(one.uncounted?.supply?.kind).toBe('perhaps');
+  });
+
+  test('is told nothing of feeders where more is missing', () => {
+    const one = found({ ...RING, 'bus-wire': 'unknown' });
+    expect(one).toMatchObject({ kind: 'not-known', missing: ['wire', 'feeders'], uncounted: undefined });
   });
 });

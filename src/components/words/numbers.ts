@@ -75,8 +75,10 @@ export class Numbers {
     return numberFormat(this.#language, { maximumFractionDigits: digits }).format(value);
   }
 
-  amps(value: number): string {
-    return `${this.plain(value, value < 1 ? 2 : 1)}${NARROW}A`;
+  amps(value: number, telling: Telling = 'near'): string {
+    const decimals = value < 1 ? 2 : 1;
+    const told = telling === 'near' ? value : ROUND[telling](value * 10 ** decimals) / 10 ** decimals;
+    return `${this.plain(told, decimals)}${NARROW}A`;
   }
 
   /** Two decimals: for a number read off beside another that differs little. */

@@ -66,6 +66,7 @@ export {
   SECOND_DISTRICT_COST,
   SUPPLY_COST,
   supplyFor,
+  tightBeside,
 } from './remedies.ts';
 export type { DistrictLoad, Judgement, OverloadSeen, RuleResult, Verdict } from './rules.ts';
 export {

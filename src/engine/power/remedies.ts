@@ -115,7 +115,7 @@ export const SECOND_DISTRICT_COST = costOf([
  */
 export function remedies(input: RemedyInput): Remedy[] {
   const two = [freed(input), own(input)];
-  const stages = two.some((one) => one !== undefined && atLeast(one.verdict, 'tight')) ? [] : largerStages(input);
+  const stages = stagesFor(input, two);
   const found = [
     fewer(input),
     quiet(input),
@@ -407,11 +407,26 @@ function largerUnit(input: RemedyInput, stages: readonly Stage[]): Remedy | unde
 
 /** As few districts as are enough; else as few as are tight; else as many as are reckoned with. */
 function moreDistricts(input: RemedyInput, stages: readonly Stage[]): Remedy | undefined {
-  const alike = upToEnough(3, (districts) => full(input, districts), input);
-  const larger = stages.flatMap((stage) => upToEnough(2, (districts) => onLarger(input, districts, stage), input));
-  const found = [...alike, ...larger].sort((a, b) => byMoneyThenTime(a.cost, b.cost));
+  const { alike, found } = divisions(input, stages);
   return chosenOf(found) ?? carrying(input, alike.at(-1));
 }
+
+function divisions(input: RemedyInput, stages: readonly Stage[]) {
+  const alike = upToEnough(3, (districts) => full(input, districts), input);
+  const larger = stages.flatMap((stage) => upToEnough(2, (districts) => onLarger(input, districts, stage), input));
+  return { alike, found: [...alike, ...larger].sort((a, b) => byMoneyThenTime(a.cost, b.cost)) };
+}
+
+/** The cheapest division that is tight, beside a dearer one that is enough; undefined where there is none. */
+export function tightBeside(input: RemedyInput, { id, verdict, cost }: Remedy): Remedy | undefined {
+  if (id !== 'more-districts' || !atLeast(verdict, 'enough')) return undefined;
+  const { found } = divisions(input, stagesFor(input, [freed(input), own(input)]));
+  return found.find((one) => atLeast(one.verdict, 'tight') && byMoneyThenTime(one.cost, cost) < 0);
+}
+
+/** Larger boosters are looked at where two districts do not do. */
+const stagesFor = (input: RemedyInput, two: readonly (Remedy | undefined)[]): Stage[] =>
+  two.some((one) => one !== undefined && atLeast(one.verdict, 'tight')) ? [] : largerStages(input);
 
 /** Divisions from so many districts on, until one is enough. */
 function upToEnough(from: number, division: (districts: number) => Division | undefined, input: RemedyInput): Remedy[] {

@@ -1,5 +1,5 @@
 // A layout that is divided already, as a club tells it, or that is to be: each district with its unit, its supply and its part of the traffic.
-import type { Cost, DistrictAdvice, DividedLayout, Fleet, OwnDistrict, Scale } from '../../engine/index.ts';
+import type { Cost, DistrictAdvice, DividedLayout, OwnDistrict, RemedyInput } from '../../engine/index.ts';
 import {
   allHaveEnough,
   allParked,
@@ -29,12 +29,14 @@ export interface Divided {
   /** Districts whose unit trips above what wheels and wires of the scale bear, by letter, and that current, amperes. */
   readonly above: readonly string[];
   readonly bears: number;
-  /** Nobody has told how the traffic is shared: taken as even. */
+  /** Nobody has told how the traffic is shared, or less of the busiest district of a plan than each has in the mean: taken as even. */
   readonly evenly: boolean;
   /** What may be any number until somebody tells it: enough is no *surely* before that. */
   readonly untold: UntoldHere | undefined;
   /** Districts that there are whose supply only perhaps trips its unit, by letter: that is tested first. */
   readonly toProve: readonly string[];
+  /** What is free and makes districts that have too little do: the sound of what only stands, or its track, is switched off. */
+  readonly onceQuiet: 'muted' | 'parked' | undefined;
   /** Present where it is a plan: nothing of it but the first district is there. */
   readonly planned: Planned | undefined;
 }
@@ -51,17 +53,24 @@ export interface Planned {
   /** Whether that was told; else the unit is taken like the one there is, and a supply that surely trips it. */
   readonly unitTold: boolean;
   readonly supplyTold: boolean;
+  readonly busiestTold: boolean;
   /** What each supply that is got gives, amperes: the one told, or where that only perhaps trips its unit the one that surely does. */
   readonly buyAmps: number;
   /** So many fewer districts, shared evenly, would do; undefined where as many are wanted. */
   readonly fewer: number | undefined;
-  /** What is free and makes a plan that is too small do: the sound of what only stands, or its track, is switched off. */
-  readonly onceQuiet: 'muted' | 'parked' | undefined;
   /** Boosters to get, and what the whole division takes. */
   readonly boosters: number;
   readonly cost: Cost;
+  /** The same for a plan that would do, where this one is too small and more districts help. */
+  readonly larger: Larger | undefined;
   /** The power is enough undivided too. */
   readonly spare: boolean;
+}
+
+interface Larger {
+  readonly districts: number;
+  readonly boosters: number;
+  readonly cost: Cost;
 }
 
 type Told = (id: string) => number | undefined;
@@ -107,7 +116,16 @@ function thereAre(
   );
   const bears = DRAWS[scale].tripCeiling;
   const above = further.filter((letter) => isAbove(told(`limit-${letter}`) ?? 0, bears)).map(inCapitals);
-  const shared = { letters: letters.map(inCapitals), unread, above, bears, evenly, toProve: [], planned: undefined };
+  const shared = {
+    letters: letters.map(inCapitals),
+    unread,
+    above,
+    bears,
+    evenly,
+    toProve: [],
+    onceQuiet: undefined,
+    planned: undefined,
+  };
   if (unread.length > 0 || above.length > 0) return { ...shared, layout: undefined };
   const ownUse = Math.min(stage.ownUse, BOOSTER_OWN_USE);
   const districts = letters.map((letter, at): OwnDistrict => {
@@ -121,7 +139,12 @@ function thereAre(
     };
   });
   const layout = dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches));
-  return { ...shared, layout, toProve: perhapsIn(layout, shared.letters) };
+  return {
+    ...shared,
+    layout,
+    toProve: perhapsIn(layout, shared.letters),
+    onceQuiet: onceQuiet({ fleet, scale }, districts, layout),
+  };
 }
 
 /** A supply that is replaced need not be tested. */
@@ -157,13 +180,14 @@ function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Po
     amps,
     unitTold: told('plan-limit') !== undefined,
     supplyTold: told('plan-amps') !== undefined,
+    busiestTold: busiest !== undefined,
     buyAmps: isSure ? amps : (sure ?? amps),
     fewer: undefined,
-    onceQuiet: undefined,
+    larger: undefined,
     ...divisionTakes(wish, count, count - 1),
     spare: atLeast(power.judgement.verdict, 'enough'),
   };
-  const shared = { letters, unread: [], above, bears, evenly, toProve: [], planned };
+  const shared = { letters, unread: [], above, bears, evenly, toProve: [], onceQuiet: undefined, planned };
   if (above.length > 0) return { ...shared, layout: undefined };
   // Nobody knows yet which will be the busiest: the one with less to plan with.
   const weak = power.capacity.usable < capacity(supply, unit).usable ? 0 : 1;
@@ -187,16 +211,31 @@ function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Po
     planned: {
       ...planned,
       fewer: enough && !planned.spare ? fewerDistricts(fleet, able, count) : undefined,
-      onceQuiet: enough ? undefined : onceQuiet(fleet, scale, (quiet) => allHaveEnough(quiet, districts)),
+      larger: largerPlan(layout, count, wish),
     },
     layout,
+    onceQuiet: onceQuiet(reckoning, districts, layout),
     toProve: perhapsIn(layout, letters).filter((letter) => bought.includes(letter)),
   };
 }
 
-function onceQuiet(fleet: Fleet, scale: Scale, does: (fleet: Fleet) => boolean): Planned['onceQuiet'] {
-  if (does(muted(fleet, scale))) return 'muted';
-  return does(allParked(fleet)) ? 'parked' : undefined;
+function largerPlan({ advice }: DividedLayout, count: number, wish: RemedyInput): Larger | undefined {
+  if (advice.kind !== 'another' && advice.kind !== 'divide') return undefined;
+  const districts = advice.kind === 'another' ? advice.districts : count + 1;
+  return { districts, ...divisionTakes(wish, districts, districts - 1) };
+}
+
+/** What is bought, and what gives up trains, comes after what is free. */
+const HELPED_BY_QUIET: readonly DistrictAdvice['kind'][] = ['larger-supply', 'divide', 'another', 'fewer-moving'];
+
+function onceQuiet(
+  { fleet, scale }: Pick<Reckoning, 'fleet' | 'scale'>,
+  districts: readonly OwnDistrict[],
+  { advice }: DividedLayout,
+): Divided['onceQuiet'] {
+  if (!HELPED_BY_QUIET.includes(advice.kind)) return undefined;
+  if (allHaveEnough(muted(fleet, scale), districts)) return 'muted';
+  return allHaveEnough(allParked(fleet), districts) ? 'parked' : undefined;
 }
 
 /** Traffic is told in tenths. Source: own-choice. */

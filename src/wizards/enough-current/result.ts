@@ -14,6 +14,7 @@ import {
   onceQuiet,
   remedies,
   supplyFor,
+  tightBeside,
 } from '../../engine/index.ts';
 import type { Answers, ReadFirst } from '../planning/index.ts';
 import { Reader, readFirst } from '../planning/index.ts';
@@ -51,6 +52,8 @@ export interface Conclusion {
   readonly mayMove: MayMove | undefined;
   /** How many more of the first kind could be added and moved with the everyday rule kept. */
   readonly more: { readonly kind: string; readonly count: number } | undefined;
+  /** Fewer districts that are tight, where the answer is as many as are enough. */
+  readonly tighter: Remedy | undefined;
   /** How many fewer districts would do after what is free, where the answer is to divide. */
   readonly onceQuiet: OnceQuiet | undefined;
   /** The districts that there are, where the layout is divided already. */
@@ -66,6 +69,7 @@ const NOTHING_MORE = {
   tripBelow: undefined,
   mayMove: undefined,
   more: undefined,
+  tighter: undefined,
   onceQuiet: undefined,
   divided: undefined,
 } as const;
@@ -268,7 +272,16 @@ function concludeTrains(answers: Answers, reckoning: Reckoning, now: Power): Con
   );
   const divides = chosen !== undefined && chosen.usable.length > 1 && chosen.limit === undefined;
   const fewer = divides ? onceQuiet(wish, chosen) : undefined;
-  return { ...NOTHING_MORE, outcome, chosen, remedies: shown, onceQuiet: fewer, ...howSure(answers, reckoning, now) };
+  const tighter = chosen === undefined ? undefined : tightBeside(wish, chosen);
+  return {
+    ...NOTHING_MORE,
+    outcome,
+    chosen,
+    remedies: shown,
+    tighter,
+    onceQuiet: fewer,
+    ...howSure(answers, reckoning, now),
+  };
 }
 
 type Answered = Pick<Conclusion, 'outcome' | 'chosen'>;

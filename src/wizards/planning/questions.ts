@@ -161,7 +161,13 @@ export const QUESTIONS = {
       choice('track-shape', ['ends', 'oval'], { assume: 'ends', when: { field: 'feed-by', is: ['pair'] } }),
     ],
   },
-  'bus-shape': { id: 'bus-shape', fields: [choice('bus-shape', ['end', 'middle', 'ring'], { assume: 'end' })] },
+  'bus-shape': {
+    id: 'bus-shape',
+    fields: [
+      choice('bus-shape', ['end', 'middle', 'ring'], { assume: 'end' }),
+      number('bus-way', 'length', 0.1, 200, { when: { field: 'bus-shape', is: ['middle', 'ring'] } }),
+    ],
+  },
   feeders: {
     id: 'feeders',
     fields: [

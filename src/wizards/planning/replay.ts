@@ -6,6 +6,7 @@ import { chartOf } from '../chart.ts';
 import type { Answers } from './answers.ts';
 import { isAsked, spanOf } from './answers.ts';
 import type { Answer, Field, Problem } from './field.ts';
+import { UNKNOWN } from './field.ts';
 import type { Question, QuestionId } from './questions.ts';
 import { QUESTIONS } from './questions.ts';
 
@@ -238,7 +239,14 @@ export function trainsIn(answers: Answers): number {
 const isMeasuredDraw = ({ draw }: Answers): boolean => draw?.kind === 'choice' && draw.option === 'measured';
 
 /** Links from before still say what they said. */
-const asAskedNow = (answers: Answers): Answers => withTrains(withDivided(answers));
+const asAskedNow = (answers: Answers): Answers => withTrains(withDivided(withWay(answers)));
+
+/** Once a bus that is not fed from its end had the way that was told before its shape. */
+function withWay(answers: Answers): Answers {
+  const { 'bus-shape': shape, 'bus-way': way } = answers;
+  const isFromBefore = way === undefined && shape?.kind === 'choice' && shape.option !== 'end';
+  return isFromBefore ? { ...answers, 'bus-way': UNKNOWN } : answers;
+}
 
 /** Once nobody was asked whether the layout is divided before how many districts it has. */
 function withDivided(answers: Answers): Answers {

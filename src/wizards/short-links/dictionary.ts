@@ -166,6 +166,7 @@ const PLANNING = entriesIn(`${COMMON}
   plan-busiest
   busier 3 station booster same unknown
   ask
+  bus-way
 `);
 
 const WALK = entriesIn(`${COMMON}

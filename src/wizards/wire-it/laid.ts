@@ -95,18 +95,26 @@ export interface Run {
   readonly shape: string;
 }
 
-export function runOf(reader: Reader, lengths: Pick<Run, 'way' | 'track'>): Run {
+export function runOf(reader: Reader, { way, track }: Pick<Run, 'way' | 'track'>): Run {
   const pair = reader.option('feed-by') === 'pair';
+  const shape = pair ? 'end' : (reader.option('bus-shape') ?? 'end');
   return {
-    ...lengths,
+    way: shape === 'end' ? way : wayAgain(reader, { way, track, shape }),
+    track,
     pair,
     closed: pair && reader.option('track-shape') === 'oval',
-    shape: pair ? 'end' : (reader.option('bus-shape') ?? 'end'),
+    shape,
   };
 }
 
+// The way was told before the shape, so along a bus that is fed from its end. What lies between unit and bus stays where it was.
+function wayAgain(reader: Reader, run: Pick<Run, 'way' | 'track' | 'shape'>): number {
+  return given(reader, 'bus-way', reachOf(run) + Math.max(0, run.way - run.track));
+}
+
 /** Metres of bus beside the track, from where the unit feeds it to the far end: one way, or one of two ways. */
-export const reachOf = ({ track, shape }: Run): number => (shape === 'end' ? track : track / 2);
+export const reachOf = ({ track, shape }: Pick<Run, 'track' | 'shape'>): number =>
+  shape === 'end' ? track : track / 2;
 
 /** Wires of a plan: its bus, and its feeders. */
 export interface Wires {

@@ -79,6 +79,8 @@ export interface NotKnown {
   readonly kind: 'not-known';
   readonly outcome: 'wiring-not-known';
   readonly missing: readonly Missing[];
+  /** What it would be with as many feeders as is usual, where these are all that keeps it from being judged. */
+  readonly uncounted: Wiring | undefined;
   readonly enough: readonly Enough[];
   readonly volts: number;
   readonly trainAmps: number;
@@ -162,7 +164,7 @@ export function wire(answers: Answers, system: MeasureSystem = soldTo(answers)):
   const found = judged(described, answers, system);
   const counted = feederCount(reader, described.run) !== undefined;
   if (counted || found.outcome !== 'wiring-good') return found;
-  return goodWithOneFeeder(described) ? found : notKnown(answers, system);
+  return goodWithOneFeeder(described) ? found : notKnown(answers, system, found.kind === 'wiring' ? found : undefined);
 }
 
 function soldTo(answers: Answers): MeasureSystem {
@@ -312,7 +314,7 @@ function shortBehind(plan: FeedingPlan, limit: number | undefined): ShortAlong |
 }
 
 /** Every size that is sold may be the bus; where a wire is there already, it or a thicker one. */
-function notKnown(told: Answers, system: MeasureSystem): NotKnown {
+function notKnown(told: Answers, system: MeasureSystem, uncounted?: Wiring): NotKnown {
   const answers = careful(told);
   const reader = new Reader(answers);
   const need = needOf(reader);
@@ -338,6 +340,7 @@ function notKnown(told: Answers, system: MeasureSystem): NotKnown {
     kind: 'not-known',
     outcome: 'wiring-not-known',
     missing: missing.flatMap(([part, isMissing]) => (isMissing ? [part] : [])),
+    uncounted,
     enough,
     volts: need.volts,
     trainAmps: given.trainAmps,
@@ -358,7 +361,7 @@ function enoughFor(
   const feeder = feederWire(reader, need.trip);
   const least = conductor === undefined ? undefined : leastFor(reader, need, run, { conductor, sizes, feeder });
   const reach = reachOf(run);
-  return { track: lengths.track, way: run.pair ? lengths.way + reach : Math.max(lengths.way, reach), least, feeder };
+  return { track: lengths.track, way: run.pair ? run.way + reach : Math.max(run.way, reach), least, feeder };
 }
 
 // What is good; where no wire that is sold makes it so, what will do.

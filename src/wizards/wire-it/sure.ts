@@ -35,12 +35,13 @@ export type Untold =
   | 'wire-amps'
   | 'track-shape'
   | 'bus-shape'
+  | 'bus-way'
   | 'feeder-count'
   | 'feeder-wire'
   | 'rail-kind'
   | 'joints';
 
-function endsOf(scale: Scale, track: number): Readonly<Record<Untold, Ends>> {
+function endsOf(scale: Scale, track: number, way: number): Readonly<Record<Untold, Ends>> {
   const { trip, modern, older } = DRAWS[scale];
   const volts = SCALE_RANGE[scale];
   return {
@@ -49,6 +50,8 @@ function endsOf(scale: Scale, track: number): Readonly<Record<Untold, Ends>> {
     'wire-amps': { worst: amount(TRAINS_FAR_AWAY * older.to), best: amount(modern.to) },
     'track-shape': { worst: choice('ends'), best: choice('oval') },
     'bus-shape': { worst: choice('end'), best: choice('ring') },
+    // As far as it was along the bus from its end, or with the unit where the bus begins.
+    'bus-way': { worst: amount(way), best: amount(track / 2) },
     'feeder-count': { worst: amount(1), best: amount(Math.min(200, Math.ceil(track / CLOSEST))) },
     'feeder-wire': { worst: amount(FEEDER_AREAS.worst), best: amount(FEEDER_AREAS.best) },
     'rail-kind': { worst: choice(SCALE_RAILS[scale].thinnest), best: choice(BEST_RAIL[scale]) },
@@ -56,7 +59,7 @@ function endsOf(scale: Scale, track: number): Readonly<Record<Untold, Ends>> {
   };
 }
 
-const PAIR_HAS_NOT: readonly Untold[] = ['bus-shape', 'feeder-count', 'feeder-wire'];
+const PAIR_HAS_NOT: readonly Untold[] = ['bus-shape', 'bus-way', 'feeder-count', 'feeder-wire'];
 
 const UNTOLD: readonly Untold[] = [
   'wire-volts',
@@ -64,6 +67,7 @@ const UNTOLD: readonly Untold[] = [
   'wire-amps',
   'track-shape',
   'bus-shape',
+  'bus-way',
   'feeder-count',
   'feeder-wire',
   'rail-kind',
@@ -72,8 +76,11 @@ const UNTOLD: readonly Untold[] = [
 
 /** Which of these nobody has told, of those that matter to how the track is fed. */
 export function untold(answers: Answers): Untold[] {
-  const pair = new Reader(answers).option('feed-by') === 'pair';
+  const reader = new Reader(answers);
+  const pair = reader.option('feed-by') === 'pair';
+  const atEnd = answers['bus-shape']?.kind === 'choice' && reader.option('bus-shape') === 'end';
   return UNTOLD.filter((id) => {
+    if (id === 'bus-way' && atEnd) return false;
     if (pair ? PAIR_HAS_NOT.includes(id) : id === 'track-shape') return false;
     return answers[id] === undefined || answers[id].kind === 'unknown';
   });
@@ -82,7 +89,8 @@ export function untold(answers: Answers): Untold[] {
 /** The answers with some fields that nobody has told at their worst or best. */
 export function taking(answers: Answers, fields: readonly Untold[], end: keyof Ends): Answers {
   const reader = new Reader(answers);
-  const ends = endsOf(reader.scale(), reader.number('track-length') ?? 1);
+  const track = reader.number('track-length') ?? 1;
+  const ends = endsOf(reader.scale(), track, reader.number('bus-length') ?? track);
   return { ...answers, ...Object.fromEntries(fields.map((id) => [id, ends[id][end]])) };
 }
 

@@ -4,7 +4,7 @@ import { districtsAlike } from '../../../engine/index.ts';
 import type { Conclusion, Divided, Planned, Reckoning } from '../../../wizards/enough-current/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
-import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import type { Free, Tone, WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer, Workings } from '../frame/index.ts';
 import { type ToDo, testedFirst, testThen, tonightOf } from './answer-texts.ts';
 import { Assumptions, assumptionLines, Rules } from './Details.tsx';
@@ -19,20 +19,24 @@ export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Prop
   const { say, numbers, answers } = props;
   const { layout } = divided;
   const texts = textsOf(divided, props);
-  const proved = provedFirst(divided, conclusion, props);
+  const told = quietFirst(divided, conclusion, props);
+  const proved = provedFirst(divided, conclusion, told, props);
+  const several = proved ?? told;
   const doubts = doubtsOf(divided, conclusion, say, numbers);
   return (
     <AnswerPage
       {...props}
       outcome={conclusion.outcome}
       verdict={verdictOf(divided, conclusion, say)}
-      several={proved === undefined ? undefined : { fixes: [conclusion.outcome], fix: proved }}
+      several={several === undefined ? undefined : { fixes: [conclusion.outcome], fix: several }}
       {...toDoOf(divided, conclusion, props, proved !== undefined)}
+      warnings={warningsHere(divided, { ...props, reckoning, conclusion })}
+      free={freeHere(divided, say)}
       tonight={tonightHere(divided, { ...props, reckoning, conclusion })}
       readFirst={conclusion.readFirst === undefined ? undefined : 'new'}
       numbers={layout === undefined ? undefined : <DistrictNumbers {...props} {...{ reckoning, divided, layout }} />}
       headline={texts.headline}
-      lead={texts.lead}
+      lead={otherPlan(divided) === undefined ? texts.lead : say('plan-too-small-lead')}
       doubts={doubts}
       assumed={assumptionLines({ ...props, reckoning })}
       {...(doubts.length === 0
@@ -43,6 +47,9 @@ export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Prop
       {...(layout === undefined
         ? {}
         : { figure: <Districts divided={divided} layout={layout} say={say} numbers={numbers} /> })}
+      {...(otherPlan(divided) === undefined
+        ? {}
+        : { others: <LargerPlan divided={divided} say={say} numbers={numbers} /> })}
       surer={
         <Surer
           items={props.left.map((question) => ({ question, could: say(`could-${question}`) }))}
@@ -104,19 +111,53 @@ function dependsOn({ layout, letters, untold }: Divided, say: Say, numbers: Numb
     : say('divided-depends-draws');
 }
 
+/** Where in its fix it stands how what only stands is muted, or parked. */
+const QUIET_STEPS = { muted: 0, parked: 1 } as const;
+
+/** The fix, with what is free before what is bought. */
+function quietFirst(
+  { onceQuiet }: Divided,
+  { outcome }: Conclusion,
+  { fixes }: Pick<Speaks, 'fixes'>,
+): FixWords | undefined {
+  const fix = fixes[outcome];
+  if (fix === undefined || onceQuiet === undefined) return fix;
+  const quiet = fixes['mute-and-park']?.steps[QUIET_STEPS[onceQuiet]];
+  return quiet === undefined ? fix : { ...fix, steps: [quiet, ...fix.steps] };
+}
+
 /** A short there may not switch off: that is tested before anything else is done. */
 function provedFirst(
   { toProve, planned }: Divided,
   { outcome }: Conclusion,
+  fix: FixWords | undefined,
   { fixes, say, language }: Speaks & Pick<Props, 'language'>,
 ): FixWords | undefined {
-  const fix = fixes[outcome];
   if (fix === undefined || toProve.length === 0 || BEFORE.has(outcome)) return;
   const there = say('step-prove-districts', { districts: listed(toProve, language) });
-  const [only] = toProve;
-  const isFirst = planned !== undefined && toProve.length === 1 && only === 'A';
-  return testedFirst(fix, fixes, isFirst ? say('step-prove-trip') : `${there} ${say('step-prove-trip')}`);
+  return testedFirst(
+    fix,
+    fixes,
+    isFirstOfPlan({ toProve, planned }) ? say('step-prove-trip') : `${there} ${say('step-prove-trip')}`,
+  );
 }
+
+/** Of a plan only the first district is there. */
+const isFirstOfPlan = ({ toProve, planned }: Pick<Divided, 'toProve' | 'planned'>): boolean =>
+  planned !== undefined && toProve.length === 1 && toProve[0] === 'A';
+
+/** A supply that may be too small to trip its unit, in this district or in those. */
+function warningsHere(divided: Divided, { conclusion, say, language }: Parameters<typeof tonightOf>[0]): string[] {
+  const { toProve } = divided;
+  if (toProve.length === 0 || BEFORE.has(conclusion.outcome)) return [];
+  if (isFirstOfPlan(divided)) return [say('trip-perhaps')];
+  return [say('trip-perhaps-districts', { districts: listed(toProve, language) })];
+}
+
+const freeHere = ({ onceQuiet, planned }: Divided, say: Say): Free[] =>
+  onceQuiet === undefined
+    ? []
+    : [{ what: say(`free-${onceQuiet}`), brings: say(planned === undefined ? 'then-divided' : 'then-plan') }];
 
 const BEFORE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level', 'read-both-labels']);
 
@@ -132,21 +173,47 @@ function toDoOf(divided: Divided, conclusion: Conclusion, speaks: Speaks, testFi
 }
 
 function remedyToDo(
-  { planned, layout, letters }: Divided,
+  { planned, layout, letters, onceQuiet }: Divided,
   { outcome }: Conclusion,
   { fixes, say, numbers }: Speaks,
 ): ToDo {
-  if (planned === undefined || layout?.advice.kind !== 'nothing') return { toDo: fixes[outcome]?.short ?? '' };
-  const { boosters, limit, buyAmps, cost } = planned;
-  const further = letters.length - 1;
-  const values = { count: further, limit: numbers.amps(limit), amps: numbers.amps(buyAmps) };
-  const many = further === 1 ? 'plan-to-do-one' : 'plan-to-do-many';
-  return { toDo: say(boosters === 0 ? 'plan-to-do-there' : many, values), price: costWords(cost, say, numbers) };
+  const does = layout?.advice.kind === 'nothing' || onceQuiet !== undefined;
+  const told = does && planned !== undefined ? { ...planned, districts: letters.length } : planned?.larger;
+  if (planned === undefined || told === undefined) return { toDo: fixes[outcome]?.short ?? '' };
+  return { toDo: boostersOf(planned, told, say, numbers), price: costWords(told.cost, say, numbers) };
+}
+
+/** So many districts of a plan beyond the first, by what each takes. */
+function boostersOf(
+  { limit, buyAmps }: Planned,
+  { districts, boosters }: Pick<NonNullable<Planned['larger']>, 'districts' | 'boosters'>,
+  say: Say,
+  numbers: Numbers,
+): string {
+  const values = { count: districts - 1, limit: numbers.amps(limit), amps: numbers.amps(buyAmps) };
+  const many = districts === 2 ? 'plan-to-do-one' : 'plan-to-do-many';
+  return say(boosters === 0 ? 'plan-to-do-there' : many, values);
+}
+
+/** The plan that would do without what is free, where that comes first. */
+const otherPlan = ({ planned, onceQuiet }: Divided): Planned['larger'] =>
+  onceQuiet === undefined ? undefined : planned?.larger;
+
+function LargerPlan({ divided, say, numbers }: Pick<TableProps, 'divided' | 'say' | 'numbers'>) {
+  const [larger, { planned }] = [otherPlan(divided), divided];
+  if (larger === undefined || planned === undefined) return null;
+  const what = boostersOf(planned, larger, say, numbers);
+  return (
+    <p>
+      {say('plan-larger', { count: larger.districts, what })}{' '}
+      <span class="price">{costWords(larger.cost, say, numbers)}</span>
+    </p>
+  );
 }
 
 /** What of the plan is there, what was taken, and whether it is wanted for the trains at all. */
 function planText({ letters, layout, evenly }: Divided, planned: Planned, say: Say, numbers: Numbers): string {
-  const { limit, amps, buyAmps, unitTold, supplyTold, spare, fewer, onceQuiet } = planned;
+  const { limit, amps, buyAmps, unitTold, supplyTold, spare, fewer } = planned;
   const values = { count: letters.length - 1, limit: numbers.amps(limit), amps: numbers.amps(amps) };
   const parts: readonly (readonly [string, boolean])[] = [
     [say('plan-only', values), true],
@@ -155,7 +222,6 @@ function planText({ letters, layout, evenly }: Divided, planned: Planned, say: S
     [say('plan-busiest'), !evenly],
     [say('plan-spare'), spare && layout?.advice.kind === 'nothing'],
     [fewer === undefined ? '' : say('plan-fewer', { count: fewer }), fewer !== undefined],
-    [onceQuiet === undefined ? '' : say(`plan-once-${onceQuiet}`), onceQuiet !== undefined],
   ];
   return parts.flatMap(([text, told]) => (told ? [text] : [])).join(' ');
 }
@@ -341,8 +407,8 @@ function DistrictNumbers({
 }
 
 /** What was taken of the districts. */
-const keptAs = ({ evenly }: Divided, say: Say): string[] => [
-  ...(evenly ? [say('divided-evenly')] : []),
+const keptAs = ({ evenly, planned }: Divided, say: Say): string[] => [
+  ...(evenly ? [say(planned?.busiestTold === true ? 'divided-evenly-told' : 'divided-evenly')] : []),
   say('divided-kept-kind'),
 ];
 

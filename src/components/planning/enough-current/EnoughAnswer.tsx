@@ -6,6 +6,7 @@ import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer, useReckoned } from '../frame/index.ts';
 import {
   fitsOf,
+  freeOf,
   headlineOf,
   leadOf,
   levelsOf,
@@ -38,7 +39,8 @@ export function EnoughAnswer(props: Props) {
   if (conclusion.divided !== undefined)
     return <DividedAnswer {...props} reckoning={reckoning} conclusion={conclusion} divided={conclusion.divided} />;
   const headline = headlineOf(found);
-  const others = helpful(conclusion);
+  // Where nothing stands on the track there is nothing to help.
+  const others = reckoning.trains === 0 ? [] : helpful(conclusion);
   const { power } = reckoning;
   // What was asked is answered beside what comes before it.
   const beside =
@@ -59,6 +61,7 @@ export function EnoughAnswer(props: Props) {
       doubts={doubtsOf(found, beside)}
       assumed={assumptionLines(found)}
       {...toDoOf(found)}
+      free={freeOf(found)}
       saidAbove={SAID_ABOVE.has(outcome) || headline === props.fixes[outcome]?.title}
       readFirst={buysToDo(conclusion) ? conclusion.readFirst : undefined}
       {...(beside === undefined && conclusion.mayMove === undefined
@@ -199,7 +202,7 @@ function Others({ conclusion, home, ...found }: Found) {
       )}
       <ul class="others">
         {others.map((remedy) => (
-          <li key={remedy.id}>
+          <li key={`${remedy.id} ${remedy.usable.length}`}>
             <a href={`${home}fixes/${remedy.id}/`}>{remedyName(remedy, found)}</a>{' '}
             <span class="price">{costWords(remedy.cost, say, numbers)}</span>{' '}
             <span class={`tag ${remedy.verdict}`}>{say(`verdict-${remedy.verdict}`)}</span>

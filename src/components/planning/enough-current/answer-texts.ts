@@ -5,7 +5,7 @@ import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-curre
 import { isTold } from '../../../wizards/enough-current/index.ts';
 import type { FixWords, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
-import { costWords, type Tone, tripTest, type WorkedOutProps } from '../frame/index.ts';
+import { costWords, type Free, isTripTest, type Tone, tripTest, type WorkedOutProps } from '../frame/index.ts';
 
 interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes' | 'answers' | 'language'> {
   readonly reckoning: Reckoning;
@@ -45,6 +45,8 @@ export function headlineOf({ reckoning, conclusion, fixes, say }: Found): string
   if (outcome === 'read-both-labels' && areNamed(reckoning.unread)) return say('headline-labels-few');
   if (saysAboveUsual(reckoning, conclusion)) return say(`headline-above-usual${kind === 'depends' ? '-perhaps' : ''}`);
   if (power === undefined || BEFORE_THE_TRAINS.has(outcome)) return fixes[outcome]?.title ?? '';
+  if (kind === 'depends' && deciding !== undefined && fleet.moving === 0 && reckoning.trains > 0)
+    return say('headline-depends-standing');
   if (kind === 'depends' && deciding !== undefined)
     return say(`headline-depends-${deciding.unknown}`, { moving: fleet.moving });
   return trainsLine(reckoning, power, say);
@@ -57,7 +59,8 @@ const staysUnplugged = ({ power, unread }: Reckoning): boolean =>
   unread.some((id) => id.startsWith('unit-input'));
 
 /** What may not be read past, right below the verdict: each a paragraph. */
-export function warningsOf({ reckoning, conclusion, say, numbers }: Found): string[] {
+export function warningsOf(found: Found): string[] {
+  const { reckoning, conclusion, say, numbers } = found;
   const { power, scale } = reckoning;
   if (power === undefined) return [];
   const { rails, trip, beyondNorm } = power;
@@ -71,10 +74,16 @@ export function warningsOf({ reckoning, conclusion, say, numbers }: Found): stri
     ...(rails.finding === 'above-range'
       ? [say(rails.known ? 'rails-above-range' : 'rails-perhaps-above-range', volts)]
       : []),
-    ...(trip?.kind === 'perhaps' ? [say('trip-perhaps')] : []),
+    ...(trip?.kind === 'perhaps' ? [say(isTested(found) ? 'trip-perhaps' : 'trip-perhaps-till')] : []),
     ...(beyondNorm ? [say('beyond-norm')] : []),
   ];
 }
+
+/** Among the steps is the test that settles whether a short trips the unit. */
+const isTested = (found: Found): boolean => {
+  const fix = severalOf(found)?.fix ?? found.fixes[found.conclusion.outcome];
+  return fix?.steps.some(isTripTest) === true;
+};
 
 /** What is tried says what the answer would: its word, its headline, and what may not be read past. */
 export function triedOf(found: Found): { readonly tone: Tone; readonly word: string; readonly sentence: string } {
@@ -250,15 +259,19 @@ export function tonightOf({ reckoning, conclusion, say }: Found): string | undef
   const { moving } = reckoning.fleet;
   // That what stands is too much has been said already.
   const said = (outcome === 'mute-and-park' && conclusion.chosen === undefined) || reckoning.trains === 0;
-  const most = parkedTonight(conclusion, moving, say) ?? mostTonight(tight, enough, moving, say);
-  const parts = [...(said ? [] : [most]), ...beside(reckoning, outcome, say)];
+  const mix = mixOf(reckoning, say);
+  const most = parkedTonight(conclusion, moving, mix, say) ?? mostTonight(tight, enough, moving, mix, say);
+  const parts = [...(said ? [] : [most]), ...beside(reckoning, outcome, said, say)];
   return parts.length === 0 ? undefined : parts.join(' ');
 }
 
+/** How many may move holds for trains that are mixed like all that were named; empty where these are alike. */
+const mixOf = ({ fleet }: Reckoning, say: Say): string => (fleet.trains.length > 1 ? ` ${say('in-your-mix')}` : '');
+
 /** A short may not switch it off; why is told above already where that is perhaps. */
-function beside({ power }: Reckoning, outcome: string, say: Say): string[] {
+function beside({ power }: Reckoning, outcome: string, alone: boolean, say: Say): string[] {
   if (outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level') return [say('tonight-beside')];
-  return power?.trip?.kind === 'perhaps' ? [say('tonight-beside-it')] : [];
+  return power?.trip?.kind === 'perhaps' ? [say(alone ? 'tonight-beside-alone' : 'tonight-beside-it')] : [];
 }
 
 /** How many may move beyond what is wished, which is told for tonight already; and what is free, where nothing before has said it. */
@@ -269,12 +282,13 @@ export function fitsOf({ reckoning, conclusion, say }: Found): string[] {
   const some = mayMove.enough < mayMove.tight ? 'fits' : 'fits-all';
   const most = mayMove.enough < 1 ? 'fits-tight' : some;
   return [
-    ...(mayMove.tight < fleet.moving ? [] : [say(most, { enough: mayMove.enough, tight: mayMove.tight })]),
+    ...(mayMove.tight < fleet.moving
+      ? []
+      : [say(most, { enough: mayMove.enough, tight: mayMove.tight, mix: mixOf(reckoning, say) })]),
     ...(more !== undefined && more.count > 0
       ? [say('fits-more', { n: more.count, kind: say(`kind-${more.kind}`) })]
       : []),
     ...freeFirst(conclusion, fleet.moving, say),
-    ...onceQuietOf(conclusion, say),
     ...evenDivided(conclusion, say),
   ];
 }
@@ -286,12 +300,12 @@ function parkingHelps({ mayMove, chosen }: Conclusion, wished: number): boolean 
 }
 
 /** How many may move as it stands, or with all that waits parked: up to the limit, and with room to spare; undefined where that brings no more, or is told elsewhere. */
-function parkedTonight(conclusion: Conclusion, wished: number, say: Say): string | undefined {
+function parkedTonight(conclusion: Conclusion, wished: number, mix: string, say: Say): string | undefined {
   const { tight = 0, alone = 0, aloneEnough = 0 } = conclusion.mayMove ?? {};
   if (!parkingHelps(conclusion, wished) || BEFORE_THE_TRAINS.has(conclusion.outcome)) return undefined;
   const words = tight < 1 ? 'tonight-parked' : 'tonight-or';
   const all = aloneEnough < 1 || aloneEnough >= alone;
-  return say(all ? `${words}-all` : words, { tight, moving: alone, enough: aloneEnough });
+  return say(all ? `${words}-all` : words, { tight, moving: alone, enough: aloneEnough, mix });
 }
 
 /** The same where something comes before the trains: until then one stays beside it, whatever runs. */
@@ -308,22 +322,24 @@ function evenDivided({ outcome, remedies }: Conclusion, say: Say): string[] {
   return [say('fits-divided', { districts: most?.usable.length ?? 1, moving })];
 }
 
-/** How many districts would do for all that is wished, once what stands is quiet. */
-function onceQuietOf(
-  { onceQuiet: { muted, parked } = { muted: undefined, parked: undefined } }: Conclusion,
-  say: Say,
-): string[] {
-  const districts = (n: number): string => say(n === 1 ? 'districts-one' : 'districts-many', { n });
+/** What is free and comes before what is bought: a measurement that may spare it, and what spares districts once it stands quiet. */
+export function freeOf({ conclusion, say }: Pick<Found, 'conclusion' | 'say'>): Free[] {
+  const { onceQuiet, chosen, kind, deciding } = conclusion;
+  const { muted, parked } = onceQuiet ?? {};
+  const districts = (n: number): string =>
+    say('then-districts', { districts: say(n === 1 ? 'districts-one' : 'districts-many', { n }) });
+  const measures = kind === 'depends' && deciding?.unknown === 'train-draws' && (chosen?.ratings.length ?? 0) > 0;
   return [
-    ...(muted === undefined ? [] : [say('once-muted', { districts: districts(muted) })]),
-    ...(parked === undefined ? [] : [say('once-parked', { districts: districts(parked) })]),
+    ...(measures ? [{ what: say('free-measured'), brings: say('then-measured') }] : []),
+    ...(muted === undefined ? [] : [{ what: say('free-muted'), brings: districts(muted) }]),
+    ...(parked === undefined ? [] : [{ what: say('free-parked'), brings: districts(parked) }]),
   ];
 }
 
 /** How many may move of those that are wished, and how many of them with room to spare. */
-function mostTonight(tight: number, enough: number, wished: number, say: Say): string {
+function mostTonight(tight: number, enough: number, wished: number, mix: string, say: Say): string {
   if (tight < 1 && wished > 0) return say('tonight-none');
-  const most = say(tight >= wished ? 'tonight-all' : 'tonight', { moving: tight });
+  const most = say(tight >= wished ? 'tonight-all' : 'tonight', { moving: tight, mix });
   if (enough >= Math.min(tight, wished)) return most;
   return `${most} ${say(enough < 1 ? 'tonight-tight' : 'tonight-easily', { moving: enough })}`;
 }
@@ -333,6 +349,8 @@ export function remedyName(remedy: Remedy, { fixes, say, numbers }: Pick<Found, 
   const { counts, ratings } = remedy;
   const short = fixes[remedy.id]?.short ?? remedy.id;
   if (remedy.limit !== undefined) return largerBoosters(remedy, remedy.limit, say, numbers);
+  if (remedy.id === 'mute-and-park' && counts.muted !== undefined)
+    return say(counts.parked === undefined ? 'remedy-mute' : 'remedy-mute-and-park', { n: counts.parked ?? 0 });
   if (ratings.length > 0) return withRatings(remedy, short, say, numbers);
   if (counts.moving !== undefined && counts.parked !== undefined)
     return say('remedy-fewer-parked', { short, n: counts.moving });

@@ -13,6 +13,12 @@ import { useStages } from './use-stages.ts';
 /** The look of a verdict; its word is the wizard's. `open`: not known yet. */
 export type Tone = 'ample' | 'enough' | 'tight' | 'short' | 'stop' | 'open';
 
+/** What is done first and costs nothing, and what it brings. */
+export interface Free {
+  readonly what: string;
+  readonly brings: string;
+}
+
 interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly verdict: { readonly tone: Tone; readonly word: string };
   readonly headline: string;
@@ -42,6 +48,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   /** The headline says what the title of the fix would, so that the title is left out. */
   readonly saidAbove?: boolean;
   readonly price?: string | undefined;
+  /** What costs nothing and comes before what is bought. */
+  readonly free?: readonly Free[];
   /** What is to be read before anything is bought. */
   readonly readFirst?: ReadFirst | 'new' | undefined;
   /** How many trains fit. */
@@ -80,7 +88,7 @@ export function AnswerPage(props: AnswerPageProps) {
     lead,
     said: [
       [props.warnings ?? [], unfolded ? [] : (props.tonight ?? [])].flat(),
-      [unfolded ? [] : toDoLine(props, fix), first ?? []].flat(),
+      [(props.free ?? []).map((one) => freeLine(one, say)), unfolded ? [] : toDoLine(props, fix), first ?? []].flat(),
       [...(props.doubts ?? [])],
     ],
     fix,
@@ -116,6 +124,9 @@ export function AnswerPage(props: AnswerPageProps) {
   );
 }
 
+const freeLine = ({ what, brings }: Free, say: AnswerProps['say']): string =>
+  `${what} (${say('costs-nothing')}). ${brings}`;
+
 const toDoLine = ({ toDo, price, say }: AnswerPageProps, fix: FixWords): string =>
   `${say('to-do-title')}: ${toDo ?? fix.title}. ${price ?? fix.effort}`;
 
@@ -124,6 +135,7 @@ function ToDo({
   fix,
   first,
   toDo,
+  free = [],
   saidAbove = false,
   price,
   say,
@@ -131,6 +143,11 @@ function ToDo({
   const told = toDo ?? (saidAbove ? undefined : fix.title);
   return (
     <div class="to-do">
+      {free.map(({ what, brings }) => (
+        <p key={what}>
+          {what} <span class="price">({say('costs-nothing')}).</span> {brings}
+        </p>
+      ))}
       <h2 class="h3">{told ?? say('to-do-title')}</h2>
       {first !== undefined && <p>{first}</p>}
       <p class="price">{price ?? fix.effort}</p>

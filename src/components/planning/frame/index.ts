@@ -1,6 +1,6 @@
 // What this room lets out.
 
-export type { Tone } from './AnswerPage.tsx';
+export type { Free, Tone } from './AnswerPage.tsx';
 export { AnswerPage } from './AnswerPage.tsx';
 export type { AnswerProps } from './answer-props.ts';
 export { costWords } from './cost-words.ts';
@@ -10,5 +10,5 @@ export { Assumed, assumedLines } from './KnownAnswers.tsx';
 export { useReckoned } from './reckon.ts';
 export { Surer } from './Surer.tsx';
 export { Trial, TrialResult, useSettled, useTrial } from './Trial.tsx';
-export { tripTest } from './trip-test.ts';
+export { isTripTest, tripTest } from './trip-test.ts';
 export { Workings } from './Workings.tsx';

@@ -77,8 +77,10 @@ const dependsOnTrains = ({ trainsUntold, only, because }: Placement): boolean =>
   trainsUntold && !only && (because === 'enough' || because === 'amperes' || because === 'traffic');
 
 /** What runs on alone may not switch off in a short either. */
-function tonightOf({ outcome, toProve, alike }: Placement, say: Say): string | undefined {
-  const doubts = toProve.length > 0 || alike?.kept?.proves === true ? [say('tonight-beside')] : [];
+function tonightOf({ outcome, toProve, alike, arrangements }: Placement, say: Say): string | undefined {
+  // The supply of the command station stays in tonight, though it may be the one that is exchanged.
+  const runsOn = outcome === 'two-supplies-alike' && arrangements[0]?.stages[0]?.trip === 'perhaps';
+  const doubts = toProve.length > 0 || alike?.kept?.proves === true || runsOn ? [say('tonight-beside')] : [];
   if (outcome === 'two-supplies-alike') return [say('place-tonight-unplug'), ...doubts].join(' ');
   return doubts[0];
 }

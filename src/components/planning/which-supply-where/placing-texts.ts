@@ -185,7 +185,12 @@ function alikeSteps(
   const keep =
     kept === undefined || stays === undefined
       ? undefined
-      : { n: kept.supply + 1, unit: say(`place-${kept.unit}`), ...supplyValues(stays, say, numbers) };
+      : {
+          n: kept.supply + 1,
+          other: 2 - kept.supply,
+          unit: say(`place-${kept.unit}`),
+          ...supplyValues(stays, say, numbers),
+        };
   const words: Readonly<Record<number, string>> = {
     [CHOOSE]: keep === undefined ? say('place-step-neither') : say('place-step-keep', keep),
     [GET]: buy.map((one) => getWords(one, say, numbers)).join(' '),
@@ -202,5 +207,5 @@ const getWords = ({ unit, supply, above }: Wanted, say: Say, numbers: Numbers): 
   say('place-step-get', {
     ...supplyValues(supply, say, numbers),
     unit: say(`place-${unit}`),
-    above: numbers.ampsExactly(above),
+    above: numbers.amps(above, 'at-least'),
   });

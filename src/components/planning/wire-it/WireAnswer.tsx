@@ -2,7 +2,7 @@
 import type { SupplyTrip, WiringCandidate } from '../../../engine/index.ts';
 import { byMoneyThenTime, isAboveUsual, SCALE_RANGE } from '../../../engine/index.ts';
 import type { QuestionId } from '../../../wizards/planning/index.ts';
-import type { NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
+import type { Missing, NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { inOrderOfWork, isTripSure, partsOf, shortDrawn, wire } from '../../../wizards/wire-it/index.ts';
 import { partsOf as blamed, ShortsAlong, VoltsAlong } from '../../figures/shared/index.ts';
 import { Caution, together } from '../../fix/index.ts';
@@ -37,9 +37,19 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
     return <AnswerPage {...page} only={true} readFirst={found.buys ? 'input' : undefined} />;
   if (found.kind === 'not-known') {
     const missing = <WhatIsMissing {...props} found={found} />;
+    const { uncounted } = found;
     return (
       <AnswerPage
         {...page}
+        several={toFindOut(found, props)}
+        warnings={uncounted === undefined ? [] : warningsOf(uncounted, say, numbers)}
+        tonight={say('wire-tonight-watch')}
+        {...(uncounted === undefined
+          ? {}
+          : {
+              decides: <Tell {...props} id="feeder-count" />,
+              surer: <MakeSurer {...props} wiring={uncounted} />,
+            })}
         figure={missing}
         doubts={missingLines(found, say, numbers)}
         assumed={assumedFor(found, props)}
@@ -88,7 +98,8 @@ function chipOf(found: WireFound, say: Say): { readonly tone: Tone; readonly wor
 const MOST_NAMED = 2;
 
 function headlineOf(found: WireFound, say: Say, language: string): string {
-  if (found.kind === 'not-known') return say('wire-headline-wiring-not-known');
+  if (found.kind === 'not-known')
+    return say(found.uncounted === undefined ? 'wire-headline-wiring-not-known' : 'wire-headline-uncounted');
   if (found.kind === 'stopped') return say(`wire-headline-${found.outcome}`);
   if (found.kind !== 'wiring') return say('wire-headline-nothing-left');
   const { outcome, supply, sure, now } = found;
@@ -125,12 +136,28 @@ function partsNamed({ chosen, pair }: Wiring, say: Say): string[] {
 
 function leadFor(found: WireFound, say: Say, numbers: Numbers): string {
   if (found.kind === 'wiring') return leadOf(found, say, numbers);
+  if (found.kind === 'not-known' && found.uncounted !== undefined)
+    return `${presentOf(found.uncounted, say, numbers)} ${say('wire-lead-uncounted', { n: found.uncounted.plan.feeders.length })}`;
   if (found.kind === 'not-known')
     return say(isUntold(found) ? 'wire-lead-not-known-trip' : 'wire-lead-not-known', {
       trip: numbers.amps(found.trip),
     });
   if (found.kind === 'stopped') return stoppedLead(found, say, numbers);
   return say(`along-problem-${found.because}`, { part: blamed(found.parts, say) });
+}
+
+/** What each step of finding out tells; the first is for all of them. */
+const FOUND_BY: readonly (Missing | undefined)[] = [undefined, 'wire', 'wire', 'way', 'track', 'feeders'];
+
+/** Only the steps that find what is missing. */
+function toFindOut({ missing, outcome }: NotKnown, { fixes }: Pick<WorkedOutProps, 'fixes'>) {
+  const fix = fixes[outcome];
+  if (fix === undefined) return;
+  const steps = fix.steps.filter((_, at) => {
+    const part = FOUND_BY[at];
+    return part === undefined || missing.includes(part);
+  });
+  return { fixes: [outcome], fix: { ...fix, steps } };
 }
 
 /** What there is to buy rests on a trip current or a supply that nobody has read. */
@@ -174,7 +201,7 @@ function tonightOf({ now, tonight, supply }: Wiring, say: Say, numbers: Numbers)
   if (now === undefined) return say('wire-tonight-nothing');
   const weak = MAY_NOT_TRIP.some((rule) => now.fails.includes(rule));
   const told = [
-    ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight) })]),
+    ...(tonight === undefined ? [] : [say('wire-tonight-amps', { amps: numbers.amps(tonight, 'at-most') })]),
     ...(weak ? [say(tonight === undefined ? 'wire-tonight-watch' : 'wire-tonight-also')] : []),
     // Why is said above already.
     ...(!weak && supply?.kind === 'perhaps'
@@ -199,6 +226,7 @@ function priceOf(one: WiringCandidate | undefined, say: Say, numbers: Numbers): 
 /** Which question tells it, of those beyond the quick answer. */
 const TOLD_BY: Partial<Readonly<Record<Untold, QuestionId>>> = {
   'bus-shape': 'bus-shape',
+  'bus-way': 'bus-shape',
   'feeder-count': 'feeders',
   'feeder-wire': 'feeders',
   'rail-kind': 'rail-kind',
@@ -208,11 +236,14 @@ const TOLD_BY: Partial<Readonly<Record<Untold, QuestionId>>> = {
 function Decides({ wiring, say, onAsk }: WithWiring & Pick<WorkedOutProps, 'onAsk'>) {
   const { kind, on } = wiring.sure;
   const [first] = on;
-  if (kind !== 'depends' || first === undefined) return null;
-  const question = TOLD_BY[first];
+  return kind !== 'depends' || first === undefined ? null : <Tell id={first} say={say} onAsk={onAsk} />;
+}
+
+function Tell({ id, say, onAsk }: Pick<WorkedOutProps, 'say' | 'onAsk'> & { readonly id: Untold }) {
+  const question = TOLD_BY[id];
   return (
     <p>
-      <b>{say('wire-decides')}</b> {say(`wire-untold-${first}`)}{' '}
+      <b>{say('wire-decides')}</b> {say(`wire-untold-${id}`)}{' '}
       {question !== undefined && (
         <button class="button quiet" type="button" onClick={() => onAsk(question)}>
           {say('wire-tell')}
@@ -357,9 +388,14 @@ function enoughWords({ track, way, least, feeder }: NotKnown['enough'][number], 
   });
 }
 
-function leadOf({ now, chosen, others, trip, plan, supply }: Wiring, say: Say, numbers: Numbers): string {
-  const facts = factsOf({ trip, plan, supply }, say, numbers);
-  const present = now === undefined ? say('along-problem-no-operating-point') : say('wire-lead-now', facts(now));
+const presentOf = ({ now, ...wiring }: Wiring, say: Say, numbers: Numbers): string =>
+  now === undefined
+    ? say('along-problem-no-operating-point')
+    : say('wire-lead-now', factsOf(wiring, say, numbers)(now));
+
+function leadOf(wiring: Wiring, say: Say, numbers: Numbers): string {
+  const { now, chosen, others, supply } = wiring;
+  const present = presentOf(wiring, say, numbers);
   if (chosen === undefined) return `${present} ${say('wire-lead-nothing')}`;
   if (chosen !== now) return present;
   const noticed = supply?.kind === 'surely' ? ` ${say('wire-lead-noticed')}` : '';

@@ -1,0 +1,215 @@
+// Whole answers, drawn as a browser draws them: what they say from the verdict down to the last step, and that no part contradicts another.
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test, vi } from 'vitest';
+
+vi.mock('../../src/components/planning/frame/reckon.ts', () => ({
+  useReckoned: (_: string, answers: unknown, here: (answers: unknown) => unknown) => here(answers),
+}));
+vi.mock('../../src/components/planning/frame/use-stages.ts', () => ({ useStages: (last: number) => last }));
+vi.mock('../../src/components/planning/frame/Surer.tsx', () => ({ Surer: () => null }));
+vi.mock('../../src/components/link/Share.tsx', () => ({ Share: () => null }));
+vi.mock('../../src/components/planning/enough-current/WhatIf.tsx', () => ({ WhatIf: () => null }));
+
+import { EnoughAnswer } from '../../src/components/planning/enough-current/EnoughAnswer.tsx';
+import { WhichSupplyAnswer } from '../../src/components/planning/which-supply-where/WhichSupplyAnswer.tsx';
+import { WireAnswer } from '../../src/components/planning/wire-it/WireAnswer.tsx';
+import { inMeasures, Numbers } from '../../src/components/words/index.ts';
+import type { FixWords, StepWords } from '../../src/components/words/words.ts';
+import { sayer } from '../../src/components/words/words.ts';
+import type { WizardId } from '../../src/wizards/index.ts';
+import { replay } from '../../src/wizards/planning/index.ts';
+import { told, WIZARDS } from '../wizards/told.ts';
+import { stepsOf, wordsOf } from './folder.ts';
+
+const ANSWERS = {
+  'enough-current': EnoughAnswer,
+  'which-supply-where': WhichSupplyAnswer,
+  'wire-it': WireAnswer,
+} as const;
+
+const SENTENCES: Readonly<Record<string, string>> = Object.fromEntries(
+  wordsOf('en', 'words').flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
+);
+
+const TEST_JOB_ID = 'load-test-and-coin';
+const TEST_JOB = { title: 'Load test, then coin', href: '/en/fixes/load-test-and-coin/' };
+const FIXES: Readonly<Record<string, FixWords>> = Object.fromEntries(
+  wordsOf('en', 'fixes').map((page): [string, FixWords] => {
+    const text = (name: string): string => String(page.data[name] ?? '');
+    const steps = stepsOf(page).map(
+      ({ text: act, job }): StepWords => ({
+        do: act,
+        cautions: [],
+        ...(job === TEST_JOB_ID ? { job: TEST_JOB } : {}),
+      }),
+    );
+    const named = { title: text('title'), short: text('short'), effort: text('effort') };
+    return [page.id, { ...named, lead: '', because: '', needs: '', before: [], steps, verify: '', next: '' }];
+  }),
+);
+
+interface Drawn {
+  /** From the verdict to the buttons, and the rest above the steps. */
+  readonly top: string;
+  readonly rest: string;
+  readonly steps: readonly string[];
+}
+
+/** The answer to what is told, tags taken out. */
+function drawn(wizard: WizardId, texts: Readonly<Record<string, string>>): Drawn {
+  const machine = WIZARDS.find(({ name }) => name === wizard)?.machine;
+  if (machine === undefined) throw new Error(wizard);
+  const { used, left, snapshot } = replay(machine, told(texts));
+  if (snapshot.value !== 'surer' && snapshot.value !== 'worked-out') throw new Error(String(snapshot.value));
+  const numbers = new Numbers('en', 'metric', SENTENCES);
+  const { words, fixes } = inMeasures({ words: SENTENCES, fixes: FIXES }, numbers);
+  const given = {
+    ...{ say: sayer(words, 'en'), numbers, fixes, cautions: {}, inGarden: false, language: 'en' },
+    ...{ home: '/en/', release: '1.0.0', answers: used, questions: {}, left },
+    onAsk: () => undefined,
+    onTell: () => undefined,
+  };
+  const html = renderToString(h(ANSWERS[wizard], given));
+  const plain = html
+    .replaceAll(/<svg[\s\S]*?<\/svg>/g, '')
+    .replaceAll(/<[^>]+>/g, ' ')
+    .replaceAll(/[\s\u00a0\u202f]+/g, ' ');
+  const [above = '', below = ''] = plain.split(': step by step');
+  const [top = '', ...rest] = above.split(SENTENCES['to-do-start'] ?? '');
+  return { top, rest: rest.join(' '), steps: below.split(/Step \d+ of \d+/).slice(1) };
+}
+
+const dc = (volts: number, amps: number) => ({
+  ...{ 'supply-kind': 'dc', 'supply-volts': `${volts} V`, 'supply-amps': `${amps} A`, 'supply-plug': 'centre-plus' },
+});
+const unit = (limit: number, input = '14-24 V') => ({
+  ...{ 'unit-limit': `${limit} A`, 'unit-input': 'dc', 'unit-input-volts': input, 'unit-plug': 'centre-plus' },
+});
+const trains = (scale: string, modern: number, moving: number) => ({
+  ...{ system: 'two-rail', scale, modern: String(modern), older: '0', moving: String(moving) },
+});
+const CLUB = { ...trains('h0', 40, 14), sound: '20', stored: '0', ...dc(18, 5), ...unit(5) };
+const plan = (districts: number, amps = 6, busiest = 'unknown') => ({
+  ...{ divided: 'planned', 'plan-districts': String(districts), 'plan-limit': '5 A', 'plan-amps': `${amps} A` },
+  'plan-busiest': busiest,
+});
+const enough = (texts: Readonly<Record<string, string>>): Drawn => drawn('enough-current', texts);
+
+const DEMANDS_TEST = /test it/i;
+const DOES_TEST = /Prove that a short/;
+
+describe('a supply that may be too small to trip its unit', () => {
+  test.each([
+    [
+      'six of ten in a garden, where larger boosters take its place',
+      { ...trains('1', 10, 6), ...dc(22, 5), ...unit(5) },
+    ],
+    ['two of four in a garden', { ...trains('1', 4, 2), ...dc(22, 5), ...unit(5) }],
+    ['five of ten', { ...trains('h0', 10, 5), ...dc(16, 3), ...unit(3) }],
+    ['a club', CLUB],
+    ['a plan that will do', { ...CLUB, ...plan(4) }],
+    ['a plan on equal supplies', { ...CLUB, ...plan(4, 5) }],
+    ['a plan that is too small', { ...CLUB, ...plan(3) }],
+  ])('is said on top, and where a test is asked for a step does it: %s', (_, texts) => {
+    const { top, steps } = enough(texts);
+    expect(top).toMatch(/too small to trip/);
+    expect(top).toMatch(/Stay beside it/);
+    expect(DEMANDS_TEST.test(top)).toBe(DOES_TEST.test(steps.join(' ')));
+  });
+
+  test('in wiring: the bar names what its last step does', () => {
+    const { top, steps } = drawn('wire-it', { ...WIRE, 'supply-amps': '3 A' });
+    expect(top).toMatch(/the coin after it/);
+    expect(steps.at(-1)).toMatch(/Load test, then coin/);
+  });
+
+  test('beside a booster whose supply is exchanged: the one that runs tonight is named', () => {
+    const two = {
+      ...{ system: 'two-rail', scale: 'h0' },
+      ...Object.fromEntries(
+        (['station', 'booster'] as const).flatMap((name, at) => [
+          [`${name}-limit`, at === 0 ? '3 A' : '5 A'],
+          [`${name}-input`, 'dc'],
+          [`${name}-input-volts`, '14-20 V'],
+          [`${name}-plug`, 'centre-plus'],
+          [`${name}-rails`, 'follows'],
+        ]),
+      ),
+      ...{ 'one-kind': 'dc', 'one-volts': '16 V', 'one-amps': '3 A', 'one-plug': 'centre-plus' },
+      ...{ 'two-kind': 'dc', 'two-volts': '18 V', 'two-amps': '5 A', 'two-plug': 'centre-plus' },
+    };
+    const { top, steps } = drawn('which-supply-where', two);
+    expect(top).toMatch(/unplug the booster’s supply.*Stay beside it/);
+    expect(steps[1]).toMatch(/Supply 2 .* is for the command station. Supply 1 is left over/);
+    expect(steps[2]).toMatch(/From 5\.1 A on/);
+  });
+});
+
+describe('what is free', () => {
+  test('stands before what is bought, with its price: in a club', () => {
+    expect(enough(CLUB).top).toMatch(/sound of standing trains off \(costs nothing\).*3 districts.*more boosters/);
+  });
+
+  test('and in a plan that does once what stands is quiet, with its step; the larger plan is told below with its price', () => {
+    const { top, rest, steps } = enough({ ...CLUB, ...plan(3) });
+    expect(top).toMatch(/sound of standing trains off \(costs nothing\).*your plan would do.*2 boosters of 5 A/);
+    expect(steps[1]).toMatch(/^ ?Turn the sound off/);
+    expect(rest).toMatch(/4 districts, shared evenly: 3 boosters of 5 A, each with a supply of 6 A 360 to 1,110/);
+  });
+
+  test('a plan with one busy district: how many boosters, and their price', () => {
+    expect(enough({ ...CLUB, ...plan(3, 6, '5') }).top).toMatch(/3 boosters of 5 A.*360 to 1,110/);
+  });
+});
+
+test('four districts are told with the three that are tight beside them', () => {
+  const { top, rest } = enough({ ...trains('1', 10, 6), ...dc(22, 8), ...unit(6) });
+  expect(top).toMatch(/3 more boosters/);
+  expect(rest).toMatch(/2 more boosters, each with a supply of 8 A 240 to 740 [\s\S]*? tight/);
+});
+
+test('how many may move is told of trains that are mixed like all of them, where they differ', () => {
+  expect(enough(CLUB).top).toMatch(/up to 9 of your mix moving/);
+  expect(enough({ ...trains('h0', 10, 5), ...dc(16, 3), ...unit(3) }).rest).not.toMatch(/of your mix/);
+});
+
+describe('with nothing that moves', () => {
+  test('tonight is not left out, and no breakers are praised for no trains', () => {
+    const { top, rest } = enough({ ...trains('h0', 0, 0), ...dc(16, 3), ...unit(3) });
+    expect(top).toMatch(/Tonight: stay beside it/);
+    expect(rest).not.toMatch(/Breakers/);
+  });
+
+  test('nothing is enough for no moving trains', () => {
+    expect(enough({ ...trains('h0', 6, 0), ...dc(16, 3), ...unit(3) }).top).not.toMatch(/0 moving/);
+  });
+});
+
+test('a share told of the busiest district that is less than the mean is not called untold', () => {
+  const { rest } = enough({ ...CLUB, ...plan(3, 6, '3') });
+  expect(rest).toMatch(/Taken as shared evenly/);
+  expect(rest).not.toMatch(/nobody has told/);
+});
+
+const WIRE = {
+  ...{ system: 'two-rail', scale: 'h0', ...dc(16, 5) },
+  ...{ 'wire-volts': '16 V', 'wire-trip': '3 A', 'wire-amps': '2 A' },
+  ...{ 'bus-length': '14 m', 'bus-wire': '0.75 mm2', 'track-length': '14 m', 'feed-by': 'bus' },
+};
+
+describe('wiring', () => {
+  test('tonight is less than what was just called not enough', () => {
+    expect(drawn('wire-it', WIRE).top).toMatch(/not enough.*at most 1\.9 A/);
+  });
+
+  test('a ring whose feeders nobody has counted asks for these alone, and keeps warning and tonight', () => {
+    const { top, rest, steps } = drawn('wire-it', {
+      ...WIRE,
+      ...{ 'supply-amps': '3 A', 'bus-shape': 'ring', 'bus-way': 'unknown' },
+    });
+    expect(top).toMatch(/Count the feeders.*may give way first.*pull the plug/);
+    expect(steps).toHaveLength(2);
+    expect(rest).not.toMatch(/The way:|The track:|The wire:/);
+  });
+});
