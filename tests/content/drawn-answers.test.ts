@@ -148,12 +148,12 @@ describe('a supply that may be too small to trip its unit', () => {
 
 describe('what is free', () => {
   test('stands before what is bought, with its price: in a club', () => {
-    expect(enough(CLUB).top).toMatch(/sound of standing trains off \(costs nothing\).*3 districts.*more boosters/);
+    expect(enough(CLUB).top).toMatch(/Mute standing trains \(costs nothing\).*3 districts.*more boosters/);
   });
 
   test('and in a plan that does once what stands is quiet, with its step; the larger plan is told below with its price', () => {
     const { top, rest, steps } = enough({ ...CLUB, ...plan(3) });
-    expect(top).toMatch(/sound of standing trains off \(costs nothing\).*your plan would do.*2 boosters of 5 A/);
+    expect(top).toMatch(/Mute standing trains \(costs nothing\).*your plan would do.*2 boosters of 5 A/);
     expect(steps[1]).toMatch(/^ ?Turn the sound off/);
     expect(rest).toMatch(/4 districts, shared evenly: 3 boosters of 5 A, each with a supply of 6 A 360 to 1,110/);
   });

@@ -150,7 +150,8 @@ const isFirstOfPlan = ({ toProve, planned }: Pick<Divided, 'toProve' | 'planned'
 function warningsHere(divided: Divided, { conclusion, say, language }: Parameters<typeof tonightOf>[0]): string[] {
   const { toProve } = divided;
   if (toProve.length === 0 || BEFORE.has(conclusion.outcome)) return [];
-  if (isFirstOfPlan(divided)) return [say('trip-perhaps')];
+  // Of a plan only the first is there, and tonight says to stay beside it.
+  if (isFirstOfPlan(divided)) return [];
   return [say('trip-perhaps-districts', { districts: listed(toProve, language) })];
 }
 

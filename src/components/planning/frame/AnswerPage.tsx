@@ -130,7 +130,7 @@ const freeLine = ({ what, brings }: Free, say: AnswerProps['say']): string =>
 const toDoLine = ({ toDo, price, say }: AnswerPageProps, fix: FixWords): string =>
   `${say('to-do-title')}: ${toDo ?? fix.title}. ${price ?? fix.effort}`;
 
-/** The one thing to do, with what has to be read before anything is bought, its price, and the ways to its steps and proof. */
+/** The one thing to do after what is free, the ways to its steps and proof, its price, and what has to be read before anything is bought. */
 function ToDo({
   fix,
   first,
@@ -149,8 +149,6 @@ function ToDo({
         </p>
       ))}
       <h2 class="h3">{told ?? say('to-do-title')}</h2>
-      {first !== undefined && <p>{first}</p>}
-      <p class="price">{price ?? fix.effort}</p>
       <p class="acts">
         <a class="button" href="#step-1">
           {say('to-do-start')}
@@ -158,6 +156,8 @@ function ToDo({
         <a href="#steps">{say('step-all', { n: fix.steps.length })}</a>
         <a href="#proof">{say('to-do-proof')}</a>
       </p>
+      <p class="price">{price ?? fix.effort}</p>
+      {first !== undefined && <p>{first}</p>}
     </div>
   );
 }
