@@ -108,14 +108,22 @@ describe('a supply that may be too small to trip its unit', () => {
     ['two of four in a garden', { ...trains('1', 4, 2), ...dc(22, 5), ...unit(5) }],
     ['five of ten', { ...trains('h0', 10, 5), ...dc(16, 3), ...unit(3) }],
     ['a club', CLUB],
-    ['a plan that will do', { ...CLUB, ...plan(4) }],
-    ['a plan on equal supplies', { ...CLUB, ...plan(4, 5) }],
-    ['a plan that is too small', { ...CLUB, ...plan(3) }],
   ])('is said on top, and where a test is asked for a step does it: %s', (_, texts) => {
     const { top, steps } = enough(texts);
     expect(top).toMatch(/too small to trip/);
     expect(top).toMatch(/Stay beside it/);
     expect(DEMANDS_TEST.test(top)).toBe(DOES_TEST.test(steps.join(' ')));
+  });
+
+  // There the next line says so, and a bar above it would push the first act off the screen of a phone.
+  test.each([
+    ['will do', plan(4)],
+    ['has equal supplies', plan(4, 5)],
+    ['is too small', plan(3)],
+  ])('in a plan that %s: tonight says to stay beside it, and a step does the test', (_, planned) => {
+    const { top, steps } = enough({ ...CLUB, ...planned });
+    expect(top).toMatch(/Stay beside it/);
+    expect(steps.join(' ')).toMatch(DOES_TEST);
   });
 
   test('in wiring: the bar names what its last step does', () => {
@@ -159,7 +167,9 @@ describe('what is free', () => {
   });
 
   test('a plan with one busy district: how many boosters, and their price', () => {
-    expect(enough({ ...CLUB, ...plan(3, 6, '5') }).top).toMatch(/3 boosters of 5 A.*360 to 1,110/);
+    const { top, rest } = enough({ ...CLUB, ...plan(3, 6, '5') });
+    expect(top).toMatch(/3 boosters of 5 A/);
+    expect(rest).toMatch(/360 to 1,110/);
   });
 });
 
