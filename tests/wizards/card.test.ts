@@ -68,6 +68,14 @@ describe('the card', () => {
     ]);
   });
 
+  test('says what helped where all is well, and calls nothing still possible', () => {
+    const left = [{ fixClass: 'one-rail', chance: 0.55 }];
+    const lines = cardLines({ complaint: 'trips-at-gap', told, left, helped: 'Written anew', checks, say, numbers }, 0);
+    expect(lines).toContain('Done last, and all is well: Written anew.');
+    expect(lines.join(' ')).not.toContain('the repair one-rail');
+    expect(lines.join(' ')).not.toContain('Still possible');
+  });
+
   test('is short enough for a forum post with its link, however much was told', () => {
     const everything = Object.fromEntries(SIGN_MODEL.checks.map(({ id, options }) => [id, options[0] ?? '']));
     const anyLeft = fc.array(

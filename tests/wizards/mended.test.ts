@@ -1,7 +1,7 @@
 // Who writes a decoder anew and finds all well has put it right: the walk ends there.
 import { describe, expect, test } from 'vitest';
 import { NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
-import { mendedByCheck, withoutMending } from '../../src/wizards/put-it-right/index.ts';
+import { mendedByCheck, mendingCheck, withoutMending } from '../../src/wizards/put-it-right/index.ts';
 
 const told = (seen: Readonly<Record<string, string>>) => ({ ...NOTHING_TOLD, seen, toldFirst: true });
 const SEEN = { 'one-or-all': 'acts-otherwise', 'what-happens': 'acts-otherwise', 'write-anew': 'cured' };
@@ -18,6 +18,18 @@ describe('A decoder written anew, after which all is well', () => {
     const sitting = { 'danger-now': 'none' };
     const { state, fixClass } = replayWalk('one-locomotive-only', parseWalk(address, sitting).told, sitting);
     expect({ state, fixClass }).toEqual({ state: 'solved', fixClass: 'decoder-muddled' });
+  });
+
+  test('may have cleared a double heading whose own page had not helped', () => {
+    const seen = { 'one-or-all': 'deaf', 'what-happens': 'stops-lit', 'read-its-decoder': 'double-heading' };
+    const refused = { ...told({ ...seen, 'write-anew': 'cured' }), tried: ['consist-left-over'] };
+    expect(mendedByCheck('one-locomotive-only', refused)).toBe('consist-left-over');
+    expect(mendingCheck(refused.seen)).toBe('write-anew');
+  });
+
+  test('is not put down to a cause that it clears seldom', () => {
+    const seen = { ...SEEN, 'vehicle-in-the-hand': 'loose-inside', 'what-happens': 'jerks', 'one-or-all': 'runs-badly' };
+    expect(mendedByCheck('one-locomotive-only', told(seen))).not.toBe('loco-loose-contact');
   });
 
   test('has mended nothing where it did not help', () => {

@@ -13,13 +13,16 @@ import type { WalkWords } from './words.ts';
 
 interface SolvedProps extends PartProps {
   readonly context: WalkContext;
+  /** The check that put it right by being done, where one did. */
+  readonly by: string | undefined;
   readonly made: Made | undefined;
   readonly card: () => readonly string[];
 }
 
 export function Solved(props: SolvedProps) {
-  const { context, say, home, made, card } = props;
+  const { context, by, say, home, made, card } = props;
   const fixClass = context.fixed.at(-1) ?? '';
+  const cause = causesNamed(context.fixed, say);
   return (
     <WithFix {...props} fixClass={fixClass}>
       {({ fix }) => (
@@ -31,8 +34,9 @@ export function Solved(props: SolvedProps) {
             {say('walk-solved-title')}
           </h1>
           <p class="lead">
-            {say('walk-solved-lead', { cause: context.fixed.map((one) => say(`class-${one}`)).join(say('and-then')) })}
+            {by === undefined ? say('walk-solved-lead', { cause }) : say('walk-solved-by', { what: by })}
           </p>
+          {by !== undefined && <p>{say('walk-solved-perhaps', { cause })}</p>}
           <p>{fix.verify}</p>
           {(context.isolation === 'cannot' || context.phase === 'cannot') && <p>{say('walk-solved-unproven')}</p>}
           <p>
@@ -52,6 +56,10 @@ export function Solved(props: SolvedProps) {
     </WithFix>
   );
 }
+
+/** Repairs by the names of what they mend. */
+export const causesNamed = (fixed: readonly string[], say: PartProps['say']): string =>
+  fixed.map((one) => say(`class-${one}`)).join(say('and-then'));
 
 interface HandedOnProps extends PartProps {
   readonly context: WalkContext;

@@ -9,6 +9,7 @@ import {
   CANNOT,
   leavesATrace,
   mendedByCheck,
+  mendingCheck,
   NOTHING_TOLD,
   placeInParts,
   placeOf,
@@ -23,9 +24,10 @@ import { type Address, useHeading } from '../shared/index.ts';
 import { inMeasures, type Numbers, type Say } from '../words/index.ts';
 import { PuttingBack, Waiting } from './Afterwards.tsx';
 import { Asked } from './Asked.tsx';
+import type { CardProps } from './card.ts';
 import { cardLines } from './card.ts';
 import { Danger } from './Danger.tsx';
-import { HandedOn, Solved } from './Ends.tsx';
+import { causesNamed, HandedOn, Solved } from './Ends.tsx';
 import { Equipping } from './Equipping.tsx';
 import { Fixing, Proposing } from './Fix.tsx';
 import { Possible } from './Possible.tsx';
@@ -77,7 +79,7 @@ export function WalkOn(props: WalkOnProps) {
   const card = useCallback(
     (): readonly string[] =>
       cardLines(
-        { complaint, told, left: possibleNow(walk.context).shown, proposed, checks: all.checks, say, numbers },
+        { complaint, told, ...leftOf(walk, all.checks, say), proposed, checks: all.checks, say, numbers },
         location.href.length,
       ),
     [complaint, told, walk, proposed, all, say, numbers],
@@ -96,6 +98,18 @@ export function WalkOn(props: WalkOnProps) {
       {danger === undefined && <Beside {...beside} />}
     </div>
   );
+}
+
+/** What is still possible; where all is well again, what helped instead. */
+function leftOf({ state, context }: Walk, checks: WalkWords['checks'], say: Say): Pick<CardProps, 'left' | 'helped'> {
+  if (state !== 'solved') return { left: possibleNow(context).shown };
+  return { left: [], helped: mendedBy(context, checks) ?? causesNamed(context.fixed, say) };
+}
+
+/** How a check is called that put it right by being done. */
+function mendedBy({ answers }: Walk['context'], checks: WalkWords['checks']): string | undefined {
+  const by = mendingCheck(Object.fromEntries(answers.map(({ check, option }) => [check, option])));
+  return by === undefined ? undefined : checks[by]?.known;
 }
 
 const withSeen = (told: Told, check: string, option: string): Told => ({
@@ -303,7 +317,7 @@ function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: N
         />
       );
     case 'solved':
-      return <Solved {...parts} context={context} made={made} card={card} />;
+      return <Solved {...parts} context={context} by={mendedBy(context, checks)} made={made} card={card} />;
     case 'handed-on':
       return (
         <HandedOn
@@ -342,7 +356,9 @@ function putBack(told: Told, fixClass: string, done: boolean): Told {
 /** A check that puts it right by being done ends the walk: what it mended has helped. */
 function ended(told: Told, complaint: ComplaintId): Told {
   const mended = mendedByCheck(complaint, told);
-  return mended === undefined || told.fixed.includes(mended) ? told : { ...told, fixed: [...told.fixed, mended] };
+  if (mended === undefined || told.fixed.includes(mended)) return told;
+  const others = (tried: readonly string[]): string[] => tried.filter((one) => one !== mended);
+  return { ...told, tried: others(told.tried), left: others(told.left), fixed: [...told.fixed, mended] };
 }
 
 /** What seemed to help did not; nor did the check that seemed to. */

@@ -16,6 +16,8 @@ export interface CardProps {
   readonly left: readonly { readonly fixClass: string; readonly chance: number }[];
   /** The fix that is proposed now: it is said first, and not among those that are left. */
   readonly proposed?: string | undefined;
+  /** What was done last, after which all is well: then nothing else is called still possible. */
+  readonly helped?: string | undefined;
   readonly checks: Readonly<Record<string, CheckNames>>;
   readonly say: Say;
   readonly numbers: Numbers;
@@ -23,7 +25,7 @@ export interface CardProps {
 
 /** The lines of a card; together no longer than a post with a link of that many characters. */
 export function cardLines(
-  { complaint, told, left, proposed, checks, say, numbers }: CardProps,
+  { complaint, told, left, proposed, helped, checks, say, numbers }: CardProps,
   linkLength: number,
 ): string[] {
   const answers = Object.entries(told.seen)
@@ -34,13 +36,15 @@ export function cardLines(
     const name = say(`class-${one}`);
     return told.left.includes(one) ? say('walk-left-as-changed', { name }) : name;
   });
+  const possible = helped === undefined ? left : [];
   const named = ({ fixClass, chance }: (typeof left)[number]): string =>
     `${say(`class-${fixClass}`)} (${likely(chance, say, numbers)})`;
   const parts: Parts = {
     told: answers,
     tried,
-    now: left.filter(({ fixClass }) => fixClass === proposed).map(named),
-    left: left.filter(({ fixClass }) => fixClass !== proposed).map(named),
+    helped: helped === undefined ? [] : [helped],
+    now: possible.filter(({ fixClass }) => fixClass === proposed).map(named),
+    left: possible.filter(({ fixClass }) => fixClass !== proposed).map(named),
   };
   const write = (some: Parts): string[] => [
     say(`complaint-${complaint}`),
@@ -51,7 +55,7 @@ export function cardLines(
   return shortened(parts, write, Math.max(LEAST_LENGTH, CARD_LENGTH - linkLength));
 }
 
-const LINES = ['told', 'tried', 'now', 'left'] as const;
+const LINES = ['told', 'tried', 'helped', 'now', 'left'] as const;
 type Parts = Readonly<Record<(typeof LINES)[number], readonly string[]>>;
 
 function lineOf(line: (typeof LINES)[number], shown: readonly string[], all: number, say: Say): string {

@@ -12,22 +12,36 @@ const MENDS = { 'write-anew': { option: 'cured', sign: 'written-anew', value: 'c
 const done = (seen: Told['seen']) =>
   Object.entries(MENDS).flatMap(([check, of]) => (seen[check] === of.option ? [{ check, ...of }] : []));
 
-/** The likeliest fix class of what a check has put right; undefined where none has. */
+/** The check that was done last and has put it right; undefined where none has. */
+export const mendingCheck = (seen: Told['seen']): string | undefined => done(seen)[0]?.check;
+
+/**
+ * The likeliest fix class of what a check has put right; undefined where none has. A repair that was tried counts too: what it should have
+ * cleared may still have been there, and the check has cleared it.
+ */
 export function mendedByCheck(complaint: ComplaintId, told: Told): string | undefined {
   const [one] = done(told.seen);
   if (one === undefined) return undefined;
-  const shows = new Set(
-    SIGN_MODEL.causes.filter(({ shows: row }) => mentions(row[one.sign], one.value)).map(({ fixClass }) => fixClass),
-  );
   const answers = Object.entries(told.seen).flatMap(([check, option]) =>
     option === CANNOT ? [] : [{ check, option }],
   );
-  const { tools, tried } = told;
-  const state = stateOf({ complaint, answers, skipped: [], tools, tried, trusted: new Set() });
-  return signPosterior(walkModelNow(), state).findings.find(({ fixClass }) => shows.has(fixClass))?.fixClass;
+  const state = stateOf({ complaint, answers, skipped: [], tools: told.tools, tried: [], trusted: new Set() });
+  const { causes } = signPosterior(walkModelNow(), state);
+  const likely = causes.filter(({ fault }) => SURELY.has(wordOf(fault, one.sign, one.value) ?? ''));
+  const [best] = likely.toSorted((a, b) => b.chance - a.chance);
+  return CLASS_OF.get(best?.fault ?? '');
 }
 
-const mentions = (row: unknown, value: string): boolean => typeof row === 'object' && row !== null && value in row;
+/** A cause that a check puts right seldom is not what it was because the check was done. */
+const SURELY: ReadonlySet<string> = new Set(['always', 'usually']);
+const CLASS_OF = new Map(SIGN_MODEL.causes.map(({ id, fixClass }) => [id, fixClass]));
+
+function wordOf(cause: string, sign: string, value: string): string | undefined {
+  const row: unknown = SIGN_MODEL.causes.find(({ id }) => id === cause)?.shows[sign];
+  if (typeof row !== 'object' || row === null) return undefined;
+  const word: unknown = Object.entries(row).find(([name]) => name === value)?.[1];
+  return typeof word === 'string' ? word : undefined;
+}
 
 /** The answers without those that said so. */
 export function withoutMending(seen: Told['seen']): Told['seen'] {
