@@ -28,7 +28,12 @@ describe('A decoder written anew, after which all is well', () => {
   });
 
   test('is not put down to a cause that it clears seldom', () => {
-    const seen = { ...SEEN, 'vehicle-in-the-hand': 'loose-inside', 'what-happens': 'jerks', 'one-or-all': 'runs-badly' };
+    const seen = {
+      ...SEEN,
+      'vehicle-in-the-hand': 'loose-inside',
+      'what-happens': 'jerks',
+      'one-or-all': 'runs-badly',
+    };
     expect(mendedByCheck('one-locomotive-only', told(seen))).not.toBe('loco-loose-contact');
   });
 

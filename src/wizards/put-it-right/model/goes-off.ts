@@ -5,8 +5,8 @@ import type { CheckId } from './checks/index.ts';
 import type { OpeningId } from './openings.ts';
 import { OPENINGS } from './openings.ts';
 import { gapQuestions, ONE_PART, PARTS_CHECK } from './second-part.ts';
-
-type Options = Readonly<Partial<Record<CheckId, readonly string[]>>>;
+import type { Options, Supposed } from './supposed.ts';
+import { SUPPOSED } from './supposed.ts';
 
 /** Checks whose words need something that went off. */
 export const ABOUT_GOING_OFF = ['what-goes-dark', 'how-it-comes-back', 'dim-or-snap'] as const satisfies CheckId[];
@@ -124,5 +124,13 @@ export function senselessFor(complaint: string, answers: readonly Seen[]): Reado
     ...(told(OF_NO_PLACE) ? ABOUT_A_PLACE : []),
     ...(told(OF_ONE_VEHICLE) ? ABOUT_WHICH : []),
     ...gapQuestions(complaint, told({ [PARTS_CHECK]: [ONE_PART] })),
+    ...SUPPOSED.flatMap((one) => (isExcluded(one, complaint, told) ? one.checks : [])),
   ]);
+}
+
+function isExcluded(of: Supposed, complaint: string, told: (options: Options) => boolean): boolean {
+  const byTitle = of.titles?.some((one) => one === complaint) === true;
+  const byOthers = of.allBut?.every((one) => one !== complaint) === true;
+  const { unless = {} } = of;
+  return (byTitle || byOthers || told(of.told)) && !told(unless);
 }

@@ -1,0 +1,123 @@
+// What the words of a check suppose of the trouble: of whoever came with something else, or told so, it is not asked. It is only not asked;
+// whoever tells such a thing is heard. The model's rows know nothing of it.
+import type { CheckId } from './checks/index.ts';
+import type { OpeningId } from './openings.ts';
+
+/** Check id to answers of it. */
+export type Options = Readonly<Partial<Record<CheckId, readonly string[]>>>;
+
+export interface Supposed {
+  readonly checks: readonly CheckId[];
+  /** Complaints whose title excludes it; or all but those. */
+  readonly titles?: readonly OpeningId[];
+  readonly allBut?: readonly OpeningId[];
+  /** Answers that exclude it. */
+  readonly told: Options;
+  /** Answers that say it after all. */
+  readonly unless?: Options;
+}
+
+/** Titles and answers of one vehicle alone. */
+const OF_ONE = [
+  'one-locomotive-only',
+  'trips-when-set-on',
+  'programming-fails',
+] as const satisfies readonly OpeningId[];
+const ONE_VEHICLE: Options = {
+  'one-or-all': [
+    ...(['deaf', 'runs-badly', 'another-number', 'shorts-alone', 'runs-off', 'stops-later'] as const),
+    ...(['lights-only', 'acts-otherwise'] as const),
+  ],
+  'which-vehicles': ['one-vehicle'],
+};
+
+/** Titles and answers of a trouble that is none of the track. */
+const NOT_OF_THE_TRACK = [
+  ...(['accessories-misbehave', 'handhelds-dead', 'programming-fails'] as const),
+] as const satisfies readonly OpeningId[];
+const OFF_THE_TRACK: Options = {
+  'what-happens': ['acts-otherwise', 'cannot-be-read', 'handhelds-dead', 'accessories-wrong'],
+  'which-places': ['off-track'],
+};
+
+/** Titles of people whose two parts stand in them. A reversing section does not make it several. */
+const TELL_OF_PARTS = [
+  ...(['stops-at-gap', 'trips-at-gap', 'still-runs-past-gap', 'jerks-at-gap', 'shuts-down-after-swap'] as const),
+] as const satisfies readonly OpeningId[];
+
+const SECTION: Options = { 'which-places': ['in-the-loop', 'on-the-turntable'] };
+
+export const SUPPOSED: readonly Supposed[] = [
+  // Turnouts or signals that act up.
+  {
+    checks: [
+      ...(['accessory-moment', 'one-accessory-or-all', 'accessories-without-trains', 'exchange-accessories'] as const),
+    ],
+    allBut: ['accessories-misbehave'],
+    told: {},
+    unless: {
+      'what-happens': ['accessories-wrong'],
+      'dead-since-a-short': ['accessory'],
+      'which-case-hot': ['accessory'],
+      'accessory-moment': ['after-trip-or-power-up', 'when-trains-run', 'several-at-once', 'only-by-itself', 'always'],
+      'one-accessory-or-all': ['one', 'two-as-one', 'far-ones', 'all', 'now-one-now-another'],
+    },
+  },
+  // A decoder that can be read.
+  {
+    checks: ['read-its-decoder', 'write-anew'],
+    told: { 'what-happens': ['cannot-be-read'], 'programming-track': ['cannot-read', 'shorts-there'] },
+    unless: { 'programming-track': ['works', 'others-take-it'] },
+  },
+  // Settings of which nothing wrong is known yet.
+  {
+    checks: ['write-anew'],
+    told: { 'read-its-decoder': ['other-number', 'double-heading', 'direct-allowed'] },
+  },
+  // Many trains.
+  {
+    checks: ['what-trains', 'count-the-draw'],
+    titles: OF_ONE,
+    told: { ...ONE_VEHICLE, ...OFF_THE_TRACK },
+    unless: { 'which-vehicles': ['only-many'], 'when-it-happens': ['with-traffic'] },
+  },
+  // A reversing section.
+  {
+    checks: ['what-reverses', 'does-it-reverse', 'short-locomotive-through-loop', 'follow-the-red-rail'],
+    titles: [...TELL_OF_PARTS, ...NOT_OF_THE_TRACK, ...OF_ONE],
+    told: {
+      ...OFF_THE_TRACK,
+      ...ONE_VEHICLE,
+      'which-places': ['that-part', 'with-distance', 'anywhere', 'off-track'],
+    },
+    unless: SECTION,
+  },
+  // A trouble of the track, where turnouts lie.
+  {
+    checks: ['live-frogs'],
+    titles: [...NOT_OF_THE_TRACK, 'one-locomotive-only'],
+    told: { ...OFF_THE_TRACK, 'which-places': ['with-distance', 'off-track'] },
+    unless: { 'which-places': ['at-a-turnout'], 'when-it-happens': ['when-thrown'] },
+  },
+  // A trouble that has a place on the track.
+  { checks: ['which-places'], titles: NOT_OF_THE_TRACK, told: OFF_THE_TRACK },
+  // Commands that do not come from the throttles as they should.
+  {
+    checks: ['what-the-handhelds-do', 'exchange-handhelds', 'meter-control-bus'],
+    titles: ['all-slow', 'slow-far-away', 'short-not-noticed'],
+    told: {
+      'what-happens': ['slow-or-dim', 'fast-or-bright', 'hums', 'gets-hot', 'shown-occupied', 'cannot-be-read'],
+      'one-accessory-or-all': ['one', 'two-as-one', 'far-ones'],
+    },
+    unless: {
+      'what-happens': ['handhelds-dead'],
+      'what-the-handhelds-do': ['all-dead', 'one-dead', 'restarts', 'late-or-lost', 'acts-by-itself'],
+    },
+  },
+  // Whether there are several parts is not known yet.
+  {
+    checks: ['how-many-parts'],
+    titles: TELL_OF_PARTS,
+    told: { 'what-goes-dark': ['one-after-the-other'] },
+  },
+];
