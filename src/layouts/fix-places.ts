@@ -173,6 +173,7 @@ export const FIX_PLACES = {
       'address-zero',
       'motor-noise',
       'motor-stuck',
+      'wheels-slip',
       'cannot-be-read',
       'programs-others',
     ],

@@ -222,6 +222,7 @@ const NOT_ON_THE_TABLE = {
   'accessory-on-bus': 'the control bus is a plug in a socket, not a pair of wires',
   'computer-not-connected': 'the table has no computer that acts',
   'motor-stuck': 'a motor of the table turns whenever it is told to',
+  'wheels-slip': 'a wheel of the table always grips',
   'parked-across-loop': 'the table has one vehicle on the move, and none that stands at a loop',
   'frog-wrong-rail': 'the table has nothing that switches a frog by itself',
   'false-short': 'a stage of the table goes off for a reason only',

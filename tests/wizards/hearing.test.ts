@@ -150,3 +150,35 @@ describe('On the reported cases, as they were told', () => {
     expect(chips.filter((agrees) => agrees).length / chips.length).toBeGreaterThanOrEqual(0.75);
   });
 });
+
+describe('Words that decide', () => {
+  test.each([
+    ['with the third train the command station restarts', 'booster-lamp/goes-out-and-on'],
+    ['aan het eind van de zaal valt alles weg', 'which-places/with-distance'],
+    ['yesterday I cleaned the wheels', 'last-change/vehicle'],
+    ['the decoders get hot', 'what-happens/gets-hot'],
+    ['one decoder after the other dies, and the bulbs go too', 'what-happens/fast-or-bright'],
+    ['it smelled for a moment', 'danger-now/browned'],
+    ['it shorts even on the programming track', 'programming-track/shorts-there'],
+    ['Its wheels spin on the hill', 'what-happens/wheels-spin'],
+    ['it does not pull its ten wagons any more', 'what-happens/wheels-spin'],
+    ['am Berg drehen die Räder durch', 'what-happens/wheels-spin'],
+    ['the more trains run the lights fade', 'what-happens/slow-or-dim'],
+  ])('“%s” is heard as %s', (text, answer) => {
+    expect(heardIn(text)).toContain(answer);
+  });
+
+  test('what pulls less is not heard as slow or dim', () => {
+    expect(heardIn('it does not pull its ten wagons any more')).not.toContain('what-happens/slow-or-dim');
+  });
+});
+
+describe('One that was only handled', () => {
+  test.each([
+    ['I programmed one engine and now all of them have that number', 'which-vehicles/one-vehicle'],
+    ['the meter says 14.8 volts all over', 'which-places/anywhere'],
+    ['I run it from a bench supply', 'last-change/supply'],
+  ])('“%s” is not heard as %s', (text, answer) => {
+    expect(heardIn(text)).not.toContain(answer);
+  });
+});

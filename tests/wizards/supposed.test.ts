@@ -153,3 +153,33 @@ describe('A question', () => {
         expect(options.get(check), check).toEqual(expect.arrayContaining([...named]));
   });
 });
+
+/** A locomotive gets hot wherever it runs, since another supply. */
+const HOT: Told = {
+  'which-case-hot': 'locomotive',
+  'which-vehicles': 'every-one',
+  'one-or-all': 'all-alike',
+  'when-it-happens': 'after-minutes',
+  'which-places': 'anywhere',
+};
+
+describe('Danger', () => {
+  test.each(['none-of-these', 'short-not-noticed', 'all-slow', 'dead-since-a-short'] as const)(
+    '%s: is said by the first answer, and is no second guess',
+    (complaint) => {
+      const tools = ['multimeter', 'second-supply'] as const;
+      for (const danger of ['none', 'warm-or-was-hot', 'browned']) {
+        const proposed: string[] = [];
+        let seen: Told = { 'danger-now': danger, 'what-happens': 'gets-hot', 'last-change': 'supply' };
+        for (let step = 0; step < 12; step++) {
+          const told = { ...NOTHING_TOLD, toldFirst: true, tools, seen, tried: proposed };
+          const { check, fixClass } = replayWalk(complaint, told, seen);
+          if (check !== undefined) seen = { ...seen, [check]: HOT[check] ?? CANNOT };
+          else if (fixClass !== undefined) proposed.push(fixClass);
+          else break;
+        }
+        expect(proposed, danger).not.toContain('switch-off-now');
+      }
+    },
+  );
+});

@@ -154,6 +154,35 @@ const TROUBLES: readonly Trouble[] = [
     told: { 'unit-settings': 'zero-runs', 'what-happens': 'hums' },
     page: 'address-zero',
   },
+  {
+    says: 'an engine whose wheels spin on the climb, everything else is fine',
+    complaint: 'one-locomotive-only',
+    told: { 'what-happens': 'wheels-spin' },
+    page: 'wheels-slip',
+  },
+  {
+    says: 'trains of any length slip at the same climb',
+    complaint: 'stops-at-a-spot',
+    told: { 'what-happens': 'wheels-spin', 'which-places': 'one-spot' },
+    page: 'wheels-slip',
+  },
+  {
+    says: 'it hums, and the lights of all fade a little more with each train, worse each year',
+    complaint: 'none-of-these',
+    told: {
+      'what-happens': 'hums',
+      'one-or-all': 'all-alike',
+      'last-change': 'time',
+      'when-it-happens': 'with-traffic',
+    },
+    page: 'supply-defect',
+  },
+  {
+    says: 'decoders and bulbs die one after the other since another supply',
+    complaint: 'none-of-these',
+    told: { 'danger-now': 'warm-or-was-hot', 'what-happens': 'fast-or-bright', 'last-change': 'supply' },
+    page: 'volts-too-high',
+  },
 ];
 
 const THREE = 3;

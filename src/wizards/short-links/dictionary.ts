@@ -69,7 +69,7 @@ export const WORDS = wordsIn(`
   link-missing link-missing-held feed-reversed forgotten-path unlike-supplies overload-district stored-energy system
   aim scale draw fleet sound measured moving evening boosters coaches accessories supply-label unit-label rails
   own-use station-label booster-label supply-one supply-two wire-need bus track bus-shape feeders rail-kind divided
-  our-districts plan busier larger-unit kept-apart
+  our-districts plan busier larger-unit kept-apart wheels-slip
 `);
 
 const COMMON = `
@@ -182,7 +182,7 @@ const WALK = entriesIn(`${COMMON}
   phase 3 fine reversed cannot
   danger-now 4 none as-always warm-or-was-hot browned smoke-heat-or-damage analogue-transformer cannot
   old-transformer 3 none old-wires still-connected cannot
-  what-happens 5 switches-off stops-dark stops-lit slow-or-dim fast-or-bright jerks runs-by-itself accessories-wrong gets-hot shown-occupied handhelds-dead cannot-be-read only-shown hums just-testing house-fuse tingle cannot acts-otherwise
+  what-happens 5 switches-off stops-dark stops-lit slow-or-dim fast-or-bright jerks runs-by-itself accessories-wrong gets-hot shown-occupied handhelds-dead cannot-be-read only-shown hums just-testing house-fuse tingle cannot acts-otherwise wheels-spin
   when-it-happens 4 all-the-time from-switch-on at-the-gap when-set-on at-another-place when-thrown with-traffic after-minutes after-a-short in-mid-run while-programming at-walking-pace now-and-then cannot
   what-goes-dark 3 nothing-goes-off only-that-part everything-at-once one-after-the-other cannot
   how-it-comes-back 4 never-off blink seconds minutes button when-removed stays cannot
@@ -273,7 +273,7 @@ const WALK = entriesIn(`${COMMON}
   one-or-all 4 all-alike deaf runs-badly another-number shorts-alone runs-off disturbs-others stops-later lights-only cannot acts-otherwise
   same-locomotive-in-old-part 3 obeys does-not poorly shorts-there cannot
   on-plain-direct-current 3 runs does-not poorly shorts-there cannot
-  vehicle-in-the-hand 4 nothing wheel-wrong wipers loose-inside body-touches parts-out stiff cannot
+  vehicle-in-the-hand 4 nothing wheel-wrong wipers loose-inside body-touches parts-out stiff cannot no-grip
   read-its-decoder 3 right other-number double-heading direct-allowed cannot keys-or-delays
   write-anew 3 no-change cured not-taken cannot
   programming-track 3 works cannot-read others-take-it shorts-there cannot

@@ -26,6 +26,7 @@ const SAY_LIGHTS: Options = {
     ...(['stops-dark', 'stops-lit', 'slow-or-dim', 'fast-or-bright'] as const),
     ...(['accessories-wrong', 'shown-occupied', 'gets-hot', 'cannot-be-read', 'house-fuse', 'tingle'] as const),
     'acts-otherwise',
+    'wheels-spin',
   ],
 };
 /** Troubles of a title in which the unit goes off, or that are none of a train. */
@@ -40,7 +41,7 @@ const LIGHTS_TELL_NOTHING: ReadonlySet<string> = new Set([
  */
 const STAYS_ON: ReadonlySet<string> = new Set([
   ...(['stops-lit', 'slow-or-dim', 'fast-or-bright', 'runs-by-itself', 'accessories-wrong', 'gets-hot'] as const),
-  ...(['shown-occupied', 'handhelds-dead', 'cannot-be-read', 'hums', 'acts-otherwise'] as const),
+  ...(['shown-occupied', 'handhelds-dead', 'cannot-be-read', 'hums', 'acts-otherwise', 'wheels-spin'] as const),
 ]);
 
 /** Complaints whose title names these troubles and no other. */

@@ -207,6 +207,7 @@ export const OPENINGS = [
       'unit-set-low': 0.3,
       'socket-damaged': 0.5,
       'waits-for-button': 0.3,
+      'supply-ripples': 1,
     },
   },
   // A short is reported at switching on, with nothing moving.
@@ -360,6 +361,7 @@ export const OPENINGS = [
       'unit-set-low': 1,
       'sagging-accessories': 0.3,
       'wet-ballast': 0.4,
+      'wheels-slip': 2,
     },
   },
   // A jerk, a flicker or a sound restart at the gap.
@@ -480,7 +482,7 @@ export const OPENINGS = [
       'address-zero': 5,
       'dead-joint': 1,
       'supply-limit': 1,
-      'rail-volts-too-high': 1,
+      'rail-volts-too-high': 3,
       'accessory-short': 0.7,
       'moving-contact': 0.5,
       'wheelset-short': 0.5,
@@ -664,6 +666,7 @@ export const OPENINGS = [
       'kit-unit': 0.7,
       'rail-volts-too-high': 0.5,
       'motor-noise': 0.3,
+      'supply-ripples': 0.5,
     },
   },
   // Nothing works anywhere.
@@ -748,6 +751,7 @@ export const OPENINGS = [
       'decoder-disturbs': 1,
       'read-on-main': 0.7,
       suppressor: 1,
+      'wheels-slip': 6,
     },
   },
   // Trains stop or stutter at one place that is no gap.
@@ -781,6 +785,7 @@ export const OPENINGS = [
       'frog-wrong-rail': 4,
       'frog-cross-district': 0.7,
       'wheelset-at-turnouts': 0.7,
+      'wheels-slip': 3,
     },
   },
   // A train starts by itself, or does not stop.
@@ -921,6 +926,7 @@ export const OPENINGS = [
       'stage-order': 0.5,
       'dead-joint': 1,
       'waits-for-button': 1,
+      'supply-ripples': 0.5,
     },
   },
   // Handhelds or their bus are dead, or start anew.
@@ -1024,6 +1030,8 @@ export const OPENINGS = [
       'binding-locomotive': 1,
       'dead-joint': 0.7,
       'decoder-damaged': 0.7,
+      'wheels-slip': 1,
+      'supply-ripples': 3,
     },
   },
   // A vehicle trips it when it is set on.

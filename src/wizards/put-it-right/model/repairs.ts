@@ -40,6 +40,7 @@ export const PRICES = {
   'computer-not-connected': 'cheap',
   'blink-code': 'cheap',
   'waits-for-button': 'cheap',
+  'wheels-slip': 'cheap',
   'false-short': 'cheap',
   'not-enough': 'dear',
   'supply-too-small': 'dear',

@@ -9,7 +9,7 @@ export const CORE_SIGNS = [
   // obey; slow or dim; a jerk, stutter or flicker; something runs or moves by itself; turnouts or signals act up; something gets hot;
   // an empty track is shown as occupied; handhelds or their bus are dead; a decoder cannot be read; only a lamp or message complains; the
   // fuse or the residual-current switch of the house goes; metal parts tingle; trains too fast, lamps too bright; it only hums, buzzes or ticks;
-  // it drives, but keys do other things than they did, lights are wrong, or it starts and stops late.
+  // it drives, but keys do other things than they did, lights are wrong, or it starts and stops late; wheels turn and the train does not follow.
   {
     id: 'trouble',
     values: [
@@ -31,6 +31,7 @@ export const CORE_SIGNS = [
       'fast-or-bright',
       'hums',
       'acts-otherwise',
+      'slips',
     ],
     sound: 'none',
     unaffected: { none: always },
@@ -480,10 +481,11 @@ export const OTHER_SIGNS = [
   },
   // This one vehicle in the hand, unpowered. `wheel-wrong`: a wheelset turned round, shifted or out of gauge. `wipers`: dirty, bent or not
   // touching. `loose-inside`: a wire, tab, plug or gear loose, cracked or touching. `body-touches`: metal body or coupling on a rail's side.
-  // `parts-out`: the small parts at the motor are missing. `stiff`: wheels or rods hardly turn.
+  // `parts-out`: the small parts at the motor are missing. `stiff`: wheels or rods hardly turn. `no-grip`: a traction tyre is worn or gone, or wheels
+  // are oily.
   {
     id: 'vehicle-in-hand',
-    values: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out', 'stiff'],
+    values: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out', 'stiff', 'no-grip'],
     sound: 'nothing',
     unaffected: { nothing: usually, wipers: sometimes },
     stands: true,

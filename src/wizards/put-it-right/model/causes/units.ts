@@ -65,15 +65,8 @@ export const UNITS = [
       volts: { full: usually, 'low-loaded': sometimes, low: sometimes, none: rarely },
       commands: 'unaffected',
       short: { none: usually, weak: usually },
-      hot: {
-        smoking: usually,
-        'joint-or-rail': sometimes,
-        wire: sometimes,
-        unit: sometimes,
-        supply: sometimes,
-        vehicle: sometimes,
-        accessory: rarely,
-      },
+      // What is hot without smoke, smell or damage is asked for by its own cause; this one is told by the first question, not found out at the end.
+      hot: { smoking: always },
       draw: { 'well-below': usually, 'near-the-limit': sometimes, above: sometimes },
       loss: { none: usually, joint: sometimes, bus: rarely, 'at-the-unit': sometimes },
       sparks: { none: usually, elsewhere: sometimes, 'at-a-wheel': rarely },
@@ -159,6 +152,39 @@ export const UNITS = [
       swap: { 'no-change': usually, worse: sometimes },
       // A weak one has less to give for less.
       'moved-trains': { 'no-change': usually, cured: sometimes },
+    },
+  },
+  // The supply has grown weak with age: what smooths its direct current is worn. Idle it is steady; the more is drawn, the more it hums and the
+  // deeper its volts fall a hundred times a second, long before the amperes of its label.
+  {
+    id: 'supply-ripples',
+    fixClass: 'supply-defect',
+    minutes: 15,
+    shows: {
+      trouble: { 'slow-or-dim': usually, hums: usually, jerks: sometimes, 'switches-off': rarely },
+      when: { 'with-traffic': usually, always: usually, 'after-minutes': sometimes, 'at-switching-on': rarely },
+      where: ALL_OF_ITS_UNIT,
+      vehicles: { 'every-one': usually, many: usually },
+      since: { time: usually, nothing: usually, supply: sometimes },
+      'goes-off': { nothing: usually, 'that-part': rarely, 'all-at-once': sometimes },
+      'comes-back': BACK_AS_THE_UNIT_DOES,
+      'unit-shows': { ready: usually, restarts: sometimes, fault: rarely },
+      volts: { 'low-loaded': usually, full: sometimes, low: sometimes },
+      commands: { arrive: always, spoiled: rarely },
+      short: 'unaffected',
+      hot: { nothing: usually, supply: usually },
+      draw: { 'well-below': usually, 'near-the-limit': sometimes },
+      loss: { none: usually, 'at-the-unit': usually },
+      fewer: { helps: usually, 'no-help': sometimes },
+      before: { 'not-off': usually, dims: usually },
+      'supply-lamp': { steady: usually, pulses: sometimes },
+      'supply-volts': { collapses: usually, steady: sometimes },
+      labels: { fit: always, 'too-few-amps': rarely },
+      'goes-with-supply': { 'goes-along': always },
+      // Units are exchanged each with its own supply.
+      'goes-with-unit': { 'goes-along': usually, stays: sometimes },
+      'moved-trains': { cured: usually, 'no-change': sometimes },
+      swap: { 'no-change': always },
     },
   },
   // The unit is broken: a fault with only its supply, or only supply and control cable, connected; or it no longer acts on a short.

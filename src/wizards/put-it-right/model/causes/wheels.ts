@@ -261,4 +261,23 @@ export const WHEELS = [
       sparks: { none: usually, elsewhere: sometimes, 'at-the-gap': sometimes },
     },
   },
+  // Wheels turn and the train does not follow: a traction tyre is worn or gone, wheels or rails are oily, or the train is too heavy for the climb. No
+  // fault of the power: lights are bright, and others climb there with as many wagons, or none does.
+  {
+    id: 'wheels-slip',
+    fixClass: 'wheels-slip',
+    minutes: 15,
+    shows: {
+      ...QUIET,
+      trouble: { slips: always, 'slow-or-dim': sometimes, 'stops-lit': rarely },
+      when: { always: usually, 'at-one-place': usually, 'after-minutes': rarely, 'now-and-then': rarely },
+      where: { everywhere: usually, spot: sometimes },
+      vehicles: { 'one-only': always, coupled: sometimes, 'lit-or-long': sometimes, 'one-kind': rarely },
+      since: { time: usually, vehicle: usually, nothing: usually, 'track-or-wires': sometimes },
+      fewer: { 'no-help': always },
+      'one-loco': { 'runs-badly': usually, 'like-the-others': usually },
+      'vehicle-in-hand': { 'no-grip': usually, nothing: usually, wipers: rarely },
+      'written-anew': { 'no-help': always },
+    },
+  },
 ] as const satisfies readonly CauseRow[];

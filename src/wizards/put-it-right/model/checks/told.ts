@@ -31,7 +31,7 @@ export const TOLD_CHECKS = [
       // What sits inside is browned or smells, and is cold by the time it is looked at.
       vehicle: { 'warm-or-was-hot': usually, browned: usually, none: sometimes, 'as-always': sometimes },
       accessory: { 'warm-or-was-hot': usually, browned: sometimes, none: sometimes, 'as-always': sometimes },
-      smoking: { 'smoke-heat-or-damage': usually, browned: sometimes },
+      smoking: 'smoke-heat-or-damage',
     },
   }),
 
@@ -80,6 +80,7 @@ export const TOLD_CHECKS = [
       'only-shown',
       'hums',
       'acts-otherwise',
+      'wheels-spin',
       'just-testing',
       'house-fuse',
       'tingle',
@@ -107,6 +108,8 @@ export const TOLD_CHECKS = [
       hums: { hums: always, jerks: rarely },
       // Who calls for a light that stays dark says that it does not obey.
       'acts-otherwise': { 'acts-otherwise': usually, 'stops-lit': rarely, 'slow-or-dim': rarely },
+      // Who looks at the train and not at the wheels says that it is slow.
+      slips: { 'wheels-spin': usually, 'slow-or-dim': sometimes, 'stops-lit': rarely },
     },
   }),
 

@@ -211,7 +211,8 @@ export const TRAIN_CHECKS = [
   // The vehicle in the hand, off the track: wheels, wipers, couplings, wires. Nothing to be soldered or bent for this.
   // nothing · wheel-wrong: a wheelset turned round, shifted on its axle, or out of gauge · wipers: dirty, bent or not touching · loose-inside: a
   // wire, plug, tab or gear is loose or cracked · body-touches: metal body or coupling reaches a wheel or a rail's side · parts-out: the small parts
-  // at the motor are missing · stiff: wheels or rods hardly turn, or catch.
+  // at the motor are missing · stiff: wheels or rods hardly turn, or catch · no-grip: a traction
+  // tyre is worn, hard or gone, or its wheels are oily.
   check({
     id: 'vehicle-in-the-hand',
     minutes: 6,
@@ -220,7 +221,7 @@ export const TRAIN_CHECKS = [
     needs: [],
     source: 'eye',
     unsure: 0.3,
-    options: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out', 'stiff'],
+    options: ['nothing', 'wheel-wrong', 'wipers', 'loose-inside', 'body-touches', 'parts-out', 'stiff', 'no-grip'],
     reads: 'vehicle-in-hand',
     reading: {
       nothing: { nothing: always, wipers: rarely },
@@ -231,6 +232,7 @@ export const TRAIN_CHECKS = [
       'parts-out': { 'parts-out': usually, nothing: sometimes },
       // Many a gear lets no wheel turn by hand, sound or not.
       stiff: { stiff: usually, nothing: sometimes },
+      'no-grip': { 'no-grip': usually, nothing: sometimes },
     },
   }),
 
