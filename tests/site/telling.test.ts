@@ -20,7 +20,13 @@ test('what was heard is not covered by the way past it, and the way on comes bac
       return element.contains(document.elementFromPoint(left + 20, top + height / 2));
     });
   expect(await isOnTop()).toBe(true);
+  expect(await page.getByRole('button', { name: 'None of these, ask me' }).count()).toBe(1);
+  await chip.evaluate((element) => element.scrollIntoView({ block: 'end' }));
   await chip.click();
+  await page.waitForFunction(() => {
+    const [tapped, bar] = [document.querySelector('.heard .chip'), document.querySelector('.telling > .acts')];
+    return tapped !== null && bar !== null && tapped.getBoundingClientRect().bottom <= bar.getBoundingClientRect().top;
+  });
   const on = page.getByRole('button', { name: 'Go on with 1 fact' });
   expect(await on.evaluate((element) => element.getBoundingClientRect().bottom <= innerHeight)).toBe(true);
   await close();

@@ -182,3 +182,9 @@ describe('One that was only handled', () => {
     expect(heardIn(text)).not.toContain(answer);
   });
 });
+
+test('What made it think so is said in the words that were written', () => {
+  const words = LISTENER.hear("One loco hums and won't read").flatMap((one) => one.words);
+  expect(words).toContain("won't");
+  expect(words).not.toContain('wo');
+});

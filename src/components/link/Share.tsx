@@ -25,6 +25,9 @@ interface Props {
 
 export function Share({ text, told, say, made, stepped = false }: Props) {
   const [status, setStatus] = useState('');
+  // What was copied was the page as it stood then.
+  const here = location.search;
+  useEffect(() => setStatus(''), [here]);
   const [shown, setShown] = useState(false);
   const [wanted, setWanted] = useState(false);
   const code = useLoaded(wanted ? loadCode : undefined);

@@ -60,7 +60,7 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
       </div>
       <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
         <button class="button" type="submit">
-          {say(goOn(news, seen), { n: news })}
+          {say(goOn(news, seen, text), { n: news })}
         </button>
       </div>
     </form>
@@ -71,9 +71,10 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
 const wasHot = (seen: Props['seen']): boolean =>
   seen['danger-now'] === 'browned' || seen['danger-now'] === 'warm-or-was-hot';
 
-/** What the way on is called: by what is new, or by whether anything was told before. */
-function goOn(news: number, seen: Props['seen']): string {
+/** What the way on is called: by what is new, or by whether anything was written or told before. */
+function goOn(news: number, seen: Props['seen'], text: string): string {
   if (news > 0) return 'walk-tell-go-on';
+  if (text.trim() !== '') return 'walk-tell-ask';
   return CHIPS.some(({ check }) => seen[check] !== undefined) ? 'continue' : 'walk-tell-skip';
 }
 
@@ -227,6 +228,11 @@ const labelOf = (checks: WalkWords['checks'], check: string, option: string): st
   return `${words?.known ?? check}: ${words?.options[option]?.label ?? option}`;
 };
 
+/** The way on comes with the first tap and stays at the lower edge: what was tapped there is moved clear of it. */
+const clearOfTheBar = (tapped: HTMLElement): void => {
+  requestAnimationFrame(() => tapped.closest('.chip')?.scrollIntoView({ block: 'nearest' }));
+};
+
 interface OneChip extends ChipProps {
   readonly check: string;
   readonly option: string;
@@ -239,7 +245,14 @@ function Chip({ check, option, named, told, checks, toggle, children }: OneChip)
   const words = checks[check];
   return (
     <label class="chip">
-      <input type="checkbox" checked={told[check] === option} onChange={() => toggle(check, option)} />
+      <input
+        type="checkbox"
+        checked={told[check] === option}
+        onChange={({ currentTarget }) => {
+          toggle(check, option);
+          clearOfTheBar(currentTarget);
+        }}
+      />
       <span>
         {named === true && <small>{words?.known ?? check}</small>}
         {wordsFor(checks, check, option)}

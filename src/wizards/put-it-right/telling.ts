@@ -139,6 +139,12 @@ function wordsOf(text: string): string[] {
   return plain.replace(/n[’']t\b/g, ' not').match(/[\p{L}\p{N}]+/gu) ?? [];
 }
 
+/** The words of a text as they are written there: "won't", not "wo not". */
+const asWritten = (text: string, words: readonly string[]): string[] =>
+  (text.match(/[\p{L}\p{N}]+(?:[’'][\p{L}\p{N}]+)*/gu) ?? []).filter((written) =>
+    wordsOf(written).some((word) => words.includes(word)),
+  );
+
 const CLAUSE = /[.,;:!?\n()]+|\s(?:but|aber|mais|maar|however|jedoch)\s/i;
 
 const clausesOf = (text: string): string[] => text.split(CLAUSE).filter((clause) => wordsOf(clause).length > 0);
@@ -206,7 +212,11 @@ export class Listener {
       .filter((one) => one.share >= ENOUGH && isNear(one, spoken) && isMeant(one, spoken))
       .filter((one) => isCounted(one, spoken) && this.#isEnough(one, spoken))
       .filter((one) => isWhole(one, spoken) || particular(one, found) >= PARTICULAR)
-      .map(({ line, share, heard, words }) => ({ line, words, score: share * this.#weigh(heard) }));
+      .map(({ line, share, heard, words }) => ({
+        line,
+        words: asWritten(clause, words),
+        score: share * this.#weigh(heard),
+      }));
   }
 
   /** A line of one weighty word is said word for word, and beside what happens where it only says when or where. */
