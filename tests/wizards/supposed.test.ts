@@ -68,7 +68,7 @@ const CASES: readonly Case[] = [
     says: 'one engine hums and cannot be read',
     complaint: 'one-locomotive-only',
     told: { 'one-or-all': 'deaf', 'programming-track': 'cannot-read' },
-    never: ['read-its-decoder', 'write-anew', 'what-trains', ...ACCESSORIES],
+    never: ['read-its-decoder', 'track-plug-pulled', 'unit-settings', 'what-trains', ...ACCESSORIES],
   },
   {
     says: 'its decoder is in a double heading, and clearing it did not help',

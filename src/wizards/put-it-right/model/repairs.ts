@@ -2,7 +2,10 @@
 import type { Price } from '../../../engine/index.ts';
 import type { CauseId, FixClass } from './causes/index.ts';
 
-/** A plug, a setting or a look; what is bought, sent in, cut or laid anew. Every other class is work on track, wires or vehicles. */
+/**
+ * A plug, a setting or a look; what is bought, sent in, cut or laid anew. Every other class is work on track, wires or vehicles; so is one
+ * whose own steps exchange what is suspected for a sound one before anything is bought or sent in.
+ */
 export const PRICES = {
   'wrong-output': 'cheap',
   'booster-off': 'cheap',
@@ -45,11 +48,8 @@ export const PRICES = {
   'not-enough': 'dear',
   'supply-too-small': 'dear',
   'filament-lamps': 'dear',
-  'supply-defect': 'dear',
-  'stage-defect': 'dear',
   'socket-damaged': 'dear',
   'unit-cuts-out': 'dear',
-  'decoder-damaged': 'dear',
   'track-piece-faulty': 'dear',
   'loop-too-short': 'dear',
   'loop-no-device': 'dear',

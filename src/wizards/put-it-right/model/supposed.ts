@@ -65,8 +65,14 @@ export const SUPPOSED: readonly Supposed[] = [
   },
   // A decoder that can be read.
   {
-    checks: ['read-its-decoder', 'write-anew'],
+    checks: ['read-its-decoder'],
     told: { 'what-happens': ['cannot-be-read'], 'programming-track': ['cannot-read', 'shorts-there'] },
+    unless: { 'programming-track': ['works', 'others-take-it'] },
+  },
+  // A decoder that can be written; some take what is written and answer nothing.
+  {
+    checks: ['write-anew'],
+    told: { 'programming-track': ['shorts-there'] },
     unless: { 'programming-track': ['works', 'others-take-it'] },
   },
   // Settings of which nothing wrong is known yet.
@@ -81,6 +87,8 @@ export const SUPPOSED: readonly Supposed[] = [
     told: { ...ONE_VEHICLE, ...OFF_THE_TRACK },
     unless: { 'which-vehicles': ['only-many'], 'when-it-happens': ['with-traffic'] },
   },
+  // A unit that may be at fault.
+  { checks: ['track-plug-pulled', 'unit-settings'], titles: ['one-locomotive-only'], told: { 'one-or-all': ['deaf'] } },
   // A reversing section.
   {
     checks: ['what-reverses', 'does-it-reverse', 'short-locomotive-through-loop', 'follow-the-red-rail'],
