@@ -63,7 +63,9 @@ export function Along(props: Props) {
   const y = (value: number): number =>
     TOP + (HEIGHT * (scaled(range.to) - scaled(value))) / (scaled(range.to) - scaled(range.from));
   const inside = (value: number): number => y(Math.min(range.to, Math.max(range.from, value)));
-  const line = points.map(({ at, value }, i) => `${i === 0 ? 'M' : 'L'}${(WIDE * at) / length} ${y(value)}`).join('');
+  const line = points
+    .map(({ at, value }, i) => `${i === 0 ? 'M' : 'L'}${tenth((WIDE * at) / length)} ${tenth(y(value))}`)
+    .join('');
   return (
     <figure class="sheet">
       <ul class="along-key">
@@ -176,6 +178,9 @@ export function Along(props: Props) {
 const BELOW = 20;
 /** About as wide as it is, as a share of a narrow picture. */
 const LABEL = 0.2;
+
+/** Finer than anybody sees it. */
+const tenth = (value: number): number => Math.round(10 * value) / 10;
 
 /** Whether the label stands to the left of its spot: below the curve, so on the side where the curve is higher, and inside the picture. */
 function isLeft(points: readonly Point[], spot: number, length: number): boolean {
