@@ -12,6 +12,8 @@ interface Phrase {
   /** Pages that are a right first hit. */
   readonly right: readonly string[];
   readonly aside: boolean;
+  /** Of the second lot set aside, which nobody read before the search was done. */
+  readonly second?: boolean;
 }
 
 const SITE = process.env.SITE_FOLDER ?? 'dist';
