@@ -166,6 +166,32 @@ describe('what is free', () => {
     expect(rest).toMatch(/4 districts, shared evenly: 3 boosters of 5 A, each with a supply of 6 A 360 to 1,110/);
   });
 
+  test('and in a plan that does once what stands is parked: its headline and its step say so, not a further division', () => {
+    const { top, steps } = enough({ ...CLUB, ...plan(3, 6, '4') });
+    expect(top).toMatch(/Your plan will do once what only stands is parked/);
+    expect(top).not.toMatch(/Divide district/);
+    expect(steps.join(' ')).not.toMatch(/as the answer names/);
+  });
+
+  test('a plan whose traffic has to be shared out otherwise names the boosters and where they draw, not what cannot be moved yet', () => {
+    const { top, steps } = enough({ ...CLUB, ...plan(4, 5, '4') });
+    expect(top).toMatch(/Of ten trains under way: A \d/);
+    expect(top).toMatch(/3 boosters of 5 A/);
+    expect(steps.join(' ')).not.toMatch(/Move two trains/);
+    expect(steps.join(' ')).toMatch(/Draw the layout/);
+  });
+
+  test('no share of the traffic is held out that the other districts could not bear', () => {
+    const { rest, top } = enough({
+      ...trains('h0', 10, 9),
+      ...dc(16, 3),
+      ...unit(3),
+      ...plan(2, 4),
+      'plan-limit': '3 A',
+    });
+    expect(top + rest).not.toMatch(/would have enough with/);
+  });
+
   test('a plan with one busy district: how many boosters, and their price', () => {
     const { top, rest } = enough({ ...CLUB, ...plan(3, 6, '5') });
     expect(top).toMatch(/3 boosters of 5 A/);

@@ -252,11 +252,14 @@ const OUTCOMES = {
   'fewer-moving': 'fewer-moving',
 } as const satisfies Readonly<Record<DistrictAdvice['kind'], EnoughCurrentOutcome>>;
 
-/** A plan in which every district has enough is what there is to do. */
+/** Whether so many districts do, where the gaps are still to be chosen. */
+export const isDone = (kind: DistrictAdvice['kind']): boolean => kind === 'nothing' || kind === 'share-out';
+
+/** A plan in which every district has enough, as it is or with the traffic shared out otherwise, is what there is to do: nothing is there to move. */
 export function outcomeOf(
   { planned, letters }: Pick<Divided, 'planned' | 'letters'>,
   { advice }: DividedLayout,
 ): EnoughCurrentOutcome {
-  if (planned === undefined || advice.kind !== 'nothing') return OUTCOMES[advice.kind];
+  if (planned === undefined || !isDone(advice.kind)) return OUTCOMES[advice.kind];
   return letters.length > 2 ? 'more-districts' : 'booster-with-own-supply';
 }

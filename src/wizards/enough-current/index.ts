@@ -1,5 +1,5 @@
 // What this room lets out.
-export type { Divided, Planned } from './divided.ts';
+export { type Divided, isDone, type Planned } from './divided.ts';
 export { enoughCurrent } from './flow.ts';
 export { helpful } from './helpful.ts';
 export { ENOUGH_CURRENT_OUTCOMES } from './outcomes.ts';

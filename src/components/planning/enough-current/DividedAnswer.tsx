@@ -1,7 +1,13 @@
 // The answer for a layout that is divided already: district by district, and what helps the one nearest to its limit.
 import type { DistrictAdvice, DistrictFinding, DividedLayout } from '../../../engine/index.ts';
 import { districtsAlike } from '../../../engine/index.ts';
-import type { Conclusion, Divided, Planned, Reckoning } from '../../../wizards/enough-current/index.ts';
+import {
+  type Conclusion,
+  type Divided,
+  isDone,
+  type Planned,
+  type Reckoning,
+} from '../../../wizards/enough-current/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { Free, Tone, WorkedOutProps } from '../frame/index.ts';
@@ -100,13 +106,18 @@ function brokenIn({ letters }: Divided, { districts, worst }: DividedLayout, say
   ];
 }
 
+/** Traffic is told in tenths. Source: own-choice. */
+const TEN = 10;
+
 /** What nobody has told, where that alone leaves it open; else the traffic and the draws. */
 function dependsOn({ layout, letters, untold }: Divided, say: Say, numbers: Numbers): string {
   if (untold !== undefined && layout?.kind === 'surely') return say(`decides-${untold}`);
   const worst = letters[layout?.worst ?? 0] ?? '';
   if (layout?.verdict !== 'short') return say('divided-depends', { worst });
   const most = layout.districts[layout.worst]?.mostOfTen ?? 0;
-  return most > 0
+  // With less there the others have more, and they must bear it.
+  const shared = layout.districts.reduce((sum, { mostOfTen }) => sum + mostOfTen, 0);
+  return most > 0 && shared >= TEN
     ? say('divided-depends-short', { worst, most: numbers.plain(most, 1) })
     : say('divided-depends-draws');
 }
@@ -118,12 +129,15 @@ const QUIET_STEPS = { muted: 0, parked: 1 } as const;
 function quietFirst(
   { onceQuiet }: Divided,
   { outcome }: Conclusion,
-  { fixes }: Pick<Speaks, 'fixes'>,
+  { fixes, say }: Pick<Speaks, 'fixes' | 'say'>,
 ): FixWords | undefined {
   const fix = fixes[outcome];
   if (fix === undefined || onceQuiet === undefined) return fix;
   const quiet = fixes['mute-and-park']?.steps[QUIET_STEPS[onceQuiet]];
-  return quiet === undefined ? fix : { ...fix, steps: [quiet, ...fix.steps] };
+  if (quiet === undefined) return fix;
+  // There parking comes after muting, and for some trains only.
+  const first = onceQuiet === 'parked' ? { ...quiet, do: say('step-park') } : quiet;
+  return { ...fix, steps: [first, ...fix.steps] };
 }
 
 /** A short there may not switch off: that is tested before anything else is done. */
@@ -178,7 +192,7 @@ function remedyToDo(
   { outcome }: Conclusion,
   { fixes, say, numbers }: Speaks,
 ): ToDo {
-  const does = layout?.advice.kind === 'nothing' || onceQuiet !== undefined;
+  const does = (layout !== undefined && isDone(layout.advice.kind)) || onceQuiet !== undefined;
   const told = does && planned !== undefined ? { ...planned, districts: letters.length } : planned?.larger;
   if (planned === undefined || told === undefined) return { toDo: fixes[outcome]?.short ?? '' };
   return { toDo: boostersOf(planned, told, say, numbers), price: costWords(told.cost, say, numbers) };
@@ -257,6 +271,9 @@ function textsOf(divided: Divided, speaking: Speaking): Texts {
   const { layout, planned } = divided;
   const { headline, lead } =
     layout === undefined ? beforeTheTrains(divided, speaking) : ofLayout(divided, layout, speaking);
+  // What is free comes before what divides it further.
+  if (planned !== undefined && divided.onceQuiet !== undefined)
+    return { headline: speaking.say(`plan-${divided.onceQuiet}-headline`), lead };
   // What a plan that will do says names it already.
   const named = planned === undefined || layout?.advice.kind === 'nothing';
   return { headline: named ? headline : speaking.say('plan-headline', { headline }), lead };
