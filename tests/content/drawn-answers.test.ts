@@ -148,7 +148,7 @@ describe('a supply that may be too small to trip its unit', () => {
       ...{ 'two-kind': 'dc', 'two-volts': '18 V', 'two-amps': '5 A', 'two-plug': 'centre-plus' },
     };
     const { top, steps } = drawn('which-supply-where', two);
-    expect(top).toMatch(/unplug the booster’s supply.*Stay beside it/);
+    expect(top).toMatch(/unplug both\..*Stay beside it/);
     expect(steps[1]).toMatch(/Supply 2 .* is for the command station. Supply 1 is left over/);
     expect(steps[2]).toMatch(/From 5\.1 A on/);
   });
