@@ -77,6 +77,18 @@ const CASES: readonly Case[] = [
     never: ['write-anew', 'what-trains', ...ACCESSORIES],
   },
   {
+    says: 'across the gap the poles were measured, and they are right',
+    complaint: 'trips-at-gap',
+    told: { 'meter-same-and-diagonal': 'diagonal-large' },
+    never: ['swap-track-wires', ...ACCESSORIES],
+  },
+  {
+    says: 'a screwdriver across the rails far out switches nothing off',
+    complaint: 'short-not-noticed',
+    told: {},
+    never: ['what-is-reported', ...ACCESSORIES],
+  },
+  {
     says: 'a throttle by radio has no signal at the far end',
     complaint: 'handhelds-dead',
     told: { 'how-driven': 'radio' },

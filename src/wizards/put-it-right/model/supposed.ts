@@ -122,6 +122,19 @@ export const SUPPOSED: readonly Supposed[] = [
       'what-the-handhelds-do': ['all-dead', 'one-dead', 'restarts', 'late-or-lost', 'acts-by-itself'],
     },
   },
+  // Poles that may be swapped: what was measured across the gap says that they are not, and to swap them would make it so.
+  {
+    checks: ['swap-track-wires'],
+    titles: OF_ONE,
+    told: { 'meter-same-and-diagonal': ['diagonal-large'], ...OFF_THE_TRACK },
+  },
+  // A track that is shown as occupied or free.
+  {
+    checks: ['what-is-reported'],
+    titles: [...OF_ONE, 'short-not-noticed', 'slow-far-away', 'all-slow'],
+    told: {},
+    unless: { 'what-happens': ['shown-occupied'] },
+  },
   // Whether there are several parts is not known yet.
   {
     checks: ['how-many-parts'],
