@@ -152,10 +152,26 @@ describe('a supply that may be too small to trip its unit', () => {
     expect(steps[1]).toMatch(/Supply 2 .* is for the command station. Supply 1 is left over/);
     expect(steps[2]).toMatch(/From 5\.1 A on/);
   });
+
+  test('whose command station keeps a supply that may not trip it: a short is tried before trains run', () => {
+    const one = {
+      ...{ system: 'two-rail', scale: 'h0', 'station-limit': '3 A', 'booster-limit': '5 A' },
+      ...{ 'station-input': 'dc', 'station-input-volts': '16 V', 'station-plug': 'centre-plus' },
+      ...{ 'booster-input': 'dc', 'booster-input-volts': '14-20 V', 'booster-plug': 'centre-plus' },
+      ...{ 'station-rails': 'follows', 'booster-rails': 'follows' },
+      ...{ 'one-kind': 'dc', 'one-volts': '16 V', 'one-amps': '3 A', 'one-plug': 'centre-plus' },
+      ...{ 'two-kind': 'dc', 'two-volts': '18 V', 'two-amps': '5 A', 'two-plug': 'centre-plus' },
+    };
+    const { steps } = drawn('which-supply-where', one);
+    const at = (words: RegExp): number => steps.findIndex((step) => words.test(step));
+    expect(at(DOES_TEST)).toBeGreaterThan(0);
+    expect(at(DOES_TEST)).toBeLessThan(at(/^ Read the volts on both sides/));
+  });
 });
 
 describe('what is free', () => {
   test('stands before what is bought, with its price: in a club', () => {
+    expect(enough(CLUB).steps.slice(0, 2).join(' ')).toMatch(/Turn the sound off/);
     expect(enough(CLUB).top).toMatch(/Mute standing trains \(costs nothing\).*3 districts.*more boosters/);
   });
 

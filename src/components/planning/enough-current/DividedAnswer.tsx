@@ -12,7 +12,7 @@ import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { Free, Tone, WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, costWords, Surer, Workings } from '../frame/index.ts';
-import { type ToDo, testedFirst, testThen, tonightOf } from './answer-texts.ts';
+import { quietFirst, type ToDo, testedFirst, testThen, tonightOf } from './answer-texts.ts';
 import { Assumptions, assumptionLines, Rules } from './Details.tsx';
 
 interface Props extends WorkedOutProps {
@@ -25,7 +25,7 @@ export function DividedAnswer({ reckoning, conclusion, divided, ...props }: Prop
   const { say, numbers, answers } = props;
   const { layout } = divided;
   const texts = textsOf(divided, props);
-  const told = quietFirst(divided, conclusion, props);
+  const told = quietFirst(props.fixes[conclusion.outcome], divided.onceQuiet, props);
   const proved = provedFirst(divided, conclusion, told, props);
   const several = proved ?? told;
   const doubts = doubtsOf(divided, conclusion, say, numbers);
@@ -120,24 +120,6 @@ function dependsOn({ layout, letters, untold }: Divided, say: Say, numbers: Numb
   return most > 0 && shared >= TEN
     ? say('divided-depends-short', { worst, most: numbers.plain(most, 1) })
     : say('divided-depends-draws');
-}
-
-/** Where in its fix it stands how what only stands is muted, or parked. */
-const QUIET_STEPS = { muted: 0, parked: 1 } as const;
-
-/** The fix, with what is free before what is bought. */
-function quietFirst(
-  { onceQuiet }: Divided,
-  { outcome }: Conclusion,
-  { fixes, say }: Pick<Speaks, 'fixes' | 'say'>,
-): FixWords | undefined {
-  const fix = fixes[outcome];
-  if (fix === undefined || onceQuiet === undefined) return fix;
-  const quiet = fixes['mute-and-park']?.steps[QUIET_STEPS[onceQuiet]];
-  if (quiet === undefined) return fix;
-  // There parking comes after muting, and for some trains only.
-  const first = onceQuiet === 'parked' ? { ...quiet, do: say('step-park') } : quiet;
-  return { ...fix, steps: [first, ...fix.steps] };
 }
 
 /** A short there may not switch off: that is tested before anything else is done. */

@@ -155,7 +155,7 @@ const REPLACES_SUPPLY: ReadonlySet<string> = new Set([
 /** The steps begin with the test that settles whether a short trips the unit, where that is perhaps; undefined elsewhere. */
 function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWords | undefined {
   const { outcome, kind } = conclusion;
-  const fix = fixes[outcome];
+  const fix = fixOf({ conclusion, fixes, say });
   // On larger boosters the unit there is feeds no track any more.
   if (conclusion.chosen?.limit !== undefined) return;
   const before = kind === 'stop' || kind === 'labels-first' || BEFORE_THE_TRAINS.has(outcome);
@@ -166,8 +166,37 @@ function provedFirst({ reckoning, conclusion, fixes, say }: Found): FixWords | u
 /** What a larger booster asks for besides: wires that bear it, and the track's leads taken off the unit there is. */
 const ASKED_BY_LARGER = [1, 2] as const;
 
+/** Where in its fix it stands how what only stands is muted, or parked. */
+const QUIET_STEPS = { muted: 0, parked: 1 } as const;
+
+/** The fix with what is free before what is bought. */
+export function quietFirst(
+  fix: FixWords | undefined,
+  quiet: keyof typeof QUIET_STEPS | undefined,
+  { fixes, say }: Pick<Found, 'fixes' | 'say'>,
+): FixWords | undefined {
+  if (fix === undefined || quiet === undefined) return fix;
+  const step = fixes['mute-and-park']?.steps[QUIET_STEPS[quiet]];
+  if (step === undefined) return fix;
+  // There parking comes after muting, and for some trains only.
+  const first = quiet === 'parked' ? { ...step, do: say('step-park') } : step;
+  return { ...fix, steps: [first, ...fix.steps] };
+}
+
+/** What of it is free and spares districts. */
+function quietIn({ onceQuiet }: Conclusion): keyof typeof QUIET_STEPS | undefined {
+  if (onceQuiet?.muted !== undefined) return 'muted';
+  return onceQuiet?.parked === undefined ? undefined : 'parked';
+}
+
+const fixOf = (found: Pick<Found, 'conclusion' | 'fixes' | 'say'>): FixWords | undefined =>
+  quietFirst(largerOf(found), quietIn(found.conclusion), found);
+
 /** The steps of the fix; of districts on larger boosters, with what these ask for before the first part is done. */
-function fixOf({ conclusion: { outcome, chosen }, fixes }: Pick<Found, 'conclusion' | 'fixes'>): FixWords | undefined {
+function largerOf({
+  conclusion: { outcome, chosen },
+  fixes,
+}: Pick<Found, 'conclusion' | 'fixes'>): FixWords | undefined {
   const [fix, larger] = [fixes[outcome], fixes['larger-unit']];
   if (fix === undefined || larger === undefined || outcome !== 'more-districts' || chosen?.limit === undefined)
     return fix;

@@ -242,6 +242,8 @@ interface CardProps extends WithPlacement {
 function bestTitle(placement: Placement): string {
   const { outcome, toProve } = placement;
   if (outcome === 'measure-rail-volts-first') return 'place-so-far';
+  // What is there is not what it comes to: one of the two is exchanged.
+  if (placement.alike !== undefined) return 'place-not-yet-alike';
   if (outcome === 'two-supplies-alike' || outcome === 'set-both-outputs-equal') {
     const fails = otherWayFails(placement);
     return fails === undefined ? 'place-not-yet' : `place-not-yet-${fails}`;

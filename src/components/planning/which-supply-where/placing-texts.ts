@@ -151,6 +151,8 @@ function buyWords(one: Wanted, two: Wanted | undefined, say: Say, numbers: Numbe
 const CHOOSE = 1;
 const GET = 2;
 const EXCHANGE = 3;
+/** From here on trains run. */
+const RUNS = 5;
 
 /** The steps with what is known in place of what would have to be found out, and with the test whether a short trips where that is in doubt; undefined where the fix says all. */
 export function stepsOf(placement: Placement, { fixes, say, numbers, language }: Speaks): FixWords | undefined {
@@ -162,7 +164,9 @@ export function stepsOf(placement: Placement, { fixes, say, numbers, language }:
   const act = `${say('place-prove-at', { units: unitsWords(units, say, language) })} ${say('step-prove-trip')}`;
   const test = units.length === 0 ? undefined : tripTest(fixes['supply-cannot-trip'], act);
   if (test === undefined) return alike === undefined ? undefined : told;
-  return { ...told, steps: [...told.steps, test] };
+  const [before, after] = [told.steps.slice(0, RUNS), told.steps.slice(RUNS)];
+  // No train runs before it.
+  return { ...told, steps: alike === undefined ? [...told.steps, test] : [...before, test, ...after] };
 }
 
 type Speaks = Pick<WorkedOutProps, 'fixes' | 'say' | 'numbers' | 'language'>;
