@@ -8,6 +8,7 @@ const BUILT_FROM = [
   'src',
   'scripts',
   'public',
+  'docs/checked.json',
   'docs/judged.json',
   'astro.config.mjs',
   'package.json',

@@ -57,7 +57,7 @@ const UNITS: Readonly<Record<string, readonly [string, number]>> = {
   seconds: ['s', 1],
   minutes: ['min', 1],
   hours: ['h', 1],
-  euros: ['€', 1],
+  euros: ['euros', 1],
 };
 /** Parts of tables that are in a unit of their own, or in none, whatever the rest is in. */
 const OF_PARTS: Readonly<Record<string, string>> = {
@@ -88,7 +88,7 @@ const PREFIXED = new Set(['V', 'A', 'Ω', 'm', 's', 'F', 'H', 'S']);
 const PREFIXES = [
   ['', 1],
   ['m', 1e-3],
-  ['µ', 1e-6],
+  ['μ', 1e-6],
   ['n', 1e-9],
 ] as const;
 
@@ -117,9 +117,8 @@ function unitOfPart(part: string, whole: Unit | undefined): Unit | undefined {
   return unitNamed(OF_PARTS[part] ?? part) ?? whole;
 }
 
-const SUPERSCRIPT = '⁰¹²³⁴⁵⁶⁷⁸⁹';
-const raised = (power: number): string =>
-  `${power < 0 ? '⁻' : ''}${[...String(Math.abs(power))].map((digit) => SUPERSCRIPT[Number(digit)] ?? '').join('')}`;
+/** With signs that the faces have. */
+const raised = (power: number): string => `^${power < 0 ? '−' : ''}${Math.abs(power)}`;
 
 function bare(value: number, language: Language): string {
   const write = new Intl.NumberFormat(localeOf(language), { maximumSignificantDigits: 4 });
@@ -153,7 +152,9 @@ const inWords = (name: string): string => {
   const words = name
     .replace(/([a-z])([A-Z])/g, '$1 $2')
     .replaceAll(/[-_]/g, ' ')
-    .toLowerCase();
+    .toLowerCase()
+    .replaceAll('ω', 'Ω')
+    .replaceAll('µ', 'μ');
   return /^(?:z|n|tt|h0)$/.test(words)
     ? words.toUpperCase()
     : words.replace(/\b(ac|dc)\b/g, (one) => one.toUpperCase());
