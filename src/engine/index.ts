@@ -83,6 +83,23 @@ export {
   walkModelInParts,
 } from './diagnosis/index.ts';
 
+// districts: where a layout is divided.
+/** @keptFor I the choice of divisions on the page of the layout sheet */
+export type {
+  Divided,
+  Dividing,
+  Division,
+  DivisionChoice,
+  DivisionJoint,
+  DivisionOptions,
+  DivisionProblem,
+  DivisionProgress,
+  DivisionSection,
+  DivisionStage,
+  Hindrance,
+  Proof,
+} from './districts/index.ts';
+
 // drive: the drive across the gap that one plays with.
 export type { DriveFrame, DrivePoint, DrivePreset, DriveSettings, Happening } from './drive/index.ts';
 export {

@@ -13,6 +13,7 @@ export {
 } from './capacity.ts';
 export type { Bar, Summary } from './demand.ts';
 export { gather, histogram, isAbove, summarise } from './demand.ts';
+export type { Evenness } from './districts.ts';
 export { evenness } from './districts.ts';
 export type { Scale, Sureness } from './draws.ts';
 export { BOOSTER_OWN_USE, DRAWS, OWN_USE, OWN_USE_DOUBT } from './draws.ts';
