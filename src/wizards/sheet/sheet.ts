@@ -1,4 +1,5 @@
 // The layout sheet: what a person has told of a layout, one document. Read here once, and nowhere else: a file, a link, the text that a
+// @keptFor I the page of the layout sheet
 // device keeps. Its JSON Schema is made of it (decision 034).
 import * as z from 'zod/mini';
 

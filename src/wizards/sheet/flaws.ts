@@ -1,0 +1,27 @@
+// What may be wrong with a sheet that is one, part by part.
+// @keptFor I the page of the layout sheet
+
+/** The parts of a sheet that are lists, and so told by their place in them. */
+export const LISTS = ['trains', 'sections', 'joints', 'stages', 'supplies', 'districts'] as const;
+export type List = (typeof LISTS)[number];
+
+/** Why a part was left out or changed. */
+export type FlawReason =
+  | 'not-allowed'
+  | 'twice'
+  | 'names-nothing'
+  | 'to-itself'
+  | 'first-no-station'
+  | 'second-station'
+  | 'not-whole'
+  | 'too-many';
+
+/** One part that was not read: a field of the sheet, or of the entry `at` (from 1) of a list, or that whole entry. */
+export interface Flaw {
+  readonly why: FlawReason;
+  readonly list?: List;
+  readonly at?: number;
+  readonly field?: string;
+  /** The mark that is there twice, or names nothing. */
+  readonly mark?: string;
+}
