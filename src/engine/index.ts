@@ -84,7 +84,6 @@ export {
 } from './diagnosis/index.ts';
 
 // districts: where a layout is divided.
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export type {
   Divided,
   Dividing,
@@ -96,8 +95,18 @@ export type {
   DivisionProgress,
   DivisionSection,
   DivisionStage,
+  Fewest,
   Hindrance,
   Proof,
+} from './districts/index.ts';
+export {
+  divide,
+  divideInParts,
+  divisionChoice,
+  divisionChoiceInParts,
+  fewestDistricts,
+  fewestDistrictsInParts,
+  MOST_DIVIDED,
 } from './districts/index.ts';
 
 // drive: the drive across the gap that one plays with.
@@ -177,6 +186,7 @@ export {
   arrange,
   atLeast,
   BOOSTER_OWN_USE,
+  bearsShare,
   bothBusy,
   capacity,
   chanceEither,

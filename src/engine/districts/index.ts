@@ -1,5 +1,7 @@
 // Where a layout is divided: connected districts that their stages bear, with the fewest and least awkward gaps.
-/** @keptFor I the choice of divisions on the page of the layout sheet */
+export type { Fewest } from './choices.ts';
+export { divisionChoice, divisionChoiceInParts, fewestDistricts, fewestDistrictsInParts } from './choices.ts';
+export { divide, divideInParts } from './divide.ts';
 export type {
   Divided,
   Dividing,
@@ -14,3 +16,4 @@ export type {
   Hindrance,
   Proof,
 } from './problem.ts';
+export { MOST_DIVIDED } from './whole.ts';

@@ -1,6 +1,7 @@
 // What is divided, and what comes of it. Sections are nodes of a graph, joints its edges; whatever is named is named by its place in its list.
 import type { Evenness } from '../power/index.ts';
 
+/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionSection {
   /** Its part of the traffic, by any measure: shares are put in proportion to each other. >= 0; kept to a thousandth. */
   readonly traffic: number;
@@ -8,6 +9,7 @@ export interface DivisionSection {
   readonly fixedAmps?: number | undefined;
 }
 
+/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionJoint {
   readonly a: number;
   readonly b: number;
@@ -17,7 +19,10 @@ export interface DivisionJoint {
   readonly gap: 'free' | 'kept' | 'cut';
 }
 
-/** A stage, and with it a district. */
+/**
+ * A stage, and with it a district.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
 export interface DivisionStage {
   /**
    * Whether it bears so much of the traffic (0 to 1) and so many amperes that are always on. More of either never makes it pass. Stages
@@ -28,6 +33,7 @@ export interface DivisionStage {
   readonly feeds?: readonly number[] | undefined;
 }
 
+/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionProblem {
   readonly sections: readonly DivisionSection[];
   readonly joints: readonly DivisionJoint[];
@@ -37,6 +43,7 @@ export interface DivisionProblem {
   readonly conflicts?: readonly (readonly [number, number])[] | undefined;
 }
 
+/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionOptions {
   /** How far each district may be from the share that fits its stage, as a share of it (0.1: ten per cent). Left out: as far as stages bear. */
   readonly tolerance?: number | undefined;
@@ -44,6 +51,7 @@ export interface DivisionOptions {
   readonly fullest?: number | undefined;
 }
 
+/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface Division {
   /** Sections of each stage's district, in the order of the stages. */
   readonly parts: readonly (readonly number[])[];
@@ -60,7 +68,10 @@ export interface Division {
   readonly evenness: Evenness;
 }
 
-/** What no division gets round. With each of them left out by itself there would be one. */
+/**
+ * What no division gets round. With each of them left out by itself there would be one.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
 export type Hindrance =
   /** All stages together bear less than there is. */
   | { readonly kind: 'too-much'; readonly bearable: number }
@@ -79,9 +90,13 @@ export type Hindrance =
   /** No division is as even as was wanted. */
   | { readonly kind: 'tolerance' };
 
-/** How sure it is. `found`: none costs less than `atLeast`, and whether one costs less than this is not known. */
+/**
+ * How sure it is. `found`: none costs less than `atLeast`, and whether one costs less than this is not known.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
 export type Proof = { readonly kind: 'proven' } | { readonly kind: 'found'; readonly atLeast: number };
 
+/** @keptFor I the choice of divisions on the page of the layout sheet */
 export type Divided =
   | { readonly kind: 'divided'; readonly division: Division; readonly proof: Proof }
   /** `nearest`: the most even one, which asks more of a stage than it bears. */
@@ -89,16 +104,25 @@ export type Divided =
   /** Too large to be looked through: none was found, and none costs less than `atLeast`. */
   | { readonly kind: 'not-found'; readonly atLeast: number };
 
-/** How far it is: what gaps are tried to cost at most, and how much of that try is done, 0 to 1. */
+/**
+ * How far it is: what gaps are tried to cost at most, and how much of that try is done, 0 to 1.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
 export interface DivisionProgress {
   readonly cost: number;
   readonly done: number;
 }
 
-/** Dividing a part at a time: whoever does it may look at the clock, tell how far it is, or stop. */
+/**
+ * Dividing a part at a time: whoever does it may look at the clock, tell how far it is, or stop.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
 export type Dividing<Made> = Generator<DivisionProgress, Made>;
 
-/** Several ways, from the fewest gaps to the most even use, none of them worse than another in both. */
+/**
+ * Several ways, from the fewest gaps to the most even use, none of them worse than another in both.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
 export type DivisionChoice =
   | { readonly kind: 'choice'; readonly ways: readonly { readonly division: Division; readonly proof: Proof }[] }
   | Exclude<Divided, { kind: 'divided' }>;

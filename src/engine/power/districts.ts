@@ -10,6 +10,11 @@ export function evenness(loads: readonly number[]): { readonly evenness: Evennes
   const total = loads.reduce((sum, load) => sum + load, 0);
   if (total === 0) return { evenness: 'good', busiest: 1 };
   const busiest = (Math.max(...loads) * loads.length) / total;
-  if (busiest <= EVENNESS.good + 1e-9) return { evenness: 'good', busiest };
-  return { evenness: busiest <= EVENNESS.fair + 1e-9 ? 'fair' : 'poor', busiest };
+  return { evenness: evennessOf(busiest), busiest };
+}
+
+/** Judges the busiest part against an even share (1 is even). */
+export function evennessOf(busiest: number): Evenness {
+  if (busiest <= EVENNESS.good + 1e-9) return 'good';
+  return busiest <= EVENNESS.fair + 1e-9 ? 'fair' : 'poor';
 }

@@ -14,7 +14,7 @@ export {
 export type { Bar, Summary } from './demand.ts';
 export { gather, histogram, isAbove, summarise } from './demand.ts';
 export type { Evenness } from './districts.ts';
-export { evenness } from './districts.ts';
+export { evenness, evennessOf } from './districts.ts';
 export type { Scale, Sureness } from './draws.ts';
 export { BOOSTER_OWN_USE, DRAWS, OWN_USE, OWN_USE_DOUBT } from './draws.ts';
 export type { Fleet } from './fleet.ts';
@@ -38,7 +38,7 @@ export { bothBusy, chanceEither } from './joint.ts';
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
 export type { DistrictAdvice, DistrictFinding, DividedLayout, OwnDistrict } from './own-districts.ts';
-export { allHaveEnough, districtsAlike, dividedLayout, fewerDistricts } from './own-districts.ts';
+export { allHaveEnough, bearsShare, districtsAlike, dividedLayout, fewerDistricts } from './own-districts.ts';
 export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
   dcVoltsFor,

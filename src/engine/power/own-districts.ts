@@ -1,10 +1,10 @@
 // A layout that is divided already: each district has its unit, its supply and its share of the traffic, and carries that share alone.
-import type { Capacity, Stage, Supply } from './capacity.ts';
+import type { Capacity, Limits, Stage, Supply } from './capacity.ts';
 import { capacity } from './capacity.ts';
 import { summarise } from './demand.ts';
 import type { Fleet } from './fleet.ts';
 import { districtLoad, largestMoving } from './fleet.ts';
-import type { DistrictLoad, Judgement, Verdict } from './rules.ts';
+import type { Able, DistrictLoad, Judgement, Verdict } from './rules.ts';
 import { atLeast, judgeInGroups, worstVerdict } from './rules.ts';
 import type { SurenessFinding } from './sureness.ts';
 import { sureness } from './sureness.ts';
@@ -242,5 +242,18 @@ function mayMove(fleet: Fleet, findings: readonly DistrictFinding[]): number | u
   return most < 1 ? undefined : most;
 }
 
-const passes = (fleet: Fleet, share: number, able: Pick<Capacity, 'hard' | 'usable'>): boolean =>
+/**
+ * Whether a district that can give `able` has enough with a share of the fleet (0 to 1) and so many amperes that are always on there besides
+ * (>= 0). These lower every limit; of a transformer's heat that asks a little more than the r.m.s. would. More of either never makes it pass.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
+export const bearsShare =
+  (fleet: Fleet, able: Able) =>
+  (share: number, fixedAmps: number): boolean => {
+    const less = ({ hard, usable }: Limits): Limits => ({ hard: hard - fixedAmps, usable: usable - fixedAmps });
+    const { moment } = able;
+    return passes(fleet, share, { ...less(able), ...(moment === undefined ? {} : { moment: less(moment) }) });
+  };
+
+const passes = (fleet: Fleet, share: number, able: Able): boolean =>
   atLeast(judgeInGroups(loadOf(fleet, share), able).verdict, WANTED);

@@ -1,0 +1,75 @@
+// Few gaps or even use: several ways to choose from. And how many districts it takes at all.
+import { atOnce, divideInParts, seek } from './divide.ts';
+import type { Divided, Dividing, Division, DivisionChoice, DivisionProblem, DivisionStage, Proof } from './problem.ts';
+import { MOST_DIVIDED, wholeOf } from './whole.ts';
+
+type Way = { readonly division: Division; readonly proof: Proof };
+
+/** Most ways that are told. Source: own-choice. */
+const MOST_WAYS = 5;
+/** Each way is nearer to even use by at least this share of what the one before lacks, and of the even use. Source: own-choice. */
+const NEARER = { ofLack: 1 / 3, ofEven: 0.02 } as const;
+/** Busiest district that is as even as anybody can tell. Source: own-choice. */
+const EVEN = 1.02;
+/** Ways with gaps that cost so many times the fewest are no choice. Source: own-choice. */
+const DEAREST = 4;
+
+/**
+ * Up to five divisions, the one with the fewest gaps first, each next one more even.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
+export const divisionChoice = (problem: DivisionProblem): DivisionChoice => atOnce(divisionChoiceInParts(problem));
+
+/** @keptFor I the choice of divisions on the page of the layout sheet */
+export function* divisionChoiceInParts(problem: DivisionProblem): Dividing<DivisionChoice> {
+  const first = yield* divideInParts(problem);
+  if (first.kind !== 'divided') return first;
+  const { evenUse } = wholeOf(problem);
+  const ways: Way[] = [first];
+  while (ways.length < MOST_WAYS) {
+    const busiest: number = ways.at(-1)?.division.busiest ?? EVEN;
+    if (busiest <= EVEN) break;
+    const aim = busiest - Math.max(NEARER.ofEven, (busiest - 1) * NEARER.ofLack);
+    const next = yield* seek(problem, { fullest: Math.max(1, aim) * evenUse });
+    if (next.kind !== 'divided' || next.division.cost > DEAREST * first.division.cost) break;
+    ways.push(next);
+  }
+  return { kind: 'choice', ways: ways.filter((way) => !ways.some((other) => isBetter(other.division, way.division))) };
+}
+
+const isBetter = (one: Division, other: Division): boolean =>
+  one.cost <= other.cost && one.busiest <= other.busiest && (one.cost < other.cost || one.busiest < other.busiest);
+
+/**
+ * How many districts it takes, and the division into so many.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
+export interface Fewest {
+  readonly districts: number;
+  readonly divided: Divided;
+}
+
+/**
+ * The smallest number of districts that will do, each with the next of the stages; those with feeds of their own are in it in any case.
+ * `more`: stages like this follow the last. Where none will do, the last that was tried, and why.
+ * @keptFor I the choice of divisions on the page of the layout sheet
+ */
+export const fewestDistricts = (problem: DivisionProblem, more?: DivisionStage): Fewest =>
+  atOnce(fewestDistrictsInParts(problem, more));
+
+/** @keptFor I the choice of divisions on the page of the layout sheet */
+export function* fewestDistrictsInParts(problem: DivisionProblem, more?: DivisionStage): Dividing<Fewest> {
+  const { stages, sections } = problem;
+  const most = Math.min(more === undefined ? stages.length : MOST_DIVIDED.stages, Math.max(1, sections.length));
+  const lastFed = stages.findLastIndex(({ feeds = [] }) => feeds.length > 0);
+  const first = Math.min(most, Math.max(1, lastFed + 1));
+  const withStages = (count: number): DivisionProblem => {
+    const added = more === undefined ? [] : Array.from({ length: Math.max(0, count - stages.length) }, () => more);
+    return { ...problem, stages: [...stages.slice(0, count), ...added] };
+  };
+  for (let districts = first; districts <= most; districts++) {
+    const sought = yield* seek(withStages(districts), {});
+    if (sought.kind !== 'none') return { districts, divided: sought };
+  }
+  return { districts: most, divided: yield* divideInParts(withStages(most)) };
+}
