@@ -6,6 +6,7 @@ export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
   | ('notebook' | 'help-desk')
+  | 'diagram'
   | (
       | 'asking'
       | 'units'

@@ -66,6 +66,7 @@ const READERS: readonly Reader[] = [
     rooms: CHECK_ROOMS,
     single: CHECK_ASKING,
   },
+  { name: 'the drawing of a layout', files: drawnBy('components/diagram/index.ts'), rooms: ['diagram'] },
   { name: 'the case notebook', files: drawnBy('components/notebook/index.ts'), rooms: ['notebook'] },
   { name: 'a walk', files: drawnBy('components/walk/index.ts'), rooms: [...WALK_FIRST_ROOMS, ...WALK_ROOMS] },
 ];

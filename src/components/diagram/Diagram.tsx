@@ -1,0 +1,85 @@
+// A layout in the manner of a signal-box diagram: sections, joints and gaps, districts by colour, pattern and letter, stages with their supplies;
+// the same in words below. What depends on the track alone is laid out once, and every division is shown at once.
+// @keptFor I the page of the layout sheet
+import { useEffect, useId, useMemo, useState } from 'preact/hooks';
+import { type Districts, dress, type Laid, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
+import { InWords } from './InWords.tsx';
+import { Key } from './Key.tsx';
+import type { DiagramProps } from './shown.ts';
+import { Stages, scrolled } from './Stages.tsx';
+import { Track } from './Track.tsx';
+
+const NO_DISTRICTS: Districts = [];
+const ownName: NameOf = ({ id, name }) => name ?? id;
+
+/** How much of a wide drawing stands beside each other on paper, pixels. */
+const STRIP = 840;
+
+export function Diagram(props: DiagramProps) {
+  const { sheet, say, nameOf = ownName } = props;
+  const districts = props.districts ?? sheet.districts ?? NO_DISTRICTS;
+  const { sections, joints } = sheet;
+  const laid = useMemo(() => layOut({ sections, joints }, nameOf), [sections, joints, nameOf]);
+  const dressed = useMemo(() => dress(sheet, districts), [sheet, districts]);
+  const names = useMemo(() => new Map(sections.map((one) => [one.id, nameOf(one)])), [sections, nameOf]);
+  const [whole, setWhole] = useState(false);
+  const mark = useId();
+  const printing = usePrinting();
+  if (sections.length === 0) return <p>{say('diagram-empty')}</p>;
+  const shown = { laid, dressed, names, sheet };
+  return (
+    <figure class={whole ? 'diagram whole' : 'diagram'}>
+      {/* Where sections can be selected, the keyboard brings them into sight. */}
+      <div class="diagram-view" {...(props.onSelect === undefined ? scrolled(say('diagram-view')) : {})}>
+        <Track {...props} {...shown} mark={mark} />
+      </div>
+      {printing && <OnPaper laid={laid} mark={mark} />}
+      <p class="acts">
+        <button class="button quiet" type="button" aria-pressed={whole} onClick={() => setWhole(!whole)}>
+          {say('diagram-whole')}
+        </button>
+      </p>
+      <Key dressed={dressed} sheet={sheet} say={say} />
+      <Stages
+        sheet={sheet}
+        dressed={dressed}
+        names={names}
+        say={say}
+        numbers={props.numbers}
+        language={props.language}
+      />
+      <InWords {...shown} say={say} language={props.language} />
+    </figure>
+  );
+}
+
+/** Whether the page is being printed just now. */
+function usePrinting(): boolean {
+  const [printing, setPrinting] = useState(false);
+  useEffect(() => {
+    const begin = (): void => setPrinting(true);
+    const end = (): void => setPrinting(false);
+    addEventListener('beforeprint', begin);
+    addEventListener('afterprint', end);
+    return () => {
+      removeEventListener('beforeprint', begin);
+      removeEventListener('afterprint', end);
+    };
+  }, []);
+  return printing;
+}
+
+/** On paper a wide drawing stands in strips below each other, so that its letters keep their size. */
+function OnPaper({ laid: { width, height }, mark }: { readonly laid: Laid; readonly mark: string }) {
+  const strips = Math.max(1, Math.ceil((width - STRIP / 10) / STRIP));
+  const each = width / strips;
+  return (
+    <div class="diagram-paper" aria-hidden="true">
+      {Array.from({ length: strips }, (_, i) => (
+        <svg key={i} width={each} height={height} viewBox={`${i * each} 0 ${each} ${height}`}>
+          <use href={`#${mark}-track`} />
+        </svg>
+      ))}
+    </div>
+  );
+}

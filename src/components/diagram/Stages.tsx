@@ -1,0 +1,80 @@
+// Below the track: each stage with the bus of its district above it and its supply below it; the control cable from stage to stage.
+// @keptFor I the page of the layout sheet
+import type { Sheet, SheetStage } from '../../wizards/sheet/index.ts';
+import type { Dressed } from '../../wizards/sheet-drawing/index.ts';
+import { joined, type Numbers, type Say } from '../words/index.ts';
+import { hasPattern, lookOf } from './look.ts';
+import { stageSaid } from './said.ts';
+
+interface StagesProps {
+  readonly sheet: Sheet;
+  readonly dressed: Dressed;
+  readonly names: ReadonlyMap<string, string>;
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly language: string;
+}
+
+/** What is wider than its place is reached by keyboard too. */
+export const scrolled = (name: string) => ({ tabIndex: 0, role: 'group', 'aria-label': name }) as const;
+
+export function Stages(props: StagesProps) {
+  const { sheet, say } = props;
+  if (sheet.stages.length === 0) return null;
+  return (
+    <div class="diagram-stages" {...scrolled(say('diagram-stages'))}>
+      <ol>
+        {sheet.stages.map((stage) => (
+          <Stage key={stage.id} stage={stage} {...props} />
+        ))}
+      </ol>
+      {sheet.stages.length > 1 && <p class="small">{say('diagram-cable')}</p>}
+    </div>
+  );
+}
+
+function Stage({ stage, sheet, dressed, names, say, numbers, language }: { readonly stage: SheetStage } & StagesProps) {
+  const supply = sheet.supplies.find(({ id }) => id === stage.supply);
+  const own = dressed.districts.flatMap((district, place) =>
+    district.stage === stage.id ? [{ ...district, place }] : [],
+  );
+  const fed = (stage.feeds ?? []).map((id) => names.get(id) ?? id);
+  return (
+    <li>
+      <div class="bus">
+        {own.map(({ letter, place }) => (
+          <span key={letter} class={`district-tag ${lookOf(place)}`}>
+            <svg width="64" height="18" viewBox="0 0 64 18" aria-hidden="true">
+              <line class="track" x1="0" x2="64" y1="9" y2="9" />
+              {hasPattern(lookOf(place)) && <line class="pattern" x1="0" x2="64" y1="9" y2="9" />}
+            </svg>
+            {say('diagram-district', { district: letter })}
+          </span>
+        ))}
+        {own.length === 0 && (
+          <span>{say(dressed.districts.length === 0 ? 'diagram-track' : 'diagram-no-district')}</span>
+        )}
+      </div>
+      <div class="box">
+        <b>{stageSaid(stage.id, sheet, say)}</b>
+        <span>
+          {stage.limitAmps === undefined
+            ? say('diagram-limit-not-read')
+            : say('diagram-limit', { amps: numbers.amps(stage.limitAmps) })}
+        </span>
+        {fed.length > 0 && <span class="small">{say('diagram-feeds', { sections: joined(fed, language) })}</span>}
+      </div>
+      <div class="box supply">
+        <b>{supply?.name ?? say('diagram-supply')}</b>
+        <span>{labelSaid(supply, say, numbers)}</span>
+      </div>
+    </li>
+  );
+}
+
+function labelSaid(supply: Sheet['supplies'][number] | undefined, say: Say, numbers: Numbers): string {
+  if (supply === undefined) return say('diagram-no-supply');
+  const { kind, volts, amps } = supply;
+  if (kind === undefined || volts === undefined || amps === undefined) return say('diagram-label-not-read');
+  return say(`diagram-label-${kind}`, { volts: numbers.volts(volts), amps: numbers.amps(amps) });
+}

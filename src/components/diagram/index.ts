@@ -1,0 +1,5 @@
+// What this room lets out.
+/** @keptFor I the page of the layout sheet and the plan */
+export { Diagram } from './Diagram.tsx';
+/** @keptFor I the page of the layout sheet and the plan */
+export type { DiagramProps, Selected } from './shown.ts';

@@ -1,0 +1,32 @@
+// What the parts of the drawing are given.
+// @keptFor I the page of the layout sheet
+import type { Sheet } from '../../wizards/sheet/index.ts';
+import type { Districts, Dressed, Laid, NameOf } from '../../wizards/sheet-drawing/index.ts';
+import type { Numbers, Say } from '../words/index.ts';
+
+export interface Selected {
+  readonly kind: 'section' | 'joint';
+  readonly id: string;
+}
+
+export interface DiagramProps {
+  readonly sheet: Sheet;
+  /** The division that is shown; left out: the one that the sheet holds. */
+  readonly districts?: Districts | undefined;
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly language: string;
+  /** What a section is called; left out: its name, else its mark. */
+  readonly nameOf?: NameOf | undefined;
+  readonly selected?: Selected | undefined;
+  /** Left out, nothing can be selected. */
+  readonly onSelect?: ((selected: Selected | undefined) => void) | undefined;
+}
+
+export interface Shown {
+  readonly laid: Laid;
+  readonly dressed: Dressed;
+  readonly names: ReadonlyMap<string, string>;
+  readonly sheet: Sheet;
+}
+

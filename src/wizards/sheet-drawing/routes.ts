@@ -1,0 +1,292 @@
+// How the track runs from one section to the next: along the lines of a grid, level, at 45° or upright, never through a section or its name, and
+// bending by no more than 45° at once. Two tracks may cross, but never lie on each other.
+// @keptFor I the page of the layout sheet
+import type { End } from './ends.ts';
+
+/** A point of the grid. */
+export interface Point {
+  readonly x: number;
+  readonly y: number;
+}
+
+/** The end of a section: where it is, and which section's it is (`section` counts from 0). */
+export interface EndPoint extends Point {
+  readonly section: number;
+  readonly end: End;
+}
+
+export interface Route {
+  /** From end to end, a point at each step. */
+  readonly points: readonly Point[];
+  /** Where its joint is: this many steps along it, in halves. */
+  readonly mark: number;
+}
+
+interface Field {
+  readonly left: number;
+  readonly top: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Directions in eighths of a turn, from right by way of down. */
+const DX = [1, 1, 0, -1, -1, -1, 0, 1] as const;
+const DY = [0, 1, 1, 1, 0, -1, -1, -1] as const;
+
+/** Costs in tenths of a step. */
+const STEP = 10;
+const SLANT = 14;
+const UPRIGHT = 4;
+const BEND = 4;
+const CROSSING = 60;
+const SHARED = 40;
+const OVERLAP = 400;
+
+/** What lies on a point: bits 0 to 3, a track straight through it along that line; BENT, a track that bends there; SHUT, nothing may pass. */
+const BENT = 16;
+const SHUT = 32;
+const JOINT = 64;
+const ANY_TRACK = 31;
+
+export class Router {
+  private readonly field: Field;
+  private readonly taken: Uint8Array;
+  /** The end whose own track alone lies here, counted from 1: other joints of that end may begin on it. */
+  private readonly stub: Uint16Array;
+  private readonly costs: Int32Array;
+  private readonly from: Int32Array;
+  private readonly seen: Uint32Array;
+  private search = 0;
+
+  constructor(field: Field) {
+    this.field = field;
+    const points = field.width * field.height;
+    this.taken = new Uint8Array(points);
+    this.stub = new Uint16Array(points);
+    this.costs = new Int32Array(points * 8);
+    this.from = new Int32Array(points * 8);
+    this.seen = new Uint32Array(points * 8);
+  }
+
+  /** Nothing may pass here but what ends here. */
+  shut(point: Point): void {
+    const at = this.index(point.x, point.y);
+    if (at !== undefined) this.taken[at] = SHUT;
+  }
+
+  /** The best way from end to end, or nothing where there is none. With `overlap`, other tracks are in nobody's way. */
+  lay(from: EndPoint, to: EndPoint, overlap = false): Route | undefined {
+    const points = this.find(from, to, overlap);
+    if (points === undefined) return undefined;
+    const mark =
+      this.markOn(points, 0) ?? (overlap ? (this.markOn(points, ANY_TRACK) ?? points.length - 1) : undefined);
+    if (mark === undefined) return undefined;
+    const route = { points, mark };
+    this.keep(route, from, to);
+    return route;
+  }
+
+  private index(x: number, y: number): number | undefined {
+    const { left, top, width, height } = this.field;
+    const [column, row] = [x - left, y - top];
+    return column < 0 || row < 0 || column >= width || row >= height ? undefined : row * width + column;
+  }
+
+  private at(index: number): Point {
+    const { left, top, width } = this.field;
+    return { x: left + (index % width), y: top + Math.floor(index / width) };
+  }
+
+  private find(from: EndPoint, to: EndPoint, overlap: boolean): readonly Point[] | undefined {
+    const start = this.index(from.x, from.y);
+    const goal = this.index(to.x, to.y);
+    if (start === undefined || goal === undefined) return undefined;
+    this.search += 1;
+    const queue = new Queue();
+    for (const way of outward(from.end)) this.enter(queue, start * 8 + way, 0, -1, to);
+    for (let state = queue.take(); state !== undefined; state = queue.take()) {
+      if (state >> 3 === goal && (this.from[state] ?? -1) >= 0) return this.trace(state);
+      this.spread(queue, state, { start, goal, overlap, from, to });
+    }
+    return undefined;
+  }
+
+  /** Goes one step on from a state, in each direction that it may. */
+  private spread(queue: Queue, state: number, search: Search): void {
+    const here = state >> 3;
+    const way = state & 7;
+    const { x, y } = this.at(here);
+    const first = here === search.start && (this.from[state] ?? -1) < 0;
+    const soFar = this.costs[state] ?? 0;
+    for (const turn of first ? NO_TURN : TURNS) {
+      const out = (way + turn) & 7;
+      const next = this.index(x + (DX[out] ?? 0), y + (DY[out] ?? 0));
+      if (next === undefined || this.isShut(next, out, search)) continue;
+      const through = first ? 0 : this.passing(here, way, out, search);
+      if (through !== undefined)
+        this.enter(queue, next * 8 + out, soFar + through + stepCost(out, turn), state, search.to);
+    }
+  }
+
+  /** Whether one may not come here in this direction at all. */
+  private isShut(next: number, way: number, { goal, to }: Search): boolean {
+    return next === goal ? !arrives(way, to.end) : ((this.taken[next] ?? 0) & SHUT) !== 0;
+  }
+
+  /** What it costs to pass a point, coming in one direction and leaving in another; nothing where it may not be. */
+  private passing(here: number, way: number, out: number, { from, to, overlap }: Search): number | undefined {
+    const taken = this.taken[here] ?? 0;
+    if (taken === 0) return 0;
+    if (overlap) return (taken & SHUT) === 0 ? OVERLAP : undefined;
+    if ((taken & (SHUT | JOINT)) !== 0) return undefined;
+    const stub = this.stub[here] ?? 0;
+    if (stub !== 0 && (stub === endNumber(from) || stub === endNumber(to))) return SHARED;
+    const straight = way === out && (taken & BENT) === 0 && (taken & (1 << (way & 3))) === 0;
+    return straight ? CROSSING : undefined;
+  }
+
+  private enter(queue: Queue, state: number, cost: number, before: number, to: Point): void {
+    if (this.seen[state] === this.search && (this.costs[state] ?? 0) <= cost) return;
+    this.seen[state] = this.search;
+    this.costs[state] = cost;
+    this.from[state] = before;
+    const { x, y } = this.at(state >> 3);
+    const [across, down] = [Math.abs(to.x - x), Math.abs(to.y - y)];
+    const slant = Math.min(across, down);
+    queue.put(state, cost + SLANT * slant + STEP * (across - slant) + (STEP + UPRIGHT) * (down - slant));
+  }
+
+  private trace(state: number): readonly Point[] {
+    const points: Point[] = [];
+    for (let one = state; one >= 0; one = this.from[one] ?? -1) points.push(this.at(one >> 3));
+    return points.reverse();
+  }
+
+  /** Where the joint stands: as near to the middle as there is a place of its own, away from ends, bends and crossings. */
+  private markOn(points: readonly Point[], on: number): number | undefined {
+    const steps = points.length - 1;
+    const halves = Array.from({ length: Math.max(0, 2 * steps - 3) }, (_, i) => i + 2);
+    const free = halves.filter((half) => this.mayStand(points, half, on));
+    return free.toSorted((one, other) => Math.abs(one - steps) - Math.abs(other - steps))[0];
+  }
+
+  private mayStand(points: readonly Point[], half: number, on: number): boolean {
+    if (half % 2 === 0 && bendsAt(points, half / 2)) return false;
+    return aroundMark(points, half).every(({ x, y }) => {
+      const index = this.index(x, y);
+      return index !== undefined && ((this.taken[index] ?? 0) & ~on) === 0;
+    });
+  }
+
+  private keep(route: Route, from: EndPoint, to: EndPoint): void {
+    route.points.slice(1, -1).forEach((point, before) => {
+      const at = this.index(point.x, point.y);
+      if (at === undefined) return;
+      const whose = stubAt(route, before + 1, from, to);
+      this.stub[at] = this.taken[at] === 0 || this.stub[at] === whose ? whose : 0;
+      this.taken[at] = (this.taken[at] ?? 0) | lying(route, before + 1);
+    });
+    for (const { x, y } of aroundMark(route.points, route.mark)) {
+      const at = this.index(x, y);
+      if (at !== undefined) this.taken[at] = (this.taken[at] ?? 0) | JOINT;
+    }
+  }
+}
+
+/** Whose end's own track alone lies at a point of a route: the two ends have numbers from 1, 0 is nobody's. */
+function stubAt({ points, mark }: Route, i: number, from: EndPoint, to: EndPoint): number {
+  if (i <= STUB && 2 * i < mark - 1) return endNumber(from);
+  return points.length - 1 - i <= STUB && 2 * i > mark + 1 ? endNumber(to) : 0;
+}
+
+/** What a route leaves at one of its points. */
+const lying = ({ points }: Route, i: number): number => (bendsAt(points, i) ? BENT : 1 << (wayAt(points, i) & 3));
+
+/** The points that a joint needs for itself: its own, those it lies between, and on a slant the other two corners. */
+function aroundMark(points: readonly Point[], half: number): readonly Point[] {
+  const [one, other] = [points[Math.floor(half / 2)], points[Math.ceil(half / 2)]];
+  if (one === undefined || other === undefined || one === other) return one === undefined ? [] : [one];
+  if (one.x === other.x || one.y === other.y) return [one, other];
+  return [one, other, { x: one.x, y: other.y }, { x: other.x, y: one.y }];
+}
+
+interface Search {
+  readonly start: number;
+  readonly goal: number;
+  readonly overlap: boolean;
+  readonly from: EndPoint;
+  readonly to: EndPoint;
+}
+
+/** So many steps from its end a section's track may fork to several joints. */
+const STUB = 2;
+function stepCost(way: number, turn: number): number {
+  const upright = way === 2 || way === 6 ? UPRIGHT : 0;
+  return ((way & 1) === 1 ? SLANT : STEP) + upright + (turn === 0 ? 0 : BEND);
+}
+
+const NO_TURN = [0] as const;
+const TURNS = [0, -1, 1] as const;
+
+const endNumber = ({ section, end }: EndPoint): number => 2 * section + (end === 'left' ? 1 : 2);
+
+/** The directions in which a track leaves an end. */
+const outward = (end: End): readonly number[] => (end === 'right' ? [0, 1, 7] : [4, 3, 5]);
+
+/** Whether one comes to an end from its outside. */
+const arrives = (way: number, end: End): boolean => outward(end).includes((way + 4) & 7);
+
+/** The direction from a point of a way to its next one. */
+export function wayAt(points: readonly Point[], i: number): number {
+  const [one, other] = [points[i], points[i + 1]];
+  if (one === undefined || other === undefined) return 0;
+  return WAYS[3 * Math.sign(other.y - one.y) + Math.sign(other.x - one.x) + 4] ?? 0;
+}
+
+/** Directions by where the next point lies, row by row; to the point itself there is none. */
+const WAYS = [5, 6, 7, 4, 0, 0, 3, 2, 1] as const;
+
+const bendsAt = (points: readonly Point[], i: number): boolean =>
+  i > 0 && i < points.length - 1 && wayAt(points, i - 1) !== wayAt(points, i);
+
+/** States by what they cost at least; of those that cost the same, the one put in first. */
+class Queue {
+  private readonly states: number[] = [];
+  private readonly costs: number[] = [];
+
+  put(state: number, cost: number): void {
+    let at = this.states.length;
+    while (at > 0) {
+      const above = (at - 1) >> 1;
+      if ((this.costs[above] ?? 0) <= cost) break;
+      this.move(above, at);
+      at = above;
+    }
+    this.states[at] = state;
+    this.costs[at] = cost;
+  }
+
+  take(): number | undefined {
+    const [first] = this.states;
+    const state = this.states.pop();
+    const cost = this.costs.pop();
+    if (first === undefined || state === undefined || cost === undefined || this.states.length === 0) return first;
+    let at = 0;
+    for (;;) {
+      let below = 2 * at + 1;
+      if (below >= this.states.length) break;
+      if ((this.costs[below + 1] ?? Number.POSITIVE_INFINITY) < (this.costs[below] ?? 0)) below += 1;
+      if ((this.costs[below] ?? 0) >= cost) break;
+      this.move(below, at);
+      at = below;
+    }
+    this.states[at] = state;
+    this.costs[at] = cost;
+    return first;
+  }
+
+  private move(from: number, to: number): void {
+    this.states[to] = this.states[from] ?? 0;
+    this.costs[to] = this.costs[from] ?? 0;
+  }
+}

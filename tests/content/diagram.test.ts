@@ -1,0 +1,128 @@
+// The drawing of a layout, drawn as a browser draws it: nothing without words, and the same in words as in lines.
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { Diagram } from '../../src/components/diagram/Diagram.tsx';
+import { WordList } from '../../src/components/diagram/InWords.tsx';
+import { nextTo } from '../../src/components/diagram/keys.ts';
+import { lookOf } from '../../src/components/diagram/look.ts';
+import { Numbers, sayer } from '../../src/components/words/index.ts';
+import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/index.ts';
+import { dress, layOut } from '../../src/wizards/sheet-drawing/index.ts';
+import { joined, LOOP } from '../wizards/sheet-drawing/tracks.ts';
+import { wordsOf } from './folder.ts';
+
+const say = sayer(
+  Object.fromEntries(
+    wordsOf('en', 'words').flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
+  ),
+  'en',
+);
+const numbers = new Numbers('en');
+
+/** Everything that a sheet can say of a section, a joint, a stage and a supply. */
+const SHEET: Sheet = {
+  form: 'both-rails-layout-sheet',
+  version: 1,
+  name: '',
+  scale: 'h0',
+  trains: [],
+  sections: LOOP.sections.map((section, i) => ({
+    ...section,
+    name: `${section.id} by the window`,
+    tags: SECTION_TAGS.filter((_, at) => at % LOOP.sections.length === i),
+  })),
+  joints: [
+    joined('platform', 'turnout-out', { cut: 'one' }),
+    joined('siding', 'turnout-out', { cut: 'unknown' }),
+    joined('turnout-out', 'line', { gap: 'impossible' }),
+    joined('line', 'turnout-loop', { cut: 'both' }),
+    joined('turnout-loop', 'loop'),
+    joined('loop', 'turnout-loop'),
+  ],
+  stages: [
+    { id: 'station', kind: 'station', limitAmps: 3, supply: 'first', feeds: ['line'] },
+    { id: 'first-booster', kind: 'booster', supply: 'second' },
+    { id: 'second-booster', kind: 'booster', supply: 'third' },
+  ],
+  supplies: [
+    { id: 'first', kind: 'dc', volts: 15, amps: 4 },
+    { id: 'second', kind: 'ac', volts: 16, amps: 3 },
+    { id: 'third' },
+  ],
+  districts: [
+    { stage: 'station', sections: ['platform', 'siding', 'turnout-out', 'line', 'turnout-loop'] },
+    { stage: 'second-booster', sections: ['loop'] },
+  ],
+};
+
+const drawn = (sheet: Sheet, more: object = {}): string =>
+  renderToString(h(Diagram, { sheet, say, numbers, language: 'en', ...more }));
+
+describe('the drawing of a layout', () => {
+  test('has words for all that a sheet can say, read out or shown', () => {
+    for (const more of [{}, { onSelect: () => undefined }, { districts: [] }]) {
+      expect(drawn(SHEET, more)).not.toMatch(/\[diagram-|\{[a-z]+\}/);
+    }
+    expect(drawn({ ...SHEET, sections: [], joints: [] })).toContain(say('diagram-empty'));
+  });
+
+  test('what nobody has read on a label is said to be unread', () => {
+    const text = drawn(SHEET);
+    expect(text).toContain(say('diagram-label-not-read'));
+    expect(text).toContain(say('diagram-limit-not-read'));
+  });
+
+  test('where nothing is chosen it is a picture with a name, and where one chooses, one stop of the keyboard', () => {
+    expect(drawn(SHEET)).not.toContain('role="button"');
+    const chosen = drawn(SHEET, { onSelect: () => undefined, selected: { kind: 'joint', id: 'line-turnout-loop' } });
+    expect(chosen.match(/role="button"/g)).toHaveLength(SHEET.sections.length + SHEET.joints.length);
+    expect(chosen.match(/data-key="[^"]*"[^>]*tabindex="0"/gi)).toHaveLength(1);
+    expect(chosen.match(/aria-pressed="true"/g)).toHaveLength(1);
+  });
+
+  test('every district is told apart in black and white, and by its letter', () => {
+    const districts = SHEET.sections.map(({ id }) => ({ stage: 'station', sections: [id] }));
+    const patterns = districts.map((_, i) => lookOf(i).replace(/colour-\d /, ''));
+    expect(new Set(patterns).size).toBe(6);
+    expect(new Set(Array.from({ length: 12 }, (_, i) => lookOf(i))).size).toBe(12);
+    const letters = drawn(SHEET, { districts }).match(/class="letter"[^>]*>[A-F]</g);
+    expect(letters).toHaveLength(6);
+  });
+
+  test('the words name each district with its sections, and each gap between two', () => {
+    const names = new Map(SHEET.sections.map(({ id }) => [id, id]));
+    const shown = {
+      laid: layOut(SHEET, ({ id }) => id),
+      dressed: dress(SHEET, SHEET.districts ?? []),
+      names,
+      sheet: SHEET,
+    };
+    const text = renderToString(h(WordList, { ...shown, say, language: 'en' }));
+    expect(text).toContain('District A, from Command station: platform, siding, turnout-out, line, and turnout-loop.');
+    expect(text).toContain('District B, from Booster 2: loop.');
+    expect(text).toContain('Between A and B, both rails cut: turnout-loop – loop and loop – turnout-loop.');
+    expect(text).toContain('One rail only is cut: platform – turnout-out.');
+    expect(text).toContain('No gap is possible: turnout-out – line.');
+  });
+});
+
+describe('the arrow keys', () => {
+  const spots = [
+    { key: 'left', x: 0, y: 0 },
+    { key: 'middle', x: 100, y: 0 },
+    { key: 'below', x: 100, y: 90 },
+    { key: 'right', x: 200, y: 10 },
+  ];
+
+  test('lead to what is nearest that way, and nowhere at the end', () => {
+    expect(nextTo(spots, 'left', 'ArrowRight')).toBe('middle');
+    expect(nextTo(spots, 'middle', 'ArrowRight')).toBe('right');
+    expect(nextTo(spots, 'middle', 'ArrowDown')).toBe('below');
+    expect(nextTo(spots, 'below', 'ArrowUp')).toBe('middle');
+    expect(nextTo(spots, 'right', 'ArrowRight')).toBeUndefined();
+    expect(nextTo(spots, 'right', 'Home')).toBe('left');
+    expect(nextTo(spots, 'left', 'End')).toBe('right');
+    expect(nextTo(spots, 'left', 'a')).toBeUndefined();
+  });
+});
