@@ -5,8 +5,8 @@ import { useEffect, useId, useMemo, useState } from 'preact/hooks';
 import { type Districts, dress, type Laid, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
 import { InWords } from './InWords.tsx';
 import { Key } from './Key.tsx';
-import type { DiagramProps } from './shown.ts';
 import { Stages, scrolled } from './Stages.tsx';
+import type { DiagramProps } from './shown.ts';
 import { Track } from './Track.tsx';
 
 const NO_DISTRICTS: Districts = [];

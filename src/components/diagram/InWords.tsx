@@ -3,8 +3,8 @@
 import { useState } from 'preact/hooks';
 import type { DressedJoint } from '../../wizards/sheet-drawing/index.ts';
 import { joined, type Say } from '../words/index.ts';
-import type { Shown } from './shown.ts';
 import { stageSaid } from './said.ts';
+import type { Shown } from './shown.ts';
 
 interface InWordsProps extends Shown {
   readonly say: Say;

@@ -4,11 +4,11 @@
 import { useRef, useState } from 'preact/hooks';
 import type { SectionTag } from '../../wizards/sheet/index.ts';
 import type { JointState, LaidSection } from '../../wizards/sheet-drawing/index.ts';
-import type { DiagramProps, Selected, Shown } from './shown.ts';
 import { nextTo, type Spot } from './keys.ts';
 import { linesByDistrict } from './lines.ts';
 import { hasPattern, lookOf } from './look.ts';
 import { jointSaid, sectionSaid } from './said.ts';
+import type { DiagramProps, Selected, Shown } from './shown.ts';
 
 interface TrackProps extends DiagramProps, Shown {
   /** By which the same drawing is shown once more. */

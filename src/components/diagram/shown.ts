@@ -29,4 +29,3 @@ export interface Shown {
   readonly names: ReadonlyMap<string, string>;
   readonly sheet: Sheet;
 }
-
