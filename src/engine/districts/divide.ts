@@ -4,6 +4,7 @@ import { divisionOf } from './division.ts';
 import { hindrancesOf, looser } from './hindrances.ts';
 import { orderOf } from './order.ts';
 import type { Divided, Dividing, Division, DivisionOptions, DivisionProblem, Hindrance } from './problem.ts';
+import type { Sought } from './search.ts';
 import { Search } from './search.ts';
 import type { Whole } from './whole.ts';
 import { wholeOf } from './whole.ts';
@@ -32,10 +33,6 @@ export function* divideInParts(problem: DivisionProblem, options: DivisionOption
   const nearest = yield* nearestOf(problem, sought.order);
   return { kind: 'impossible', because, ...(nearest === undefined ? {} : { nearest }) };
 }
-
-export type Sought =
-  | Exclude<Divided, { kind: 'impossible' }>
-  | { readonly kind: 'none'; readonly order: readonly number[] };
 
 /** The division, or that there is none; nothing is said of the reason. */
 export function* seek(problem: DivisionProblem, options: DivisionOptions): Dividing<Sought> {

@@ -1,9 +1,13 @@
 // Divides where some gaps lie too near each other: a division that makes both is tried again with the one of them kept, and with the other.
 import { deepen } from './deepen.ts';
-import type { Sought } from './divide.ts';
 import { divisionOf } from './division.ts';
-import type { Dividing, Division, DivisionProblem, Proof } from './problem.ts';
+import type { Divided, Dividing, Division, DivisionProblem, Proof } from './problem.ts';
 import type { Whole } from './whole.ts';
+
+/** What comes of a search: a division, or that there is none; nothing of the reason. */
+export type Sought =
+  | Exclude<Divided, { kind: 'impossible' }>
+  | { readonly kind: 'none'; readonly order: readonly number[] };
 
 /** A division, with the joints that were kept besides. */
 interface Try {
