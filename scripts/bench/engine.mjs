@@ -1,10 +1,11 @@
 // The engine against its yardsticks: the exact demand beside a simulation of a million moments, how long a large fleet takes, and networks
-// beside a textbook elimination and a general library.
+// beside a textbook elimination and a general library, divisions beside a solver of integer programmes.
 import { lusolve, matrix, sparse } from 'mathjs';
 import { chanceAbove, demand, even, fittingDemand } from '../../src/engine/power/demand.ts';
 import { seeded } from '../../tests/seeded.ts';
 import { calibrate, median, medianTime, ms, time } from './clock.mjs';
 import { diagnosis } from './diagnosis.mjs';
+import { districts } from './districts.mjs';
 import { networks } from './networks.mjs';
 import { wiring } from './wiring.mjs';
 
@@ -116,12 +117,13 @@ function large(name, fleet) {
 }
 
 /** Rows of name, ours, yardstick, ratio, demand and whether it is met. */
-export function run() {
-  return Promise.resolve([
+export async function run() {
+  return [
     ...against(),
     ...largeFleets(),
     ...networks({ lusolve, matrix, sparse }),
     ...wiring(),
     ...diagnosis(),
-  ]);
+    ...(await districts()),
+  ];
 }

@@ -1,0 +1,295 @@
+// Dividing a layout, as somebody with a saw in the hand would ask of it.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import { deepen } from '../../../src/engine/districts/deepen.ts';
+import { wholeOf } from '../../../src/engine/districts/whole.ts';
+import type { Divided, Division, DivisionProblem } from '../../../src/engine/index.ts';
+import {
+  capacity,
+  divide,
+  divideInParts,
+  divisionChoice,
+  fewestDistricts,
+  MOST_DIVIDED,
+} from '../../../src/engine/index.ts';
+import { bearsShare } from '../../../src/engine/power/own-districts.ts';
+import { alike, bearing, grid, layout, link, wrongWith } from '../../divisions.ts';
+import { dc, h0, unit } from '../../samples.ts';
+import { seeded } from '../../seeded.ts';
+
+/** A ring of so many sections with the same traffic. */
+const ring = (count: number): Pick<DivisionProblem, 'sections' | 'joints'> => ({
+  sections: Array.from({ length: count }, () => ({ traffic: 1 })),
+  joints: Array.from({ length: count }, (_, at) => link(at, (at + 1) % count)),
+});
+
+function division(found: Divided): Division {
+  if (found.kind !== 'divided') throw new Error(`It is ${found.kind}`);
+  expect(found.proof).toEqual({ kind: 'proven' });
+  return found.division;
+}
+
+const because = (found: Divided): readonly string[] =>
+  found.kind === 'impossible' ? found.because.map(({ kind }) => kind) : [found.kind];
+
+describe('an oval', () => {
+  test('in two districts takes two gaps, as far apart as they can be', () => {
+    const { cuts, shares, evenness } = division(divide({ ...ring(8), stages: alike(2) }));
+    expect(cuts).toHaveLength(2);
+    expect(shares).toEqual([0.5, 0.5]);
+    expect(evenness).toBe('good');
+  });
+
+  test('with a larger and a smaller stage gives the larger one more of the traffic', () => {
+    const fleet = h0(6, 0, 6);
+    const stages = [3, 2].map((amps) => ({ bears: bearsShare(fleet, capacity(dc(amps), unit(amps))) }));
+    const { shares } = division(divide({ ...ring(10), stages }));
+    expect(shares[0] ?? 0).toBeGreaterThan(0.5);
+  });
+
+  test('is cut on the plain straight, not in the tunnel', () => {
+    const oval = ring(8);
+    const joints = oval.joints.map((joint, at) => ({ ...joint, cost: at === 1 || at === 5 ? 1 : 2.5 }));
+    expect(division(divide({ ...oval, joints, stages: alike(2) })).cuts).toEqual([1, 5]);
+  });
+
+  test('in one district takes no gap', () => {
+    expect(division(divide({ ...ring(8), stages: alike(1) })).cuts).toEqual([]);
+  });
+});
+
+describe('what somebody wants of a division', () => {
+  test('a section with feeders of a stage belongs to it', () => {
+    const stages = [
+      { ...bearing(0.6), feeds: [0] },
+      { ...bearing(0.6), feeds: [1] },
+    ];
+    const { parts } = division(divide({ ...ring(8), stages }));
+    expect(parts[0]).toContain(0);
+    expect(parts[1]).toContain(1);
+  });
+
+  test('a joint that cannot be gapped stays joined', () => {
+    const oval = ring(6);
+    const joints = oval.joints.map((joint, at) => (at % 3 === 0 ? joint : { ...joint, gap: 'kept' as const }));
+    expect(division(divide({ ...oval, joints, stages: alike(2) })).cuts).toEqual([0, 3]);
+  });
+
+  test('two gaps that a train would span are not both made', () => {
+    const oval = ring(4);
+    const free = division(divide({ ...oval, stages: alike(2) })).cuts;
+    expect(free).toHaveLength(2);
+    const [one = 0, other = 0] = free;
+    const found = division(divide({ ...oval, stages: alike(2), conflicts: [[one, other]] }));
+    expect(found.cuts).not.toEqual(free);
+    expect(wrongWith({ ...oval, stages: alike(2), conflicts: [[one, other]] }, found)).toEqual([]);
+  });
+
+  test('a gap that is there in any case costs nothing more', () => {
+    const oval = ring(6);
+    const joints = oval.joints.map((joint, at) => ({ ...joint, cost: at === 2 ? 0 : 1 }));
+    const found = division(divide({ ...oval, joints, stages: alike(2) }));
+    expect(found.cuts).toContain(2);
+    expect(found.cost).toBe(1);
+  });
+
+  test('draws that are always on take room from the trains', () => {
+    const oval = ring(8);
+    const sections = oval.sections.map((section, at) => ({ ...section, fixedAmps: at < 2 ? 0.5 : 0 }));
+    const stages = alike(2).map(() => ({ bears: (share: number, amps: number) => share + amps / 4 <= 0.63 }));
+    const joints = oval.joints.map((joint, at) => (at === 0 ? { ...joint, gap: 'kept' as const } : joint));
+    const { parts, shares } = division(divide({ ...oval, sections, joints, stages }));
+    const lit = parts.findIndex((part) => part.includes(0) && part.includes(1));
+    expect(shares[lit]).toBe(0.375);
+  });
+});
+
+describe('few gaps or even use', () => {
+  // A bridge near one end, and a ladder of three ways near the middle.
+  const sections = [6, 5, 2, 2, 2, 5].map((traffic) => ({ traffic }));
+  const joints = [link(0, 1), link(1, 2), link(1, 3), link(1, 4), link(2, 5), link(3, 5), link(4, 5)];
+
+  test('the choice goes from the fewest gaps to the most even use, and none is worse in both', () => {
+    const choice = divisionChoice({ sections, joints, stages: alike(2) });
+    if (choice.kind !== 'choice') throw new Error(choice.kind);
+    const told = choice.ways.map(({ division: { cost, busiest } }) => [cost, Number(busiest.toFixed(3))]);
+    expect(told).toEqual([
+      [1, 1.455],
+      [3, 1],
+    ]);
+  });
+});
+
+describe('how many districts it takes', () => {
+  test('the smallest number of stages that bear it', () => {
+    const found = fewestDistricts({ ...ring(9), stages: alike(1, 0.4) }, alike(1, 0.4)[0]);
+    expect(found.districts).toBe(3);
+    expect(division(found.divided).cuts).toHaveLength(3);
+  });
+
+  test('those that are there and not one more', () => {
+    const found = fewestDistricts({ ...ring(9), stages: alike(2, 0.4) });
+    expect([found.districts, because(found.divided)]).toEqual([2, ['too-much']]);
+  });
+});
+
+describe('where there is none it says why', () => {
+  const oval = ring(6);
+
+  test('all stages together bear too little, and the most even one is shown', () => {
+    const found = divide({ ...oval, stages: alike(2, 0.4) });
+    expect(found).toMatchObject({ kind: 'impossible', because: [{ kind: 'too-much', bearable: 4 / 6 }] });
+    expect(found.kind === 'impossible' ? found.nearest?.shares : undefined).toEqual([0.5, 0.5]);
+  });
+
+  test('one stretch is more than any stage bears', () => {
+    const sections = [{ traffic: 9 }, { traffic: 1 }, { traffic: 1 }, { traffic: 1 }];
+    expect(divide({ sections, joints: ring(4).joints, stages: alike(2, 0.6) })).toMatchObject({
+      because: [{ kind: 'one-section', section: 0 }],
+    });
+  });
+
+  test('fewer sections than districts; nothing at all', () => {
+    expect(because(divide({ ...ring(2), stages: alike(3) }))).toEqual(['few-sections']);
+    expect(because(divide({ sections: [], joints: [], stages: alike(1) }))).toEqual(['few-sections']);
+  });
+
+  test('stretches that nothing joins, one of each named', () => {
+    const sections = Array.from({ length: 4 }, () => ({ traffic: 1 }));
+    expect(divide({ sections, joints: [link(0, 1)], stages: alike(2) })).toMatchObject({
+      because: [{ kind: 'islands', sections: [0, 2, 3] }],
+    });
+    expect(division(divide({ sections, joints: [link(0, 1), link(2, 3)], stages: alike(2) })).cuts).toEqual([]);
+  });
+
+  test('feeders of two stages on one stretch', () => {
+    const stages = alike(2).map((stage) => ({ ...stage, feeds: [3] }));
+    expect(divide({ ...oval, stages })).toMatchObject({ because: [{ kind: 'feeds', sections: [3] }] });
+  });
+
+  test('joints that may not be cut', () => {
+    const joints = oval.joints.map((joint, at) => (at === 0 ? joint : { ...joint, gap: 'kept' as const }));
+    const found = divide({ ...oval, joints, stages: alike(2, 0.6) });
+    expect(because(found)).toEqual(['kept']);
+  });
+
+  test('gaps too near each other, where nothing else can be cut', () => {
+    const joints = oval.joints.map((joint, at) => (at < 2 ? joint : { ...joint, gap: 'kept' as const }));
+    expect(because(divide({ ...oval, joints, stages: alike(2), conflicts: [[0, 1]] }))).toContain('near');
+  });
+
+  test('a balance that no division has, with the best there is', () => {
+    const sections = [5, 1, 1, 1].map((traffic) => ({ traffic }));
+    const found = divide({ sections, joints: ring(4).joints, stages: alike(2) }, { tolerance: 0.05 });
+    expect(because(found)).toEqual(['tolerance']);
+    expect(found.kind === 'impossible' ? found.nearest?.shares.toSorted() : undefined).toEqual([0.375, 0.625]);
+  });
+
+  test.each([
+    ['no stage', { ...oval, stages: [] }],
+    ['a joint to nowhere', { ...oval, joints: [link(0, 77)], stages: alike(2) }],
+    ['traffic that is no number', { ...oval, sections: [{ traffic: Number.NaN }], stages: alike(1) }],
+    ['more stages than are divided', { ...ring(20), stages: alike(MOST_DIVIDED.stages + 1) }],
+  ])('%s is refused', (_, problem) => {
+    expect(() => divide(problem)).toThrow(RangeError);
+  });
+});
+
+describe('a layout too large to be looked through', () => {
+  test('gives what it found, and says what no division costs less than', () => {
+    const whole = wholeOf({ ...grid(6), stages: alike(4) }, { tolerance: 0 });
+    const dividing = deepen(whole, { mostStates: 300 });
+    let turn = dividing.next();
+    while (turn.done !== true) turn = dividing.next();
+    expect(turn.value.proven).toBe(false);
+    expect(turn.value.atLeast).toBeLessThanOrEqual(12);
+  });
+
+  test('tells how far it is, and can be stopped', () => {
+    const seen: number[] = [];
+    const dividing = divideInParts({ ...layout(60, 88, 3), stages: alike(4) }, { tolerance: 0.03 });
+    for (let turn = dividing.next(); turn.done !== true && seen.length < 5; turn = dividing.next()) {
+      expect(turn.value.done).toBeGreaterThanOrEqual(0);
+      expect(turn.value.done).toBeLessThanOrEqual(1);
+      seen.push(turn.value.cost);
+    }
+    expect(seen).toEqual([...seen].sort((a, b) => a - b));
+    expect(seen).toHaveLength(5);
+  });
+});
+
+describe('whatever the layout', () => {
+  const some = fc.record({
+    seed: fc.integer({ min: 1, max: 1e6 }),
+    count: fc.integer({ min: 6, max: 22 }),
+    districts: fc.integer({ min: 2, max: 4 }),
+    share: fc.double({ min: 0.3, max: 0.7, noNaN: true }),
+  });
+  const costOf = (found: Divided): number =>
+    found.kind === 'divided' ? found.division.cost : Number.POSITIVE_INFINITY;
+  const runs = { numRuns: 60, seed: 8 };
+
+  test('other names of the sections change nothing', () => {
+    fc.assert(
+      fc.property(some, ({ seed, count, districts, share }) => {
+        const { sections, joints } = layout(count, count + 4, seed, true);
+        const random = seeded(seed);
+        const names = sections.map((_, at) => ({ at, lot: random() })).sort((a, b) => a.lot - b.lot);
+        const named = (section: number): number => names.findIndex(({ at }) => at === section);
+        const renamed: DivisionProblem = {
+          sections: names.map(({ at }) => ({ traffic: sections[at]?.traffic ?? 0 })),
+          joints: joints.toReversed().map((joint) => ({ ...joint, a: named(joint.b), b: named(joint.a) })),
+          stages: alike(districts, share),
+        };
+        const [one, other] = [divide({ sections, joints, stages: alike(districts, share) }), divide(renamed)];
+        expect(costOf(other)).toBe(costOf(one));
+        if (one.kind === 'divided' && other.kind === 'divided') {
+          expect(other.division.busiest).toBeCloseTo(one.division.busiest, 9);
+        }
+      }),
+      runs,
+    );
+  });
+
+  test('a better stage never makes the best division worse', () => {
+    fc.assert(
+      fc.property(some, fc.double({ min: 0, max: 0.3, noNaN: true }), ({ seed, count, districts, share }, more) => {
+        const graph = layout(count, count + 4, seed, true);
+        const better = [bearing(share + more), ...alike(districts - 1, share)];
+        expect(costOf(divide({ ...graph, stages: better }))).toBeLessThanOrEqual(
+          costOf(divide({ ...graph, stages: [bearing(share), ...alike(districts - 1, share)] })),
+        );
+      }),
+      runs,
+    );
+  });
+
+  test('a joint that may no longer be cut never makes it better', () => {
+    fc.assert(
+      fc.property(some, fc.nat(), ({ seed, count, districts, share }, lot) => {
+        const { sections, joints } = layout(count, count + 4, seed, true);
+        const stages = alike(districts, share);
+        const forbidden = joints.map((joint, at) =>
+          at === lot % joints.length ? { ...joint, gap: 'kept' as const } : joint,
+        );
+        expect(costOf(divide({ sections, joints: forbidden, stages }))).toBeGreaterThanOrEqual(
+          costOf(divide({ sections, joints, stages })),
+        );
+      }),
+      runs,
+    );
+  });
+
+  test('every way of a choice keeps every rule', () => {
+    fc.assert(
+      fc.property(some, ({ seed, count, districts, share }) => {
+        const problem = { ...layout(count, count + 4, seed, true), stages: alike(districts, share) };
+        const choice = divisionChoice(problem);
+        for (const way of choice.kind === 'choice' ? choice.ways : []) {
+          expect(wrongWith(problem, way.division)).toEqual([]);
+        }
+      }),
+      { numRuns: 20, seed: 8 },
+    );
+  });
+});
