@@ -35,7 +35,10 @@ const live = {
 /** What checks fetched words is one file for answers and the notebook. */
 const shapes = { name: 'shapes', test: /node_modules.valibot/, priority: 1 };
 /** The notebook on the device comes when it is opened or an answer is kept: nothing that answers need is in one file with it. */
-const notebook = { name: 'notebook', test: /src.components.device.(book|notebook|save-file)|node_modules.idb-keyval/ };
+const notebook = {
+  name: 'notebook',
+  test: /src.components.device.(book|kept-text|notebook|save-file)|node_modules.idb-keyval/,
+};
 
 export default defineConfig({
   output: 'static',

@@ -7,17 +7,17 @@ import { STORED_IDS } from '../../src/components/device/index.ts';
 const REGISTRY = 'src/components/device/stored.ts';
 /** The worker keeps the copy of the site; the registry knows its size and clears it. */
 const COPY = ['src/components/device/copy.ts', 'src/offline/shelf.ts'];
-/** The case notebook, which is more than a word. */
-const NOTEBOOK = 'src/components/device/notebook.ts';
+/** The case notebook and the layout sheets, which are more than a word. */
+const TEXTS = 'src/components/device/kept-text.ts';
 const KEEPERS = /\b(?:localStorage|sessionStorage|indexedDB|idb-keyval|document\.cookie|cookieStore|caches)\b/;
 
 describe('the registry of what is stored', () => {
-  test('is the only code that keeps anything on a device, but for the copy of the site and the notebook', () => {
+  test('is the only code that keeps anything on a device, but for the copy of the site and whole texts', () => {
     const files = globSync('src/**/*.{ts,tsx,js,mjs,astro,mdx}').map((file) => file.replaceAll('\\', '/'));
     expect(files).toContain(REGISTRY);
     const code = (file: string): string => readFileSync(file, 'utf8').replaceAll(/^\s*(?:\/\/|\/?\*).*$/gm, '');
     const keeping = files.filter((file) => KEEPERS.test(code(file)));
-    expect(keeping.toSorted()).toEqual([...COPY, NOTEBOOK, REGISTRY].toSorted());
+    expect(keeping.toSorted()).toEqual([...COPY, TEXTS, REGISTRY].toSorted());
   });
 
   test.each([...STORED_IDS])('%s: the privacy page tells what, why, how long and who reads it', (id) => {

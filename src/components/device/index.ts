@@ -1,15 +1,14 @@
 // What this room lets out.
 export { cutToFit, type Fault, type Kept, MOST_TEXT, merged, readBook, writeBook } from './book.ts';
 export { clearCopy, copyKept } from './copy.ts';
-export { COPY, copyWanted, NOTEBOOK, STORED_IDS, storedNow } from './kept.ts';
+export { COPY, copyWanted, NOTEBOOK, SHEETS, STORED_IDS, storedNow } from './kept.ts';
+export { type Found, freshMark, isFull, KeptText } from './kept-text.ts';
 export { clearLessons, isLessonDone, lessonsDone, markLesson, onLessons } from './lessons.ts';
 export {
   type Book,
   changeBook,
   clearBook,
   forgetSpoilt,
-  freshMark,
-  isFull,
   keptInBook,
   linkOf,
   onBook,

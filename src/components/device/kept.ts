@@ -14,6 +14,9 @@ export const COPY = 'copy';
 /** The case notebook: a text in a database of its own (notebook.ts). */
 export const NOTEBOOK = 'notebook';
 
+/** The layout sheets: a text in a database of their own (src/components/kept-sheets). */
+export const SHEETS = 'layout-sheets';
+
 /** All words that may be kept. */
 const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => unknown }[] = [
   UNITS,
@@ -21,7 +24,7 @@ const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => 
   COPY_WISH,
 ];
 /** All that may be kept, in the order in which the privacy page tells it. */
-export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, NOTEBOOK, COPY, COPY_WISH.id];
+export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, NOTEBOOK, SHEETS, COPY, COPY_WISH.id];
 
 /** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
 export interface StoredNow {

@@ -5,10 +5,11 @@ const DAY = 10;
 /** Some browsers read the text a while later. */
 const LATER_MS = 10_000;
 
-export function saveFile(text: string): void {
+/** `name`: what the file’s name says of it, before the day. */
+export function saveFile(text: string, name = 'notebook'): void {
   const link = document.createElement('a');
   link.href = URL.createObjectURL(new Blob([text], { type: 'application/json' }));
-  link.download = `both-rails-notebook-${new Date().toISOString().slice(0, DAY)}.json`;
+  link.download = `both-rails-${name}-${new Date().toISOString().slice(0, DAY)}.json`;
   link.click();
   setTimeout(() => URL.revokeObjectURL(link.href), LATER_MS);
 }

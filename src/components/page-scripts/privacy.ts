@@ -8,10 +8,12 @@ import {
   keptInBook,
   NOTEBOOK,
   onUnits,
+  SHEETS,
   STORED_IDS,
   storedNow,
   tellUnits,
 } from '../device/index.ts';
+import { clearSheets, keptSheets } from '../kept-sheets/index.ts';
 import { fill } from '../words/index.ts';
 
 const place = document.getElementById('stored');
@@ -20,22 +22,23 @@ const MEGABYTE = 1e6;
 
 /** What is more than a word: looked for when the page opens and after each clearing. */
 let copy: Awaited<ReturnType<typeof copyKept>>;
-let inNotebook: number | undefined;
-const CLEARED_APART = { [COPY]: clearCopy, [NOTEBOOK]: clearBook };
+const counted: Record<string, number | undefined> = {};
+const CLEARED_APART = { [COPY]: clearCopy, [NOTEBOOK]: clearBook, [SHEETS]: clearSheets };
 const clearedApart = (id: string): id is keyof typeof CLEARED_APART => Object.hasOwn(CLEARED_APART, id);
 
 function isKept(id: string): boolean {
   if (id === COPY) return copy !== undefined;
-  return id === NOTEBOOK ? inNotebook !== undefined : storedNow(id).kept;
+  return clearedApart(id) ? counted[id] !== undefined : storedNow(id).kept;
 }
 
 function textOf(stored: HTMLElement, id: string): string {
-  const { nothing = '', unreadable = '', size = '', answers = '', locale = '' } = stored.dataset;
+  const { nothing = '', unreadable = '', size = '', answers = '', sheets = '', locale = '' } = stored.dataset;
   if (!isKept(id)) return nothing;
   if (id === COPY && copy !== undefined) {
     return fill(size, { files: copy.files, megabytes: Math.round(copy.bytes / MEGABYTE) }, locale);
   }
-  if (id === NOTEBOOK && inNotebook !== undefined) return fill(answers, { n: inNotebook }, locale);
+  const n = counted[id];
+  if (n !== undefined) return fill(id === NOTEBOOK ? answers : sheets, { n }, locale);
   return storedNow(id).text ?? unreadable;
 }
 
@@ -51,7 +54,7 @@ function showNow(stored: HTMLElement): void {
 }
 
 async function look(stored: HTMLElement): Promise<void> {
-  [copy, inNotebook] = await Promise.all([copyKept(), keptInBook()]);
+  [copy, counted[NOTEBOOK], counted[SHEETS]] = await Promise.all([copyKept(), keptInBook(), keptSheets()]);
   showNow(stored);
 }
 

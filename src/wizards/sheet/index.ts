@@ -3,7 +3,15 @@
 /** @keptFor I the page of the layout sheet, and what wizards take of it */
 export { answersOf, freshMark, trafficOf, withAnswers } from './answers.ts';
 /** @keptFor I the page of the layout sheet */
+export type { CellRead, Column, Table } from './columns.ts';
+/** @keptFor I the page of the layout sheet */
+export { COLUMNS, cellText, readCell, TABLES, WIRING_COLUMNS } from './columns.ts';
+/** @keptFor I the page of the layout sheet */
 export { DEMO_CLUB, DEMO_OVAL } from './demo.ts';
+/** @keptFor I the page of the layout sheet */
+export type { Edited, History } from './edits.ts';
+/** @keptFor I the page of the layout sheet */
+export { begun, done, redone, undone, withCell, withMore, without, withTold, withWire } from './edits.ts';
 /** @keptFor I the choice of a division */
 export { divisionFlaw } from './fit.ts';
 /** @keptFor I the page of the layout sheet */
@@ -12,6 +20,10 @@ export type { Flaw, FlawReason, List } from './flaws.ts';
 export { LISTS } from './flaws.ts';
 /** @keptFor I the page of the layout sheet */
 export { EMPTY_SHEET } from './migrations.ts';
+/** @keptFor I the page of the layout sheet */
+export type { Pasted, PastedTable } from './pasted.ts';
+/** @keptFor I the page of the layout sheet */
+export { PASTED, pasted } from './pasted.ts';
 /** @keptFor I the page of the layout sheet */
 export type { ReadSheet, SheetProblem } from './read.ts';
 /** @keptFor I the page of the layout sheet */

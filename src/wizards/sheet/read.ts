@@ -32,11 +32,11 @@ const isFields = (value: unknown): value is Fields =>
 export function readSheet(text: string): ReadSheet {
   if (text.length > MOST_SHEET_TEXT) return { problem: { why: 'too-large' } };
   const data = jsonOf(text);
-  return 'problem' in data ? data : sheetIn(data.value);
+  return 'problem' in data ? data : checkSheet(data.value);
 }
 
-/** The same of what is no text any more. */
-function sheetIn(value: unknown): ReadSheet {
+/** The same of what is no text any more: every change of a sheet goes through here. */
+export function checkSheet(value: unknown): ReadSheet {
   const frame = z.safeParse(FRAME, value);
   if (!frame.success) return { problem: { why: 'no-sheet' } };
   const { version } = frame.data;
@@ -100,18 +100,20 @@ const INSTEAD: Readonly<Record<string, unknown>> = {
 /** The sheet with only what has the right shape. */
 function inShape(told: Fields, flaws: Flaw[]): Fields {
   const kept: Fields = { ...INSTEAD };
-  for (const key of new Set([...Object.keys(told), ...Object.keys(INSTEAD)])) {
-    const value = Object.hasOwn(told, key) ? told[key] : undefined;
-    if (isList(key) && Array.isArray(value)) {
-      kept[key] = elementsOf(key, value, flaws);
-    } else {
-      const alone = isList(key) ? undefined : partOf(SHAPE, key, value);
-      if (alone === undefined) flaws.push({ why: 'not-allowed', field: key.slice(0, MOST.name) });
-      else kept[key] = alone.value;
-    }
+  for (const [key, value] of Object.entries({ ...UNTOLD, ...told })) {
+    if (value === undefined && !Object.hasOwn(INSTEAD, key)) continue;
+    const read = isList(key) ? listOf(key, value, flaws) : partOf(SHAPE, key, value);
+    if (read === undefined) flaws.push({ why: 'not-allowed', field: key.slice(0, MOST.name) });
+    else kept[key] = read.value;
   }
   return kept;
 }
+
+/** What must be there and may not be. */
+const UNTOLD: Fields = Object.fromEntries(Object.keys(INSTEAD).map((key) => [key, undefined]));
+
+const listOf = (list: List, value: unknown, flaws: Flaw[]): { readonly value: unknown } | undefined =>
+  Array.isArray(value) ? { value: elementsOf(list, value, flaws) } : undefined;
 
 type Shapes = Readonly<Record<string, z.ZodMiniType>>;
 
@@ -134,6 +136,7 @@ function elementsOf(list: List, values: readonly unknown[], flaws: Flaw[]): unkn
     const kept: Fields = {};
     const bad: string[] = [];
     for (const [field, told] of Object.entries(value)) {
+      if (told === undefined) continue;
       const read = partOf(shapes, field, told);
       if (read === undefined) bad.push(field.slice(0, MOST.name));
       else kept[field] = read.value;
