@@ -68,6 +68,7 @@ const READERS: readonly Reader[] = [
   },
   { name: 'the drawing of a layout', files: drawnBy('components/diagram/index.ts'), rooms: ['diagram'] },
   { name: 'the case notebook', files: drawnBy('components/notebook/index.ts'), rooms: ['notebook'] },
+  { name: 'the layout sheet', files: drawnBy('components/sheet/index.ts'), rooms: ['sheet'] },
   { name: 'a walk', files: drawnBy('components/walk/index.ts'), rooms: [...WALK_FIRST_ROOMS, ...WALK_ROOMS] },
 ];
 

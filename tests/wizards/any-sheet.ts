@@ -1,6 +1,6 @@
 // Any layout sheet that somebody may have told, for what must hold of all of them.
 import fc from 'fast-check';
-import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/index.ts';
+import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/sheet.ts';
 
 const some = fc.double({ min: 0.5, max: 2.5, noNaN: true });
 const maybe = <Value>(value: fc.Arbitrary<Value>) => fc.option(value, { nil: undefined });

@@ -1,6 +1,7 @@
 // Changing a layout sheet: what is typed, added, taken away, pasted and undone leaves a whole sheet, or is refused with its reason.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { readCell } from '../../src/wizards/sheet/columns.ts';
 import {
   begun,
   COLUMNS,
@@ -10,7 +11,6 @@ import {
   type Edited,
   EMPTY_SHEET,
   pasted,
-  readCell,
   readSheet,
   redone,
   SHAPES,

@@ -1,10 +1,6 @@
 // What this room lets out.
-
-/** @keptFor I the pages that work on a sheet */
-export { type OpenedSheet, openSheet } from './open.ts';
-/** @keptFor I the page of the layout sheet */
-export { MOST_LINK, packedIn, packSheet, unpackSheet } from './packed.ts';
-/** @keptFor I the page of the layout sheet */
+export { openSheet } from './open.ts';
+export { MOST_LINK, packSheet } from './packed.ts';
 export {
   clearSheets,
   deleteSheet,
@@ -13,7 +9,6 @@ export {
   keptSheets,
   onSheets,
   openShelf,
-  type Put,
   putSheet,
   type Shelf,
   turnTo,

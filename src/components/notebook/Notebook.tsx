@@ -1,5 +1,5 @@
 // The case notebook: what is kept on this device, found by words, opened, renamed, deleted, saved as a file and taken in from one.
-import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { useEffect, useMemo, useState } from 'preact/hooks';
 import {
   type Book,
   changeBook,
@@ -17,6 +17,7 @@ import {
   writeBook,
 } from '../device/index.ts';
 import { fitting } from '../search/index.ts';
+import { Damage, FileButton } from '../shared/index.ts';
 import { type Say, sayer } from '../words/index.ts';
 import { Answer } from './Answer.tsx';
 
@@ -109,7 +110,14 @@ export default function Notebook({ language, words }: NotebookProps) {
     .toSorted((one, other) => (one.on < other.on ? 1 : -1));
   return (
     <>
-      <Damage book={book} say={say} onForget={() => forgetSpoilt()} />
+      <Damage
+        spoilt={book.spoilt}
+        told={say(book.before ? 'notebook-before' : 'notebook-spoilt')}
+        save={say('notebook-spoilt-save')}
+        forget={say('notebook-spoilt-forget')}
+        onSave={saveFile}
+        onForget={() => forgetSpoilt()}
+      />
       {book.refused && <p class="warning">{say(book.kept.length === 0 ? 'notebook-refused' : 'notebook-only-read')}</p>}
       {book.kept.length === 0 ? (
         !book.refused && <p>{say('notebook-empty')}</p>
@@ -157,53 +165,10 @@ export default function Notebook({ language, words }: NotebookProps) {
               {say('notebook-export')}
             </button>
           )}
-          <Import say={say} onFile={takeIn} />
+          <FileButton label={say('notebook-import')} onFile={takeIn} />
         </p>
       </section>
     </>
-  );
-}
-
-/** A button that asks for a file; the browser's own field is named by it. */
-function Import({ say, onFile }: { readonly say: Say; readonly onFile: (file: File) => Promise<void> }) {
-  const field = useRef<HTMLInputElement>(null);
-  return (
-    <>
-      <input
-        ref={field}
-        type="file"
-        accept=".json,application/json"
-        hidden
-        aria-label={say('notebook-import')}
-        onChange={async ({ currentTarget }) => {
-          const [file] = currentTarget.files ?? [];
-          if (file !== undefined) await onFile(file);
-          // The same file may be taken in again.
-          currentTarget.value = '';
-        }}
-      />
-      <button class="button quiet" type="button" onClick={() => field.current?.click()}>
-        {say('notebook-import')}
-      </button>
-    </>
-  );
-}
-
-/** What is damaged is told, can be saved, and goes only when somebody says so. */
-function Damage({ book, say, onForget }: { readonly book: Book; readonly say: Say; readonly onForget: () => void }) {
-  if (book.spoilt.length === 0) return null;
-  return (
-    <div class="caution damage" role="alert">
-      <p>{say(book.before ? 'notebook-before' : 'notebook-spoilt')}</p>
-      <p class="acts">
-        <button class="button quiet" type="button" onClick={() => saveFile(book.spoilt.join('\n\n'))}>
-          {say('notebook-spoilt-save')}
-        </button>
-        <button class="button quiet" type="button" onClick={onForget}>
-          {say('notebook-spoilt-forget')}
-        </button>
-      </p>
-    </div>
   );
 }
 

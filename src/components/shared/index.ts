@@ -1,4 +1,6 @@
 // What this room lets out.
+export { Damage } from './Damage.tsx';
+export { FileButton } from './FileButton.tsx';
 export { Missing } from './Missing.tsx';
 export { NotYet } from './NotYet.tsx';
 export { allowOwnWorkers } from './own-workers.ts';

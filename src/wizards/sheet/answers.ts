@@ -1,5 +1,4 @@
 // Between a sheet and the planning wizards: what a wizard would ask and the sheet knows, and what answers tell of a layout.
-// @keptFor I the page of the layout sheet
 import type { Answer, Answers } from '../planning/index.ts';
 import { answerText, FURTHER_DISTRICTS, fieldOf, isAsked, parseField, Reader } from '../planning/index.ts';
 import type { Sheet, SheetStage, SheetSupply, SheetTrains } from './sheet.ts';
@@ -118,7 +117,10 @@ function tellSupply(told: Told, prefix: string, supply: SheetSupply | undefined)
   told.choose(`${prefix}-plug`, supply?.plug);
 }
 
-/** Share of the traffic in each district of the sheet, in their order; together 1, or all 0 where there is none. */
+/**
+ * Share of the traffic in each district of the sheet, in their order; together 1, or all 0 where there is none.
+ * @keptFor I the plan
+ */
 export function trafficOf({ sections, districts = [] }: Pick<Sheet, 'sections' | 'districts'>): number[] {
   const traffic = new Map(sections.map((section) => [section.id, section.traffic]));
   const sums = districts.map(({ sections: held }) => held.reduce((sum, id) => sum + (traffic.get(id) ?? 0), 0));
@@ -175,7 +177,10 @@ function tellWiring(told: Told, sheet: Sheet): void {
   told.number('rail-ohms', wiring.railOhmsPerMetre);
 }
 
-/** A sheet with what the answers of a wizard tell of the layout; what they do not tell stays as it is. */
+/**
+ * A sheet with what the answers of a wizard tell of the layout; what they do not tell stays as it is.
+ * @keptFor I what is taken into the sheet from an answer
+ */
 export function withAnswers(sheet: Sheet, answers: Answers): Sheet {
   const reader = new Reader(answers);
   const told = <Value>(id: string, value: Value): Value | undefined =>

@@ -1,5 +1,4 @@
 // Two layouts to look at, both invented: a club's with a reversing loop, a hidden yard and supplies that differ, and a beginner's oval.
-// @keptFor I the page of the layout sheet
 import { grown, laidOut, type Meeting, meet, parted, type Stretch, stretch } from './laid.ts';
 import { SHAPES } from './shapes.ts';
 import { SHEET_FORM, type Sheet, type SheetStage } from './sheet.ts';

@@ -1,5 +1,4 @@
 // What is named in a sheet is there, and once: what does not fit the rest is left out and told.
-// @keptFor I the page of the layout sheet
 import type { Flaw, List } from './flaws.ts';
 import type { Joint, Sheet, SheetStage } from './sheet.ts';
 
@@ -91,7 +90,10 @@ function stationFirst(stages: Sheet['stages'], flaws: Flaw[]): Sheet['stages'] {
 
 type Districts = NonNullable<Sheet['districts']>;
 
-/** Why a division does not fit its sheet; undefined where it does: every section belongs to one district, each district to a stage of its own. */
+/**
+ * Why a division does not fit its sheet; undefined where it does: every section belongs to one district, each district to a stage of its own.
+ * @keptFor I the choice of a division
+ */
 export function divisionFlaw(
   { sections, stages }: Pick<Sheet, 'sections' | 'stages'>,
   districts: Districts,

@@ -1,5 +1,4 @@
 // What may be wrong with a sheet that is one, part by part.
-// @keptFor I the page of the layout sheet
 
 /** The parts of a sheet that are lists, and so told by their place in them. */
 export const LISTS = ['trains', 'sections', 'joints', 'stages', 'supplies', 'districts'] as const;

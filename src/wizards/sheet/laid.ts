@@ -1,5 +1,4 @@
 // How the shapes and the demonstrations are written down: stretches of track in metres of H0, and what joins them.
-// @keptFor I the page of the layout sheet
 import type { Scale } from '../../engine/index.ts';
 import type { Joint, Section, SectionTag, Sheet } from './sheet.ts';
 

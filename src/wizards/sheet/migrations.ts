@@ -1,5 +1,4 @@
 // How a sheet of each earlier form becomes one of the next, in order. A new form adds a line; none is ever taken away.
-// @keptFor I the page of the layout sheet
 import { parseAddress, QUESTIONS } from '../planning/index.ts';
 import { withAnswers } from './answers.ts';
 import { SHEET_FORM, type Sheet } from './sheet.ts';
@@ -7,7 +6,10 @@ import { SHEET_FORM, type Sheet } from './sheet.ts';
 const fieldsOf = (value: unknown): Readonly<Record<string, unknown>> =>
   typeof value === 'object' && value !== null ? { ...value } : {};
 
-/** A layout of which nothing is told. */
+/**
+ * A layout of which nothing is told.
+ * @keptFor I what is taken into the sheet from an answer
+ */
 export const EMPTY_SHEET: Sheet = {
   form: 'both-rails-layout-sheet',
   version: SHEET_FORM,

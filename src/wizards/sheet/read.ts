@@ -1,5 +1,4 @@
 // A text becomes a sheet: a file, a link, what a device keeps. Nothing thrown, whatever it is; what cannot be read of a sheet is left out
-// @keptFor I the page of the layout sheet
 // and named, the rest is kept.
 import * as z from 'zod/mini';
 import { fitting } from './fit.ts';

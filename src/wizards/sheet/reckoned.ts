@@ -1,5 +1,4 @@
 // What the engine takes of a sheet: the trains, and each stage with its supply; with what nobody has read named.
-// @keptFor I the page of the layout sheet
 import type { Fleet, Scale, Stage, Supply } from '../../engine/index.ts';
 import {
   BOOSTER_OWN_USE,
@@ -15,7 +14,10 @@ import type { Sheet, SheetStage, SheetSupply, SheetTrains } from './sheet.ts';
 /** What is taken for the most that an input bears where nobody has read it, volts. Source: nem-609. */
 const MOST_INPUT = 24;
 
-/** All trains of a sheet: half of them move where nobody has told. Fixed draws of sections are not in it. */
+/**
+ * All trains of a sheet: half of them move where nobody has told. Fixed draws of sections are not in it.
+ * @keptFor I the plan and the division
+ */
 export function fleetOf(sheet: Sheet): Fleet {
   const trains = sheet.trains.filter(({ count }) => count > 0).flatMap((group) => groupOf(group, sheet.scale));
   const count = trainCount({ trains });
@@ -38,11 +40,17 @@ function groupOf({ kind, count, sound, runningAmps, standingAmps }: SheetTrains,
   return countedTrains(scale, modern, older, sound === true ? count : 0);
 }
 
-/** What of a stage or its supply nobody has read, and was taken as usual instead. */
+/**
+ * What of a stage or its supply nobody has read, and was taken as usual instead.
+ * @keptFor I the plan
+ */
 export type Unread = 'limitAmps' | 'rails' | 'railVolts' | 'inputKind' | 'inputVolts' | 'supply' | SupplyLabel;
 type SupplyLabel = 'supplyKind' | 'supplyVolts' | 'supplyAmps';
 
-/** A stage of the sheet as the engine takes it. What is in `unread` is never good, only possible. */
+/**
+ * A stage of the sheet as the engine takes it. What is in `unread` is never good, only possible.
+ * @keptFor I the plan and the division
+ */
 export interface StageRead {
   readonly id: string;
   readonly stage: Stage;
@@ -50,7 +58,10 @@ export interface StageRead {
   readonly unread: readonly Unread[];
 }
 
-/** The stages in order, the command station first. */
+/**
+ * The stages in order, the command station first.
+ * @keptFor I the plan and the division
+ */
 export const stagesOf = (sheet: Sheet): StageRead[] =>
   sheet.stages.map((stage) => {
     const supply = sheet.supplies.find(({ id }) => id === stage.supply);

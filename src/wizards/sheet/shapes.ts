@@ -1,5 +1,4 @@
 // What a beginner starts from: six shapes of layouts that are often built. Lengths are believable, not anybody's; every one may be changed.
-// @keptFor I the page of the layout sheet
 // Sections have no names here: the page gives them the words of its language.
 import type { Scale } from '../../engine/index.ts';
 import { grown, laidOut, type Meeting, meet, parted, type Stretch, stretch } from './laid.ts';

@@ -1,5 +1,4 @@
 // The layout sheet: what a person has told of a layout, one document. Read here once, and nowhere else: a file, a link, the text that a
-// @keptFor I the page of the layout sheet
 // device keeps. Its JSON Schema is made of it (decision 034).
 import * as z from 'zod/mini';
 
@@ -145,9 +144,12 @@ export const sheetShape = z.strictObject({
 });
 
 export type Sheet = z.infer<typeof sheetShape>;
+/** @keptFor I the drawing and the plan */
 export type Section = z.infer<typeof section>;
+/** @keptFor I the drawing and the plan */
 export type Joint = z.infer<typeof joint>;
 export type SheetStage = z.infer<typeof stage>;
 export type SheetSupply = z.infer<typeof supply>;
 export type SheetTrains = z.infer<typeof trains>;
+/** @keptFor I the drawing and the plan */
 export type SectionTag = (typeof SECTION_TAGS)[number];
