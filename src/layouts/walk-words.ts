@@ -10,7 +10,7 @@ import type {
   WalkWords,
 } from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
-import type { Said } from '../wizards/put-it-right/index.ts';
+import type { Said } from '../wizards/hearing/index.ts';
 import { powerActsOf, SIGN_MODEL, showsSafety, TWO_PARTS } from '../wizards/put-it-right/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
 import {
@@ -126,10 +126,13 @@ export async function walkWords(language: Language): Promise<WalkWords> {
   return { words: { ...(await wordsOf(language, WALK_ROOMS)), ...Object.fromEntries(titles) }, checks, cautions };
 }
 
-/** One question with its cautions. */
+/** One question with its cautions; how its answers are called came with the words of the walk. */
 export async function askedWords(language: Language, entry: CollectionEntry<'checks'>): Promise<FetchedCheck> {
-  const check = wordsOfCheck(entry);
-  return { check, cautions: await cautionWords(language, check.cautions) };
+  const { known: _, options, ...check } = wordsOfCheck(entry);
+  const hints = Object.fromEntries(
+    Object.entries(options).flatMap(([option, { hint }]) => (hint === undefined ? [] : [[option, hint]])),
+  );
+  return { check: { ...check, hints }, cautions: await cautionWords(language, check.cautions) };
 }
 
 /** One fix with the cautions of its steps, in one language. */

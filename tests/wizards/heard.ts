@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
-import { Listener } from '../../src/wizards/put-it-right/index.ts';
+import { Listener } from '../../src/wizards/hearing/index.ts';
 import { CONTENT, isRecord, texts, wordsOf } from '../content/folder.ts';
 
 export const LANGUAGES = ['de', 'fr', 'nl'];

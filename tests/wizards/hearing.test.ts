@@ -65,6 +65,8 @@ describe('A foreign word', () => {
       'The train went on, and then the loco was dead in the partout siding',
       'which-places/anywhere',
     ],
+    ['a unit that trips', 'The breaker trips with nothing wrong on the track', 'what-goes-dark/nothing-goes-off'],
+    ['a push after a stop', 'It stops dead on the frog, one nudge and off she goes', 'when-it-happens/at-walking-pace'],
   ])('%s: “%s” is not heard as %s', (_, text, answer) => {
     expect(heardIn(text)).not.toContain(answer);
   });
@@ -90,6 +92,14 @@ describe('A foreign word', () => {
 describe('Plain words', () => {
   test.each([
     ['now the unit shuts down', 'what-happens/switches-off'],
+    ['it only does it when the computer is plugged in', 'computer-and-earth/cured'],
+    ['a screwdriver across the rails does not trip anything', 'what-goes-dark/nothing-goes-off'],
+    ['it stops on one turnout', 'which-places/at-a-turnout'],
+    ['on the crossover the little switcher stops', 'which-vehicles/short-ones'],
+    ['it took off when I powered on', 'when-it-happens/from-switch-on'],
+    ['the frog is metal but not wired', 'look-at-the-frog/no-wire'],
+    ['that breaker is set lower than the other breakers', 'unit-settings/trip-low'],
+    ['on the other side it runs all day', 'one-or-all/at-one-place'],
     ['my other engine drives off too', 'what-happens/runs-by-itself'],
     ['it takes a minute to stop', 'what-happens/acts-otherwise'],
     ['the light key does something else now', 'what-happens/acts-otherwise'],

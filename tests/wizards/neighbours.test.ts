@@ -125,6 +125,26 @@ const NEIGHBOURS: readonly (readonly [
   ],
   ['it reverses to and fro', 'reverser', 'chatters', 'parked-across-loop', 'loop-no-device'],
   ['well with vehicles lifted', 'short', 'vehicle', 'parked-across-loop', 'loop-too-short', 'reverser-grading'],
+  ['no volts at its frog', 'frog-feed', 'none', 'frog-not-fed', 'long-dead-gap', 'dirty', 'joiner-forgotten', 'pickup'],
+  [
+    'its frog has none with one setting',
+    'frog-feed',
+    'one-setting',
+    'frog-not-fed',
+    'long-dead-gap',
+    'turnout-routing',
+  ],
+  ['its frog is plastic', 'frog-feed', 'plastic', 'long-dead-gap', 'frog-not-fed', 'frog-wrong-rail'],
+  [
+    'set below what trains draw',
+    'settings',
+    'trip-low',
+    'breaker-low',
+    'fast-breaker-shows',
+    'wheelset-short',
+    'high-trip',
+  ],
+  ['one, and only there', 'one-loco', 'at-one-place', 'wheel-bridges-frog', 'wheelset-short', 'loco-short-inside'],
   ['only in the cold', 'weather', 'cold', 'dead-joint', 'gap-closed', 'pickup', 'device-open'],
 ];
 

@@ -53,6 +53,36 @@ const CASES: readonly Case[] = [
     never: [...SOCKET, ...SECTION, 'which-places', 'live-frogs'],
   },
   {
+    says: 'always the same one at one turnout',
+    complaint: 'trips-at-one-spot',
+    told: { 'which-vehicles': 'one-vehicle' },
+    never: ['halve-the-trains', 'move-trains-over', 'when-it-happens', 'put-supplies-back'],
+  },
+  {
+    says: 'lit, and nothing obeys',
+    complaint: 'ignores-commands',
+    told: { 'one-or-all': 'all-alike' },
+    never: ['meter-along-the-way', 'bright-lamp-along', 'clip-thick-pair', 'clip-along-the-bus', 'put-supplies-back'],
+  },
+  {
+    says: 'one engine hums and cannot be read',
+    complaint: 'one-locomotive-only',
+    told: { 'what-happens': 'hums' },
+    never: ['uncouple'],
+  },
+  {
+    says: 'short ones stop on one turnout',
+    complaint: 'stops-at-a-spot',
+    told: { 'which-vehicles': 'short-ones', 'which-places': 'at-a-turnout' },
+    never: ['when-it-happens', 'how-it-comes-back', 'what-goes-dark'],
+  },
+  {
+    says: 'both lamps stayed dark across the gap',
+    complaint: 'trips-at-gap',
+    told: { 'two-lamps': 'both-dark' },
+    never: ['swap-track-wires', 'look-at-the-frog', 'meter-at-the-frog'],
+  },
+  {
     says: 'an engine without a decoder turns round at the gap',
     complaint: 'trips-at-gap',
     told: { 'analogue-one-at-the-gap': 'turns-round' },

@@ -183,6 +183,35 @@ const TROUBLES: readonly Trouble[] = [
     told: { 'danger-now': 'warm-or-was-hot', 'what-happens': 'fast-or-bright', 'last-change': 'supply' },
     page: 'volts-too-high',
   },
+  {
+    says: 'short locomotives stop on one turnout, and no meter finds volts at its metal frog',
+    complaint: 'stops-at-a-spot',
+    told: { 'which-places': 'at-a-turnout', 'which-vehicles': 'short-ones', 'meter-at-the-frog': 'none' },
+    page: 'frog-not-fed',
+  },
+  {
+    says: 'the shunter alone stops on the crossover, and runs everywhere else',
+    complaint: 'stops-at-a-spot',
+    told: { 'which-places': 'at-a-turnout', 'one-or-all': 'at-one-place' },
+    page: 'frog-not-fed',
+  },
+  {
+    says: 'one part goes off with nothing wrong, and its breaker is set below what the trains draw',
+    complaint: 'trips-at-gap',
+    told: { 'what-goes-dark': 'only-that-part', 'breaker-lamp': 'opened', 'unit-settings': 'trip-low' },
+    page: 'protection-set-low',
+  },
+  {
+    says: 'a third train in one part opens the breaker, which nobody has ever set',
+    complaint: 'trips-with-traffic',
+    told: {
+      'what-is-between': 'breaker',
+      'breaker-lamp': 'opened',
+      'dim-or-snap': 'snaps-off',
+      'count-the-draw': 'few',
+    },
+    page: 'protection-set-low',
+  },
 ];
 
 const THREE = 3;
@@ -215,4 +244,25 @@ test('what got hot inside is no wheelset first: the unit goes off before a wheel
   };
   expect(found('trips-when-set-on', answers)).toBe('loco-short-inside');
   expect(found('trips-when-set-on', answers.slice(1))).toBe('wheelset-short');
+});
+
+test('a breaker read to be set too low is first, and no page that leaves its amperes alone', () => {
+  for (const complaint of ['trips-at-gap', 'trips-with-traffic', 'trips-when-set-on'] as const) {
+    const answers = [{ check: 'unit-settings', option: 'trip-low' }];
+    const state = stateOf({ complaint, answers, skipped: [], tools: [], tried: [], trusted: new Set() });
+    expect(signPosterior(walkModelNow(), state).findings[0]?.fixClass, complaint).toBe('protection-set-low');
+  }
+});
+
+test('who has one vehicle do it at one place, and nowhere else, has no wheelset first', () => {
+  for (const complaint of ['trips-at-gap', 'trips-at-one-spot', 'trips-with-traffic', 'now-and-then'] as const) {
+    const answers = [
+      { check: 'which-vehicles', option: 'one-vehicle' },
+      { check: 'one-or-all', option: 'at-one-place' },
+    ];
+    const state = stateOf({ complaint, answers, skipped: [], tools: [], tried: [], trusted: new Set() });
+    const { findings } = signPosterior(walkModelNow(), state);
+    expect(findings[0]?.fixClass, complaint).not.toBe('wheelset-short');
+    expect(findings[0]?.fixClass, complaint).not.toBe('loco-short-inside');
+  }
 });

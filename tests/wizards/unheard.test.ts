@@ -1,11 +1,11 @@
 import { expect, test } from 'vitest';
-import { isUnheard, Listener } from '../../src/wizards/put-it-right/index.ts';
+import { Listener } from '../../src/wizards/hearing/index.ts';
 
 const listener = new Listener([
   { check: 'weather', option: 'cold', lines: { en: ['every winter the siding is dead'] } },
   { check: 'how-driven', option: 'radio', lines: { en: ['wireless throttles'] } },
 ]);
-const unheard = (text: string): boolean => isUnheard(text, listener.hear(text));
+const unheard = (text: string): boolean => listener.isUnheard(text, listener.hear(text));
 
 test('whoever writes a sentence of which nothing is known is told so', () => {
   expect(unheard('One boxcar makes the breaker click')).toBe(true);

@@ -162,12 +162,14 @@ function TellsApart({ left, onSee, ...props }: HandedOnProps & { readonly left: 
     [context, left],
   );
   if (check === undefined) return null;
-  const tool = rowOfCheck(check)?.tool ?? 'eyes';
-  const missing = tool !== 'eyes' && context.tools?.includes(tool) !== true;
+  const { tool = 'eyes', also = [] } = rowOfCheck(check) ?? {};
+  const missing = [tool, ...also].filter((one) => one !== 'eyes' && context.tools?.includes(one) !== true);
   return (
     <details class="tells-apart" onToggle={(event) => setOpen(event.currentTarget.open)}>
       <summary>{say('walk-tells-apart', { check: checks[check]?.known ?? check })}</summary>
-      {missing && <p>{say('walk-tells-apart-tool', { tool: say(`tool-${tool}`) })}</p>}
+      {missing.map((one) => (
+        <p key={one}>{say('walk-tells-apart-tool', { tool: say(`tool-${one}`) })}</p>
+      ))}
       {open && <Asked {...props} id={check} onAnswer={(option) => onSee(check, option)} />}
     </details>
   );

@@ -1,13 +1,13 @@
 // What a person knows already, told at once: their own words are heard for what they could mean, chips are tapped, and one tap passes it over.
 import type { ComponentChildren } from 'preact';
 import { useCallback, useMemo, useState } from 'preact/hooks';
-import type { ChipGroup, HeardOf } from '../../wizards/put-it-right/index.ts';
+import type { HeardOf } from '../../wizards/hearing/index.ts';
+import type { ChipGroup } from '../../wizards/put-it-right/index.ts';
 import {
   CHIP_GROUPS,
   CHIPS,
   dangerOfAnswer,
   isOnePart,
-  isUnheard,
   optionsFor,
   speaksOfAnotherPart,
 } from '../../wizards/put-it-right/index.ts';
@@ -50,7 +50,7 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
       <Heard heard={heard} {...chips} home={home} />
       {listener !== undefined && (
         <p role="status" class="small">
-          {isUnheard(text, heard) && say('walk-tell-nothing-heard')}
+          {listener.isUnheard(text, heard) && say('walk-tell-nothing-heard')}
         </p>
       )}
       <div class="chip-groups">

@@ -261,6 +261,7 @@ function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: N
           {...parts}
           id={check}
           context={context}
+          checks={checks}
           onAnswer={(option) => see(check, option)}
           onCannot={() => see(check, CANNOT)}
         />

@@ -1,6 +1,6 @@
 // What hears a person's own words: loaded once they begin to write.
 import * as v from 'valibot';
-import { Listener } from '../../wizards/put-it-right/index.ts';
+import { Listener } from '../../wizards/hearing/index.ts';
 
 const text = v.string();
 const SAID = v.array(v.object({ check: text, option: text, lines: v.record(text, v.array(text)) }));

@@ -6,12 +6,11 @@ import type { FetchedCheck, FetchedFix, WalkWords } from './words.ts';
 const text = v.string();
 const CHECK = v.object({
   title: text,
-  known: text,
   why: text,
   how: v.array(text),
   cautions: v.array(text),
   picture: v.optional(text),
-  options: v.record(text, v.object({ label: text, hint: v.optional(text) })),
+  hints: v.record(text, text),
 });
 
 const NAMES = v.object({ known: text, options: v.record(text, v.object({ label: text })) });

@@ -17,9 +17,15 @@ export interface CheckWords extends CheckNames {
   readonly options: Readonly<Record<string, { readonly label: string; readonly hint?: string | undefined }>>;
 }
 
+/** What a question says beside the names of its answers, which every walk has already. */
+export interface AskedWords extends Omit<CheckWords, 'known' | 'options'> {
+  /** By option, where it has one. */
+  readonly hints: Readonly<Record<string, string>>;
+}
+
 /** A question that was fetched, with its cautions. */
 export interface FetchedCheck {
-  readonly check: CheckWords;
+  readonly check: AskedWords;
   readonly cautions: Readonly<Record<string, CautionWords>>;
 }
 

@@ -22,6 +22,7 @@ export const TOOLS = [
   'second-supply',
   'resistor',
   'multimeter',
+  'strong-lamp',
 ] as const;
 export type Tool = (typeof TOOLS)[number];
 
@@ -63,6 +64,8 @@ export interface CheckRow {
   /** Minutes > 0. */
   readonly minutes: number;
   readonly tool: Tool;
+  /** Whatever else it needs at hand. */
+  readonly also?: readonly Tool[];
   readonly risk: Risk;
   readonly needs: readonly Precondition[];
   /** Option ids, at least two. */

@@ -69,6 +69,8 @@ export interface SignCheck {
   /** Minutes > 0. */
   readonly minutes: number;
   readonly tool: Tool;
+  /** Whatever else it needs at hand. */
+  readonly also?: readonly Tool[];
   readonly risk: Risk;
   readonly needs: readonly Precondition[];
   readonly source: Source;

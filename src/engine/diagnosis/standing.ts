@@ -37,9 +37,9 @@ export function openOf(compiled: Compiled, state: WalkState): Omit<Standing, 'ch
   const asked = new Set([...answers.map(({ check }) => check), ...state.skipped]);
   const tools = new Set<Tool>(['eyes', ...state.tools]);
   const forbidden = new Set(answers.flatMap(({ check, option }) => rowOf(compiled, check)?.forbids?.[option] ?? []));
-  const open = Uint8Array.from(compiled.checks, ({ id, tool, acts = [], withheld = false }) => {
+  const open = Uint8Array.from(compiled.checks, ({ id, tool, also = [], acts = [], withheld = false }) => {
     const allowed = !(withheld || state.senseless?.has(id) || acts.some((act) => forbidden.has(act)));
-    return allowed && !asked.has(id) && tools.has(tool) ? 1 : 0;
+    return allowed && !asked.has(id) && [tool, ...also].every((one) => tools.has(one)) ? 1 : 0;
   });
   const canHold = holds | (stillShown(compiled, open) & ~lost);
   for (let at = 0; at < open.length; at++) if (!isShown(compiled, at, canHold)) open[at] = 0;

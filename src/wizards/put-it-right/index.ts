@@ -29,5 +29,3 @@ export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
 export { readyInParts, rowOfCheck, walkModelNow } from './step.ts';
-export type { HeardOf, Said } from './telling.ts';
-export { isUnheard, Listener } from './telling.ts';

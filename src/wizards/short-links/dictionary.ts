@@ -69,7 +69,7 @@ export const WORDS = wordsIn(`
   link-missing link-missing-held feed-reversed forgotten-path unlike-supplies overload-district stored-energy system
   aim scale draw fleet sound measured moving evening boosters coaches accessories supply-label unit-label rails
   own-use station-label booster-label supply-one supply-two wire-need bus track bus-shape feeders rail-kind divided
-  our-districts plan busier larger-unit kept-apart wheels-slip
+  our-districts plan busier larger-unit kept-apart wheels-slip frog-not-fed protection-set-low strong-lamp
 `);
 
 const COMMON = `
@@ -227,7 +227,7 @@ const WALK = entriesIn(`${COMMON}
   lamp-on-the-strip 3 steady dims-or-flickers stays-dark cannot
   cool-air 3 much-longer no-change cannot
   computer-and-earth 3 cured no-change none-there cannot
-  unit-settings 4 alike kinds-differ feedback-differs sends-own volts-differ volts-high other-format reverses trip-wrong zero-runs programs-main stays-off cannot
+  unit-settings 4 alike kinds-differ feedback-differs sends-own volts-differ volts-high other-format reverses trip-wrong zero-runs programs-main stays-off cannot trip-low
   count-the-draw 3 few near more shows-much-idle cannot
   vehicle-in-far-part 3 dark lit-but-deaf takes-off runs-poorly runs-well cannot
   look-at-control-cable 3 right-and-firm missing-or-loose wrong-socket looks-damaged cannot
@@ -270,7 +270,7 @@ const WALK = entriesIn(`${COMMON}
   another-one-there 3 the-same it-runs cannot
   longer-locomotive 3 crosses stops-too cannot
   uncouple 3 was-alone well-apart no-change cannot
-  one-or-all 4 all-alike deaf runs-badly another-number shorts-alone runs-off disturbs-others stops-later lights-only cannot acts-otherwise
+  one-or-all 4 all-alike deaf runs-badly another-number shorts-alone runs-off disturbs-others stops-later lights-only cannot acts-otherwise at-one-place
   same-locomotive-in-old-part 3 obeys does-not poorly shorts-there cannot
   on-plain-direct-current 3 runs does-not poorly shorts-there cannot
   vehicle-in-the-hand 4 nothing wheel-wrong wipers loose-inside body-touches parts-out stiff cannot no-grip
@@ -303,6 +303,9 @@ const WALK = entriesIn(`${COMMON}
   meter-supply-current 3 well-below near-limit above high-idle cannot
   meter-ohms-between-rails 3 short some-ohms high cannot
   meter-across-the-gap 3 open-on-both one-through both-through some-ohms cannot
+  look-at-the-frog 3 plastic fed no-wire cannot
+  meter-at-the-frog 3 changes-over plastic none one-setting wrong-pole cannot
+  wires-by-eye 3 ample thin-bus few-feeders cannot
 `);
 
 const FIGURES = entriesIn(`${COMMON}

@@ -80,9 +80,20 @@ const AT_HAND = {
   'second-supply': 0.35,
   resistor: 0.2,
   multimeter: 0.65,
+  'strong-lamp': 0.3,
 } as const satisfies Readonly<Record<Tool, number>>;
 const ALL_TOOLS: readonly Tool[] = [
-  ...(['eyes', 'wire', 'coin', 'lamps', 'second-locomotive', 'second-supply', 'resistor', 'multimeter'] as const),
+  ...([
+    'eyes',
+    'wire',
+    'coin',
+    'lamps',
+    'second-locomotive',
+    'second-supply',
+    'resistor',
+    'multimeter',
+    'strong-lamp',
+  ] as const),
 ];
 
 /** Tools drawn by lot; the same lot gives the same tools. */

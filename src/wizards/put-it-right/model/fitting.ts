@@ -82,6 +82,9 @@ const LEADS: Readonly<Partial<Record<OpeningId, CheckId>>> = { 'shuts-down-after
 /** Titles that say what happens. */
 const SAYS_WHAT: ReadonlySet<OpeningId> = new Set(OPENINGS.filter(({ says }) => 'trouble' in says).map(({ id }) => id));
 
+/** Titles that say when it happens in the very words of an answer. */
+const SAYS_WHEN: ReadonlySet<string> = new Set<OpeningId>(['stops-at-a-spot', 'trips-at-one-spot']);
+
 interface Fitting {
   readonly withheld: readonly string[];
   readonly needs: Readonly<Record<string, readonly Precondition[]>>;
@@ -98,7 +101,8 @@ export function fittingOf(
   for (const { id } of checks) {
     const met = FORBIDS[opening].filter(({ act }) => ACTS_OF[id].includes(act));
     // What the title has said already is not asked again in other words.
-    const said = id === 'what-happens' && SAYS_WHAT.has(opening);
+    const said =
+      (id === 'what-happens' && SAYS_WHAT.has(opening)) || (id === 'when-it-happens' && SAYS_WHEN.has(opening));
     const unfit = said || (opening === 'still-runs-past-gap' && !BEFORE_FEEDING.has(id));
     if (unfit || met.some(({ until }) => until === undefined)) withheld.push(id);
     const until = met.flatMap((one) => (one.until === undefined ? [] : [one.until]));

@@ -45,6 +45,7 @@ export const OPENINGS = [
       address: 0.3,
       'unsafe-heat': 0.3,
       'frog-cross-district': 0.7,
+      'frog-not-fed': 0.3,
     },
   },
   // Everything shuts down when a train crosses into the new part.
@@ -108,6 +109,8 @@ export const OPENINGS = [
       'turntable-wipers': 0.3,
       'parked-across-loop': 0.5,
       'false-short': 0.3,
+      'low-trip': 0.8,
+      'breaker-low': 1.2,
     },
   },
   // It shuts down since the supplies were exchanged or another supply was fitted.
@@ -158,6 +161,8 @@ export const OPENINGS = [
       'two-sources': 0.3,
       'leftover-wiring': 0.3,
       'fast-breaker-shows': 0.3,
+      'low-trip': 0.4,
+      'breaker-low': 0.6,
     },
   },
   // It shuts down, or slows, when several trains run.
@@ -208,6 +213,8 @@ export const OPENINGS = [
       'socket-damaged': 0.5,
       'waits-for-button': 0.3,
       'supply-ripples': 1,
+      'low-trip': 1.2,
+      'breaker-low': 3,
     },
   },
   // A short is reported at switching on, with nothing moving.
@@ -267,6 +274,8 @@ export const OPENINGS = [
       'rail-volts-too-high': 0.3,
       'device-open': 0.4,
       'loop-no-device': 5,
+      'low-trip': 0.6,
+      'breaker-low': 0.9,
     },
   },
   // Lights are on, but trains do not obey.
@@ -408,6 +417,7 @@ export const OPENINGS = [
       'masked-reversal': 0.3,
       'unsafe-heat': 0.2,
       'frog-wrong-rail': 0.5,
+      'frog-not-fed': 0.3,
     },
   },
   // Turnouts or signals act up.
@@ -544,6 +554,8 @@ export const OPENINGS = [
       'unsafe-heat': 0.2,
       'parked-across-loop': 5,
       'turnout-routing': 0.2,
+      'low-trip': 0.3,
+      'breaker-low': 0.3,
     },
   },
   // The train does not stop at the gap, though the far part is not yet connected. One rail cut stops it all the same, so that cannot be the cause.
@@ -613,6 +625,8 @@ export const OPENINGS = [
       'parked-across-loop': 0.5,
       'breaker-setting': 0.7,
       'waits-for-button': 0.3,
+      'low-trip': 0.3,
+      'breaker-low': 0.3,
     },
   },
   // It cuts out after a while.
@@ -752,6 +766,7 @@ export const OPENINGS = [
       'read-on-main': 0.7,
       suppressor: 1,
       'wheels-slip': 6,
+      'frog-not-fed': 2,
     },
   },
   // Trains stop or stutter at one place that is no gap.
@@ -786,6 +801,7 @@ export const OPENINGS = [
       'frog-cross-district': 0.7,
       'wheelset-at-turnouts': 0.7,
       'wheels-slip': 3,
+      'frog-not-fed': 6,
     },
   },
   // A train starts by itself, or does not stop.
@@ -927,6 +943,9 @@ export const OPENINGS = [
       'dead-joint': 1,
       'waits-for-button': 1,
       'supply-ripples': 0.5,
+      'frog-not-fed': 0.5,
+      'low-trip': 0.8,
+      'breaker-low': 1.2,
     },
   },
   // Handhelds or their bus are dead, or start anew.
@@ -1001,6 +1020,9 @@ export const OPENINGS = [
       'booster-off': 1,
       'accessory-shared-return': 2,
       'loop-no-device': 4,
+      'frog-not-fed': 2,
+      'low-trip': 0.4,
+      'breaker-low': 0.6,
     },
   },
   // All trains are slow, everywhere.
@@ -1061,6 +1083,8 @@ export const OPENINGS = [
       'crossed-feeder': 1.5,
       'feed-reversed': 1,
       'two-sources': 0.5,
+      'low-trip': 1.6,
+      'breaker-low': 2.4,
     },
   },
   // A decoder cannot be read or programmed, or others take it too.
@@ -1118,6 +1142,8 @@ export const OPENINGS = [
       'parked-across-loop': 1.5,
       'frog-wrong-rail': 1.5,
       'waits-for-button': 3.5,
+      'low-trip': 0.3,
+      'breaker-low': 0.3,
     },
   },
   // A short in one part takes another one with it, or the unit instead of its breaker.

@@ -35,6 +35,7 @@ interface CheckBase<Options extends string> {
   readonly id: string;
   readonly minutes: number;
   readonly tool: Tool;
+  readonly also?: readonly Tool[];
   readonly risk: Risk;
   readonly needs: readonly Precondition[];
   readonly source: Source;

@@ -309,6 +309,7 @@ export const OTHER_SIGNS = [
   },
   // Settings of the units, read on displays or in their menus. `zero-runs`: something is driven on address 0. `programs-main`: programming
   // goes out to the whole layout. `stays-off`: it is told to wait for a button after a short.
+  // `trip-wrong`: too high, too slow or after the one behind it; `trip-low`: below what trains draw, or faster than they fill up.
   {
     id: 'settings',
     values: [
@@ -324,6 +325,7 @@ export const OTHER_SIGNS = [
       'zero-runs',
       'programs-main',
       'stays-off',
+      'trip-low',
     ],
     sound: 'right',
     unaffected: { right: usually, 'kinds-differ': sometimes, 'feedback-differs': rarely },
@@ -461,6 +463,7 @@ export const OTHER_SIGNS = [
   // One locomotive against the others, and on other track. `runs-off`: it drives without a command. `disturbs-others`: it runs, others or
   // turnouts do not while it is there. `stops-later`: it obeys, and after a while it stops or is deaf.
   // `lights-only`: its lights or sound obey, its motor does not. `acts-otherwise`: it drives, with altered keys, lights or delays.
+  // `at-one-place`: one has it at one place, and is well everywhere else.
   {
     id: 'one-loco',
     values: [
@@ -475,9 +478,11 @@ export const OTHER_SIGNS = [
       'stops-later',
       'lights-only',
       'acts-otherwise',
+      'at-one-place',
     ],
     sound: 'like-the-others',
-    unaffected: { 'like-the-others': always },
+    // Who has one locomotive, or runs one there, has seen it with that one.
+    unaffected: { 'like-the-others': always, 'at-one-place': sometimes },
   },
   // This one vehicle in the hand, unpowered. `wheel-wrong`: a wheelset turned round, shifted or out of gauge. `wipers`: dirty, bent or not
   // touching. `loose-inside`: a wire, tab, plug or gear loose, cracked or touching. `body-touches`: metal body or coupling on a rail's side.
@@ -593,6 +598,16 @@ export const OTHER_SIGNS = [
     values: ['nothing', 'metal', 'wet', 'charred'],
     sound: 'nothing',
     unaffected: { nothing: always, metal: rarely, wet: rarely },
+    stands: true,
+  },
+  // What feeds the frog of the turnout with the trouble. `fed`: one rail or the other, as the blades lie, whether by blades, wire or contact.
+  // `plastic`: there is nothing to feed. `none`: metal, cut off all round, without power. `one-setting`: without power with one setting.
+  // `wrong-pole`: it has that of the rail from which the blade lies open.
+  {
+    id: 'frog-feed',
+    values: ['fed', 'plastic', 'none', 'one-setting', 'wrong-pole'],
+    sound: 'fed',
+    unaffected: { fed: usually, plastic: usually, none: rarely },
     stands: true,
   },
   // The suspected crossing or other piece of track by itself, off the layout: its routes measured, or the layout tried without it.

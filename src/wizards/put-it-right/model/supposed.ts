@@ -87,6 +87,11 @@ export const SUPPOSED: readonly Supposed[] = [
     told: { ...ONE_VEHICLE, ...OFF_THE_TRACK },
     unless: { 'which-vehicles': ['only-many'], 'when-it-happens': ['with-traffic'] },
   },
+  {
+    checks: ['halve-the-trains', 'move-trains-over'],
+    told: ONE_VEHICLE,
+    unless: { 'when-it-happens': ['with-traffic'] },
+  },
   // A unit that may be at fault.
   { checks: ['track-plug-pulled', 'unit-settings'], titles: ['one-locomotive-only'], told: { 'one-or-all': ['deaf'] } },
   // A reversing section.
@@ -107,6 +112,13 @@ export const SUPPOSED: readonly Supposed[] = [
     told: { ...OFF_THE_TRACK, 'which-places': ['with-distance', 'off-track'] },
     unless: { 'which-places': ['at-a-turnout'], 'when-it-happens': ['when-thrown'] },
   },
+  // One turnout.
+  {
+    checks: ['look-at-the-frog', 'meter-at-the-frog'],
+    allBut: [],
+    told: {},
+    unless: { 'which-places': ['at-a-turnout'], 'sparks-at-the-gap': ['at-a-frog'] },
+  },
   // A trouble that has a place on the track.
   { checks: ['which-places'], titles: NOT_OF_THE_TRACK, told: OFF_THE_TRACK },
   // Commands that do not come from the throttles as they should.
@@ -126,7 +138,51 @@ export const SUPPOSED: readonly Supposed[] = [
   {
     checks: ['swap-track-wires'],
     titles: OF_ONE,
-    told: { 'meter-same-and-diagonal': ['diagonal-large'], ...OFF_THE_TRACK },
+    told: { 'meter-same-and-diagonal': ['diagonal-large'], 'two-lamps': ['both-dark'], ...OFF_THE_TRACK },
+  },
+  // Supplies that were exchanged.
+  {
+    checks: ['put-supplies-back'],
+    allBut: ['shuts-down-after-swap'],
+    told: {},
+    unless: { 'last-change': ['supply', 'supply-or-unit'] },
+  },
+  // A spot that is slower or dimmer, or a wire or joint that gets warm.
+  {
+    checks: ['meter-along-the-way', 'bright-lamp-along', 'clip-thick-pair', 'clip-along-the-bus'],
+    allBut: [
+      ...(['slow-far-away', 'all-slow', 'short-not-noticed', 'trips-with-traffic', 'stops-at-a-spot'] as const),
+      ...(['jerks-at-gap', 'wrong-one-trips', 'cuts-out-after-a-while'] as const),
+    ],
+    told: {},
+    unless: {
+      'what-happens': ['slow-or-dim', 'gets-hot', 'jerks'],
+      'which-places': ['with-distance'],
+      'lights-then': ['dim', 'flickers', 'fades-with-trains'],
+      'meter-volts-there': ['lower', 'falls'],
+      'which-case-hot': ['joint-or-rail', 'wire'],
+      'dim-or-snap': ['dims-first'],
+      'coin-far': ['stays-on'],
+      'load-test': ['weak-far', 'weak-everywhere'],
+    },
+  },
+  // A train of several vehicles.
+  {
+    checks: ['uncouple'],
+    titles: OF_ONE,
+    told: { 'which-vehicles': ['none-needed'] },
+    unless: { 'which-vehicles': ['only-coupled', 'long-or-lit'] },
+  },
+  // Something that went off: where short ones alone stop, a dead piece is longer than they reach, and no unit goes off.
+  {
+    checks: ['how-it-comes-back', 'what-goes-dark'],
+    told: { 'which-vehicles': ['short-ones'] },
+    unless: {
+      'what-goes-dark': ['only-that-part', 'everything-at-once', 'one-after-the-other'],
+      'what-happens': ['switches-off'],
+      'booster-lamp': ['fault', 'goes-out-and-on', 'counts', 'no-lamp'],
+      'breaker-lamp': ['opened'],
+    },
   },
   // A track that is shown as occupied or free.
   {

@@ -1,5 +1,5 @@
 // Protection that comes too late, not at all, in the wrong order, or sooner than anything before it.
-import { BACK_AS_THE_UNIT_DOES, QUIET, SNAPS_OFF } from '../families.ts';
+import { BACK_AS_THE_UNIT_DOES, QUIET, SHORT_ON_THE_LAMPS, SNAPS_OFF, TRIPS_ITS_UNIT } from '../families.ts';
 import type { CauseRow, Row, ShowsOf } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
@@ -26,6 +26,55 @@ const WRONG_ONE_OPENS = {
   // Whatever shorted it: a wheel at a turnout, a derailing.
   short: { none: usually, vehicle: usually },
   before: SNAPS_OFF,
+} as const satisfies Partial<Row>;
+
+/** It opens below what trains draw, or faster than they fill up as they come in: no short, and nothing wrong with a train. */
+const OPENS_TOO_SOON = {
+  ...QUIET,
+  trouble: { 'switches-off': always, 'only-shown': rarely },
+  when: {
+    'with-traffic': usually,
+    'at-the-gap': usually,
+    'at-switching-on': usually,
+    'when-set-on': usually,
+    'now-and-then': usually,
+    'in-mid-run': sometimes,
+    'after-a-short': sometimes,
+  },
+  // Each guards its own part, and it opens as a train comes in.
+  where: {
+    by: 'parts',
+    is: {
+      one: { everywhere: always, part: rarely },
+      several: { part: usually, gaps: usually, everywhere: rarely },
+    },
+  },
+  vehicles: {
+    many: usually,
+    'lit-or-long': usually,
+    'every-one': usually,
+    'one-only': sometimes,
+    'one-kind': sometimes,
+  },
+  since: {
+    'supply-or-unit': usually,
+    setting: usually,
+    nothing: usually,
+    vehicle: sometimes,
+    'track-or-wires': sometimes,
+  },
+  'goes-off': TRIPS_ITS_UNIT,
+  'comes-back': BACK_AS_THE_UNIT_DOES,
+  'unit-shows': SHORT_ON_THE_LAMPS,
+  short: { none: always, 'only-shown': rarely },
+  draw: { 'well-below': usually, 'near-the-limit': usually, above: rarely },
+  before: SNAPS_OFF,
+  fewer: { helps: usually, 'no-help': sometimes, 'lit-do-it': sometimes, 'one-does-it': sometimes },
+  'moved-trains': { cured: usually, 'no-change': sometimes },
+  // What a number in a manual stands for is easily misread.
+  settings: { 'trip-low': always, right: sometimes },
+  'one-loco': { 'like-the-others': usually, 'at-one-place': usually },
+  'goes-with-unit': { stays: usually, 'goes-along': usually },
 } as const satisfies Partial<Row>;
 
 export const BREAKERS = [
@@ -151,9 +200,32 @@ export const BREAKERS = [
       short: { none: usually, vehicle: usually, 'only-shown': rarely },
       before: { snaps: usually, 'not-off': usually },
       fewer: { 'no-help': usually, helps: sometimes, 'one-does-it': sometimes },
-      settings: { right: usually, 'trip-wrong': usually },
+      settings: { right: always, 'trip-low': sometimes },
+      'one-loco': { 'like-the-others': usually, 'at-one-place': usually, 'shorts-alone': rarely },
       sparks: { none: usually, 'at-a-frog': usually },
       varnish: { 'no-change': usually, cured: usually },
+    },
+  },
+  // A unit is set to open too soon.
+  {
+    id: 'low-trip',
+    fixClass: 'protection-set-low',
+    minutes: 15,
+    shows: { ...OPENS_TOO_SOON },
+  },
+  // A breaker or polarity switcher is set, or was delivered, to open too soon.
+  {
+    id: 'breaker-low',
+    fixClass: 'protection-set-low',
+    minutes: 15,
+    needs: { between: ['breaker', 'reverser'] },
+    shows: {
+      ...OPENS_TOO_SOON,
+      'goes-off': { 'that-part': always, 'all-at-once': rarely },
+      'comes-back': BACK_AS_BREAKERS_DO,
+      'unit-shows': { 'only-breaker': always, ready: sometimes },
+      // It stays with its part when units are exchanged behind it.
+      'goes-with-unit': { stays: always },
     },
   },
   // After a short the unit or breaker waits for a button, since it was made so or set so. It does its work.

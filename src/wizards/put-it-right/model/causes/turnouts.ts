@@ -1,6 +1,7 @@
 // Frogs, cuts and wheels inside turnouts and crossings.
 import {
   AT_A_TURNOUT,
+  QUIET,
   SHORT_FOR_A_MOMENT,
   SHORT_ON_THE_LAMPS,
   SNAPS_OFF,
@@ -34,6 +35,8 @@ export const TURNOUTS = [
       short: { 'one-setting': usually, feeder: usually, track: sometimes },
       'setting-matters': { 'short-in-one': always, no: sometimes },
       'turnout-cuts': { missing: always },
+      // A plastic one too, where rails beyond it were joined to the blades, whatever its box said.
+      'frog-feed': { fed: usually, plastic: sometimes },
       // With the other setting there is nothing to measure; of several such turnouts one stands the wrong way, mostly.
       ohms: { short: usually, open: sometimes },
       unplugging: { 'no-change': usually, 'frog-wire': sometimes },
@@ -68,6 +71,7 @@ export const TURNOUTS = [
       short: { track: usually, 'one-setting': usually, weak: rarely },
       'setting-matters': { 'short-in-one': usually, no: usually },
       'turnout-cuts': { closed: always },
+      'frog-feed': { fed: usually, none: rarely, plastic: rarely },
       ohms: { short: always, open: sometimes, some: sometimes },
       weather: { 'no-matter': usually, warm: usually },
       unplugging: { 'no-change': usually, 'frog-wire': sometimes },
@@ -103,7 +107,7 @@ export const TURNOUTS = [
       fewer: { 'one-does-it': usually, 'no-help': usually },
       'moved-trains': { 'no-change': usually, 'goes-along': sometimes },
       varnish: { cured: always },
-      'one-loco': { 'like-the-others': usually, 'shorts-alone': sometimes },
+      'one-loco': { 'at-one-place': usually, 'like-the-others': usually, 'shorts-alone': sometimes },
     },
   },
   // The switch that turns an automatic live frog over is slower than the unit or breaker: off before it has turned.
@@ -118,7 +122,8 @@ export const TURNOUTS = [
       since: { 'supply-or-unit': usually, 'track-or-wires': usually, setting: rarely, nothing: sometimes },
       // Only where the frog stands the other way round as the wheel comes.
       way: { 'one-route': usually, 'one-way': usually, either: sometimes },
-      settings: { right: usually, 'trip-wrong': sometimes },
+      settings: { right: usually, 'trip-low': sometimes },
+      'frog-feed': { fed: usually, 'wrong-pole': sometimes },
       unplugging: { 'frog-wire': usually, 'no-change': sometimes },
       'setting-matters': { no: usually, changing: sometimes, 'short-in-one': sometimes },
     },
@@ -166,6 +171,7 @@ export const TURNOUTS = [
       cut: { 'both-cut': usually, 'one-joined': sometimes, 'faintly-joined': rarely },
       'setting-matters': { no: usually, 'short-in-one': usually, 'dead-in-one': rarely },
       unplugging: { 'frog-wire': always },
+      'frog-feed': { fed: usually, 'wrong-pole': usually, none: rarely },
       'unfed-test': { stops: usually, 'lit-beyond': sometimes, 'rolls-on': rarely },
       volts: { full: usually, none: sometimes },
       commands: { arrive: usually, none: sometimes },
@@ -203,6 +209,34 @@ export const TURNOUTS = [
       // Without its wire the frog is dead, and long locomotives pass.
       contact: { good: usually, wide: sometimes },
       accessories: { fine: always, 'one-always': rarely },
+      'frog-feed': { 'wrong-pole': always, none: rarely },
+    },
+  },
+  // A metal frog that nothing feeds: cut off all round, and its wire was never laid or has come off, or the contact of the motor that should feed
+  // it fails. What picks up over a shorter length than the frog stops on it.
+  {
+    id: 'frog-not-fed',
+    fixClass: 'frog-not-fed',
+    minutes: 30,
+    needs: { rails: ['two'] },
+    shows: {
+      ...QUIET,
+      trouble: { 'stops-dark': always, jerks: usually },
+      when: { 'at-one-place': always, creeping: usually, 'at-the-gap': rarely, 'in-mid-run': rarely },
+      where: { turnout: always, spot: usually },
+      vehicles: { 'short-ones': always, 'one-only': usually, 'every-one': rarely },
+      since: { 'track-or-wires': usually, nothing: usually, vehicle: usually, time: sometimes },
+      // On both sides of the frog; on itself none.
+      volts: { full: usually, none: usually },
+      commands: { arrive: usually, none: usually },
+      contact: { wide: usually, good: usually },
+      'wheel-contact': { breaks: always },
+      'dead-rail': { none: usually, one: usually },
+      'setting-matters': { no: usually, 'dead-in-one': usually, changing: sometimes },
+      way: { either: usually, 'one-route': sometimes },
+      'one-loco': { 'at-one-place': usually, 'like-the-others': usually, 'runs-badly': rarely },
+      'frog-feed': { none: always, 'one-setting': usually },
+      sparks: { none: usually, 'at-a-frog': sometimes },
     },
   },
 ] as const satisfies readonly CauseRow[];

@@ -377,7 +377,7 @@ export const UNITS = [
       link: { right: usually, 'wrong-socket': sometimes, damaged: sometimes, mirrored: rarely },
       'goes-with-cable': { stays: usually, 'goes-along': sometimes },
       'goes-with-unit': { 'goes-along': usually, stays: sometimes },
-      settings: { right: usually, 'trip-wrong': sometimes },
+      settings: { right: usually, 'trip-low': sometimes },
     },
   },
   // The unit guards itself for a reason of its own, and names it by a code of blinks or beeps: volts at its input, heat, its memory, its bus.

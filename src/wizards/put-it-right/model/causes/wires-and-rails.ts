@@ -73,7 +73,9 @@ export const WIRES_AND_RAILS = [
     minutes: 60,
     shows: {
       ...LOST_ON_THE_WAY,
-      hot: { nothing: usually, wire: sometimes },
+      // A wire too thin is warm all along, and a short at its end trips nothing.
+      trouble: { 'slow-or-dim': always, jerks: rarely, 'gets-hot': sometimes },
+      hot: { nothing: usually, wire: usually },
       loss: { bus: always, rails: rarely },
       // It only gets slower.
       before: { 'not-off': usually, dims: usually },
@@ -223,6 +225,8 @@ export const WIRES_AND_RAILS = [
       'vehicle-in-hand': { nothing: usually, wipers: usually },
       'one-loco': { 'like-the-others': usually, 'runs-badly': sometimes },
       'setting-matters': { no: always, changing: sometimes },
+      // Blades that should pass the power on to the frog.
+      'frog-feed': { fed: usually, plastic: usually, 'one-setting': rarely, none: rarely },
     },
   },
   // Rail ends that do not meet, in height, sideways or with a burr: wheels catch there, also when pushed by hand.
@@ -238,11 +242,12 @@ export const WIRES_AND_RAILS = [
       vehicles: { 'every-one': usually, 'short-ones': sometimes, 'one-only': rarely },
       since: { 'track-or-wires': usually, time: sometimes, nothing: sometimes, 'new-place': sometimes },
       contact: { 'plain-step': always },
+      'one-loco': { 'like-the-others': usually, 'at-one-place': sometimes },
       // Wheels hop.
       'wheel-contact': { holds: usually, breaks: sometimes },
     },
   },
-  // A dead piece, at a gap, a frog or a crossing, longer than the distance some locomotives pick up over.
+  // A dead piece, at a gap, a plastic frog or a crossing, longer than the distance some locomotives pick up over.
   {
     id: 'long-dead-gap',
     fixClass: 'long-dead-gap',
@@ -260,6 +265,9 @@ export const WIRES_AND_RAILS = [
       contact: { wide: always, insulated: rarely },
       'wheel-contact': { breaks: usually, holds: rarely },
       'dead-rail': { none: usually, one: sometimes, both: rarely },
+      // A metal frog without a feed is a cause of its own.
+      'frog-feed': { plastic: usually, fed: usually },
+      'one-loco': { 'at-one-place': usually, 'like-the-others': usually },
     },
   },
   // A braking stretch or a diode in one rail, left in from former days or made by accident: trains stop there in one direction, lit.

@@ -54,6 +54,27 @@ export const METER_CHECKS = [
     },
   }),
 
+  // Volts a.c. from the frog to each of the two outer rails, with the turnout thrown one way and the other.
+  // plastic: nothing there to touch · changes-over: with each setting next to nothing to the rail whose blade lies closed, and full to the other ·
+  // none: next to nothing to both · one-setting: fed with one setting only · wrong-pole: full to the rail whose blade lies closed.
+  check({
+    id: 'meter-at-the-frog',
+    minutes: 4,
+    tool: 'multimeter',
+    risk: 0,
+    needs: [],
+    source: 'instrument',
+    options: ['changes-over', 'plastic', 'none', 'one-setting', 'wrong-pole'],
+    reads: 'frog-feed',
+    reading: {
+      fed: { 'changes-over': always, 'one-setting': rarely },
+      plastic: { plastic: always, none: rarely },
+      none: { none: always, 'one-setting': rarely },
+      'one-setting': { 'one-setting': always, 'changes-over': rarely },
+      'wrong-pole': { 'wrong-pole': always, 'changes-over': rarely },
+    },
+  }),
+
   // Volts d.c. rail to rail in the part with the trouble.
   // about-zero: less than about a volt · several-volts: several volts (no signal, or half of the stage dead) · dead: that part is dead by a.c. as well.
   check({
@@ -84,6 +105,7 @@ export const METER_CHECKS = [
     id: 'meter-same-and-diagonal',
     minutes: 4,
     tool: 'multimeter',
+    also: ['lamps'],
     risk: 0,
     needs: ['vehicles-off'],
     source: 'instrument',
@@ -105,6 +127,7 @@ export const METER_CHECKS = [
     id: 'meter-two-stages',
     minutes: 6,
     tool: 'multimeter',
+    also: ['resistor'],
     risk: 1,
     needs: ['vehicles-off', 'nothing-got-hot'],
     source: 'instrument',
@@ -126,6 +149,7 @@ export const METER_CHECKS = [
     id: 'meter-along-the-way',
     minutes: 8,
     tool: 'multimeter',
+    also: ['resistor'],
     risk: 1,
     needs: ['vehicles-off', 'nothing-got-hot'],
     source: 'instrument',

@@ -200,6 +200,7 @@ export const TRACK_CHECKS = [
     id: 'clip-thick-pair',
     minutes: 5,
     tool: 'wire',
+    also: ['strong-lamp'],
     risk: 1,
     needs: ['power-off'],
     source: 'instrument',
@@ -219,6 +220,7 @@ export const TRACK_CHECKS = [
     id: 'clip-along-the-bus',
     minutes: 6,
     tool: 'wire',
+    also: ['strong-lamp'],
     risk: 1,
     needs: ['power-off'],
     source: 'instrument',
@@ -240,7 +242,7 @@ export const TRACK_CHECKS = [
   check({
     id: 'bright-lamp-along',
     minutes: 5,
-    tool: 'lamps',
+    tool: 'strong-lamp',
     risk: 1,
     needs: ['vehicles-off', 'nothing-got-hot'],
     source: 'instrument',
@@ -306,6 +308,49 @@ export const TRACK_CHECKS = [
       wide: { 'plastic-or-cut': usually, 'all-metal': usually },
       flickers: 'all-metal',
       insulated: { 'plastic-or-cut': always, 'all-metal': rarely },
+    },
+  }),
+
+  // The bus and the feeders looked at with everything off: how thick, how long, how many. Source: common practice, no source.
+  // ample · thin-bus: thin for its length · few-feeders: long rails to the nearest pair.
+  check({
+    id: 'wires-by-eye',
+    minutes: 5,
+    tool: 'eyes',
+    risk: 0,
+    needs: ['power-off'],
+    source: 'eye',
+    unsure: 0.2,
+    options: ['ample', 'thin-bus', 'few-feeders'],
+    reads: 'loss',
+    reading: {
+      // Many a layout has thin wires and few feeders, and is well with its few trains.
+      none: { ample: usually, 'thin-bus': sometimes, 'few-feeders': sometimes },
+      bus: { 'thin-bus': always, 'few-feeders': sometimes, ample: rarely },
+      rails: { 'few-feeders': always, 'thin-bus': sometimes, ample: rarely },
+      joint: { ample: usually, 'few-feeders': usually, 'thin-bus': sometimes },
+      'at-the-unit': { ample: usually, 'thin-bus': sometimes, 'few-feeders': sometimes },
+    },
+  }),
+
+  // The frog of the turnout where it happens, looked at from above and below.
+  // plastic · fed: metal, of one piece with its blades or with a wire · no-wire: metal, cut off all round, and no wire to be found.
+  check({
+    id: 'look-at-the-frog',
+    minutes: 2,
+    tool: 'eyes',
+    risk: 0,
+    needs: [],
+    source: 'eye',
+    unsure: 0.2,
+    options: ['plastic', 'fed', 'no-wire'],
+    reads: 'frog-feed',
+    reading: {
+      fed: { fed: always, 'no-wire': rarely },
+      plastic: 'plastic',
+      none: { 'no-wire': usually, fed: usually },
+      'one-setting': { fed: always, 'no-wire': sometimes },
+      'wrong-pole': 'fed',
     },
   }),
 ] as const;

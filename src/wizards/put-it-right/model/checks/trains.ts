@@ -118,7 +118,7 @@ export const TRAIN_CHECKS = [
   // another number, or to two · shorts-alone: it trips as soon as that one stands on live track · runs-off: one drives without a command ·
   // disturbs-others: while one stands on the track, others or turnouts do not work · stops-later: one obeys, and after a while it stops or is deaf ·
   // lights-only: the lights or the sound of one obey, and it does not move · acts-otherwise: one drives, and its keys, lights or delays are not as
-  // they were.
+  // they were · at-one-place: one has it, at one place only, and runs well everywhere else.
   check({
     id: 'one-or-all',
     minutes: 1,
@@ -137,6 +137,7 @@ export const TRAIN_CHECKS = [
       'stops-later',
       'lights-only',
       'acts-otherwise',
+      'at-one-place',
     ],
     reads: 'one-loco',
     reading: {
@@ -151,6 +152,7 @@ export const TRAIN_CHECKS = [
       'stops-later': { 'stops-later': usually, 'runs-badly': sometimes },
       'lights-only': { 'lights-only': always, deaf: sometimes },
       'acts-otherwise': { 'acts-otherwise': always, 'runs-badly': sometimes },
+      'at-one-place': { 'at-one-place': always, 'all-alike': sometimes, 'runs-badly': rarely },
     },
   }),
 
@@ -177,6 +179,7 @@ export const TRAIN_CHECKS = [
       'stops-later': { obeys: usually, poorly: usually },
       'lights-only': 'does-not',
       'acts-otherwise': { poorly: usually, obeys: usually },
+      'at-one-place': { obeys: always, poorly: rarely },
     },
   }),
 
@@ -205,6 +208,7 @@ export const TRAIN_CHECKS = [
       'stops-later': { runs: usually, poorly: usually },
       'lights-only': { 'does-not': usually, poorly: sometimes, runs: rarely },
       'acts-otherwise': { runs: always, 'does-not': sometimes },
+      'at-one-place': { runs: always, 'does-not': sometimes },
     },
   }),
 

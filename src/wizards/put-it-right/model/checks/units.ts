@@ -404,9 +404,9 @@ export const UNIT_CHECKS = [
   // alike: same kind of unit, nothing out of the ordinary · kinds-differ: different kinds of unit, or a repeater in between · feedback-differs: the
   // feedback pause is on in one and off in the other · sends-own: the second unit is a command station that is not set to repeat only ·
   // volts-differ: the rail volts of one are set lower · volts-high: they are set above what the scale takes · other-format: further formats are
-  // on · reverses: it is set to reverse by itself · trip-wrong: its trip current or time is set too high or too low · zero-runs: something is
+  // on · reverses: it is set to reverse by itself · trip-wrong: its trip current or time is set too high or too slow · zero-runs: something is
   // driven on address 0 · programs-main: programming goes to the whole layout · stays-off: it waits for a
-  // button after a short.
+  // button after a short · trip-low: its trip current is below what the trains draw, or its time shorter than they take to fill up.
   check({
     id: 'unit-settings',
     minutes: 4,
@@ -428,6 +428,7 @@ export const UNIT_CHECKS = [
       'zero-runs',
       'programs-main',
       'stays-off',
+      'trip-low',
     ],
     reads: 'settings',
     reading: {
@@ -443,6 +444,8 @@ export const UNIT_CHECKS = [
       'zero-runs': { 'zero-runs': usually, alike: sometimes },
       'programs-main': { 'programs-main': usually, alike: sometimes },
       'stays-off': { 'stays-off': usually, alike: sometimes },
+      // Only beside what the trains draw does a number look low.
+      'trip-low': { 'trip-low': usually, alike: sometimes },
     },
   }),
 

@@ -181,6 +181,10 @@ export class Listener {
     for (const [word, n] of count) this.#weights.set(word, SMALL.has(word) ? 0 : Math.log(1 + this.#lines.length / n));
   }
 
+  /** Whether a text is long enough to have said something, and nothing of it was understood. */
+  readonly isUnheard = (text: string, heard: readonly HeardOf[]): boolean =>
+    heard.length === 0 && wordsOf(text).length >= BEGUN;
+
   /** At most twelve answers, each once. Any text; an empty one says nothing. */
   hear(text: string): HeardOf[] {
     const best = new Map<string, HeardOf & { readonly score: number }>();
@@ -256,10 +260,6 @@ export class Listener {
 
 /** Fewer words than this are somebody who still begins to write. Source: from-memory (judgement). */
 const BEGUN = 3;
-
-/** Whether a text is long enough to have said something, and nothing of it was understood. */
-export const isUnheard = (text: string, heard: readonly HeardOf[]): boolean =>
-  heard.length === 0 && wordsOf(text).length >= BEGUN;
 
 /** A line of which words are heard. */
 interface Found {
