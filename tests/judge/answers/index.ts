@@ -55,7 +55,6 @@ export const NOT_ON_THE_TABLE = {
   'which-way': 'a vehicle of the table goes one way',
   'blade-in-turnout-cuts': 'the table has no cuts inside a turnout',
   'piece-by-itself': 'the table has no crossing',
-  'wires-by-eye': 'on the table every wire is measured, and none is looked at',
   'look-at-the-frog': 'the table has nothing that feeds a frog by itself',
   'meter-at-the-frog': 'the table has nothing that feeds a frog by itself',
   'read-its-decoder': 'a decoder is told or not told to run on direct current; it holds no settings',
