@@ -5,7 +5,7 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
-  | ('notebook' | 'help-desk' | 'sheet' | 'diagram')
+  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'diagram')
   | (
       | 'asking'
       | 'units'
@@ -58,3 +58,6 @@ export const CHECK_ROOMS = ['check-yourself', 'units'] as const satisfies readon
 
 /** Of the room that whatever asks shares, it says only that a part could not be loaded. */
 export const CHECK_ASKING = ['words-missing', 'words-again'] as const;
+
+/** What the page of the layout sheet says once a sheet is worked on. */
+export const SHEET_ROOMS = ['sheet-editing'] as const satisfies readonly Room[];

@@ -7,7 +7,7 @@ import { WordList } from '../../src/components/diagram/InWords.tsx';
 import { nextTo } from '../../src/components/diagram/keys.ts';
 import { lookOf } from '../../src/components/diagram/look.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
-import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/index.ts';
+import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/sheet.ts';
 import { dress, layOut } from '../../src/wizards/sheet-drawing/index.ts';
 import { joined, LOOP } from '../wizards/sheet-drawing/tracks.ts';
 import { wordsOf } from './folder.ts';

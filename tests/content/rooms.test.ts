@@ -10,6 +10,7 @@ import {
   CHECK_ASKING,
   CHECK_ROOMS,
   QUESTION_ROOMS,
+  SHEET_ROOMS,
   WALK_FIRST_ROOMS,
   WALK_ROOMS,
 } from '../../src/layouts/rooms.ts';
@@ -68,7 +69,7 @@ const READERS: readonly Reader[] = [
   },
   { name: 'the drawing of a layout', files: drawnBy('components/diagram/index.ts'), rooms: ['diagram'] },
   { name: 'the case notebook', files: drawnBy('components/notebook/index.ts'), rooms: ['notebook'] },
-  { name: 'the layout sheet', files: drawnBy('components/sheet/index.ts'), rooms: ['sheet'] },
+  { name: 'the layout sheet', files: drawnBy('components/sheet/index.ts'), rooms: ['sheet', ...SHEET_ROOMS] },
   { name: 'a walk', files: drawnBy('components/walk/index.ts'), rooms: [...WALK_FIRST_ROOMS, ...WALK_ROOMS] },
 ];
 

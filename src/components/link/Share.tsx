@@ -1,4 +1,5 @@
 // Passing on where one is: as a short link or the long one, as text, as Markdown, as a code, on paper.
+import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Made } from '../../wizards/links/index.ts';
 import { withMade } from '../../wizards/links/index.ts';
@@ -21,9 +22,11 @@ interface Props {
   readonly made: Made | undefined;
   /** Whether it has steps with links of their own. */
   readonly stepped?: boolean;
+  /** What else can be done with it. */
+  readonly more?: ComponentChildren;
 }
 
-export function Share({ text, told, say, made, stepped = false }: Props) {
+export function Share({ text, told, say, made, stepped = false, more }: Props) {
   const [status, setStatus] = useState('');
   // What was copied was the page as it stood then.
   const here = location.search;
@@ -101,6 +104,7 @@ export function Share({ text, told, say, made, stepped = false }: Props) {
           {say('print')}
         </button>
         <Keep say={say} />
+        {more}
         <span role="status">{status}</span>
         {code.failed && shown && <Missing say={say} again={code.again} />}
       </div>

@@ -1,23 +1,26 @@
 // A sheet that is worked on: what a beginner tells of it, the drawing and the division, and everything in tables for whoever wants it.
-import { useEffect, useState } from 'preact/hooks';
-import type { Edited, Sheet } from '../../wizards/sheet/index.ts';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import type { Edited, Flaw, Sheet } from '../../wizards/sheet/index.ts';
 import { answersOf, withTold, writeSheet } from '../../wizards/sheet/index.ts';
 import { saveFile } from '../device/index.ts';
 import { type KeptSheet, MOST_LINK, packSheet } from '../kept-sheets/index.ts';
 import { FileButton, Missing, useLoaded, useMeasures } from '../shared/index.ts';
-import type { Say } from '../words/index.ts';
+import { type Say, sayer } from '../words/index.ts';
 import { Facts } from './Facts.tsx';
 import { Onward, type WizardLink } from './Onward.tsx';
 import { SheetParts } from './SheetParts.tsx';
-import { flawSaid } from './sayings.ts';
+import { flawSaid, type Words } from './sayings.ts';
 import { useSheet, type Worked } from './use-sheet.ts';
 
 interface EditorProps {
-  readonly say: Say;
+  readonly words: Words;
+  readonly language: string;
   readonly wizards: readonly WizardLink[];
   /** The address of the schema of its file. */
   readonly schema: string;
   readonly sheet: Sheet;
+  /** What could not be read of it. */
+  readonly flaws: readonly Flaw[];
   readonly kept: KeptSheet | undefined;
   readonly fresh: boolean;
   readonly onFile: (file: File) => Promise<void>;
@@ -26,7 +29,9 @@ interface EditorProps {
 
 const loadTables = () => import('./Tables.tsx');
 
-export function Editor({ say, wizards, schema, sheet: first, kept, fresh, onFile, onLeave }: EditorProps) {
+export function Editor({ words, language, wizards, schema, sheet: first, flaws, ...props }: EditorProps) {
+  const { kept, fresh, onFile, onLeave } = props;
+  const say = useMemo(() => sayer(words, language), [words, language]);
   const work = useSheet(first, kept, fresh);
   const [selected, setSelected] = useState<string | undefined>(undefined);
   const [wanted, setWanted] = useState(false);
@@ -47,6 +52,7 @@ export function Editor({ say, wizards, schema, sheet: first, kept, fresh, onFile
   };
   return (
     <>
+      <Flaws flaws={flaws} say={say} />
       <section class="part">
         <label class="field">
           {say('sheet-field-sheet-name')}
@@ -117,6 +123,21 @@ export function Editor({ say, wizards, schema, sheet: first, kept, fresh, onFile
         </p>
       </section>
     </>
+  );
+}
+
+/** What could not be read of a sheet that was opened. */
+function Flaws({ flaws, say }: { readonly flaws: readonly Flaw[]; readonly say: Say }) {
+  if (flaws.length === 0) return null;
+  return (
+    <div class="problem" role="alert">
+      <p>{say('sheet-flaws', { n: flaws.length })}</p>
+      <ul>
+        {flaws.map((flaw) => (
+          <li key={flawSaid(flaw, say)}>{flawSaid(flaw, say)}</li>
+        ))}
+      </ul>
+    </div>
   );
 }
 

@@ -1,5 +1,5 @@
 // The layout sheet: begun from a shape, an example, a file, a link or what this device keeps; then changed.
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useCallback, useEffect, useMemo, useState } from 'preact/hooks';
 import type { Flaw, Sheet } from '../../wizards/sheet/index.ts';
 import { MOST_SHEET_TEXT, readSheet } from '../../wizards/sheet/index.ts';
 import { type Found, saveFile } from '../device/index.ts';
@@ -14,12 +14,12 @@ import {
   type Shelf,
   turnTo,
 } from '../kept-sheets/index.ts';
-import { Damage } from '../shared/index.ts';
+import { Damage, Missing, useLoaded } from '../shared/index.ts';
 import { sayer } from '../words/index.ts';
-import { Editor } from './Editor.tsx';
+import { loadEditor } from './load-editor.ts';
 import type { WizardLink } from './Onward.tsx';
 import { Start } from './Start.tsx';
-import { flawSaid, problemSaid, type Words } from './sayings.ts';
+import { problemSaid, type Words } from './sayings.ts';
 
 interface LayoutSheetProps {
   readonly language: string;
@@ -27,6 +27,8 @@ interface LayoutSheetProps {
   /** The address of the schema of its file. */
   readonly schema: string;
   readonly words: Words;
+  /** Where the words are that are needed once there is a sheet. */
+  readonly more: string;
 }
 
 /** The sheet that is worked on. `fresh`: it is to be kept at once. */
@@ -39,11 +41,13 @@ interface Work {
 
 const NOTHING: Found<Shelf> = { value: { sheets: [], last: undefined }, spoilt: [], before: false };
 
-export default function LayoutSheet({ language, wizards, schema, words }: LayoutSheetProps) {
+export default function LayoutSheet({ language, wizards, schema, words, more }: LayoutSheetProps) {
   const say = useMemo(() => sayer(words, language), [words, language]);
   const [shelf, setShelf] = useState<Found<Shelf> | undefined>(undefined);
   const [work, setWork] = useState<Work | undefined>(undefined);
   const [told, setTold] = useState('');
+  const load = useCallback((stop: AbortSignal) => loadEditor(more, stop), [more]);
+  const editor = useLoaded(work === undefined ? undefined : load);
   const [deleted, setDeleted] = useState<KeptSheet | undefined>(undefined);
 
   useEffect(() => {
@@ -130,30 +134,23 @@ export default function LayoutSheet({ language, wizards, schema, words }: Layout
           onFile={takeIn}
         />
       ) : (
-        <>
-          {work.flaws.length > 0 && (
-            <div class="problem" role="alert">
-              <p>{say('sheet-flaws', { n: work.flaws.length })}</p>
-              <ul>
-                {work.flaws.map((flaw) => (
-                  <li key={flawSaid(flaw, say)}>{flawSaid(flaw, say)}</li>
-                ))}
-              </ul>
-            </div>
-          )}
-          <Editor
+        editor.value !== undefined && (
+          <editor.value.Editor
             key={work.kept?.id ?? JSON.stringify(work.sheet)}
-            say={say}
+            words={{ ...words, ...editor.value.words }}
+            language={language}
             wizards={wizards}
             schema={schema}
             sheet={work.sheet}
+            flaws={work.flaws}
             kept={work.kept}
             fresh={work.fresh}
             onFile={takeIn}
             onLeave={leave}
           />
-        </>
+        )
       )}
+      {editor.failed && <Missing say={say} again={editor.again} />}
     </>
   );
 }

@@ -179,7 +179,6 @@ function tellWiring(told: Told, sheet: Sheet): void {
 
 /**
  * A sheet with what the answers of a wizard tell of the layout; what they do not tell stays as it is.
- * @keptFor I what is taken into the sheet from an answer
  */
 export function withAnswers(sheet: Sheet, answers: Answers): Sheet {
   const reader = new Reader(answers);

@@ -8,7 +8,6 @@ const fieldsOf = (value: unknown): Readonly<Record<string, unknown>> =>
 
 /**
  * A layout of which nothing is told.
- * @keptFor I what is taken into the sheet from an answer
  */
 export const EMPTY_SHEET: Sheet = {
   form: 'both-rails-layout-sheet',

@@ -2,10 +2,12 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { ReadFirst } from '../../../wizards/planning/index.ts';
+import { OUT_OF_SCOPE } from '../../../wizards/planning/index.ts';
 import { ALL_OUTDOORS } from '../../../wizards/safety/index.ts';
 import { outdoors, StepByStep, Verify } from '../../fix/index.ts';
 import type { Answer } from '../../link/index.ts';
 import { MadeThen, partsOf, plainText, Share } from '../../link/index.ts';
+import { TakeIn } from '../../taken/index.ts';
 import type { FixWords } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
 import { useStages } from './use-stages.ts';
@@ -192,6 +194,7 @@ function Below({ fix, unfolded, answer, ...props }: BelowProps) {
         say={say}
         made={{ release, verdict: outcome }}
         stepped
+        more={!OUT_OF_SCOPE.some((one) => one === outcome) && <TakeIn say={say} home={props.home} />}
       />
       {!only && numbers !== undefined && (
         <details class="part folded">

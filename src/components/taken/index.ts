@@ -1,0 +1,2 @@
+// What this room lets out.
+export { TakeIn } from './TakeIn.tsx';
