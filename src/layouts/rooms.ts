@@ -5,7 +5,7 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
-  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'diagram')
+  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-parts' | 'sheet-editing' | 'diagram')
   | (
       | 'asking'
       | 'units'

@@ -69,7 +69,11 @@ const READERS: readonly Reader[] = [
   },
   { name: 'the drawing of a layout', files: drawnBy('components/diagram/index.ts'), rooms: ['diagram'] },
   { name: 'the case notebook', files: drawnBy('components/notebook/index.ts'), rooms: ['notebook'] },
-  { name: 'the layout sheet', files: drawnBy('components/sheet/index.ts'), rooms: ['sheet', ...SHEET_ROOMS] },
+  {
+    name: 'the layout sheet',
+    files: drawnBy('components/sheet/index.ts'),
+    rooms: ['sheet', 'sheet-parts', ...SHEET_ROOMS],
+  },
   { name: 'a walk', files: drawnBy('components/walk/index.ts'), rooms: [...WALK_FIRST_ROOMS, ...WALK_ROOMS] },
 ];
 
