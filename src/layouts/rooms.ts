@@ -60,4 +60,4 @@ export const CHECK_ROOMS = ['check-yourself', 'units'] as const satisfies readon
 export const CHECK_ASKING = ['words-missing', 'words-again'] as const;
 
 /** What the page of the layout sheet says once a sheet is worked on. */
-export const SHEET_ROOMS = ['sheet-editing'] as const satisfies readonly Room[];
+export const SHEET_ROOMS = ['sheet-editing', 'sheet-parts'] as const satisfies readonly Room[];

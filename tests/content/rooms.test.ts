@@ -72,7 +72,7 @@ const READERS: readonly Reader[] = [
   {
     name: 'the layout sheet',
     files: drawnBy('components/sheet/index.ts'),
-    rooms: ['sheet', 'sheet-parts', ...SHEET_ROOMS],
+    rooms: ['sheet', ...SHEET_ROOMS],
   },
   { name: 'a walk', files: drawnBy('components/walk/index.ts'), rooms: [...WALK_FIRST_ROOMS, ...WALK_ROOMS] },
 ];

@@ -14,6 +14,7 @@ const PAGES = [
   { what: 'a lesson', pages: '*/learn/*/', kib: 60 },
   { what: 'a wizard with its first question', pages: '*/work-it-out/*/', kib: 70 },
   { what: 'a walk with its first question', pages: '*/put-it-right/*/', kib: 70 },
+  { what: 'the layout sheet where one begins', pages: '*/layout-sheet/', kib: 70 },
   { what: 'a fix page', pages: '*/fixes/*/', kib: 25 },
 ] as const;
 

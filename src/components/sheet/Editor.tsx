@@ -4,9 +4,10 @@ import type { Edited, Flaw, Sheet } from '../../wizards/sheet/index.ts';
 import { answersOf, withTold, writeSheet } from '../../wizards/sheet/index.ts';
 import { saveFile } from '../device/index.ts';
 import { type KeptSheet, MOST_LINK, packSheet } from '../kept-sheets/index.ts';
-import { FileButton, Missing, useLoaded, useMeasures } from '../shared/index.ts';
+import { FileButton, useLoaded, useMeasures } from '../shared/index.ts';
 import { type Say, sayer } from '../words/index.ts';
 import { Facts } from './Facts.tsx';
+import { NotLoaded } from './NotLoaded.tsx';
 import { Onward, type WizardLink } from './Onward.tsx';
 import { SheetParts } from './SheetParts.tsx';
 import { flawSaid, type Words } from './sayings.ts';
@@ -105,7 +106,7 @@ export function Editor({ words, language, wizards, schema, sheet: first, flaws, 
             onTake={take}
           />
         )}
-        {tables.failed && <Missing say={say} again={tables.again} />}
+        <NotLoaded part={tables} say={say} />
       </section>
       <Onward answers={answersOf(sheet)} wizards={wizards} say={say} />
       <section class="part">

@@ -14,12 +14,13 @@ import {
   type Shelf,
   turnTo,
 } from '../kept-sheets/index.ts';
-import { Damage, Missing, useLoaded } from '../shared/index.ts';
+import { Damage, useLoaded } from '../shared/index.ts';
 import { sayer } from '../words/index.ts';
 import { loadEditor } from './load-editor.ts';
+import { NotLoaded } from './NotLoaded.tsx';
 import type { WizardLink } from './Onward.tsx';
 import { Start } from './Start.tsx';
-import { problemSaid, type Words } from './sayings.ts';
+import { named, problemSaid, type Words } from './sayings.ts';
 
 interface LayoutSheetProps {
   readonly language: string;
@@ -37,6 +38,8 @@ interface Work {
   readonly flaws: readonly Flaw[];
   readonly kept: KeptSheet | undefined;
   readonly fresh: boolean;
+  /** Its sections get the names that the words know. */
+  readonly nameless: boolean;
 }
 
 const NOTHING: Found<Shelf> = { value: { sheets: [], last: undefined }, spoilt: [], before: false };
@@ -55,7 +58,7 @@ export default function LayoutSheet({ language, wizards, schema, words, more }: 
     const begin = async (): Promise<void> => {
       const opened = await openSheet();
       if ('problem' in opened) setTold(problemSaid(opened.problem, say('sheet-the-link'), say));
-      if ('sheet' in opened) setWork({ ...opened, fresh: false });
+      if ('sheet' in opened) setWork({ ...opened, fresh: false, nameless: false });
       await look();
     };
     begin();
@@ -68,19 +71,19 @@ export default function LayoutSheet({ language, wizards, schema, words, more }: 
   }, [say]);
   if (shelf === undefined) return null;
 
-  const start = (sheet: Sheet, flaws: readonly Flaw[] = []): void => {
+  const start = (sheet: Sheet, flaws: readonly Flaw[], nameless: boolean): void => {
     setTold('');
     setDeleted(undefined);
-    setWork({ sheet, flaws, kept: undefined, fresh: true });
+    setWork({ sheet, flaws, kept: undefined, fresh: true, nameless });
   };
   const takeIn = async (file: File): Promise<void> => {
     const read = await readFile(file);
     if ('problem' in read) setTold(problemSaid(read.problem, `“${file.name}”`, say));
-    else start(read.sheet, read.flaws);
+    else start(read.sheet, read.flaws, false);
   };
   const open = (kept: KeptSheet): void => {
     setTold('');
-    setWork({ sheet: kept.sheet, flaws: [], kept, fresh: false });
+    setWork({ sheet: kept.sheet, flaws: [], kept, fresh: false, nameless: false });
     turnTo(kept.id).catch(() => undefined);
   };
   const remove = async (kept: KeptSheet): Promise<void> => {
@@ -125,10 +128,9 @@ export default function LayoutSheet({ language, wizards, schema, words, more }: 
       {work === undefined ? (
         <Start
           say={say}
-          words={words}
           language={language}
           kept={shelf.value.sheets}
-          onStart={start}
+          onStart={(sheet) => start(sheet, [], true)}
           onOpen={open}
           onDelete={remove}
           onFile={takeIn}
@@ -141,7 +143,7 @@ export default function LayoutSheet({ language, wizards, schema, words, more }: 
             language={language}
             wizards={wizards}
             schema={schema}
-            sheet={work.sheet}
+            sheet={work.nameless ? named(work.sheet, editor.value.words) : work.sheet}
             flaws={work.flaws}
             kept={work.kept}
             fresh={work.fresh}
@@ -150,7 +152,7 @@ export default function LayoutSheet({ language, wizards, schema, words, more }: 
           />
         )
       )}
-      {editor.failed && <Missing say={say} again={editor.again} />}
+      <NotLoaded part={editor} say={say} />
     </>
   );
 }

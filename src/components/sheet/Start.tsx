@@ -5,13 +5,12 @@ import type { KeptSheet } from '../kept-sheets/index.ts';
 import { FileButton } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
 import { ShapePicture } from './ShapePicture.tsx';
-import { named, type Words } from './sayings.ts';
 
 interface StartProps {
   readonly say: Say;
-  readonly words: Words;
   readonly language: string;
   readonly kept: readonly KeptSheet[];
+  /** Gives a sheet whose sections have no names yet. */
   readonly onStart: (sheet: Sheet) => void;
   readonly onOpen: (kept: KeptSheet) => void;
   readonly onDelete: (kept: KeptSheet) => void;
@@ -24,7 +23,7 @@ const isScale = (text: string): text is Sheet['scale'] => SCALES.some((scale) =>
 const MOST_TRAINS = 60;
 const DEMOS = { club: DEMO_CLUB, oval: DEMO_OVAL } as const;
 
-export function Start({ say, words, language, kept, onStart, onOpen, onDelete, onFile }: StartProps) {
+export function Start({ say, language, kept, onStart, onOpen, onDelete, onFile }: StartProps) {
   const [typed, setTyped] = useState('4');
   const [scale, setScale] = useState<Sheet['scale']>('h0');
   const trains = Number(typed);
@@ -58,7 +57,7 @@ export function Start({ say, words, language, kept, onStart, onOpen, onDelete, o
               <button
                 type="button"
                 disabled={!counts}
-                onClick={() => onStart(named(SHAPES[id](trains, scale), say(`shape-${id}`), words))}
+                onClick={() => onStart({ ...SHAPES[id](trains, scale), name: say(`shape-${id}`) })}
               >
                 <ShapePicture sheet={SHAPES[id](1)} />
                 <b>{say(`shape-${id}`)}</b>
@@ -76,7 +75,7 @@ export function Start({ say, words, language, kept, onStart, onOpen, onDelete, o
               key={id}
               class="button quiet"
               type="button"
-              onClick={() => onStart(named(DEMOS[id], say(`demo-${id}`), words))}
+              onClick={() => onStart({ ...DEMOS[id], name: say(`demo-${id}`) })}
             >
               {say(`demo-${id}`)}
             </button>

@@ -137,16 +137,24 @@ function Grid({ sheet, table, say, system, selected, onSelect, onTake }: GridPro
   );
 }
 
-const headOf = ({ field }: Column, say: Say, system: MeasureSystem): string =>
-  system === 'feet-and-gauge' && IN_FEET.has(field)
-    ? say(`sheet-feet-${wordOf(field)}`)
-    : say(`sheet-field-${wordOf(field)}`);
+/** What stands above a column: its name, and the sign of its unit where that depends on how one measures. */
+function headOf({ field }: Column, say: Say, system: MeasureSystem): string {
+  const name = say(`sheet-field-${wordOf(field)}`);
+  const units = UNITS[field];
+  return units === undefined ? name : `${name}, ${units[system]}`;
+}
 
-/** Fields whose heading says a unit of one of the two systems. */
-const IN_FEET: ReadonlySet<string> = new Set([
-  ...(['metres', 'busMetres', 'feederMetres', 'metresBetweenFeeders'] as const),
-  ...(['busSquareMillimetres', 'feederSquareMillimetres', 'railOhmsPerMetre'] as const),
-]);
+const LENGTH = { metric: 'm', 'feet-and-gauge': 'ft' } as const;
+const WIRE = { metric: 'mm²', 'feet-and-gauge': 'AWG' } as const;
+const UNITS: Readonly<Record<string, Readonly<Record<MeasureSystem, string>>>> = {
+  metres: LENGTH,
+  busMetres: LENGTH,
+  feederMetres: LENGTH,
+  metresBetweenFeeders: LENGTH,
+  busSquareMillimetres: WIRE,
+  feederSquareMillimetres: WIRE,
+  railOhmsPerMetre: { metric: 'Ω/m', 'feet-and-gauge': 'Ω/ft' },
+};
 
 function rowName(sheet: Sheet, table: Table, at: number, say: Say): string {
   const [stage, supply, section] = [sheet.stages[at], sheet.supplies[at], sheet.sections[at]];

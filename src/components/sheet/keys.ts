@@ -29,10 +29,12 @@ function upAndDown(event: KeyboardEvent, target: HTMLInputElement, cell: HTMLTab
   requestAnimationFrame(() => requestAnimationFrame(() => goTo(event, below() ?? cell)));
 }
 
-/** In a text the arrows go through the text first. */
+/** In a text the arrows go through the text first, unless all of it is marked. */
 function isAtEnd(target: HTMLElement, key: 'ArrowLeft' | 'ArrowRight'): boolean {
   if (!(target instanceof HTMLInputElement)) return true;
-  return key === 'ArrowLeft' ? target.selectionEnd === 0 : target.selectionStart === target.value.length;
+  const { selectionStart: from, selectionEnd: to, value } = target;
+  const isWhole = from === 0 && to === value.length;
+  return isWhole || (key === 'ArrowLeft' ? to === 0 : from === value.length);
 }
 
 const fieldIn = (row: Element | null | undefined, place: number): Element | undefined =>

@@ -5,13 +5,13 @@ import type { Say } from '../words/index.ts';
 export type Words = Readonly<Record<string, string>>;
 
 /** The sheet with a name for each section that the words know by its mark. */
-export function named(sheet: Sheet, name: string, words: Words): Sheet {
-  const sections = sheet.sections.map((section) => {
-    const told = words[`part-${section.id}`];
-    return told === undefined || section.name !== undefined ? section : { ...section, name: told };
-  });
-  return { ...sheet, name, sections };
-}
+export const named = (sheet: Sheet, words: Words): Sheet => ({
+  ...sheet,
+  sections: sheet.sections.map((section) => {
+    const name = words[`part-${section.id}`];
+    return name === undefined || section.name !== undefined ? section : { ...section, name };
+  }),
+});
 
 export const sectionName = ({ sections }: Pick<Sheet, 'sections'>, mark: string): string =>
   sections.find(({ id }) => id === mark)?.name ?? mark;

@@ -62,6 +62,8 @@ export function useSheet(first: Sheet, kept: KeptSheet | undefined, fresh: boole
     return () => {
       removeEventListener('pagehide', leave);
       document.removeEventListener('visibilitychange', leave);
+      // Another sheet is opened on this page.
+      leave();
     };
   }, [keep]);
 
