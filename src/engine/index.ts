@@ -203,6 +203,7 @@ export {
   divisionTakes,
   drawsSure,
   evenness,
+  evennessOf,
   fewerDistricts,
   GOALS,
   gather,

@@ -5,7 +5,11 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
+<<<<<<< HEAD
   | ('notebook' | 'help-desk' | 'sheet' | 'sheet-parts' | 'sheet-editing' | 'diagram')
+=======
+  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'diagram' | 'division')
+>>>>>>> 9d6dec3 (Where to divide a sheet: ways from few gaps to even use, shown in the drawing at once, with what each asks of every stage; why there is none; the fewest districts that will do)
   | (
       | 'asking'
       | 'units'

@@ -34,6 +34,7 @@ export function Diagram(props: DiagramProps) {
         <Track {...props} {...shown} mark={mark} />
       </div>
       {printing && <OnPaper laid={laid} mark={mark} />}
+      {props.children}
       <p class="acts">
         <button class="button quiet" type="button" aria-pressed={whole} onClick={() => setWhole(!whole)}>
           {say('diagram-whole')}

@@ -1,5 +1,6 @@
 // What the parts of the drawing are given.
 // @keptFor I the page of the layout sheet
+import type { ComponentChildren } from 'preact';
 import type { Sheet } from '../../wizards/sheet/index.ts';
 import type { Districts, Dressed, Laid, NameOf } from '../../wizards/sheet-drawing/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
@@ -19,6 +20,8 @@ export interface DiagramProps {
   /** What a section is called; left out: its name, else its mark. */
   readonly nameOf?: NameOf | undefined;
   readonly selected?: Selected | undefined;
+  /** What stands right below the drawing. */
+  readonly children?: ComponentChildren;
   /** Left out, nothing can be selected. */
   readonly onSelect?: ((selected: Selected | undefined) => void) | undefined;
 }

@@ -1,0 +1,146 @@
+// Where to divide: the work and its progress, the ways to choose from with what each asks of every stage, or why there is none.
+// @keptFor I the page of the layout sheet
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
+import { missingIn, type SheetDivided, type Way } from '../../wizards/division/index.ts';
+import type { Sheet } from '../../wizards/sheet/index.ts';
+import type { Districts } from '../../wizards/sheet-drawing/index.ts';
+import type { Numbers, Say } from '../words/index.ts';
+import { Because } from './Because.tsx';
+import { Ways } from './Ways.tsx';
+import { divideAway } from './work.ts';
+
+export interface DivisionProps {
+  readonly sheet: Sheet;
+  readonly say: Say;
+  readonly numbers: Numbers;
+  readonly language: string;
+  /** What a section is called, by its mark. */
+  readonly nameOf: (id: string) => string;
+  /** Shows a division in the drawing; undefined: the one that the sheet holds. */
+  readonly onShow: (districts: Districts | undefined) => void;
+  /** Takes a division into the sheet. */
+  readonly onTake: (districts: Districts) => void;
+}
+
+type Work =
+  | { readonly at: 'rest' }
+  | { readonly at: 'work'; readonly tries: number }
+  | { readonly at: 'failed' }
+  | { readonly at: 'done'; readonly divided: SheetDivided };
+
+const AT_REST: Work = { at: 'rest' };
+
+/** What a division depends on: not what is already chosen, nor names, nor wires. */
+function askedOf({ districts: _, name: __, wiring: ___, ...sheet }: Sheet): string {
+  return JSON.stringify({ ...sheet, sections: sheet.sections.map(({ at: ____, name: _____, ...section }) => section) });
+}
+
+export function Division(props: DivisionProps) {
+  const { sheet, say, onShow } = props;
+  const [work, setWork] = useState<Work>(AT_REST);
+  const [told, setTold] = useState('');
+  const stop = useRef<(() => void) | undefined>(undefined);
+  const asked = useMemo(() => askedOf(sheet), [sheet]);
+  const wanted = useRef(false);
+
+  const begin = (): void => {
+    stop.current?.();
+    wanted.current = true;
+    onShow(undefined);
+    setTold('');
+    setWork({ at: 'work', tries: 0 });
+    stop.current = divideAway(sheet, {
+      onTries: (tries) => setWork({ at: 'work', tries }),
+      onDone: (divided) => setWork({ at: 'done', divided }),
+      onFailed: () => setWork({ at: 'failed' }),
+    });
+  };
+  const cancel = (): void => {
+    stop.current?.();
+    wanted.current = false;
+    setWork(AT_REST);
+  };
+  // What was found holds for the sheet as it was: another one is divided anew.
+  useEffect(() => {
+    if (wanted.current) begin();
+  }, [asked]);
+  useEffect(() => () => stop.current?.(), []);
+
+  const missing = missingIn(sheet);
+  if (missing !== undefined) return <p>{say(`division-missing-${missing}`)}</p>;
+  return (
+    <div class="division">
+      {work.at === 'rest' && <p>{say('division-lead', { stages: sheet.stages.length })}</p>}
+      <p class="acts">
+        {work.at === 'work' ? (
+          <button class="button quiet" type="button" onClick={cancel}>
+            {say('division-cancel')}
+          </button>
+        ) : (
+          <button class="button" type="button" onClick={begin}>
+            {say(work.at === 'done' ? 'division-again' : 'division-begin')}
+          </button>
+        )}
+      </p>
+      <p role="status">{statusOf(work, say, told)}</p>
+      {work.at === 'done' && (
+        <Found
+          {...props}
+          divided={work.divided}
+          onTake={(way, letter) => {
+            props.onTake(way.districts);
+            setTold(say('division-taken', { way: letter }));
+          }}
+        />
+      )}
+    </div>
+  );
+}
+
+function statusOf(work: Work, say: Say, told: string): string {
+  if (work.at === 'work') return say('division-working', { tries: work.tries });
+  if (work.at === 'failed') return say('division-failed');
+  if (work.at === 'rest') return '';
+  if (told !== '') return told;
+  const { division } = work.divided;
+  return division.kind === 'choice' ? say('division-found', { ways: division.ways.length }) : say('division-none');
+}
+
+interface FoundProps extends Omit<DivisionProps, 'onTake'> {
+  readonly divided: SheetDivided;
+  readonly onTake: (way: Way, letter: string) => void;
+}
+
+function Found(props: FoundProps) {
+  const { divided, sheet, say } = props;
+  const { division, fewest, own } = divided;
+  const needs = fewest === undefined ? undefined : fewestSaid(fewest, sheet.stages.length, say);
+  return (
+    <>
+      {division.kind === 'choice' && <Ways {...props} ways={division.ways} own={own} fewest={fewest?.way} />}
+      {division.kind === 'not-found' && <p>{say('division-not-found')}</p>}
+      {division.kind === 'impossible' && (
+        <>
+          <Because {...props} because={division.because} />
+          {division.nearest !== undefined && (
+            <>
+              <p>{say('division-nearest')}</p>
+              <Ways {...props} ways={[division.nearest]} own={own} fewest={undefined} />
+            </>
+          )}
+        </>
+      )}
+      {needs !== undefined && <p>{needs}</p>}
+    </>
+  );
+}
+
+function fewestSaid(
+  { districts, more }: NonNullable<SheetDivided['fewest']>,
+  stages: number,
+  say: Say,
+): string | undefined {
+  if (districts === 1) return say('division-fewest-one');
+  if (more > 0) return say('division-fewest-more', { districts, more });
+  return districts < stages ? say('division-fewest-less', { districts }) : undefined;
+}

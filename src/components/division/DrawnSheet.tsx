@@ -1,0 +1,104 @@
+// The sheet as a diagram, with what can be done to what is selected in it, and below it where to divide. A way that is looked at is shown at once.
+// @keptFor I the page of the layout sheet
+import { useMemo, useState } from 'preact/hooks';
+import type { Joint, Sheet } from '../../wizards/sheet/index.ts';
+import type { Districts } from '../../wizards/sheet-drawing/index.ts';
+import { Diagram, type Selected } from '../diagram/index.ts';
+import { Numbers, type Say } from '../words/index.ts';
+import { Division } from './Division.tsx';
+
+interface DrawnSheetProps {
+  readonly sheet: Sheet;
+  readonly say: Say;
+  readonly language: string;
+  /** The mark of the section or joint that is selected. */
+  readonly selected: string | undefined;
+  readonly onSelect: (mark: string | undefined) => void;
+  /** Takes a changed sheet. */
+  readonly onChange: (sheet: Sheet) => void;
+}
+
+export function DrawnSheet({ sheet, say, language, selected, onSelect, onChange }: DrawnSheetProps) {
+  const [shown, setShown] = useState<Districts | undefined>(undefined);
+  const numbers = useMemo(() => new Numbers(language), [language]);
+  const one = selectedIn(sheet, selected);
+  const joint = one?.kind === 'joint' ? sheet.joints.find(({ id }) => id === one.id) : undefined;
+  const nameOf = (id: string): string => sheet.sections.find((section) => section.id === id)?.name ?? id;
+  return (
+    <>
+      <section class="part">
+        <h2>{say('division-drawing')}</h2>
+        <Diagram
+          sheet={sheet}
+          {...(shown === undefined ? {} : { districts: shown })}
+          say={say}
+          numbers={numbers}
+          language={language}
+          selected={one}
+          onSelect={(chosen) => onSelect(chosen?.id)}
+        >
+          {joint === undefined ? (
+            sheet.joints.length > 0 && <p class="small">{say('division-select')}</p>
+          ) : (
+            <GapChoice
+              joint={joint}
+              name={say('diagram-pair', { from: nameOf(joint.from), to: nameOf(joint.to) })}
+              say={say}
+              onGap={(gap) => onChange(withGap(sheet, joint.id, gap))}
+            />
+          )}
+        </Diagram>
+      </section>
+      <section class="part">
+        <h2>{say('division-title')}</h2>
+        <Division
+          sheet={sheet}
+          say={say}
+          numbers={numbers}
+          language={language}
+          nameOf={nameOf}
+          onShow={setShown}
+          onTake={(districts) => onChange({ ...sheet, districts: districts.map(copied) })}
+        />
+      </section>
+    </>
+  );
+}
+
+const copied = ({ stage, sections }: Districts[number]): Districts[number] => ({ stage, sections: [...sections] });
+
+/** A mark may be that of a section or of a joint. */
+function selectedIn({ sections, joints }: Sheet, mark: string | undefined): Selected | undefined {
+  if (mark === undefined) return undefined;
+  if (joints.some(({ id }) => id === mark)) return { kind: 'joint', id: mark };
+  return sections.some(({ id }) => id === mark) ? { kind: 'section', id: mark } : undefined;
+}
+
+const withGap = (sheet: Sheet, id: string, gap: Joint['gap']): Sheet => ({
+  ...sheet,
+  joints: sheet.joints.map((joint) => (joint.id === id ? { ...joint, gap } : joint)),
+});
+
+const GAPS = ['possible', 'impossible', 'required'] as const satisfies readonly Joint['gap'][];
+
+interface GapChoiceProps {
+  readonly joint: Joint;
+  readonly name: string;
+  readonly say: Say;
+  readonly onGap: (gap: Joint['gap']) => void;
+}
+
+/** Whether a gap may be, must be or cannot be at the joint that is selected. */
+function GapChoice({ joint, name, say, onGap }: GapChoiceProps) {
+  return (
+    <fieldset class="division-gap">
+      <legend>{say('division-gap', { joint: name })}</legend>
+      {GAPS.map((gap) => (
+        <label key={gap}>
+          <input type="radio" name="division-gap" checked={joint.gap === gap} onChange={() => onGap(gap)} />
+          {say(`division-gap-${gap}`)}
+        </label>
+      ))}
+    </fieldset>
+  );
+}

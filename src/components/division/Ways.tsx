@@ -1,0 +1,124 @@
+// The ways to choose from, and what the one that is shown asks of each stage.
+// @keptFor I the page of the layout sheet
+import { useEffect, useState } from 'preact/hooks';
+import type { Way } from '../../wizards/division/index.ts';
+import { districtLetter } from '../../wizards/sheet-drawing/index.ts';
+import { stageSaid } from '../diagram/index.ts';
+import { joined, type Say } from '../words/index.ts';
+import type { DivisionProps } from './Division.tsx';
+
+interface WaysProps extends Omit<DivisionProps, 'onTake'> {
+  readonly ways: readonly Way[];
+  /** The division that the sheet held already, and the one with the fewest districts. */
+  readonly own: Way | undefined;
+  readonly fewest: Way | undefined;
+  readonly onTake: (way: Way, number: string) => void;
+}
+
+/** The look of a tag for what a district has. */
+const TAGS = { ample: 'enough', enough: 'enough', tight: 'tight', short: 'short', unknown: 'tight' } as const;
+
+export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, language, nameOf }: WaysProps) {
+  const all = [...ways];
+  for (const more of [fewest, own]) {
+    if (more !== undefined && !all.some((way) => isSame(way, more))) all.push(more);
+  }
+  const [at, setAt] = useState(0);
+  const shown = all[at];
+  useEffect(() => {
+    onShow(shown?.districts);
+    return () => onShow(undefined);
+  }, [shown]);
+  if (shown === undefined) return null;
+  const isTaken = sheet.districts !== undefined && isSame(shown, { districts: sheet.districts });
+  const named = (ids: readonly string[]): string => {
+    const pairs = ids.map((id) => {
+      const joint = sheet.joints.find((one) => one.id === id);
+      return joint === undefined ? id : say('diagram-pair', { from: nameOf(joint.from), to: nameOf(joint.to) });
+    });
+    return joined(pairs, language);
+  };
+  const there = shown.gaps.filter((id) => !shown.toCut.includes(id));
+  return (
+    <>
+      <fieldset class="division-ways">
+        <legend>{say('division-choose')}</legend>
+        {all.map((way, i) => (
+          <label key={i}>
+            <input type="radio" name="division-way" checked={i === at} onChange={() => setAt(i)} />
+            <span>
+              <b>{wayName(way, i, { own, fewest }, say)}</b>
+              <span>{waySaid(way, say, numbers.share.bind(numbers))}</span>
+              <small>{proofSaid(way, say)}</small>
+            </span>
+          </label>
+        ))}
+      </fieldset>
+      <table class="division-asked">
+        <caption>{say('division-table')}</caption>
+        <thead>
+          <tr>
+            <th scope="col">{say('division-district')}</th>
+            <th scope="col">{say('division-share')}</th>
+            <th scope="col">{say('division-draws')}</th>
+            <th scope="col">{say('division-verdict')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {shown.asked.map(({ stage, share, often, usable, verdict }, i) => (
+            <tr key={stage}>
+              <th scope="row">
+                {districtLetter(i)} <small>{stageSaid(stage, sheet, say)}</small>
+              </th>
+              <td data-label={say('division-share')}>{numbers.share(share)}</td>
+              <td data-label={say('division-draws')}>
+                {say('division-of', { often: numbers.amps(often), usable: numbers.amps(usable, 'at-most') })}
+              </td>
+              <td data-label={say('division-verdict')}>
+                <span class={`tag ${TAGS[verdict]}`}>{say(`division-verdict-${verdict}`)}</span>
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      {shown.asked.some(({ verdict }) => verdict === 'unknown') && <p class="small">{say('division-unread')}</p>}
+      {shown.gaps.length === 0 && <p>{say('division-no-gaps')}</p>}
+      {shown.toCut.length > 0 && <p>{say('division-gaps', { gaps: named(shown.toCut) })}</p>}
+      {there.length > 0 && <p>{say('division-there', { gaps: named(there) })}</p>}
+      <p class="acts">
+        {isTaken ? (
+          <b>{say('division-is-taken')}</b>
+        ) : (
+          <button class="button" type="button" onClick={() => onTake(shown, numbers.plain(at + 1, 0))}>
+            {say('division-take')}
+          </button>
+        )}
+      </p>
+    </>
+  );
+}
+
+/** The same sections with the same stages. */
+const isSame = (one: Pick<Way, 'districts'>, other: Pick<Way, 'districts'>): boolean => written(one) === written(other);
+const written = ({ districts }: Pick<Way, 'districts'>): string =>
+  JSON.stringify(districts.map(({ stage, sections }) => [stage, sections.toSorted()]).toSorted());
+
+function wayName(way: Way, at: number, { own, fewest }: Pick<WaysProps, 'own' | 'fewest'>, say: Say): string {
+  if (way === own) return say('division-own');
+  if (way === fewest) return say('division-fewest-way', { districts: way.districts.length });
+  return say('division-way', { n: at + 1 });
+}
+
+function waySaid({ gaps, toCut, asked, evenness }: Way, say: Say, share: (value: number) => string): string {
+  return say('division-way-says', {
+    gaps: gaps.length,
+    cut: toCut.length,
+    shares: asked.map((one) => share(one.share)).join(' : '),
+    even: say(`division-${evenness}`),
+  });
+}
+
+function proofSaid({ proof }: Way, say: Say): string {
+  if (proof === undefined) return say('division-proof-own');
+  return say(`division-proof-${proof.kind}`);
+}

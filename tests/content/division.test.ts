@@ -1,0 +1,152 @@
+// Where to divide, drawn as a browser draws it: nothing without words, nothing called good that is not known, every reason with its part of the sheet.
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { Because } from '../../src/components/division/Because.tsx';
+import { DrawnSheet } from '../../src/components/division/DrawnSheet.tsx';
+import { Ways } from '../../src/components/division/Ways.tsx';
+import { divideHere, inTries } from '../../src/components/division/work.ts';
+import { Numbers, sayer } from '../../src/components/words/index.ts';
+import { divideSheet, type Reason, type SheetDivided } from '../../src/wizards/division/index.ts';
+import { DEMO_OVAL, type Sheet } from '../../src/wizards/sheet/index.ts';
+import { wordsOf } from './folder.ts';
+
+const say = sayer(
+  Object.fromEntries(
+    wordsOf('en', 'words').flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
+  ),
+  'en',
+);
+const numbers = new Numbers('en');
+const nothing = (): void => undefined;
+const nameOf = (id: string): string => id;
+const SAID = { say, numbers, language: 'en', nameOf };
+
+function divided(sheet: Sheet): SheetDivided {
+  const parts = divideSheet(sheet);
+  for (;;) {
+    const step = parts.next();
+    if (step.done === true) return step.value;
+  }
+}
+
+const found = divided(DEMO_OVAL);
+const ways = found.division.kind === 'choice' ? found.division.ways : [];
+const [first] = ways;
+
+const shown = (sheet: Sheet, more: object = {}): string =>
+  renderToString(
+    h(Ways, {
+      ...SAID,
+      sheet,
+      ways,
+      own: undefined,
+      fewest: found.fewest?.way,
+      onShow: nothing,
+      onTake: nothing,
+      ...more,
+    }),
+  );
+
+describe('the ways to divide', () => {
+  test('each say their gaps, their shares and whether they are proven best', () => {
+    const text = shown(DEMO_OVAL);
+    expect(text).not.toMatch(/\[division-|\{[a-z]+\}/);
+    expect(text.match(/type="radio"/g)).toHaveLength(ways.length + 1);
+    expect(text).toContain('2 gaps, 2 of them new; shares 75\u00a0% : 25\u00a0%; used unevenly.');
+    expect(text.match(/Proven best/g)).toHaveLength(ways.length + 1);
+    expect(text).toContain(say('division-fewest-way', { districts: 1 }));
+  });
+
+  test('what lies in the sheet already is named so and not offered once more', () => {
+    const districts = first?.districts.map(({ stage, sections }) => ({ stage, sections: [...sections] })) ?? [];
+    const text = shown({ ...DEMO_OVAL, districts });
+    expect(text).toContain(say('division-is-taken'));
+    expect(text).not.toContain(say('division-take'));
+    expect(shown(DEMO_OVAL)).toContain(say('division-take'));
+  });
+
+  test('rails that are cut already are not to be cut again', () => {
+    const there = first === undefined ? [] : [{ ...first, toCut: [] }];
+    const text = shown(DEMO_OVAL, { ways: there });
+    expect(text).toContain('Both rails are cut already at');
+    expect(text).not.toContain('Cut both rails at');
+  });
+
+  test('one that was only found is not called proven', () => {
+    const only = first === undefined ? [] : [{ ...first, proof: { kind: 'found' as const, atLeast: 1 } }];
+    const text = shown(DEMO_OVAL, { ways: only, fewest: undefined });
+    expect(text).toContain(say('division-proof-found'));
+    expect(text).not.toContain('Proven');
+  });
+
+  test('with a label unread no district has a good word', () => {
+    const asked = first?.asked.map((one) => ({ ...one, verdict: 'unknown' as const })) ?? [];
+    const text = shown(DEMO_OVAL, { ways: first === undefined ? [] : [{ ...first, asked }], fewest: undefined });
+    expect(text).toContain(say('division-unread'));
+    expect(text).toContain(say('division-verdict-unknown'));
+    expect(text).not.toMatch(/>(?:ample|enough)</);
+  });
+});
+
+test('every reason why there is no division names the part that it lies in', () => {
+  const [one, other] = DEMO_OVAL.joints;
+  const joints = [one?.id ?? '', other?.id ?? ''];
+  const reasons: readonly Reason[] = [
+    { kind: 'too-much', bearable: 0.4 },
+    { kind: 'one-section', sections: ['main-track'] },
+    { kind: 'islands', sections: ['back-left', 'main-track'] },
+    { kind: 'feeds', sections: ['main-track'] },
+    { kind: 'kept', joints },
+    { kind: 'near', joints },
+    { kind: 'few-sections' },
+    { kind: 'tolerance' },
+  ];
+  const text = renderToString(h(Because, { ...SAID, sheet: DEMO_OVAL, because: reasons }));
+  expect(text).not.toMatch(/\[division-|\{[a-z]+\}/);
+  expect(text.match(/main-track/g)?.length).toBeGreaterThanOrEqual(3);
+  expect(text.match(new RegExp(`${one?.from} – ${one?.to}`, 'g'))).toHaveLength(2);
+});
+
+test('a joint that is selected can be forbidden or demanded; a sheet without sections says what is missing', () => {
+  const drawn = (sheet: Sheet, selected?: string): string =>
+    renderToString(h(DrawnSheet, { sheet, say, language: 'en', selected, onSelect: nothing, onChange: nothing }));
+  const [joint] = DEMO_OVAL.joints;
+  expect(drawn(DEMO_OVAL, joint?.id).match(/name="division-gap"/g)).toHaveLength(3);
+  expect(drawn(DEMO_OVAL)).toContain(say('division-select'));
+  for (const sheet of [
+    { ...DEMO_OVAL, sections: [], joints: [] },
+    { ...DEMO_OVAL, stages: [] },
+    { ...DEMO_OVAL, trains: [] },
+  ]) {
+    expect(drawn(sheet)).not.toMatch(/\[division-|\[diagram-/);
+  }
+  expect(drawn({ ...DEMO_OVAL, trains: [] })).toContain(say('division-missing-trains'));
+});
+
+describe('the work', () => {
+  test('tells how far it is, and gives what it would give at once', () => {
+    const parts = inTries(DEMO_OVAL, 0);
+    const tries: number[] = [];
+    let step = parts.next();
+    for (; step.done !== true; step = parts.next()) tries.push(step.value);
+    expect(step.value).toEqual(found);
+    expect(tries.length).toBeGreaterThan(1);
+    expect(tries).toEqual(tries.toSorted((a, b) => a - b));
+  });
+
+  test('on the page itself it comes to the same, and once it is stopped it says nothing more', async () => {
+    const whole = await new Promise((done) =>
+      divideHere(DEMO_OVAL, { onTries: nothing, onDone: done, onFailed: nothing }),
+    );
+    expect(whole).toEqual(found);
+    const told: unknown[] = [];
+    const stop = divideHere(DEMO_OVAL, {
+      onTries: () => stop(),
+      onDone: (one) => told.push(one),
+      onFailed: () => told.push('failed'),
+    });
+    await new Promise((done) => setTimeout(done, 300));
+    expect(told).toEqual([]);
+  });
+});
