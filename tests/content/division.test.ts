@@ -141,11 +141,11 @@ describe('the work', () => {
     );
     expect(whole).toEqual(found);
     const told: unknown[] = [];
-    const stop = divideHere(DEMO_OVAL, {
-      onTries: () => stop(),
-      onDone: (one) => told.push(one),
-      onFailed: () => told.push('failed'),
-    });
+    const note = (one: unknown): void => {
+      told.push(one);
+    };
+    const stop = divideHere(DEMO_OVAL, { onTries: note, onDone: note, onFailed: () => note('failed') });
+    stop();
     await new Promise((done) => setTimeout(done, 300));
     expect(told).toEqual([]);
   });

@@ -1,6 +1,5 @@
 // A layout in the manner of a signal-box diagram: sections, joints and gaps, districts by colour, pattern and letter, stages with their supplies;
 // the same in words below. What depends on the track alone is laid out once, and every division is shown at once.
-// @keptFor I the page of the layout sheet
 import { useEffect, useId, useMemo, useState } from 'preact/hooks';
 import { type Districts, dress, type Laid, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
 import { InWords } from './InWords.tsx';

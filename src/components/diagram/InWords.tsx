@@ -1,5 +1,4 @@
 // The drawing in words: each district with its sections, then what is between them; for whoever cannot see it, and to read out beside it.
-// @keptFor I the page of the layout sheet
 import { useState } from 'preact/hooks';
 import type { DressedJoint } from '../../wizards/sheet-drawing/index.ts';
 import { joined, type Say } from '../words/index.ts';

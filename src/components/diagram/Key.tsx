@@ -1,5 +1,4 @@
 // What the signs of the drawing mean: those that stand in it.
-// @keptFor I the page of the layout sheet
 import type { SectionTag, Sheet } from '../../wizards/sheet/index.ts';
 import type { Dressed, JointState } from '../../wizards/sheet-drawing/index.ts';
 import type { Say } from '../words/index.ts';

@@ -1,5 +1,4 @@
 // Below the track: each stage with the bus of its district above it and its supply below it; the control cable from stage to stage.
-// @keptFor I the page of the layout sheet
 import type { Sheet, SheetStage } from '../../wizards/sheet/index.ts';
 import type { Dressed } from '../../wizards/sheet-drawing/index.ts';
 import { joined, type Numbers, type Say } from '../words/index.ts';

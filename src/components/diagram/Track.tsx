@@ -1,6 +1,5 @@
 // The track itself. Each section, name and joint lies where the layout was laid; a district is a colour and a pattern along its track. All track of
 // a district is one line, so another division changes a few lines only.
-// @keptFor I the page of the layout sheet
 import { useRef, useState } from 'preact/hooks';
 import type { SectionTag } from '../../wizards/sheet/index.ts';
 import type { JointState, LaidSection } from '../../wizards/sheet-drawing/index.ts';

@@ -1,5 +1,4 @@
 // From one section or joint to the next by the arrow keys: the nearest one that lies more in that direction than beside it.
-// @keptFor I the page of the layout sheet
 export interface Spot {
   readonly key: string;
   readonly x: number;

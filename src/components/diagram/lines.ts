@@ -1,5 +1,4 @@
 // All track of a district as one line: its sections, and the track from their ends to the joints.
-// @keptFor I the page of the layout sheet
 import type { Dressed, Laid, LaidJoint } from '../../wizards/sheet-drawing/index.ts';
 import { lookOf } from './look.ts';
 

@@ -1,5 +1,4 @@
 // The look of a district by its place: a colour and a pattern. Both go round at six; the second time each colour has another pattern.
-// @keptFor I the page of the layout sheet
 const ROUND = 6;
 const FURTHER = 3;
 

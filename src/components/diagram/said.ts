@@ -1,5 +1,4 @@
 // What a section, a joint and a stage are called aloud.
-// @keptFor I the page of the layout sheet
 import type { Sheet } from '../../wizards/sheet/index.ts';
 import type { Dressed, JointState } from '../../wizards/sheet-drawing/index.ts';
 import type { Say } from '../words/index.ts';

@@ -1,5 +1,4 @@
 // What the parts of the drawing are given.
-// @keptFor I the page of the layout sheet
 import type { ComponentChildren } from 'preact';
 import type { Sheet } from '../../wizards/sheet/index.ts';
 import type { Districts, Dressed, Laid, NameOf } from '../../wizards/sheet-drawing/index.ts';

@@ -1,8 +1,7 @@
 // Why a layout cannot be divided so: each reason by the part of the sheet that it lies in.
-// @keptFor I the page of the layout sheet
 import type { Reason } from '../../wizards/division/index.ts';
 import { joined, type Numbers, type Say } from '../words/index.ts';
-import type { DivisionProps } from './Division.tsx';
+import type { DivisionProps } from './given.ts';
 
 interface BecauseProps extends Pick<DivisionProps, 'sheet' | 'say' | 'numbers' | 'language' | 'nameOf'> {
   readonly because: readonly Reason[];

@@ -1,26 +1,12 @@
 // Where to divide: the work and its progress, the ways to choose from with what each asks of every stage, or why there is none.
-// @keptFor I the page of the layout sheet
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import { missingIn, type SheetDivided, type Way } from '../../wizards/division/index.ts';
 import type { Sheet } from '../../wizards/sheet/index.ts';
-import type { Districts } from '../../wizards/sheet-drawing/index.ts';
-import type { Numbers, Say } from '../words/index.ts';
+import type { Say } from '../words/index.ts';
 import { Because } from './Because.tsx';
+import type { DivisionProps } from './given.ts';
 import { Ways } from './Ways.tsx';
 import { divideAway } from './work.ts';
-
-export interface DivisionProps {
-  readonly sheet: Sheet;
-  readonly say: Say;
-  readonly numbers: Numbers;
-  readonly language: string;
-  /** What a section is called, by its mark. */
-  readonly nameOf: (id: string) => string;
-  /** Shows a division in the drawing; undefined: the one that the sheet holds. */
-  readonly onShow: (districts: Districts | undefined) => void;
-  /** Takes a division into the sheet. */
-  readonly onTake: (districts: Districts) => void;
-}
 
 type Work =
   | { readonly at: 'rest' }

@@ -1,5 +1,4 @@
 // The sheet as a diagram, with what can be done to what is selected in it, and below it where to divide. A way that is looked at is shown at once.
-// @keptFor I the page of the layout sheet
 import { useMemo, useState } from 'preact/hooks';
 import type { Joint, Sheet } from '../../wizards/sheet/index.ts';
 import type { Districts } from '../../wizards/sheet-drawing/index.ts';

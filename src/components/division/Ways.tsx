@@ -1,11 +1,10 @@
 // The ways to choose from, and what the one that is shown asks of each stage.
-// @keptFor I the page of the layout sheet
 import { useEffect, useState } from 'preact/hooks';
 import type { Way } from '../../wizards/division/index.ts';
 import { districtLetter } from '../../wizards/sheet-drawing/index.ts';
 import { stageSaid } from '../diagram/index.ts';
 import { joined, type Say } from '../words/index.ts';
-import type { DivisionProps } from './Division.tsx';
+import type { DivisionProps } from './given.ts';
 
 interface WaysProps extends Omit<DivisionProps, 'onTake'> {
   readonly ways: readonly Way[];

@@ -1,6 +1,5 @@
 // Divides off the page: a large layout takes seconds. Each work has a worker of its own, so that it can be ended; where there is none, or none
 // that starts, the page does it a part at a time.
-// @keptFor I the page of the layout sheet
 import { divideSheet, type SheetDivided } from '../../wizards/division/index.ts';
 import type { Sheet } from '../../wizards/sheet/index.ts';
 import { allowOwnWorkers } from '../shared/index.ts';

@@ -1,5 +1,4 @@
 // What comes of dividing a sheet, in the marks of the sheet: several ways with what each asks of every stage, or why there is none.
-// @keptFor I the page of the layout sheet
 import type { Dividing, Division, Evenness, Fleet, Hindrance, Proof, Stage, Verdict } from '../../engine/index.ts';
 import {
   dividedLayout,

@@ -1,4 +1,3 @@
 // The door of the division: a sheet is divided into districts, in its own marks.
-// @keptFor I the page of the layout sheet
 export type { DistrictAsked, FewestFor, Missing, Reason, SheetDivided, SheetDivision, Way } from './divided.ts';
 export { divideSheet, missingIn } from './divided.ts';

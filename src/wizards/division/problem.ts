@@ -1,5 +1,4 @@
 // A sheet as the engine divides it: sections and joints by their places, stages by what they bear.
-// @keptFor I the page of the layout sheet
 import type { DivisionProblem, Fleet } from '../../engine/index.ts';
 import { bearsShare, capacity } from '../../engine/index.ts';
 import { type Joint, type Sheet, stagesOf } from '../sheet/index.ts';

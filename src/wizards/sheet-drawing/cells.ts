@@ -1,5 +1,4 @@
 // Where each section stands in the drawing: a cell of a grid, as in a signal-box diagram. One cell holds one section with its name.
-// @keptFor I the page of the layout sheet
 import type { Sheet } from '../sheet/index.ts';
 
 /** Sections and the joints between them: what a placement depends on. */

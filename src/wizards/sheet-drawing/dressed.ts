@@ -1,5 +1,4 @@
 // What a drawing shows of a division: which district each section belongs to, and what is at each joint.
-// @keptFor I the page of the layout sheet
 import type { Joint, Sheet } from '../sheet/index.ts';
 
 /** What has to be known of a sheet. */

@@ -1,6 +1,5 @@
 // At which end of its section each joint lies. A sheet does not say: what is drawn to the right of a section is joined to its right end, and a
 // section with several joints has one at each end at least.
-// @keptFor I the page of the layout sheet
 import type { Cell, Tracks } from './cells.ts';
 
 export type End = 'left' | 'right';

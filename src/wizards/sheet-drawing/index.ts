@@ -1,5 +1,4 @@
 // The door of the drawing: a layout sheet becomes a picture as data; components draw it.
-// @keptFor I the page of the layout sheet and the plan
 export type { Districts, Dressed, DressedDistrict, DressedJoint, JointState } from './dressed.ts';
 export { districtLetter, dress } from './dressed.ts';
 export type { Laid, LaidJoint, LaidSection, NameOf } from './laid.ts';

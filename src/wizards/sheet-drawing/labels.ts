@@ -1,5 +1,4 @@
 // Names broken into lines that fit above a section, by how wide their signs are at most in the site's face.
-// @keptFor I the page of the layout sheet
 
 /** Height of the letters of a name, pixels. Source: own-choice (no text of a figure below 13 px). */
 export const LETTERS = 13;

@@ -1,5 +1,4 @@
 // The layout laid out as a picture: where each section, its name and each joint lies, in pixels. Districts change nothing of it.
-// @keptFor I the page of the layout sheet
 import { type Cell, cellsOf, type Tracks } from './cells.ts';
 import { type End, endsOf } from './ends.ts';
 import { LETTERS, LINE, linesOf, widthOf } from './labels.ts';

@@ -1,6 +1,5 @@
 // How the track runs from one section to the next: along the lines of a grid, level, at 45° or upright, never through a section or its name, and
 // bending by no more than 45° at once. Two tracks may cross, but never lie on each other.
-// @keptFor I the page of the layout sheet
 import type { End } from './ends.ts';
 
 /** A point of the grid. */
