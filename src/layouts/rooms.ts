@@ -5,11 +5,10 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
-<<<<<<< HEAD
-  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-parts' | 'sheet-editing' | 'diagram')
-=======
-  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'diagram' | 'division')
->>>>>>> 9d6dec3 (Where to divide a sheet: ways from few gaps to even use, shown in the drawing at once, with what each asks of every stage; why there is none; the fewest districts that will do)
+export const SHEET_ROOMS = [
+  ...(['sheet-editing', 'sheet-parts', 'diagram', 'division'] as const),
+  'units',
+] as const satisfies readonly Room[];
   | (
       | 'asking'
       | 'units'
@@ -64,4 +63,7 @@ export const CHECK_ROOMS = ['check-yourself', 'units'] as const satisfies readon
 export const CHECK_ASKING = ['words-missing', 'words-again'] as const;
 
 /** What the page of the layout sheet says once a sheet is worked on. */
-export const SHEET_ROOMS = ['sheet-editing', 'sheet-parts'] as const satisfies readonly Room[];
+export const SHEET_ROOMS = [
+  ...(['sheet-editing', 'sheet-parts', 'diagram', 'division'] as const),
+  'units',
+] as const satisfies readonly Room[];

@@ -3,7 +3,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { Because } from '../../src/components/division/Because.tsx';
-import { DrawnSheet } from '../../src/components/division/DrawnSheet.tsx';
+import DrawnSheet from '../../src/components/division/DrawnSheet.tsx';
 import { Ways } from '../../src/components/division/Ways.tsx';
 import { divideHere, inTries } from '../../src/components/division/work.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
@@ -11,13 +11,11 @@ import { divideSheet, type Reason, type SheetDivided } from '../../src/wizards/d
 import { DEMO_OVAL, type Sheet } from '../../src/wizards/sheet/index.ts';
 import { wordsOf } from './folder.ts';
 
-const say = sayer(
-  Object.fromEntries(
-    wordsOf('en', 'words').flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
-  ),
-  'en',
+const WORDS: Readonly<Record<string, string>> = Object.fromEntries(
+  wordsOf('en', 'words').flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
 );
-const numbers = new Numbers('en');
+const say = sayer(WORDS, 'en');
+const numbers = new Numbers('en', 'metric', WORDS);
 const nothing = (): void => undefined;
 const nameOf = (id: string): string => id;
 const SAID = { say, numbers, language: 'en', nameOf };
@@ -110,7 +108,9 @@ test('every reason why there is no division names the part that it lies in', () 
 
 test('a joint that is selected can be forbidden or demanded; a sheet without sections says what is missing', () => {
   const drawn = (sheet: Sheet, selected?: string): string =>
-    renderToString(h(DrawnSheet, { sheet, say, language: 'en', selected, onSelect: nothing, onChange: nothing }));
+    renderToString(
+      h(DrawnSheet, { sheet, say, language: 'en', words: WORDS, selected, onSelect: nothing, onChange: nothing }),
+    );
   const [joint] = DEMO_OVAL.joints;
   expect(drawn(DEMO_OVAL, joint?.id).match(/name="division-gap"/g)).toHaveLength(3);
   expect(drawn(DEMO_OVAL)).toContain(say('division-select'));

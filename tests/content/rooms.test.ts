@@ -67,8 +67,7 @@ const READERS: readonly Reader[] = [
     rooms: CHECK_ROOMS,
     single: CHECK_ASKING,
   },
-  { name: 'the drawing of a layout', files: drawnBy('components/diagram/index.ts'), rooms: ['diagram'] },
-  { name: 'where to divide', files: drawnBy('components/division/index.ts'), rooms: ['diagram', 'division'] },
+  { name: 'where to divide', files: drawnBy('components/division/index.ts'), rooms: ['diagram', 'division', 'units'] },
   { name: 'the case notebook', files: drawnBy('components/notebook/index.ts'), rooms: ['notebook'] },
   {
     name: 'the layout sheet',

@@ -1,4 +1,4 @@
 // What this room lets out.
 export { Diagram } from './Diagram.tsx';
 export { stageSaid } from './said.ts';
-export type { DiagramProps, Selected } from './shown.ts';
+export type { Selected } from './shown.ts';

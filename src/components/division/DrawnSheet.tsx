@@ -10,6 +10,8 @@ interface DrawnSheetProps {
   readonly sheet: Sheet;
   readonly say: Say;
   readonly language: string;
+  /** Those of the room of units are in them. */
+  readonly words: Readonly<Record<string, string>>;
   /** The mark of the section or joint that is selected. */
   readonly selected: string | undefined;
   readonly onSelect: (mark: string | undefined) => void;
@@ -17,9 +19,9 @@ interface DrawnSheetProps {
   readonly onChange: (sheet: Sheet) => void;
 }
 
-export function DrawnSheet({ sheet, say, language, selected, onSelect, onChange }: DrawnSheetProps) {
+export default function DrawnSheet({ sheet, say, language, words, selected, onSelect, onChange }: DrawnSheetProps) {
   const [shown, setShown] = useState<Districts | undefined>(undefined);
-  const numbers = useMemo(() => new Numbers(language), [language]);
+  const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   const one = selectedIn(sheet, selected);
   const joint = one?.kind === 'joint' ? sheet.joints.find(({ id }) => id === one.id) : undefined;
   const nameOf = (id: string): string => sheet.sections.find((section) => section.id === id)?.name ?? id;

@@ -1,2 +1,2 @@
 // What this room lets out.
-export { DrawnSheet as default } from './DrawnSheet.tsx';
+export { default } from './DrawnSheet.tsx';

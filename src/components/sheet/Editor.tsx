@@ -84,7 +84,15 @@ export function Editor({ words, language, wizards, schema, sheet: first, flaws, 
         </p>
       </section>
       <Facts sheet={sheet} say={say} onTake={take} />
-      <SheetParts sheet={sheet} say={say} selected={selected} onSelect={setSelected} onChange={work.change} />
+      <SheetParts
+        sheet={sheet}
+        say={say}
+        language={language}
+        words={words}
+        selected={selected}
+        onSelect={setSelected}
+        onChange={work.change}
+      />
       <section class="part">
         <h2>{say('sheet-tables')}</h2>
         {tables.value === undefined ? (

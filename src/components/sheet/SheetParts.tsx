@@ -1,10 +1,14 @@
-// Where the drawing of a sheet and the choice of its division stand on its page.
+// Where the drawing of a sheet and the choice of its division stand on its page: loaded once there is a sheet to draw.
 import type { Sheet } from '../../wizards/sheet/index.ts';
+import { Missing, useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
+import type { Words } from './sayings.ts';
 
 interface SheetPartsProps {
   readonly sheet: Sheet;
   readonly say: Say;
+  readonly language: string;
+  readonly words: Words;
   /** The mark of the section or joint that is selected, in the drawing and the tables alike. */
   readonly selected: string | undefined;
   readonly onSelect: (mark: string | undefined) => void;
@@ -12,6 +16,11 @@ interface SheetPartsProps {
   readonly onChange: (sheet: Sheet) => void;
 }
 
-export function SheetParts(_: SheetPartsProps) {
-  return null;
+const loadParts = () => import('../division/index.ts');
+
+export function SheetParts(props: SheetPartsProps) {
+  const parts = useLoaded(loadParts);
+  if (parts.failed) return <Missing say={props.say} again={parts.again} />;
+  const Parts = parts.value?.default;
+  return Parts === undefined ? null : <Parts {...props} />;
 }

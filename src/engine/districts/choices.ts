@@ -20,7 +20,6 @@ const DEAREST = 4;
  */
 export const divisionChoice = (problem: DivisionProblem): DivisionChoice => atOnce(divisionChoiceInParts(problem));
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export function* divisionChoiceInParts(problem: DivisionProblem): Dividing<DivisionChoice> {
   const first = yield* divideInParts(problem);
   if (first.kind !== 'divided') return first;
@@ -57,7 +56,6 @@ export interface Fewest {
 export const fewestDistricts = (problem: DivisionProblem, more?: DivisionStage): Fewest =>
   atOnce(fewestDistrictsInParts(problem, more));
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export function* fewestDistrictsInParts(problem: DivisionProblem, more?: DivisionStage): Dividing<Fewest> {
   const { stages, sections } = problem;
   const most = Math.min(more === undefined ? stages.length : MOST_DIVIDED.stages, Math.max(1, sections.length));

@@ -33,7 +33,6 @@ export interface DivisionStage {
   readonly feeds?: readonly number[] | undefined;
 }
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionProblem {
   readonly sections: readonly DivisionSection[];
   readonly joints: readonly DivisionJoint[];
@@ -51,7 +50,6 @@ export interface DivisionOptions {
   readonly fullest?: number | undefined;
 }
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface Division {
   /** Sections of each stage's district, in the order of the stages. */
   readonly parts: readonly (readonly number[])[];
@@ -70,7 +68,6 @@ export interface Division {
 
 /**
  * What no division gets round. With each of them left out by itself there would be one.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export type Hindrance =
   /** All stages together bear less than there is. */
@@ -92,7 +89,6 @@ export type Hindrance =
 
 /**
  * How sure it is. `found`: none costs less than `atLeast`, and whether one costs less than this is not known.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export type Proof = { readonly kind: 'proven' } | { readonly kind: 'found'; readonly atLeast: number };
 
@@ -115,7 +111,6 @@ export interface DivisionProgress {
 
 /**
  * Dividing a part at a time: whoever does it may look at the clock, tell how far it is, or stop.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export type Dividing<Made> = Generator<DivisionProgress, Made>;
 

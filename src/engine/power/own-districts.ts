@@ -245,7 +245,6 @@ function mayMove(fleet: Fleet, findings: readonly DistrictFinding[]): number | u
 /**
  * Whether a district that can give `able` has enough with a share of the fleet (0 to 1) and so many amperes that are always on there besides
  * (>= 0). These lower every limit; of a transformer's heat that asks a little more than the r.m.s. would. More of either never makes it pass.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export const bearsShare =
   (fleet: Fleet, able: Able) =>

@@ -1,5 +1,5 @@
 // What comes of dividing a sheet, in the marks of the sheet: several ways with what each asks of every stage, or why there is none.
-import type { Dividing, Division, Evenness, Fleet, Hindrance, Proof, Stage, Verdict } from '../../engine/index.ts';
+import type { Dividing, Division, Fleet, Hindrance, Proof, Stage, Verdict } from '../../engine/index.ts';
 import {
   dividedLayout,
   divisionChoiceInParts,
@@ -32,7 +32,7 @@ export interface Way {
   /** Joints between two districts, and those of them where rails are still to be cut. */
   readonly gaps: readonly string[];
   readonly toCut: readonly string[];
-  readonly evenness: Evenness;
+  readonly evenness: Division['evenness'];
   /** How sure it is that none costs less; left out for one that somebody has made. */
   readonly proof?: Proof;
 }

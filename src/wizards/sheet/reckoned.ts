@@ -16,7 +16,6 @@ const MOST_INPUT = 24;
 
 /**
  * All trains of a sheet: half of them move where nobody has told. Fixed draws of sections are not in it.
- * @keptFor I the plan and the division
  */
 export function fleetOf(sheet: Sheet): Fleet {
   const trains = sheet.trains.filter(({ count }) => count > 0).flatMap((group) => groupOf(group, sheet.scale));
@@ -60,7 +59,6 @@ export interface StageRead {
 
 /**
  * The stages in order, the command station first.
- * @keptFor I the plan and the division
  */
 export const stagesOf = (sheet: Sheet): StageRead[] =>
   sheet.stages.map((stage) => {

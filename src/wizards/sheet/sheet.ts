@@ -146,10 +146,8 @@ export const sheetShape = z.strictObject({
 export type Sheet = z.infer<typeof sheetShape>;
 /** @keptFor I the drawing and the plan */
 export type Section = z.infer<typeof section>;
-/** @keptFor I the drawing and the plan */
 export type Joint = z.infer<typeof joint>;
 export type SheetStage = z.infer<typeof stage>;
 export type SheetSupply = z.infer<typeof supply>;
 export type SheetTrains = z.infer<typeof trains>;
-/** @keptFor I the drawing and the plan */
 export type SectionTag = (typeof SECTION_TAGS)[number];
