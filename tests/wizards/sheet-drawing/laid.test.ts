@@ -35,12 +35,9 @@ function liesOn(joint: LaidJoint, box: Rectangle): boolean {
       const steps = Math.ceil(Math.hypot(to.x - from.x, to.y - from.y) / 2);
       return Array.from({ length: steps + 1 }, (_, n) => n / steps).some((part) => {
         const [x, y] = [from.x + part * (to.x - from.x), from.y + part * (to.y - from.y)];
-        return (
-          x > box.left - HALF_TRACK &&
-          x < box.right + HALF_TRACK &&
-          y > box.top - HALF_TRACK &&
-          y < box.bottom + HALF_TRACK
-        );
+        const across = Math.max(box.left - x, 0, x - box.right);
+        const along = Math.max(box.top - y, 0, y - box.bottom);
+        return Math.hypot(across, along) < HALF_TRACK;
       });
     }),
   );
