@@ -7,8 +7,8 @@ import { hashOf } from './inline-script.mjs';
 const INLINE = /<(script|style)\b(?![^>]*\ssrc=)[^>]*>([\s\S]*?)<\/\1>/g;
 const POLICY = /<meta http-equiv="content-security-policy" content="([^"]*)"[^>]*>/;
 const CHARSET = /<meta charset="[^"]*"[^>]*>/;
-/** The planning wizards work out large layouts beside the page. */
-const WIZARD = /(?:^|[\\/])work-it-out[\\/][^\\/]+[\\/]/;
+/** Planning wizards, plans and divisions work out large layouts beside the page. */
+const WITH_WORKERS = /(?:^|[\\/])(?:work-it-out[\\/][^\\/]+|plan|layout-sheet)[\\/]/;
 
 /**
  * No string becomes a script or markup. One rule lets the worker start that keeps a copy of the site (page-scripts/offline.ts); where other
@@ -38,7 +38,7 @@ export const ownPolicies = () => ({
       const pages = globSync('**/*.html', { cwd: fileURLToPath(dir) });
       for (const name of pages) {
         const file = new URL(encodeURI(name), dir);
-        const workers = WIZARD.test(name);
+        const workers = WITH_WORKERS.test(name);
         writeFileSync(file, withOwnPolicy(readFileSync(file, 'utf8'), { workers }));
       }
       logger.info(`${pages.length} pages`);

@@ -23,9 +23,8 @@ export interface Telling {
 
 /** Begins to divide a sheet; gives what ends it. */
 export function divideAway(sheet: Sheet, telling: Telling): () => void {
-  if (typeof Worker !== 'function') return divideHere(sheet, telling);
-  allowOwnWorkers();
-  const worker = new Worker(new URL('./divide-worker.ts', import.meta.url), { type: 'module' });
+  const worker = newWorker();
+  if (worker === undefined) return divideHere(sheet, telling);
   let otherwise: (() => void) | undefined;
   let started = false;
   const here = (): void => {
@@ -54,6 +53,17 @@ export function divideAway(sheet: Sheet, telling: Telling): () => void {
   });
   worker.postMessage(sheet);
   return stop;
+}
+
+/** Nothing where the browser knows no workers or forbids this one. */
+function newWorker(): Worker | undefined {
+  if (typeof Worker !== 'function') return undefined;
+  try {
+    allowOwnWorkers();
+    return new Worker(new URL('./divide-worker.ts', import.meta.url), { type: 'module' });
+  } catch {
+    return undefined;
+  }
 }
 
 /** On the page itself, with a turn for the browser in between. */
