@@ -5,10 +5,7 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
-export const SHEET_ROOMS = [
-  ...(['sheet-editing', 'sheet-parts', 'diagram', 'division'] as const),
-  'units',
-] as const satisfies readonly Room[];
+  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'sheet-parts' | 'diagram' | 'division')
   | (
       | 'asking'
       | 'units'
