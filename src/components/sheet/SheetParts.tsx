@@ -1,7 +1,8 @@
 // Where the drawing of a sheet and the choice of its division stand on its page: loaded once there is a sheet to draw.
 import type { Sheet } from '../../wizards/sheet/index.ts';
-import { Missing, useLoaded } from '../shared/index.ts';
+import { useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
+import { NotLoaded } from './NotLoaded.tsx';
 import type { Words } from './sayings.ts';
 
 interface SheetPartsProps {
@@ -20,7 +21,7 @@ const loadParts = () => import('../division/index.ts');
 
 export function SheetParts(props: SheetPartsProps) {
   const parts = useLoaded(loadParts);
-  if (parts.failed) return <Missing say={props.say} again={parts.again} />;
+  if (parts.failed) return <NotLoaded say={props.say} again={parts.again} />;
   const Parts = parts.value?.default;
   return Parts === undefined ? null : <Parts {...props} />;
 }
