@@ -21,7 +21,7 @@ const loadParts = () => import('../division/index.ts');
 
 export function SheetParts(props: SheetPartsProps) {
   const parts = useLoaded(loadParts);
-  if (parts.failed) return <NotLoaded say={props.say} again={parts.again} />;
+  if (parts.failed) return <NotLoaded part={parts} say={props.say} />;
   const Parts = parts.value?.default;
   return Parts === undefined ? null : <Parts {...props} />;
 }
