@@ -7,6 +7,7 @@ import { chromium } from 'playwright-core';
 import { WIZARD_IDS } from '../../src/wizards/index.ts';
 import { chromiumOptions, ROOT } from '../machine.mjs';
 import { serve } from '../serve.mjs';
+import { diagramRows } from './diagram.mjs';
 
 const KIB = 1024;
 const RUNS = 3;
@@ -492,6 +493,7 @@ export async function run(folder) {
     rows.push(await readyRow(browser, `${site.address}${WALK}`));
     rows.push(await wholeWalkRow(browser, site.address));
     rows.push(...(await networkRows(browser, site.address)));
+    rows.push(...(await diagramRows(browser, PHONE, middle)));
     return rows;
   } finally {
     await browser.close();

@@ -1,0 +1,106 @@
+// How long the diagram of a large layout takes, placed by the site itself, the first time on a page; and another division of it.
+import { readFileSync } from 'node:fs';
+import { join } from 'node:path';
+import { fileURLToPath } from 'node:url';
+import { rolldown } from 'rolldown';
+import { seeded } from '../../tests/seeded.ts';
+import { ROOT } from '../machine.mjs';
+
+const SECTIONS = 60;
+const JOINTS = 68;
+const DISTRICTS = 4;
+const DRAWN_MS = 100;
+const RUNS = 5;
+const STYLES = ['tokens', 'base', 'parts', 'diagram'];
+
+/** A layout that hangs together as clubs build them, nothing of it placed by hand, in districts of neighbours. */
+function club() {
+  const draw = seeded(5);
+  const sections = Array.from({ length: SECTIONS }, (_, i) => ({
+    id: `s${i}`,
+    name: `Section ${i}`,
+    metres: 1,
+    traffic: 1,
+  }));
+  const pairs = new Map();
+  const join = (from, to) => pairs.set(`${from} ${to}`, { from: `s${from}`, to: `s${to}` });
+  for (let i = 1; i < SECTIONS; i += 1) join(draw() < 0.75 ? i - 1 : Math.max(0, i - 1 - Math.floor(draw() * 8)), i);
+  while (pairs.size < JOINTS) {
+    const from = Math.floor(draw() * (SECTIONS - 10));
+    join(from, from + 2 + Math.floor(draw() * 8));
+  }
+  const joints = [...pairs.values()].map((pair, i) => ({
+    id: `j${i}`,
+    ...pair,
+    gap: 'possible',
+    cut: 'none',
+    awkward: 0,
+  }));
+  const stages = Array.from({ length: DISTRICTS }, (_, i) => ({
+    id: `stage-${i}`,
+    kind: i === 0 ? 'station' : 'booster',
+  }));
+  return { trains: [], supplies: [], sections, joints, stages };
+}
+
+/** The sheet in districts of neighbours; `moved`: the borders of them a few sections further on. */
+const divided = (sheet, moved = 0) => ({
+  ...sheet,
+  districts: sheet.stages.map(({ id }, at) => ({
+    stage: id,
+    sections: sheet.sections
+      .filter((_, i) => Math.floor(((i + moved) % SECTIONS) / (SECTIONS / DISTRICTS)) === at)
+      .map((section) => section.id),
+  })),
+});
+
+async function script() {
+  const bundle = await rolldown({
+    input: fileURLToPath(new URL('drawn-diagram.mjs', import.meta.url)),
+    logLevel: 'silent',
+    transform: { jsx: { runtime: 'automatic', importSource: 'preact' } },
+  });
+  const { output } = await bundle.generate({ format: 'iife', minify: true });
+  return output[0].code;
+}
+
+const row = (name, value) => ({
+  name: `${name}, ${SECTIONS} sections, ${JOINTS} joints, processor four times slower`,
+  value: `${value.toFixed(0)} ms`,
+  demand: `≤ ${DRAWN_MS} ms`,
+  ok: value <= DRAWN_MS,
+});
+
+/**
+ * @param {import('playwright-core').Browser} browser
+ * @param {object} phone
+ * @param {(values: number[]) => number} middle
+ */
+export async function diagramRows(browser, phone, middle) {
+  const sheet = club();
+  const code = await script();
+  const styles = STYLES.map((name) => readFileSync(join(ROOT, `src/styles/${name}.css`), 'utf8')).join('');
+  const [first, others] = [[], []];
+  for (let i = 0; i < RUNS; i += 1) {
+    const context = await browser.newContext(phone);
+    const page = await context.newPage();
+    await page.setContent(`<!doctype html><html lang="en"><title>Diagram</title><style>${styles}</style><body></body>`);
+    await page.addScriptTag({ content: code });
+    const session = await context.newCDPSession(page);
+    await session.send('Emulation.setCPUThrottlingRate', { rate: 4 });
+    const draw = (one) => page.evaluate((given) => window.drawDiagram(given), one);
+    first.push(await draw(divided(sheet)));
+    // The same track, as when another way to divide it is looked at.
+    others.push(
+      await page.evaluate(
+        ([given, districts]) => {
+          window.drawDiagram(given);
+          return window.drawDiagram({ ...given, districts });
+        },
+        [divided(sheet), divided(sheet, 7).districts],
+      ),
+    );
+    await context.close();
+  }
+  return [row('the diagram drawn', middle(first)), row('another division shown in it', middle(others))];
+}
