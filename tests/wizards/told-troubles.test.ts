@@ -184,6 +184,12 @@ const TROUBLES: readonly Trouble[] = [
     page: 'volts-too-high',
   },
   {
+    says: 'decoders die one after the other since another unit',
+    complaint: 'dead-since-a-short',
+    told: { 'dead-since-a-short': 'vehicle', 'last-change': 'supply-or-unit', 'one-or-all': 'all-alike' },
+    page: 'volts-too-high',
+  },
+  {
     says: 'short locomotives stop on one turnout, and no meter finds volts at its metal frog',
     complaint: 'stops-at-a-spot',
     told: { 'which-places': 'at-a-turnout', 'which-vehicles': 'short-ones', 'meter-at-the-frog': 'none' },

@@ -110,7 +110,7 @@ export const OPENINGS = [
       'parked-across-loop': 0.5,
       'false-short': 0.3,
       'low-trip': 0.8,
-      'breaker-low': 1.2,
+      'breaker-low': 1.6,
     },
   },
   // It shuts down since the supplies were exchanged or another supply was fitted.
@@ -866,6 +866,8 @@ export const OPENINGS = [
       'high-trip': 0.5,
       'accessory-shared-return': 2,
       'waits-for-button': 3,
+      // Who sees decoders or bulbs die one after the other looks for a short
+      'rail-volts-too-high': 2,
     },
   },
   // An empty track is shown as occupied.

@@ -211,6 +211,8 @@ export const BOUNDARY = [
       sparks: { none: usually, 'at-the-gap': sometimes },
       'supply-volts': { steady: usually, wrong: sometimes },
       'one-loco': { 'like-the-others': usually, 'runs-badly': rarely, deaf: rarely },
+      // Bulbs burn through, and decoders die one after the other.
+      'dead-since': { nothing: usually, vehicle: usually, accessory: sometimes },
     },
   },
   // Units of different kinds, or a repeater in between: one switches a little later, and at each edge current flows across a train.
