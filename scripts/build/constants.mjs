@@ -7,8 +7,8 @@ import { fileURLToPath, pathToFileURL } from 'node:url';
 
 const ROOT = new URL('../../', import.meta.url);
 const FILES = ['src/engine/**/*.ts', 'src/wizards/**/*.ts'];
-/** The model of causes has pages of its own, each check with its source; how links are packed says nothing of railways. */
-const ELSEWHERE = /wizards\/(put-it-right\/model|short-links)\//;
+/** The model of causes has pages of its own, each check with its source; how links are packed and where lines are drawn says nothing of railways. */
+const ELSEWHERE = /wizards\/(put-it-right\/model|short-links|sheet-drawing)\//;
 
 /** A constant at the left edge, written in capitals, with the comment right above it. */
 const CONSTANT = /(?<comment>^\/\*\*(?:[^*]|\*(?!\/))*\*\/\n)?^(?:export )?const (?<name>[A-Z][A-Z\d_]*)\b[^\n]*\n/gm;

@@ -56,7 +56,7 @@ export function Division(props: DivisionProps) {
   if (missing !== undefined) return <p>{say(`division-missing-${missing}`)}</p>;
   return (
     <div class="division">
-      {work.at === 'rest' && <p>{say('division-lead', { stages: sheet.stages.length })}</p>}
+      {work.at === 'rest' && <p>{say('division-lead', { units: sheet.stages.length })}</p>}
       <p class="acts">
         {work.at === 'work' ? (
           <button class="button quiet" type="button" onClick={cancel}>
