@@ -35,10 +35,9 @@ const live = {
 /** What checks fetched words is one file for answers and the notebook. */
 const shapes = { name: 'shapes', test: /node_modules.valibot/, priority: 1 };
 /** The notebook on the device comes when it is opened or an answer is kept: nothing that answers need is in one file with it. */
-const notebook = {
-  name: 'notebook',
-  test: /src.components.device.(book|kept-text|notebook|save-file)|node_modules.idb-keyval/,
-};
+const notebook = { name: 'notebook', test: /src.components.device.(book|notebook)/ };
+/** Texts on the device, for the notebook and the layout sheets. */
+const texts = { name: 'texts', test: /src.components.device.(kept-text|save-file)|node_modules.idb-keyval/ };
 
 export default defineConfig({
   output: 'static',
@@ -51,7 +50,9 @@ export default defineConfig({
     plugins: [packedModel()],
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: {
-      client: { build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook] } } } } },
+      client: {
+        build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts] } } } },
+      },
     },
     define: {
       UNITS_SWITCH: JSON.stringify(units),

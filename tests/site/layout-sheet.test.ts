@@ -151,8 +151,8 @@ test('what one tab changes the other shows; what both change at once is kept twi
   await close();
 });
 
-test('damage gives the last good sheets and offers the damaged text; without room a file is offered', async () => {
-  const { page, context, close } = await open(SHEET);
+test('damage gives the last good sheets and offers the damaged text as a file', async () => {
+  const { page, close } = await open(SHEET);
   await start(page, 'Oval');
   await kept(page);
   await name(page).fill('Loft');
@@ -165,13 +165,19 @@ test('damage gives the last good sheets and offers the damaged text; without roo
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the damaged text' }).click();
   expect(readFileSync(await (await saving).path(), 'utf8')).toBe('{"both-rails-layout-sheets":1,"she');
+  await close();
+});
+
+test('without room on the device the sheet is not lost: it can be saved as a file', async () => {
+  const { page, context, close } = await open('en/');
   const devtools = await context.newCDPSession(page);
   await devtools.send('Storage.overrideQuotaForOrigin', { origin: (await site()).origin, quotaSize: 1 });
-  await name(page).fill('Too much');
+  await page.goto((await site()).address + SHEET, { waitUntil: 'networkidle' });
+  await start(page, 'Oval');
   await page.getByText('This browser has no room left.').waitFor();
-  const file = page.waitForEvent('download');
+  const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save as a file' }).first().click();
-  expect(readFileSync(await (await file).path(), 'utf8')).toContain('Too much');
+  expect(readFileSync(await (await saving).path(), 'utf8')).toContain('"left-back"');
   await close();
 });
 

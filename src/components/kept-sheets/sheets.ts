@@ -1,5 +1,5 @@
 // The layout sheets on this device: all of them in one text, and which was last opened.
-import * as v from 'valibot';
+import * as z from 'zod/mini';
 import { readSheet, type Sheet, writeSheet } from '../../wizards/sheet/index.ts';
 import { type Found, freshMark, KeptText } from '../device/index.ts';
 
@@ -21,20 +21,19 @@ export interface Shelf {
   readonly last: string | undefined;
 }
 
-const mark = v.pipe(v.string(), v.minLength(1), v.maxLength(100));
-const FRAME = v.strictObject({
-  'both-rails-layout-sheets': v.literal(1),
-  last: v.optional(mark),
-  sheets: v.pipe(
-    v.array(v.strictObject({ id: mark, change: mark, on: v.pipe(v.string(), v.isoTimestamp()), sheet: v.unknown() })),
-    v.maxLength(MOST_SHEETS),
-  ),
+const mark = z.string().check(z.minLength(1), z.maxLength(100));
+const FRAME = z.strictObject({
+  'both-rails-layout-sheets': z.literal(1),
+  last: z.optional(mark),
+  sheets: z
+    .array(z.strictObject({ id: mark, change: mark, on: z.iso.datetime(), sheet: z.unknown() }))
+    .check(z.maxLength(MOST_SHEETS)),
 });
 
 /** @param text what lies on the device. Undefined unless every sheet in it is whole. */
 export function readShelf(text: string): Shelf | undefined {
   try {
-    const frame = v.parse(FRAME, JSON.parse(text));
+    const frame = z.parse(FRAME, JSON.parse(text));
     const sheets = frame.sheets.map(({ sheet, ...rest }) => ({ ...rest, sheet: wholeSheet(sheet) }));
     return { sheets, last: frame.last };
   } catch {

@@ -16,7 +16,6 @@ import {
 } from '../kept-sheets/index.ts';
 import { Damage, useLoaded } from '../shared/index.ts';
 import { sayer } from '../words/index.ts';
-import { loadEditor } from './load-editor.ts';
 import { NotLoaded } from './NotLoaded.tsx';
 import type { WizardLink } from './Onward.tsx';
 import { Start } from './Start.tsx';
@@ -118,7 +117,7 @@ export default function LayoutSheet({ language, wizards, schema, words, more }: 
         onForget={() => forgetSpoiltSheets()}
       />
       <p class="acts told" role="status">
-        {told}{' '}
+        {told}
         {deleted !== undefined && (
           <button class="button quiet" type="button" onClick={() => putBack(deleted)}>
             {say('sheet-put-back')}
@@ -156,6 +155,8 @@ export default function LayoutSheet({ language, wizards, schema, words, more }: 
     </>
   );
 }
+
+const loadEditor = async (address: string, stop: AbortSignal) => (await import('./editing.ts')).editing(address, stop);
 
 type Read = ReturnType<typeof readSheet> | { readonly problem: { readonly why: 'not-read' } };
 

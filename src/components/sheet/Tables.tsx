@@ -237,12 +237,11 @@ interface SeveralProps {
 function Several({ label, value, options, say, onTyped }: SeveralProps) {
   const [problem, setProblem] = useState<string | undefined>(undefined);
   const chosen = options.map(([one]) => one).filter((one) => Array.isArray(value) && value.includes(one));
-  const said = options.filter(([one]) => chosen.includes(one)).map(([, name]) => name);
+  const names = options.filter(([one]) => chosen.includes(one)).map(([, name]) => name);
+  const said = names.length === 0 ? say('sheet-choose') : names.join(', ');
   return (
     <details class="several">
-      <summary aria-label={`${label}: ${said.join(', ')}`}>
-        {said.length === 0 ? say('sheet-choose') : said.join(', ')}
-      </summary>
+      <summary aria-label={`${said}, ${label}`}>{said}</summary>
       <fieldset class="plain">
         <legend>{label}</legend>
         {options.map(([one, name]) => (

@@ -49,8 +49,11 @@ export function checkSheet(value: unknown): ReadSheet {
   return { sheet: fitting(good.data, flaws), flaws };
 }
 
-/** A sheet as a text: of a file, and of what is kept. */
-export const writeSheet = (sheet: Sheet): string => `${JSON.stringify(sheet, undefined, 1)}\n`;
+/** A sheet as a text, its fields in the order of the shape: of a file, and of what is kept. */
+export function writeSheet(sheet: Sheet): string {
+  const { data = sheet } = z.safeParse(sheetShape, sheet);
+  return `${JSON.stringify(data, undefined, 1)}\n`;
+}
 
 function jsonOf(text: string): { readonly value: unknown } | { readonly problem: SheetProblem } {
   try {
