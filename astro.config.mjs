@@ -37,7 +37,11 @@ const shapes = { name: 'shapes', test: /node_modules.valibot/, priority: 1 };
 /** The notebook on the device comes when it is opened or an answer is kept: nothing that answers need is in one file with it. */
 const notebook = { name: 'notebook', test: /src.components.device.(book|notebook)/ };
 /** Texts on the device, for the notebook and the layout sheets. */
-const texts = { name: 'texts', test: /src.components.device.(kept-text|save-file)|node_modules.idb-keyval/ };
+const texts = {
+  name: 'texts',
+  test: /src.components.device.(kept-text|save-file)|node_modules.idb-keyval/,
+  priority: 2,
+};
 
 export default defineConfig({
   output: 'static',

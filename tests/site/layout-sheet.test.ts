@@ -77,7 +77,7 @@ test('whoever knows goes through the tables by keyboard and pastes rows; what is
   await page.keyboard.press('Control+A');
   await page.keyboard.type('70,5 cm');
   await page.keyboard.press('Enter');
-  expect(await length.inputValue()).toBe('0.705');
+  await expect.poll(() => length.inputValue()).toBe('0.705');
   await page.locator(':focus[aria-label="Length, m, Back straight, left"]').waitFor();
   await page.keyboard.press('ArrowUp');
   await page.locator(':focus[aria-label="Length, m, Left curve, back half"]').waitFor();
