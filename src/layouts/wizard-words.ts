@@ -55,6 +55,7 @@ export async function fixEntriesOf(language: Language, wizard: WizardId): Promis
 const MEASURING_CAUTIONS: Readonly<Record<WizardId, readonly string[]>> = {
   'enough-current': ['resistor-hot', 'coin-rules'],
   'which-supply-where': ['rings-off', 'lamp-hot', 'meter-sockets', 'resistor-hot', 'coin-rules'],
+  'share-out': [],
   'wire-it': ['resistor-hot', 'meter-sockets'],
 };
 

@@ -12,6 +12,7 @@ vi.mock('../../src/components/link/Share.tsx', () => ({ Share: () => null }));
 vi.mock('../../src/components/planning/enough-current/WhatIf.tsx', () => ({ WhatIf: () => null }));
 
 import { EnoughAnswer } from '../../src/components/planning/enough-current/EnoughAnswer.tsx';
+import { ShareOutAnswer } from '../../src/components/planning/share-out/ShareOutAnswer.tsx';
 import { WhichSupplyAnswer } from '../../src/components/planning/which-supply-where/WhichSupplyAnswer.tsx';
 import { WireAnswer } from '../../src/components/planning/wire-it/WireAnswer.tsx';
 import { inMeasures, Numbers } from '../../src/components/words/index.ts';
@@ -25,6 +26,7 @@ import { stepsOf, wordsOf } from './folder.ts';
 const ANSWERS = {
   'enough-current': EnoughAnswer,
   'which-supply-where': WhichSupplyAnswer,
+  'share-out': ShareOutAnswer,
   'wire-it': WireAnswer,
 } as const;
 
@@ -263,5 +265,33 @@ describe('wiring', () => {
     expect(top).toMatch(/Count the feeders.*may give way first.*pull the plug/);
     expect(steps).toHaveLength(2);
     expect(rest).not.toMatch(/The way:|The track:|The wire:/);
+  });
+});
+
+describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
+  const beginner = { system: 'two-rail', scale: 'h0', shape: 'oval', modern: '6', older: '0' };
+  const { top, steps } = drawn('share-out', { ...beginner, 'station-amps': '3 A', 'booster-amps': '2 A' });
+
+  test('two places are named on top, in the words of the trade, and labels come before any plug', () => {
+    expect(top).toMatch(/Divide it at 2 places/);
+    expect(top.match(/Between “/g)).toHaveLength(2);
+    expect(top).toMatch(/Between “Back straight, left” and “Back straight, right”/);
+    expect(top).toMatch(/Read every label before you plug anything/);
+  });
+
+  test('the steps read the labels, switch off, list every path, gap there, and prove it at the end', () => {
+    expect(steps[0]).toMatch(/Read both labels/);
+    expect(steps[1]).toMatch(/Switch everything off/);
+    expect(steps[2]).toMatch(/List every path/);
+    expect(steps[3]).toMatch(/Gap both rails.*“Back straight, left”/);
+    expect(steps.at(-2)).toMatch(/a short trips/);
+  });
+
+  test('an oval with a passing track is gapped on both tracks of its station or beside it', () => {
+    const { top: passing } = drawn('share-out', {
+      ...{ ...beginner, shape: 'oval-passing' },
+      ...{ 'station-amps': '3 A', 'booster-amps': '2 A' },
+    });
+    expect(passing).toMatch(/Passing track/);
   });
 });

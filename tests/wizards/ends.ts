@@ -5,6 +5,8 @@ import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
 import { conclude } from '../../src/wizards/enough-current/result.ts';
 import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { isWorkedOut, replay } from '../../src/wizards/planning/replay.ts';
+import { shareOut } from '../../src/wizards/share-out/flow.ts';
+import { shareOutFor } from '../../src/wizards/share-out/result.ts';
 import { whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';
 import { placeSupplies } from '../../src/wizards/which-supply-where/result.ts';
 import { wireIt } from '../../src/wizards/wire-it/flow.ts';
@@ -21,5 +23,7 @@ export const enoughCurrentEnd = (answers: Answers): string =>
 
 export const whichSupplyEnd = (answers: Answers): string =>
   endOf(whichSupplyWhere, answers, (used) => placeSupplies(used).outcome);
+
+export const shareOutEnd = (answers: Answers): string => endOf(shareOut, answers, (used) => shareOutFor(used).outcome);
 
 export const wireItEnd = (answers: Answers): string => endOf(wireIt, answers, (used) => wire(used).outcome);

@@ -15,11 +15,12 @@ import type { UserAnswer, UserAsk } from '../../src/wizards/planning/replay.ts';
 import { replay, surerIn } from '../../src/wizards/planning/replay.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { JOBS } from '../../src/wizards/safety/jobs.ts';
+import { SHARE_OUT_OUTCOMES } from '../../src/wizards/share-out/outcomes.ts';
 import { WHICH_SUPPLY_OUTCOMES } from '../../src/wizards/which-supply-where/outcomes.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import { LANGUAGES, stepsOf, wordsOf } from '../content/folder.ts';
-import { enoughCurrentEnd, whichSupplyEnd, wireItEnd } from './ends.ts';
-import { TO_ENOUGH_CURRENT, TO_WHICH_SUPPLY, TO_WIRE_IT } from './outcomes.ts';
+import { enoughCurrentEnd, shareOutEnd, whichSupplyEnd, wireItEnd } from './ends.ts';
+import { TO_ENOUGH_CURRENT, TO_SHARE_OUT, TO_WHICH_SUPPLY, TO_WIRE_IT } from './outcomes.ts';
 import { textsFor, told, WIZARDS } from './told.ts';
 
 /** Complete answers to one question: each text of each field once, beside plain answers, all unknown, and all at their least. */
@@ -156,6 +157,7 @@ interface Ends {
 const ENDS: Readonly<Record<WizardId, Ends>> = {
   'enough-current': { outcomes: ENOUGH_CURRENT_OUTCOMES, examples: TO_ENOUGH_CURRENT, endOf: enoughCurrentEnd },
   'which-supply-where': { outcomes: WHICH_SUPPLY_OUTCOMES, examples: TO_WHICH_SUPPLY, endOf: whichSupplyEnd },
+  'share-out': { outcomes: SHARE_OUT_OUTCOMES, examples: TO_SHARE_OUT, endOf: shareOutEnd },
   'wire-it': { outcomes: WIRE_IT_OUTCOMES, examples: TO_WIRE_IT, endOf: wireItEnd },
 };
 

@@ -1,5 +1,6 @@
 // Answers that lead to each outcome, one set for each.
 import type { EnoughCurrentOutcome } from '../../src/wizards/enough-current/outcomes.ts';
+import type { ShareOutOutcome } from '../../src/wizards/share-out/outcomes.ts';
 import type { WhichSupplyOutcome } from '../../src/wizards/which-supply-where/outcomes.ts';
 import type { WireItOutcome } from '../../src/wizards/wire-it/outcomes.ts';
 import { WIRED_HOME } from './homes.ts';
@@ -129,7 +130,7 @@ const PAIR = {
 const FOLLOWING = { ...PAIR, ...follows('station'), ...follows('booster') };
 
 /** "Which supply goes on which unit?" */
-export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
+export const TO_WHICH_SUPPLY: Readonly<Record<WhichSupplyOutcome, Texts>> = {
   'supplies-either-way': { ...PAIR, moving: '2' },
   'larger-to-command-station': { ...PAIR, busier: 'station' },
   'larger-to-booster': { ...PAIR, busier: 'booster' },
@@ -160,6 +161,33 @@ export const TO_WHICH_SUPPLY: Readonly<Record<string, Texts>> = {
   'out-of-scope-battery': { system: 'battery' },
   'out-of-scope-analogue': { system: 'analogue' },
 } satisfies Record<WhichSupplyOutcome, Texts>;
+
+const OVAL = {
+  ...{ system: 'two-rail', scale: 'h0', shape: 'oval', modern: '6', older: '0' },
+  ...{ 'station-amps': '3 A', 'booster-amps': '2 A' },
+};
+/** What stops the placing of supplies stops this too. */
+const stopped = (texts: Texts): Texts => {
+  const { busier: _, evening: __, ...rest } = texts;
+  return { ...OVAL, ...rest };
+};
+
+/** "Where do I divide the layout?" */
+export const TO_SHARE_OUT: Readonly<Record<ShareOutOutcome, Texts>> = {
+  'divide-the-track': OVAL,
+  'power-is-enough': { ...OVAL, modern: '0' },
+  'more-districts': { ...OVAL, modern: '14' },
+  'fewer-moving': { ...OVAL, modern: '100' },
+  'wrong-supply': stopped(TO_WHICH_SUPPLY['wrong-supply']),
+  'volts-too-low': stopped(TO_WHICH_SUPPLY['volts-too-low']),
+  'rail-voltage-too-high': stopped(TO_WHICH_SUPPLY['rail-voltage-too-high']),
+  'regulated-supply': stopped(TO_WHICH_SUPPLY['regulated-supply']),
+  'lower-trip-level': stopped(TO_WHICH_SUPPLY['lower-trip-level']),
+  'supply-cannot-trip': stopped(TO_WHICH_SUPPLY['supply-cannot-trip']),
+  'out-of-scope-three-rail': { system: 'three-rail' },
+  'out-of-scope-battery': { system: 'battery' },
+  'out-of-scope-analogue': { system: 'analogue' },
+};
 
 const WIRE = {
   ...WIRED_HOME,

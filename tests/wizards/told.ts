@@ -9,6 +9,7 @@ import type { Field, Problem } from '../../src/wizards/planning/field.ts';
 import type { Question } from '../../src/wizards/planning/questions.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { questionsIn } from '../../src/wizards/planning/replay.ts';
+import { shareOut } from '../../src/wizards/share-out/flow.ts';
 import { whichSupplyWhere } from '../../src/wizards/which-supply-where/flow.ts';
 import { wireIt } from '../../src/wizards/wire-it/flow.ts';
 
@@ -25,6 +26,7 @@ const named = <Machine extends Parameters<typeof questionsIn>[0]>(machine: Machi
 const MACHINES = {
   'enough-current': enoughCurrent,
   'which-supply-where': whichSupplyWhere,
+  'share-out': shareOut,
   'wire-it': wireIt,
 } as const satisfies Readonly<Record<WizardId, Parameters<typeof questionsIn>[0]>>;
 

@@ -11,8 +11,10 @@ const MOST_WAYS = 5;
 const NEARER = { ofLack: 1 / 3, ofEven: 0.02 } as const;
 /** Busiest district that is as even as anybody can tell. Source: own-choice. */
 const EVEN = 1.02;
-/** Ways with gaps that cost so many times the fewest are no choice. Source: own-choice. */
+/** Ways with gaps that cost so many times those of the first that is not poor (or one gap on plain track) are no choice. Source: own-choice. */
 const DEAREST = 4;
+/** What a gap on plain track costs. Source: own-choice. */
+const PLAIN = 1;
 
 /**
  * Up to five divisions, the one with the fewest gaps first, each next one more even.
@@ -30,10 +32,15 @@ export function* divisionChoiceInParts(problem: DivisionProblem): Dividing<Divis
     if (busiest <= EVEN) break;
     const aim = busiest - Math.max(NEARER.ofEven, (busiest - 1) * NEARER.ofLack);
     const next = yield* seek(problem, { fullest: Math.max(1, aim) * evenUse });
-    if (next.kind !== 'divided' || next.division.cost > DEAREST * first.division.cost) break;
+    if (next.kind !== 'divided' || isTooDear(next.division, ways)) break;
     ways.push(next);
   }
   return { kind: 'choice', ways: ways.filter((way) => !ways.some((other) => isBetter(other.division, way.division))) };
+}
+
+function isTooDear({ cost }: Division, ways: readonly Way[]): boolean {
+  const usual = ways.find(({ division }) => division.evenness !== 'poor');
+  return usual !== undefined && cost > DEAREST * Math.max(PLAIN, usual.division.cost);
 }
 
 const isBetter = (one: Division, other: Division): boolean =>

@@ -202,6 +202,18 @@ export const QUESTIONS = {
   divided: { id: 'divided', fields: [choice('divided', ['whole', 'divided', 'planned'], { assume: 'whole' })] },
   'our-districts': { id: 'our-districts', fields: ownDistricts },
   plan: { id: 'plan', fields: plannedDistricts },
+  shape: {
+    id: 'shape',
+    fields: [
+      choice('shape', ['oval', 'oval-passing', 'double-oval', 'out-and-back', 'point-to-point', 'modules'], {
+        assume: 'oval',
+      }),
+    ],
+  },
+  'both-amps': {
+    id: 'both-amps',
+    fields: [number('station-amps', 'current', 0.1, 40), number('booster-amps', 'current', 0.1, 40)],
+  },
   busier: { id: 'busier', fields: [choice('busier', ['station', 'booster', 'same'], { assume: 'same' })] },
 } as const satisfies Readonly<Record<string, Question>>;
 

@@ -37,7 +37,7 @@ export const PAGES = wordsIn(`
   learn/one-train-two-supplies learn/programming-track learn/prove-the-isolation learn/reversing-sections
   learn/test-the-short learn/turnouts-and-lamps learn/two-labels learn/voltage-along-the-track
   learn/what-a-booster-adds learn/what-both-sides-carry learn/what-flows-in-the-rails learn/where-to-divide
-  learn/will-it-trip learn/your-own-consumption
+  learn/will-it-trip learn/your-own-consumption work-it-out/share-out
 `);
 
 /** Repairs, outcomes, tools, questions and presets: what stands in lists and behind `made`. */
@@ -70,6 +70,7 @@ export const WORDS = wordsIn(`
   aim scale draw fleet sound measured moving evening boosters coaches accessories supply-label unit-label rails
   own-use station-label booster-label supply-one supply-two wire-need bus track bus-shape feeders rail-kind divided
   our-districts plan busier larger-unit kept-apart wheels-slip frog-not-fed protection-set-low strong-lamp
+  divide-the-track shape both-amps
 `);
 
 const COMMON = `
@@ -167,6 +168,9 @@ const PLANNING = entriesIn(`${COMMON}
   busier 3 station booster same unknown
   ask
   bus-way
+  shape 3 oval oval-passing double-oval out-and-back point-to-point modules unknown
+  station-amps
+  booster-amps
 `);
 
 const WALK = entriesIn(`${COMMON}

@@ -120,6 +120,22 @@ describe('few gaps or even use', () => {
   });
 });
 
+describe('a loop whose gaps are there in any case', () => {
+  // A line of four stretches, and a short loop at its end.
+  const sections = [4, 4, 4, 4, 1].map((traffic) => ({ traffic }));
+  const joints = [link(0, 1), link(1, 2), link(2, 3), link(3, 4, 0), link(3, 4, 0)];
+
+  test('is one way to divide that costs nothing, and the choice goes on to the even ones', () => {
+    const choice = divisionChoice({ sections, joints, stages: alike(2) });
+    const told =
+      choice.kind === 'choice' ? choice.ways.map(({ division: { cost, evenness } }) => [cost, evenness]) : [];
+    expect(told).toEqual([
+      [0, 'poor'],
+      [1, 'good'],
+    ]);
+  });
+});
+
 describe('how many districts it takes', () => {
   test('the smallest number of stages that bear it', () => {
     const found = fewestDistricts({ ...ring(9), stages: alike(1, 0.4) }, alike(1, 0.4)[0]);

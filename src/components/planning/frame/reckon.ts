@@ -4,6 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { MeasureSystem } from '../../../engine/index.ts';
 import type { Conclusion, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
 import type { Answers, QuestionId } from '../../../wizards/planning/index.ts';
+import type { ShareFound } from '../../../wizards/share-out/index.ts';
 import type { Placement } from '../../../wizards/which-supply-where/index.ts';
 import type { WireFound } from '../../../wizards/wire-it/index.ts';
 import { allowOwnWorkers } from '../../shared/index.ts';
@@ -12,6 +13,7 @@ export interface Tasks {
   readonly conclude: { readonly reckoning: Reckoning; readonly conclusion: Conclusion };
   readonly surer: readonly Likely[];
   readonly place: Placement;
+  readonly share: ShareFound;
   readonly wire: WireFound;
 }
 

@@ -1,0 +1,198 @@
+// The answer to "Where do I divide the layout?": where both rails are cut, what each part then draws, and the steps in order.
+import type { QuestionId } from '../../../wizards/planning/index.ts';
+import type { GapPlace, PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
+import { LABELS_FIRST, shareOutFor } from '../../../wizards/share-out/index.ts';
+import type { FixWords, Numbers, Say } from '../../words/index.ts';
+import { listed } from '../../words/index.ts';
+import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import { AnswerPage, Assumed, assumedLines, Surer, useReckoned } from '../frame/index.ts';
+
+export function ShareOutAnswer(props: WorkedOutProps) {
+  const { answers, say, fixes } = props;
+  const found = useReckoned('share', answers, shareOutFor);
+  if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  const fix = fixes[found.outcome];
+  if (fix === undefined) return null;
+  const [best, ...others] = found.ways;
+  const steps = best === undefined ? undefined : stepsOf(found, best, props);
+  return (
+    <AnswerPage
+      {...props}
+      outcome={found.outcome}
+      only={found.stop !== undefined}
+      verdict={verdictOf(found, say)}
+      headline={say(`share-headline-${found.outcome}`, { n: best?.gaps.length ?? 0 })}
+      saidAbove={best === undefined}
+      lead={best === undefined ? leadWithout(found, fix, say) : leadOf(best, props)}
+      warnings={best === undefined || found.labelsRead ? [] : [say('share-labels-first')]}
+      because={best === undefined ? undefined : <Gaps way={best} say={say} />}
+      several={steps === undefined ? undefined : { fixes: [found.outcome], fix: steps }}
+      doubts={best === undefined ? [] : doubtsOf(found, say)}
+      facts={best === undefined ? [] : factsOf(best, props)}
+      assumed={assumedLines({ ...props, assumptions: found.assumptions })}
+      figure={best === undefined ? undefined : <Parts {...props} way={best} found={found} />}
+      others={others.length === 0 ? undefined : <Others ways={others} {...props} />}
+      surer={<Surer {...props} items={props.left.map((question) => ({ question, could: could(question, say) }))} />}
+      numbers={undefined}
+    />
+  );
+}
+
+const LABELS: readonly QuestionId[] = ['station-label', 'booster-label', 'supply-one', 'supply-two'];
+const could = (question: QuestionId, say: Say): string =>
+  say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
+
+function verdictOf({ outcome, stop, ways, labelsRead }: ShareFound, say: Say): { tone: Tone; word: string } {
+  if (stop !== undefined) return { tone: 'stop', word: say('verdict-stop') };
+  if (outcome === 'power-is-enough') return { tone: 'enough', word: say('verdict-enough') };
+  const asked = ways[0]?.asked;
+  if (asked === undefined) return { tone: 'short', word: say('verdict-short') };
+  if (!labelsRead) return { tone: 'open', word: say('verdict-unknown') };
+  const tight = asked.some(({ verdict }) => verdict === 'tight');
+  return { tone: tight ? 'tight' : 'enough', word: say(tight ? 'verdict-tight' : 'verdict-enough') };
+}
+
+const leadWithout = ({ districts, outcome }: ShareFound, fix: FixWords, say: Say): string =>
+  outcome === 'more-districts' && districts !== undefined ? say('share-lead-more', { n: districts }) : fix.lead;
+
+function leadOf({ asked, gaps }: PlacedWay, { say, numbers }: WorkedOutProps): string {
+  const [station, booster] = asked.map(({ share }) => numbers.share(share));
+  return say('share-lead', { n: gaps.length, station: station ?? '', booster: booster ?? '' });
+}
+
+const doubtsOf = ({ enoughAlone, exchanged }: ShareFound, say: Say): string[] => [
+  ...(enoughAlone ? [say('share-enough-alone')] : []),
+  ...(exchanged ? [say('share-exchanged')] : []),
+];
+
+const gapWords = ({ from, to }: GapPlace, say: Say): string =>
+  say('share-gap', { from: say(`part-${from}`), to: say(`part-${to}`) });
+
+function Gaps({ way, say }: { readonly way: PlacedWay; readonly say: Say }) {
+  return (
+    <ol>
+      {way.gaps.map((gap) => (
+        <li key={`${gap.from} ${gap.to}`}>{gapWords(gap, say)}</li>
+      ))}
+    </ol>
+  );
+}
+
+interface WithWay extends WorkedOutProps {
+  readonly way: PlacedWay;
+  readonly found: ShareFound;
+}
+
+const unitName = (at: number, say: Say): string => say(at === 0 ? 'share-station' : 'share-booster');
+
+/** What each part holds, draws and can have. */
+function Parts({ way, found, ...props }: WithWay) {
+  const { say, numbers } = props;
+  return (
+    <div class="part">
+      <table class="cards">
+        <thead>
+          <tr>
+            <th scope="col">{say('share-part')}</th>
+            {['share', 'draws', 'gives'].map((id) => (
+              <th key={id} scope="col" class="num">
+                {say(`share-${id}`)}
+              </th>
+            ))}
+          </tr>
+        </thead>
+        <tbody>
+          {way.asked.map((asked, at) => (
+            <tr key={asked.stage}>
+              <th scope="row">{unitName(at, say)}</th>
+              {partCells(asked, numbers).map(([id, text]) => (
+                <td key={id} class="num" data-label={say(`share-${id}`)}>
+                  {text}
+                </td>
+              ))}
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <ul>
+        {way.districts.map(({ stage, sections }, at) => (
+          <li key={stage}>
+            <b>{unitName(at, say)}</b>{' '}
+            {listed(
+              sections.map((section) => say(`part-${section}`)),
+              props.language,
+            )}
+          </li>
+        ))}
+      </ul>
+      {doubtsOf(found, say).map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      <ul class="small">
+        <Assumed {...props} assumptions={found.assumptions} />
+      </ul>
+    </div>
+  );
+}
+
+const partCells = ({ share, often, usable }: PlacedWay['asked'][number], numbers: Numbers) =>
+  [
+    ['share', numbers.share(share)],
+    ['draws', numbers.amps(often)],
+    ['gives', numbers.amps(usable)],
+  ] as const;
+
+const factsOf = (way: PlacedWay, { say, numbers }: WorkedOutProps): string[] => [
+  ...way.gaps.map((gap) => gapWords(gap, say)),
+  ...way.asked.map(({ share, often, usable }, at) =>
+    say('share-fact', {
+      part: unitName(at, say),
+      share: numbers.share(share),
+      draws: numbers.amps(often),
+      gives: numbers.amps(usable),
+    }),
+  ),
+];
+
+/** More gaps and more even use. */
+function Others({ ways, say, numbers }: WorkedOutProps & { readonly ways: readonly PlacedWay[] }) {
+  return (
+    <ul>
+      {ways.map((way) => (
+        <li key={way.gaps.map(({ from, to }) => `${from} ${to}`).join()}>
+          {say('share-other', {
+            n: way.gaps.length,
+            shares: way.asked.map(({ share }) => numbers.share(share)).join(' / '),
+          })}
+          <Gaps way={way} say={say} />
+        </li>
+      ))}
+    </ul>
+  );
+}
+
+/** Where the fix gaps, and where it connects the booster. */
+const GAP = 2;
+const CONNECT = 4;
+
+/** The steps of the fix with the places of the gaps; what is not read comes first. */
+function stepsOf(found: ShareFound, way: PlacedWay, props: WorkedOutProps): FixWords | undefined {
+  const { say, fixes, home, language } = props;
+  const [fix, labels] = [fixes[found.outcome], fixes[LABELS_FIRST]];
+  if (fix === undefined) return undefined;
+  const gaps = listed(
+    way.gaps.map((gap) => gapWords(gap, say)),
+    language,
+  );
+  const steps = fix.steps.map((step, at) => {
+    if (at === GAP) return { ...step, do: say('share-step-gaps', { gaps }) };
+    return at === CONNECT && found.exchanged ? { ...step, more: say('share-exchanged') } : step;
+  });
+  if (found.labelsRead || labels === undefined) return { ...fix, steps };
+  const read = {
+    do: labels.lead,
+    cautions: [...new Set(labels.steps.flatMap(({ cautions }) => cautions))],
+    job: { title: labels.short, href: `${home}fixes/${LABELS_FIRST}/` },
+  };
+  return { ...fix, steps: [read, ...steps] };
+}

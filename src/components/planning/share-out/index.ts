@@ -1,0 +1,2 @@
+// What this room lets out.
+export { default } from './ShareOutWizard.tsx';

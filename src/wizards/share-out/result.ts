@@ -1,0 +1,135 @@
+// What "Where do I divide the layout?" works out: the shape as a layout sheet with two stages, divided as every sheet is.
+import type { SheetDivided, SheetDivision, Way } from '../division/index.ts';
+import { divideSheet } from '../division/index.ts';
+import type { Answers, Assumption } from '../planning/index.ts';
+import { knownSupply, Reader, readFirst } from '../planning/index.ts';
+import type { ShapeId, Sheet } from '../sheet/index.ts';
+import { SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
+import type { Placement } from '../which-supply-where/index.ts';
+import { placeSupplies } from '../which-supply-where/index.ts';
+import type { ShareOutOutcome } from './outcomes.ts';
+import { STOPS } from './outcomes.ts';
+
+/** A place where both rails are cut: the sections on its two sides. */
+export interface GapPlace {
+  readonly from: string;
+  readonly to: string;
+}
+
+export interface PlacedWay extends Omit<Way, 'gaps'> {
+  readonly gaps: readonly GapPlace[];
+}
+
+export interface ShareFound {
+  readonly outcome: ShareOutOutcome;
+  /** Why nothing is plugged yet, as the placing of supplies says it. */
+  readonly stop: Placement | undefined;
+  /** First the one with the fewest gaps among those that are good, or else as even as can be; then the others. None where there is no division. */
+  readonly ways: readonly PlacedWay[];
+  /** Whether every label is read. */
+  readonly labelsRead: boolean;
+  /** The supplies are exchanged: the one that was told of the booster goes on the command station. */
+  readonly exchanged: boolean;
+  /** The command station bears everything by itself. */
+  readonly enoughAlone: boolean;
+  /** How many districts would do, where two do not. */
+  readonly districts: number | undefined;
+  readonly assumptions: readonly Assumption[];
+}
+
+export function shareOutFor(answers: Answers): ShareFound {
+  const told = withAmps(answers);
+  const reader = new Reader(told);
+  reader.fleet(reader.scale());
+  const placement = placeSupplies(told);
+  const stops = STOPS.find((id) => id === placement.outcome);
+  const labelsRead = isAllRead(told);
+  const exchanged = labelsRead && placement.arrangements[0]?.stages[0]?.supply === 1;
+  const found = stops === undefined ? dividedOf(sheetOf(exchanged ? exchange(told) : told, reader)) : undefined;
+  const ways = found === undefined ? [] : evenFirst(waysOf(found));
+  return {
+    outcome: stops ?? outcomeOf(found?.division.division, found?.division.fewest),
+    stop: stops === undefined ? undefined : placement,
+    ways,
+    labelsRead,
+    exchanged,
+    enoughAlone: ways[0]?.asked[0]?.most === 1,
+    districts: found?.division.fewest?.districts,
+    assumptions: reader.assumptions,
+  };
+}
+
+/** The amperes that were told of the supplies stand for their labels until those are read. */
+function withAmps(answers: Answers): Answers {
+  const label = (prefix: string, quick: string): Answers => {
+    const given = answers[quick];
+    return answers[prefix] === undefined && given?.kind === 'number' ? { [prefix]: given } : {};
+  };
+  return { ...answers, ...label('one-amps', 'station-amps'), ...label('two-amps', 'booster-amps') };
+}
+
+function isAllRead(answers: Answers): boolean {
+  const reader = new Reader(answers);
+  const supplies = ['one', 'two'].map((prefix) => knownSupply(reader.supplyLabel(prefix)));
+  const isRead = (supply: (typeof supplies)[number]): boolean =>
+    supply !== undefined && (supply.kind === 'ac' || supply.plug !== undefined);
+  return supplies.every(isRead) && ['station', 'booster'].every((prefix) => readFirst(answers, prefix) === undefined);
+}
+
+const exchange = (answers: Answers): Answers =>
+  Object.fromEntries(
+    Object.entries(answers).map(([id, answer]) => [
+      id.replace(/^(one|two)-/, (_, prefix) => (prefix === 'one' ? 'two-' : 'one-')),
+      answer,
+    ]),
+  );
+
+/** The shape with what was told of it: two stages, each with its supply. */
+function sheetOf(answers: Answers, reader: Reader): Sheet {
+  const shape = SHAPE_IDS.find((id): id is ShapeId => id === reader.option('shape')) ?? 'oval';
+  const sheet = SHAPES[shape](reader.number('modern') ?? 0, reader.scale());
+  return withAnswers(
+    {
+      ...sheet,
+      stages: [...sheet.stages, { id: 'booster-1', kind: 'booster', supply: 'supply-2' }],
+      supplies: [...sheet.supplies, { id: 'supply-2' }],
+    },
+    answers,
+  );
+}
+
+interface Found {
+  readonly sheet: Sheet;
+  readonly division: SheetDivided;
+}
+
+function dividedOf(sheet: Sheet): Found {
+  const dividing = divideSheet(sheet);
+  for (;;) {
+    const step = dividing.next();
+    if (step.done === true) return { sheet, division: step.value };
+  }
+}
+
+function outcomeOf(division: SheetDivision | undefined, fewest: SheetDivided['fewest']): ShareOutOutcome {
+  if (division === undefined || division.kind === 'missing') return 'power-is-enough';
+  if (division.kind === 'choice') return 'divide-the-track';
+  return fewest !== undefined && fewest.more > 0 ? 'more-districts' : 'fewer-moving';
+}
+
+/** One stage that has nearly all of the traffic is no division that anybody wants. Source: common-practice. */
+function evenFirst(ways: readonly PlacedWay[]): readonly PlacedWay[] {
+  const best =
+    ways.find(({ evenness }) => evenness === 'good') ??
+    ways.findLast(({ evenness }) => evenness === 'fair') ??
+    ways.at(-1);
+  return best === undefined ? [] : [best, ...ways.filter((way) => way !== best)];
+}
+
+function waysOf({ sheet, division: { division } }: Found): readonly PlacedWay[] {
+  if (division.kind !== 'choice') return [];
+  return division.ways.map((way) => ({
+    ...way,
+    gaps: sheet.joints.flatMap(({ id, from, to }) => (way.gaps.includes(id) ? [{ from, to }] : [])),
+  }));
+}
