@@ -32,38 +32,52 @@ interface Given {
   /** Bits of the stages that have a part. */
   readonly taken: number;
   readonly use: number;
+  /** Traffic times what its stage can give, added up: the more, the better the busier parts are on the stronger stages. */
+  readonly suited: number;
   /** Place of the part by stage. */
   readonly stages: readonly number[];
 }
 
 /** Gives every part a stage so that the fullest is least full; undefined where the parts do not suit the stages. */
-function giveStages({ kinds, districts }: Whole, parts: readonly Part[]): Given | undefined {
+function giveStages(
+  { kinds, districts }: Whole,
+  stages: DivisionProblem['stages'],
+  parts: readonly Part[],
+): Given | undefined {
   const kindOf = Array.from({ length: districts }, (_, stage) =>
     kinds.findIndex(({ stages }) => stages.includes(stage)),
   );
-  let given: readonly Given[] = [{ taken: 0, use: 0, stages: [] }];
+  let given: readonly Given[] = [{ taken: 0, use: 0, suited: 0, stages: [] }];
   for (const [at, part] of parts.entries()) {
     const suiting = kindOf.flatMap((kind, stage) => {
       const use = useOf(kinds[kind], kind, part);
-      return use === undefined ? [] : [{ stage, use }];
+      return use === undefined ? [] : [{ stage, use, suited: part.traffic * (stages[stage]?.usable ?? 0) }];
     });
     given = leastFull(given.flatMap((so) => suiting.flatMap((one) => withOne(so, one, at))));
   }
   return given.find(({ taken }) => taken === (1 << districts) - 1);
 }
 
+interface Suiting extends Pick<Given, 'use' | 'suited'> {
+  readonly stage: number;
+}
+
 /** One more part to a stage that has none. */
-function withOne(so: Given, { stage, use }: { readonly stage: number; readonly use: number }, at: number): Given[] {
+function withOne(so: Given, { stage, use, suited }: Suiting, at: number): Given[] {
   if ((so.taken >>> stage) & 1) return [];
   const stages = [...so.stages];
   stages[stage] = at;
-  return [{ taken: so.taken | (1 << stage), use: Math.max(so.use, use), stages }];
+  return [{ taken: so.taken | (1 << stage), use: Math.max(so.use, use), suited: so.suited + suited, stages }];
 }
 
-/** Of those that take the same stages the first that is least full. */
+/** Of those that take the same stages the first that is least full, and best suited among alike ones. */
 function leastFull(all: readonly Given[]): readonly Given[] {
   const best = new Map<number, Given>();
-  for (const one of all) if (one.use < (best.get(one.taken)?.use ?? Number.POSITIVE_INFINITY)) best.set(one.taken, one);
+  for (const one of all) {
+    const other = best.get(one.taken);
+    const less = other === undefined || one.use < other.use;
+    if (less || (one.use === other.use && one.suited > other.suited)) best.set(one.taken, one);
+  }
   return [...best.values()];
 }
 
@@ -86,7 +100,7 @@ export function divisionOf(problem: DivisionProblem, whole: Whole, kept: Readonl
       fedBy: Math.max(...sections.map((section) => whole.fedBy[section] ?? -1)),
     }),
   );
-  const given = giveStages(whole, parts);
+  const given = giveStages(whole, problem.stages, parts);
   if (given === undefined) return undefined;
   const byStage = given.stages.flatMap((at) => parts[at] ?? []);
   const districtOf = whole.traffic.map((_, section) => byStage.findIndex(({ sections }) => sections.includes(section)));

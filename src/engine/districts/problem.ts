@@ -29,6 +29,8 @@ export interface DivisionStage {
    * that are alike share one and the same function.
    */
   readonly bears: (share: number, fixedAmps: number) => boolean;
+  /** What it can give, amperes: of stages that would be used alike the one that can give more gets the busier district. Left out: 0. */
+  readonly usable?: number | undefined;
   /** Sections that are its own in any case. */
   readonly feeds?: readonly number[] | undefined;
 }

@@ -47,6 +47,18 @@ describe('an oval', () => {
     expect(shares[0] ?? 0).toBeGreaterThan(0.5);
   });
 
+  test('of two stages that each bear everything gives the stronger one the busier half', () => {
+    const odd = ring(9);
+    for (const [first, second] of [
+      [3, 2],
+      [2, 3],
+    ] as const) {
+      const stages = [first, second].map((usable) => ({ ...bearing(1), usable }));
+      const { shares } = division(divide({ ...odd, stages }));
+      expect(shares[first > second ? 0 : 1]).toBeCloseTo(5 / 9, 9);
+    }
+  });
+
   test('is cut on the plain straight, not in the tunnel', () => {
     const oval = ring(8);
     const joints = oval.joints.map((joint, at) => ({ ...joint, cost: at === 1 || at === 5 ? 1 : 2.5 }));

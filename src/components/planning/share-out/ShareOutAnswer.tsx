@@ -117,11 +117,13 @@ function Parts({ way, found, ...props }: WithWay) {
       <ul>
         {way.districts.map(({ stage, sections }, at) => (
           <li key={stage}>
-            <b>{unitName(at, say)}</b>{' '}
-            {listed(
-              sections.map((section) => say(`part-${section}`)),
-              props.language,
-            )}
+            {say('share-holds', {
+              part: unitName(at, say),
+              sections: listed(
+                sections.map((section) => say(`part-${section}`)),
+                props.language,
+              ),
+            })}
           </li>
         ))}
       </ul>
