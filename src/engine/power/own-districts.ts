@@ -246,13 +246,21 @@ function mayMove(fleet: Fleet, findings: readonly DistrictFinding[]): number | u
  * Whether a district that can give `able` has enough with a share of the fleet (0 to 1) and so many amperes that are always on there besides
  * (>= 0). These lower every limit; of a transformer's heat that asks a little more than the r.m.s. would. More of either never makes it pass.
  */
-export const bearsShare =
-  (fleet: Fleet, able: Able) =>
-  (share: number, fixedAmps: number): boolean => {
-    const less = ({ hard, usable }: Limits): Limits => ({ hard: hard - fixedAmps, usable: usable - fixedAmps });
-    const { moment } = able;
-    return passes(fleet, share, { ...less(able), ...(moment === undefined ? {} : { moment: less(moment) }) });
+export function bearsShare(fleet: Fleet, able: Able): (share: number, fixedAmps: number) => boolean {
+  // A large fleet takes a while, and whoever divides asks the same again.
+  const known = new Map<string, boolean>();
+  return (share, fixedAmps) => {
+    const asked = `${share} ${fixedAmps}`;
+    const does = known.get(asked) ?? passes(fleet, share, lessened(able, fixedAmps));
+    known.set(asked, does);
+    return does;
   };
+}
+
+function lessened(able: Able, amps: number): Able {
+  const less = ({ hard, usable }: Limits): Limits => ({ hard: hard - amps, usable: usable - amps });
+  return { ...less(able), ...(able.moment === undefined ? {} : { moment: less(able.moment) }) };
+}
 
 const passes = (fleet: Fleet, share: number, able: Able): boolean =>
   atLeast(judgeInGroups(loadOf(fleet, share), able).verdict, WANTED);

@@ -1,9 +1,9 @@
 // What "Where do I divide the layout?" works out: the shape as a layout sheet with two stages, divided as every sheet is.
-import type { SheetDivided, SheetDivision, Way } from '../division/index.ts';
+import type { SheetDivided, Way } from '../division/index.ts';
 import { divideSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
-import type { ShapeId, Sheet } from '../sheet/index.ts';
+import type { Sheet } from '../sheet/index.ts';
 import { SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
 import type { Placement } from '../which-supply-where/index.ts';
 import { placeSupplies } from '../which-supply-where/index.ts';
@@ -86,7 +86,7 @@ const exchange = (answers: Answers): Answers =>
 
 /** The shape with what was told of it: two stages, each with its supply. */
 function sheetOf(answers: Answers, reader: Reader): Sheet {
-  const shape = SHAPE_IDS.find((id): id is ShapeId => id === reader.option('shape')) ?? 'oval';
+  const shape = SHAPE_IDS.find((id) => id === reader.option('shape')) ?? 'oval';
   const sheet = SHAPES[shape](reader.number('modern') ?? 0, reader.scale());
   return withAnswers(
     {
@@ -111,7 +111,7 @@ function dividedOf(sheet: Sheet): Found {
   }
 }
 
-function outcomeOf(division: SheetDivision | undefined, fewest: SheetDivided['fewest']): ShareOutOutcome {
+function outcomeOf(division: SheetDivided['division'] | undefined, fewest: SheetDivided['fewest']): ShareOutOutcome {
   if (division === undefined || division.kind === 'missing') return 'power-is-enough';
   if (division.kind === 'choice') return 'divide-the-track';
   return fewest !== undefined && fewest.more > 0 ? 'more-districts' : 'fewer-moving';

@@ -1,0 +1,92 @@
+// Where do I divide the layout: situations as somebody of the trade would judge them.
+import { describe, expect, test } from 'vitest';
+import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
+import type { ShareFound } from '../../src/wizards/share-out/result.ts';
+import { shareOutFor } from '../../src/wizards/share-out/result.ts';
+import { SHAPE_IDS, SHAPES } from '../../src/wizards/sheet/index.ts';
+import { TO_WHICH_SUPPLY } from './outcomes.ts';
+import { told } from './told.ts';
+
+const TRAINS = { system: 'two-rail', scale: 'h0', modern: '6', older: '0' };
+const AMPS = { 'station-amps': '3 A', 'booster-amps': '2 A' };
+const found = (texts: Readonly<Record<string, string>>): ShareFound =>
+  shareOutFor(told({ ...TRAINS, shape: 'oval', ...AMPS, ...texts }));
+
+test('the question names the shapes that a sheet can begin with', () => {
+  expect(QUESTIONS.shape.fields.flatMap((field) => (field.kind === 'choice' ? field.options : []))).toEqual(SHAPE_IDS);
+});
+
+describe('six trains, 3 A and 2 A', () => {
+  test('on an oval: two gaps, both on plain straight track, about half of the traffic on each side', () => {
+    const { ways, outcome } = found({});
+    expect(outcome).toBe('divide-the-track');
+    expect(ways[0]?.gaps).toEqual([
+      { from: 'back-left', to: 'back-right' },
+      { from: 'front-right', to: 'front-left' },
+    ]);
+    for (const { share } of ways[0]?.asked ?? []) expect(Math.abs(share - 0.5)).toBeLessThan(0.1);
+  });
+
+  test.each(SHAPE_IDS)('%s: cut where two parts meet and nowhere else, evenly', (shape) => {
+    const [best] = found({ shape }).ways;
+    const { joints, sections } = SHAPES[shape](6);
+    const partOf = (id: string): number => best?.districts.findIndex((part) => part.sections.includes(id)) ?? -1;
+    for (const { id } of sections) expect(partOf(id), id).toBeGreaterThanOrEqual(0);
+    const meeting = joints.filter(({ from, to }) => partOf(from) !== partOf(to));
+    expect(best?.gaps).toEqual(meeting.map(({ from, to }) => ({ from, to })));
+    expect(best?.evenness).toBe('good');
+  });
+
+  test('no turnout grown together with the next is cut, and no reversing loop inside', () => {
+    for (const shape of SHAPE_IDS) {
+      const never = SHAPES[shape](6).joints.filter(({ gap }) => gap === 'impossible');
+      for (const { gaps } of found({ shape }).ways) {
+        for (const { from, to } of never) expect(gaps).not.toContainEqual({ from, to });
+      }
+    }
+  });
+});
+
+describe('what is not known', () => {
+  test('amperes alone are no label: nothing is called read', () => {
+    expect(found({}).labelsRead).toBe(false);
+  });
+
+  test('without any amperes the usual ones of the scale stand for them', () => {
+    const { outcome, ways } = found({ 'station-amps': 'unknown', 'booster-amps': 'unknown' });
+    expect(outcome).toBe('divide-the-track');
+    expect(ways[0]?.asked.map(({ verdict }) => verdict)).toEqual(['unknown', 'unknown']);
+  });
+});
+
+describe('with all labels read', () => {
+  const { busier: _, evening: __, ...read } = TO_WHICH_SUPPLY['supplies-either-way'];
+
+  test('the verdict is one of power', () => {
+    const { labelsRead, stop, ways } = found(read);
+    expect([labelsRead, stop]).toEqual([true, undefined]);
+    for (const { verdict } of ways[0]?.asked ?? []) expect(verdict).not.toBe('unknown');
+  });
+
+  test('a supply that a unit does not permit comes before any gap', () => {
+    const { outcome, ways, stop } = found({ ...read, 'station-input': 'ac' });
+    expect([outcome, ways, stop?.outcome]).toEqual(['wrong-supply', [], 'wrong-supply']);
+  });
+});
+
+describe('too many trains for two', () => {
+  test('it says how many parts it takes', () => {
+    const { outcome, districts } = found({ modern: '14' });
+    expect(outcome).toBe('more-districts');
+    expect(districts).toBeGreaterThan(2);
+  });
+});
+
+test.each(['0.1 A', '40 A', 'unknown'])('whatever is told there is an answer: %s', (amps) => {
+  for (const shape of SHAPE_IDS) {
+    for (const modern of ['0', '1', '20', 'unknown']) {
+      const { outcome, ways } = found({ shape, modern, 'station-amps': amps, 'booster-amps': '0.1 A' });
+      expect(ways.length > 0, `${shape} ${modern}`).toBe(outcome === 'divide-the-track');
+    }
+  }
+});
