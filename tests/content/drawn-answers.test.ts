@@ -276,7 +276,7 @@ describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
     expect(top).toMatch(/Divide it at 2 places/);
     expect(top.match(/Between “/g)).toHaveLength(2);
     expect(top).toMatch(/Between “Back straight, left” and “Back straight, right”/);
-    expect(top).toMatch(/Read every label before you plug anything/);
+    expect(top).toMatch(/Read all four labels before you plug anything/);
   });
 
   test('the steps read the labels, switch off, list every path, gap there, and prove it at the end', () => {

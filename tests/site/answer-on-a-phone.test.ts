@@ -1,6 +1,7 @@
 // An answer on a phone: its first act stands on the first screen, all of it with nothing opened is no more than four, and nothing is said twice.
 import { describe, expect, test } from 'vitest';
 import { WIRED_HOME } from '../wizards/homes.ts';
+import { TO_SHARE_OUT } from '../wizards/outcomes.ts';
 import { open } from './browser.ts';
 
 const SCREEN = { width: 360, height: 740 };
@@ -241,6 +242,8 @@ const CASES: readonly (readonly [name: string, wizard: string, told: Texts])[] =
   ],
   ['24 V on an input for 16 V', 'enough-current', { ...TOLD, 'supply-volts': '24 V' }],
   ['amperes not read', 'enough-current', { ...TOLD, 'supply-amps': 'unknown' }],
+  ['an oval to divide', 'share-out', TO_SHARE_OUT['divide-the-track']],
+  ['two ovals to divide', 'share-out', { ...TO_SHARE_OUT['divide-the-track'], shape: 'double-oval' }],
   ['good wiring', 'wire-it', WIRED_HOME],
   ['good wiring, 5 A on 5 A', 'wire-it', { ...WIRED_HOME, 'wire-trip': '5 A' }],
   [

@@ -25,7 +25,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
       saidAbove={best === undefined}
       lead={best === undefined ? leadWithout(found, fix, say) : leadOf(best, props)}
       warnings={best === undefined || found.labelsRead ? [] : [say('share-labels-first')]}
-      because={best === undefined ? undefined : <Gaps way={best} say={say} />}
+      because={best === undefined || !fitsAbove(best) ? undefined : <Gaps way={best} say={say} />}
       several={steps === undefined ? undefined : { fixes: [found.outcome], fix: steps }}
       doubts={best === undefined ? [] : doubtsOf(found, say)}
       facts={best === undefined ? [] : factsOf(best, props)}
@@ -55,15 +55,19 @@ function verdictOf({ outcome, stop, ways, labelsRead }: ShareFound, say: Say): {
 const leadWithout = ({ districts, outcome }: ShareFound, fix: FixWords, say: Say): string =>
   outcome === 'more-districts' && districts !== undefined ? say('share-lead-more', { n: districts }) : fix.lead;
 
-function leadOf({ asked, gaps }: PlacedWay, { say, numbers }: WorkedOutProps): string {
+function leadOf({ asked }: PlacedWay, { say, numbers }: WorkedOutProps): string {
   const [station, booster] = asked.map(({ share }) => numbers.share(share));
-  return say('share-lead', { n: gaps.length, station: station ?? '', booster: booster ?? '' });
+  return say('share-lead', { station: station ?? '', booster: booster ?? '' });
 }
 
 const doubtsOf = ({ enoughAlone, exchanged }: ShareFound, say: Say): string[] => [
   ...(enoughAlone ? [say('share-enough-alone')] : []),
   ...(exchanged ? [say('share-exchanged')] : []),
 ];
+
+/** So many places stand right below the verdict; more would push the first act off the screen of a phone. */
+const MOST_ABOVE = 3;
+const fitsAbove = ({ gaps }: PlacedWay): boolean => gaps.length <= MOST_ABOVE;
 
 const gapWords = ({ from, to }: GapPlace, say: Say): string =>
   say('share-gap', { from: say(`part-${from}`), to: say(`part-${to}`) });
@@ -90,6 +94,12 @@ function Parts({ way, found, ...props }: WithWay) {
   const { say, numbers } = props;
   return (
     <div class="part">
+      {!fitsAbove(way) && (
+        <>
+          <h2 class="h3">{say('share-places')}</h2>
+          <Gaps way={way} say={say} />
+        </>
+      )}
       <table class="cards">
         <thead>
           <tr>
