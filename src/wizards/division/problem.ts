@@ -33,7 +33,7 @@ export function problemOf(sheet: Sheet, fleet: Fleet): SheetProblem {
         const ends = { either: has(a, GAPPED) || has(b, GAPPED), loop: has(a, ['reversing']) && has(b, ['reversing']) };
         return { a, b, cost: costOf(joint, ends.either), gap: gapOf(joint, ends) };
       }),
-      stages: alike(sheet, fleet).map((bears, at) => ({ bears, feeds: placesOf(sheet.stages[at]?.feeds) })),
+      stages: able(sheet, fleet).map((stage, at) => ({ ...stage, feeds: placesOf(sheet.stages[at]?.feeds) })),
     },
   };
 }
@@ -56,15 +56,16 @@ function gapOf(
   return gap === 'required' && !either ? 'cut' : 'free';
 }
 
-type Bears = DivisionProblem['stages'][number]['bears'];
+type Able = Pick<DivisionProblem['stages'][number], 'bears' | 'usable'>;
 
-/** What each stage bears. Stages that can give the same share one function, so that the engine sees that they are alike. */
-function alike(sheet: Sheet, fleet: Fleet): readonly Bears[] {
-  const known = new Map<string, Bears>();
+/** What each stage bears, and can give. Stages that can give the same share one function, so that the engine sees that they are alike. */
+function able(sheet: Sheet, fleet: Fleet): readonly Able[] {
+  const known = new Map<string, Able['bears']>();
   return stagesOf(sheet).map(({ stage, supply }) => {
     const key = JSON.stringify([stage, supply]);
-    const bears = known.get(key) ?? bearsShare(fleet, capacity(supply, stage));
+    const gives = capacity(supply, stage);
+    const bears = known.get(key) ?? bearsShare(fleet, gives);
     known.set(key, bears);
-    return bears;
+    return { bears, usable: gives.usable };
   });
 }
