@@ -6,10 +6,11 @@ import { Diagram } from '../../src/components/diagram/Diagram.tsx';
 import { WordList } from '../../src/components/diagram/InWords.tsx';
 import { nextTo } from '../../src/components/diagram/keys.ts';
 import { lookOf } from '../../src/components/diagram/look.ts';
+import { stripsOf } from '../../src/components/diagram/strips.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
 import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/sheet.ts';
 import { dress, layOut } from '../../src/wizards/sheet-drawing/index.ts';
-import { joined, LOOP } from '../wizards/sheet-drawing/tracks.ts';
+import { club, joined, LOOP } from '../wizards/sheet-drawing/tracks.ts';
 import { wordsOf } from './folder.ts';
 
 const say = sayer(
@@ -104,6 +105,28 @@ describe('the drawing of a layout', () => {
     expect(text).toContain('Between A and B, both rails cut: turnout-loop – loop and loop – turnout-loop.');
     expect(text).toContain('One rail only is cut: platform – turnout-out.');
     expect(text).toContain('No gap is possible: turnout-out – line.');
+  });
+});
+
+describe('on paper', () => {
+  test('a wide drawing stands in strips that leave nothing out, each no higher than what is in it', () => {
+    const laid = layOut(club(60, 68, 5), ({ id }) => id);
+    const strips = stripsOf(laid);
+    expect(strips.length).toBeGreaterThan(2);
+    expect(strips.reduce((sum, { width }) => sum + width, 0)).toBeCloseTo(laid.width);
+    for (const { left, right, y, label } of laid.sections) {
+      const inside = strips.filter((strip) => strip.x < right && strip.x + strip.width > left);
+      expect(inside.length).toBeGreaterThan(0);
+      for (const strip of inside) {
+        expect(strip.y).toBeLessThan(label.y);
+        expect(strip.y + strip.height).toBeGreaterThan(y);
+      }
+    }
+    expect(Math.min(...strips.map(({ height }) => height))).toBeLessThan(laid.height);
+  });
+
+  test('a small one stands as it is', () => {
+    expect(stripsOf(layOut(LOOP, ({ id }) => id))).toHaveLength(1);
   });
 });
 

@@ -1,18 +1,16 @@
 // A layout in the manner of a signal-box diagram: sections, joints and gaps, districts by colour, pattern and letter, stages with their supplies;
 // the same in words below. What depends on the track alone is laid out once, and every division is shown at once.
-import { useEffect, useId, useMemo, useState } from 'preact/hooks';
-import { type Districts, dress, type Laid, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
+import { useEffect, useMemo, useState } from 'preact/hooks';
+import { type Districts, dress, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
 import { InWords } from './InWords.tsx';
 import { Key } from './Key.tsx';
 import { Stages, scrolled } from './Stages.tsx';
-import type { DiagramProps } from './shown.ts';
+import type { DiagramProps, Shown } from './shown.ts';
+import { stripsOf } from './strips.ts';
 import { Track } from './Track.tsx';
 
 const NO_DISTRICTS: Districts = [];
 const ownName: NameOf = ({ id, name }) => name ?? id;
-
-/** How much of a wide drawing stands beside each other on paper, pixels. */
-const STRIP = 840;
 
 export function Diagram(props: DiagramProps) {
   const { sheet, say, nameOf = ownName } = props;
@@ -22,7 +20,6 @@ export function Diagram(props: DiagramProps) {
   const dressed = useMemo(() => dress(sheet, districts), [sheet, districts]);
   const names = useMemo(() => new Map(sections.map((one) => [one.id, nameOf(one)])), [sections, nameOf]);
   const [whole, setWhole] = useState(false);
-  const mark = useId();
   const printing = usePrinting();
   if (sections.length === 0) return <p>{say('diagram-empty')}</p>;
   const shown = { laid, dressed, names, sheet };
@@ -30,9 +27,9 @@ export function Diagram(props: DiagramProps) {
     <figure class={whole ? 'diagram whole' : 'diagram'}>
       {/* Where sections can be selected, the keyboard brings them into sight. */}
       <div class="diagram-view" {...(props.onSelect === undefined ? scrolled(say('diagram-view')) : {})}>
-        <Track {...props} {...shown} mark={mark} />
+        <Track {...props} {...shown} />
       </div>
-      {printing && <OnPaper laid={laid} mark={mark} />}
+      {printing && <OnPaper {...props} {...shown} />}
       {props.children}
       <p class="acts">
         <button class="button quiet" type="button" aria-pressed={whole} onClick={() => setWhole(!whole)}>
@@ -70,15 +67,11 @@ function usePrinting(): boolean {
 }
 
 /** On paper a wide drawing stands in strips below each other, so that its letters keep their size. */
-function OnPaper({ laid: { width, height }, mark }: { readonly laid: Laid; readonly mark: string }) {
-  const strips = Math.max(1, Math.ceil((width - STRIP / 10) / STRIP));
-  const each = width / strips;
+function OnPaper(props: DiagramProps & Shown) {
   return (
     <div class="diagram-paper" aria-hidden="true">
-      {Array.from({ length: strips }, (_, i) => (
-        <svg key={i} width={each} height={height} viewBox={`${i * each} 0 ${each} ${height}`}>
-          <use href={`#${mark}-track`} />
-        </svg>
+      {stripsOf(props.laid).map((part) => (
+        <Track key={part.x} {...props} onSelect={undefined} selected={undefined} part={part} />
       ))}
     </div>
   );

@@ -2,7 +2,7 @@
 // a district is one line, so another division changes a few lines only.
 import { useRef, useState } from 'preact/hooks';
 import type { SectionTag } from '../../wizards/sheet/index.ts';
-import type { JointState, LaidSection } from '../../wizards/sheet-drawing/index.ts';
+import type { Box, JointState, LaidSection } from '../../wizards/sheet-drawing/index.ts';
 import { nextTo, type Spot } from './keys.ts';
 import { linesByDistrict } from './lines.ts';
 import { hasPattern, lookOf } from './look.ts';
@@ -10,14 +10,15 @@ import { jointSaid, sectionSaid } from './said.ts';
 import type { DiagramProps, Selected, Shown } from './shown.ts';
 
 interface TrackProps extends DiagramProps, Shown {
-  /** By which the same drawing is shown once more. */
-  readonly mark: string;
+  /** For paper: a part of it only. */
+  readonly part?: Box;
 }
 
 const keyOf = (kind: Selected['kind'], id: string): string => `${kind} ${id}`;
 
 export function Track(props: TrackProps) {
-  const { laid, dressed, say, selected, onSelect, mark } = props;
+  const { laid, dressed, say, selected, onSelect } = props;
+  const { x: left, y: top, width, height } = props.part ?? { x: 0, y: 0, ...laid };
   const drawing = useRef<SVGSVGElement>(null);
   const [at, setAt] = useState<string | undefined>(undefined);
   const chooses = onSelect !== undefined;
@@ -57,27 +58,25 @@ export function Track(props: TrackProps) {
   return (
     <svg
       ref={drawing}
-      width={laid.width}
-      height={laid.height}
-      viewBox={`0 0 ${laid.width} ${laid.height}`}
+      width={width}
+      height={height}
+      viewBox={`${left} ${top} ${width} ${height}`}
       role={chooses ? 'group' : 'img'}
       aria-label={say(chooses ? 'diagram-choose' : 'diagram-picture')}
       onKeyDown={chooses ? go : undefined}
     >
-      <g id={`${mark}-track`}>
-        <Lines {...props} />
-        {laid.sections.map((section) => (
-          <g key={section.id} {...handle('section', section.id)}>
-            <Section section={section} {...props} />
-          </g>
-        ))}
-        {laid.joints.map(({ id, at: { x, y }, turned }) => (
-          <g key={id} transform={`translate(${x} ${y})`} {...handle('joint', id)}>
-            <circle class="grip" r="20" />
-            <JointMark state={dressed.joints.get(id)?.state ?? 'joined'} turned={turned} />
-          </g>
-        ))}
-      </g>
+      <Lines {...props} />
+      {laid.sections.map((section) => (
+        <g key={section.id} {...handle('section', section.id)}>
+          <Section section={section} {...props} />
+        </g>
+      ))}
+      {laid.joints.map(({ id, at: { x, y }, turned }) => (
+        <g key={id} transform={`translate(${x} ${y})`} {...handle('joint', id)}>
+          <circle class="grip" r="20" />
+          <JointMark state={dressed.joints.get(id)?.state ?? 'joined'} turned={turned} />
+        </g>
+      ))}
     </svg>
   );
 }
