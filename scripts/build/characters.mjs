@@ -8,7 +8,7 @@ const asciiPrintable = Array.from({ length: 95 }, (_, i) => String.fromCodePoint
 const spaces = '\u00a0\u2009';
 
 /** In both text faces. */
-export const TEXT = `${asciiPrintable}${spaces}‘’“”–—…·•×÷±−°²³½¼¾⁄§©äöüÄÖÜßéè`;
+export const TEXT = `${asciiPrintable}${spaces}‘’“”–—…·•×÷±−°²³½¼¾⁄§©€äöüÄÖÜßéè`;
 
 /** In neither text face, so in a face of their own. Micro is the Greek letter U+03BC, ohm is the Greek letter U+03A9. */
 export const SIGNS = 'Ωμ→←↑↓↔≤≥≈≠√∞Δ′″';

@@ -19,6 +19,12 @@ const uncovered = (text: string) =>
     .filter((character) => !(ALL.has(character) || white.test(character)))
     .map((character) => `${character} U+${character.codePointAt(0)?.toString(16).toUpperCase().padStart(4, '0')}`);
 
+/** All texts in what a page fetches, however deep. */
+function textsIn(value: unknown): readonly string[] {
+  if (typeof value === 'string') return [value];
+  return typeof value === 'object' && value !== null ? Object.values(value).flatMap(textsIn) : [];
+}
+
 test('a character outside the faces is noticed, in text and in what an island is given', () => {
   const html =
     '<html><body><p>5&nbsp;Ω &micro;</p><astro-island props="{&quot;a&quot;:&quot;☃&quot;}"></astro-island></body></html>';
@@ -34,5 +40,16 @@ describe('in the built site', () => {
 
   test.each(files)('%s', (file) => {
     expect(uncovered(printed(readFileSync(join('dist', file), 'utf8')))).toEqual([]);
+  });
+
+  // The terms of the search are compared and not printed.
+  const fetched = globSync('**/*.json', { cwd: 'dist' }).filter((file) => !file.endsWith('search.json'));
+
+  test('words that an answer or a walk fetches are printed too', () => {
+    expect(fetched.length).toBeGreaterThanOrEqual(200);
+    for (const file of fetched) {
+      const words = textsIn(JSON.parse(readFileSync(join('dist', file), 'utf8')));
+      expect(uncovered(words.join('')), file).toEqual([]);
+    }
   });
 });
