@@ -49,6 +49,9 @@ function keep(room, counted) {
   writeFileSync(MEASURED, `${JSON.stringify(measured, null, 2)}\n`);
 }
 
+/** What was measured before may be a sample: a smaller share alone says nothing. */
+const leastOf = (room, now) => fewestNoticed(measured[room] ?? { noticed: 0, of: 0 }, now.of, CHANCE);
+
 /** Some changes of one room: fails when so few are noticed that the room cannot be what it was measured to be. */
 async function sample() {
   const seed = Number(values.seed ?? seedOfCommit());
@@ -57,7 +60,7 @@ async function sample() {
   const changes = await changesOf(room);
   const results = await tryChanges(room, draw(changes.tried, Number(values.drawn), seed), { whole: false });
   const now = count(results);
-  const least = fewestNoticed(measured[room] ?? { noticed: 0, of: 0 }, now.of, CHANCE);
+  const least = leastOf(room, now);
   tell(room, results, changes);
   const [low, high] = between(now).map((one) => (100 * one).toFixed(0));
   console.log(
@@ -77,15 +80,16 @@ function tell(room, results, { alike, fitNothing }) {
   writeFileSync(join(ROOT, 'reports/mutate', `${room.replaceAll('/', '-')}.json`), JSON.stringify(results, null, 1));
 }
 
-/** A whole room: fails when a smaller share is noticed than was measured before, or an entry of `alike.json` fits nothing. */
+/** A whole room: fails when fewer are noticed than fits what was measured before, or when an entry of `alike.json` fits nothing. */
 async function whole(room) {
   const changes = await changesOf(room);
   const results = await tryChanges(room, changes.tried, { whole: true });
   tell(room, results, changes);
   const now = count(results);
-  const before = measured[room] ?? { noticed: 0, of: 1 };
+  const least = leastOf(room, now);
   keep(room, now);
-  return changes.fitNothing.length === 0 && now.noticed / now.of >= before.noticed / before.of;
+  if (now.noticed < least) console.log(`at least ${least} of ${now.of} must be noticed`);
+  return changes.fitNothing.length === 0 && now.of > 0 && now.noticed >= least;
 }
 
 /** Some files of a room, to look at while tests are written. */

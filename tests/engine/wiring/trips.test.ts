@@ -167,6 +167,14 @@ describe('a breaker under its stage of 5 A and 0.1 s', () => {
     const grading = gradeBreaker({ trip: 2, seconds: 0.02 }, { trip: 5, seconds: 0.015 });
     expect(grading).toMatchObject({ finding: 'not-faster', seconds: { from: 0.005, to: 0.015 } });
   });
+
+  test('is no quicker than a stage that takes just as long', () => {
+    expect(gradeBreaker({ trip: 3, seconds: 0.02 }, { trip: 5, seconds: 0.02 }).finding).toBe('not-faster');
+  });
+
+  test('that takes just the 5 ms of the inrush does not trip on it', () => {
+    expect(gradeBreaker({ trip: 3, seconds: 0.005 }, stage).tripsOnInrush).toBe(false);
+  });
 });
 
 describe('a short behind a breaker of 3.5 A and 20 ms, under a unit of 5 A and 300 ms, with 1.5 A drawn elsewhere', () => {
@@ -194,6 +202,34 @@ describe('a short behind a breaker of 3.5 A and 20 ms, under a unit of 5 A and 3
       'is clean, and the breaker is slower than the unit: the unit opens',
       8,
       { ...row, breaker: { trip: 3.5, seconds: 0.5 }, unit: { trip: 5, seconds: 0.1 } },
+      'unit',
+      0.1,
+    ],
+    [
+      'is seen by the breaker alone, and the unit would be quicker: the breaker opens, in its own time',
+      4,
+      { breaker: { trip: 3.5, seconds: 0.5 }, unit: { trip: 6, seconds: 0.1 }, others: 1 },
+      'breaker',
+      0.5,
+    ],
+    [
+      'draws no more than each of the two carries for good: nothing opens',
+      3.5,
+      { ...row, others: 1.5 },
+      'nothing',
+      undefined,
+    ],
+    [
+      'is clean, and the unit takes just twice as long: the breaker opens',
+      8,
+      { ...row, breaker: { trip: 3.5, seconds: 0.1 }, unit: { trip: 5, seconds: 0.2 } },
+      'breaker',
+      0.1,
+    ],
+    [
+      'is clean, and the breaker takes just twice as long: the unit opens',
+      8,
+      { ...row, breaker: { trip: 3.5, seconds: 0.2 }, unit: { trip: 5, seconds: 0.1 } },
       'unit',
       0.1,
     ],
