@@ -1,6 +1,7 @@
 // The screen on which everything can be told, on a phone.
 import { expect, test } from 'vitest';
 import { open } from './browser.ts';
+import { linksIn, longOf } from './copied.ts';
 import { answer, nothingIsWarm, TELLING } from './danger.ts';
 
 const PHONE = { width: 360, height: 740 };
@@ -48,5 +49,24 @@ test('whoever has something browned is told to leave it off, before anything els
   expect(await page.locator('.telling .problem').innerText()).toMatch(
     /Leave off what is browned.*too small for its load/,
   );
+  await close();
+});
+
+test('what is tapped can be passed on before anything is asked: its link goes on with it', async () => {
+  const { page, context, problems, close } = await open('en/put-it-right/trips-with-traffic/', PHONE);
+  await context.grantPermissions(['clipboard-read', 'clipboard-write']);
+  await nothingIsWarm(page);
+  await page.locator('textarea').fill(FOUR_LINES);
+  await page.locator('.heard .chip').first().click();
+  await page.getByRole('button', { name: 'Copy as text' }).click();
+  await page.getByText('Copied').waitFor();
+  const card = await page.evaluate(() => navigator.clipboard.readText());
+  expect(card).toMatch(/^Told: .+: .+$/m);
+  const link = longOf(linksIn(card).at(-1) ?? '');
+  await page.goto(link);
+  await nothingIsWarm(page);
+  await page.locator('.said .known').waitFor({ state: 'attached' });
+  expect(await page.locator('.telling').count()).toBe(0);
+  expect(await problems()).toEqual([]);
   await close();
 });

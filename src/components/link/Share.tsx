@@ -24,19 +24,24 @@ interface Props {
   readonly stepped?: boolean;
   /** What else can be done with it. */
   readonly more?: ComponentChildren;
+  /** What the link says, where the address of the page does not say it yet; the notebook keeps addresses of pages, so it is not offered then. */
+  readonly ahead?: string;
 }
 
-export function Share({ text, told, say, made, stepped = false, more }: Props) {
+export function Share({ text, told, say, made, stepped = false, more, ahead }: Props) {
   const [status, setStatus] = useState('');
   // What was copied was the page as it stood then.
-  const here = location.search;
+  const here = ahead ?? location.search;
   useEffect(() => setStatus(''), [here]);
   const [shown, setShown] = useState(false);
   const [wanted, setWanted] = useState(false);
   const code = useLoaded(wanted ? loadCode : undefined);
   const [printing, setPrinting] = useState(false);
   // Whoever gets it sees the units that are seen here.
-  const search = (): string => withUnits(made === undefined ? location.search : withMade(location.search, made));
+  const search = (): string => {
+    const said = ahead ?? location.search;
+    return withUnits(made === undefined ? said : withMade(said, made));
+  };
   const long = (): string => location.origin + location.pathname + search() + location.hash;
   const copy = (write: () => string | Promise<string>): void => {
     const copied = async (): Promise<void> => navigator.clipboard.writeText(await write());
@@ -103,7 +108,7 @@ export function Share({ text, told, say, made, stepped = false, more }: Props) {
         <button type="button" onClick={print}>
           {say('print')}
         </button>
-        <Keep say={say} />
+        {ahead === undefined && <Keep say={say} />}
         {more}
         <span role="status">{status}</span>
         {code.failed && shown && <Missing say={say} again={code.again} />}

@@ -1,5 +1,5 @@
 // What a person knows already, told at once: their own words are heard for what they could mean, chips are tapped, and one tap passes it over.
-import type { ComponentChildren } from 'preact';
+import { type ComponentChildren, Fragment } from 'preact';
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { HeardOf } from '../../wizards/hearing/index.ts';
 import type { ChipGroup } from '../../wizards/put-it-right/index.ts';
@@ -19,9 +19,11 @@ interface Props extends Pick<PartProps, 'say' | 'home'> {
   readonly seen: Readonly<Record<string, string>>;
   readonly checks: WalkWords['checks'];
   readonly onTold: (seen: Readonly<Record<string, string>>) => void;
+  /** What passes on what is told so far, tapped just now or before. */
+  readonly passOn: (seen: Readonly<Record<string, string>>) => ComponentChildren;
 }
 
-export function Telling({ seen, checks, say, home, onTold }: Props) {
+export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
   const [told, setTold] = useState(seen);
   const [text, setText] = useState('');
   const listener = useListener(home, text !== '');
@@ -33,37 +35,40 @@ export function Telling({ seen, checks, say, home, onTold }: Props) {
   const news = Object.keys(told).length - Object.keys(seen).length;
   const chips = { told, checks, say, toggle };
   return (
-    <form
-      class="part telling"
-      onSubmit={(event) => {
-        event.preventDefault();
-        onTold(told);
-      }}
-    >
-      <h1 tabIndex={-1}>{say('walk-tell-title')}</h1>
-      {wasHot(seen) && <p class="problem">{say('walk-leave-off-hot')}</p>}
-      <label class="field own-words">
-        <b>{say('walk-tell-own-words')}</b>
-        <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
-        <small>{say('walk-tell-stays-here')}</small>
-      </label>
-      <Heard heard={heard} {...chips} home={home} />
-      {listener !== undefined && (
-        <p role="status" class="small">
-          {listener.isUnheard(text, heard) && say('walk-tell-nothing-heard')}
-        </p>
-      )}
-      <div class="chip-groups">
-        {CHIP_GROUPS.map((group) => (
-          <Group key={group} group={group} {...chips} />
-        ))}
-      </div>
-      <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
-        <button class="button" type="submit">
-          {say(goOn(news, seen, text), { n: news })}
-        </button>
-      </div>
-    </form>
+    <Fragment>
+      <form
+        class="part telling"
+        onSubmit={(event) => {
+          event.preventDefault();
+          onTold(told);
+        }}
+      >
+        <h1 tabIndex={-1}>{say('walk-tell-title')}</h1>
+        {wasHot(seen) && <p class="problem">{say('walk-leave-off-hot')}</p>}
+        <label class="field own-words">
+          <b>{say('walk-tell-own-words')}</b>
+          <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+          <small>{say('walk-tell-stays-here')}</small>
+        </label>
+        <Heard heard={heard} {...chips} home={home} />
+        {listener !== undefined && (
+          <p role="status" class="small">
+            {listener.isUnheard(text, heard) && say('walk-tell-nothing-heard')}
+          </p>
+        )}
+        <div class="chip-groups">
+          {CHIP_GROUPS.map((group) => (
+            <Group key={group} group={group} {...chips} />
+          ))}
+        </div>
+        <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
+          <button class="button" type="submit">
+            {say(goOn(news, seen, text), { n: news })}
+          </button>
+        </div>
+      </form>
+      {Object.keys(told).length > 0 && passOn(told)}
+    </Fragment>
   );
 }
 

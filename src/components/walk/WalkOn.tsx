@@ -19,7 +19,7 @@ import {
   walkAddress,
   withoutMending,
 } from '../../wizards/put-it-right/index.ts';
-import { MadeThen } from '../link/index.ts';
+import { MadeThen, Share } from '../link/index.ts';
 import { type Address, useHeading } from '../shared/index.ts';
 import { inMeasures, type Numbers, type Say } from '../words/index.ts';
 import { PuttingBack, Waiting } from './Afterwards.tsx';
@@ -245,6 +245,26 @@ function Troubles({ leftOut, say }: { readonly leftOut: readonly LeftOut[]; read
   );
 }
 
+interface PassOnProps extends Omit<CardProps, 'left'> {
+  readonly told: Told;
+}
+
+/** The card of what is told so far, before anything was asked: its link goes on from there. */
+function PassOn(props: PassOnProps) {
+  const ahead = walkAddress(props.told);
+  const card = cardLines({ ...props, left: [] }, location.origin.length + location.pathname.length + ahead.length);
+  return (
+    <section class="part">
+      <div class="on-paper">
+        {card.map((line) => (
+          <p key={line}>{line}</p>
+        ))}
+      </div>
+      <Share text={() => card.join('\n')} told={() => card} say={props.say} made={undefined} ahead={ahead} />
+    </section>
+  );
+}
+
 interface NowProps extends BesideProps {
   readonly see: (check: string, option: string) => void;
 }
@@ -273,6 +293,7 @@ function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: N
           seen={told.seen}
           checks={checks}
           onTold={(seen) => go(ended({ ...told, seen, toldFirst: true }, complaint))}
+          passOn={(seen) => <PassOn {...parts} {...{ complaint, checks }} told={{ ...told, seen, toldFirst: true }} />}
         />
       );
     case 'equipping':
