@@ -43,6 +43,9 @@ const texts = {
   priority: 2,
 };
 
+/** The charts and what passes on where one is in them: what asks questions needs both, and two files weigh more than one. */
+const charts = { name: 'charts', test: /node_modules.xstate|src.components.link.(Share|Keep|MadeThen)\.tsx/ };
+
 export default defineConfig({
   output: 'static',
   // Where the site is: only then it has canonical links, a map, a feed and pictures for whoever shares it.
@@ -55,7 +58,7 @@ export default defineConfig({
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: {
       client: {
-        build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts] } } } },
+        build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts] } } } },
       },
     },
     define: {

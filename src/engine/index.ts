@@ -143,6 +143,10 @@ export {
   wayOf,
 } from './drive/index.ts';
 
+// plan: fuses, what is always on, wire that is stripped.
+export type { Fuse } from './plan/index.ts';
+export { fuseFor, isLongBus, leadAmps, metersShow, STRIPPED, withFixedDraw } from './plan/index.ts';
+
 // power: what is drawn and what is given.
 export type {
   Arrangement,

@@ -6,6 +6,7 @@ export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
   | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'sheet-parts' | 'diagram' | 'division')
+  | ('plan' | 'first-power-up')
   | (
       | 'asking'
       | 'units'
@@ -53,6 +54,12 @@ export const WALK_FIRST_ROOMS = ['asking', 'walk-first', 'units'] as const satis
 
 /** What it says on top of that. */
 export const WALK_ROOMS = ['walk', 'causes', 'pictures', 'share'] as const satisfies readonly Room[];
+
+/** What the plan of a sheet says. */
+export const PLAN_ROOMS = ['plan', 'diagram', 'units', 'asking'] as const satisfies readonly Room[];
+
+/** What the walk through its tests says. */
+export const POWER_UP_ROOMS = ['first-power-up', 'units', 'asking'] as const satisfies readonly Room[];
 
 /** What a computed question says. */
 export const CHECK_ROOMS = ['check-yourself', 'units'] as const satisfies readonly Room[];

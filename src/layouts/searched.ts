@@ -26,6 +26,7 @@ async function phrasesFor(language: Language) {
 export async function searchedFor(language: Language): Promise<Searched[]> {
   const phrases = await phrasesFor(language);
   const say = await wordsFor(language, 'work-it-out', 'sheet', 'cautions', 'glossary', 'sources', 'privacy');
+  const ofSheets = await wordsFor(language, 'plan', 'first-power-up');
   const complaints = await complaintsFor(language);
   const saidOf = (entry: (typeof complaints)[number]): string[] => [
     ...entry.data.says,
@@ -44,6 +45,16 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     lead: say(`${id}-lead`),
     says: phrases('wizards', id),
   }));
+  const fromASheet: Searched[] = [
+    { path: 'plan/', kind: 'wizard', title: ofSheets('plan-title'), lead: ofSheets('plan-lead'), says: [] },
+    {
+      path: 'work-it-out/first-power-up/',
+      kind: 'wizard',
+      title: ofSheets('power-up-title'),
+      lead: ofSheets('power-up-lead'),
+      says: [],
+    },
+  ];
   const troubles: Searched[] = complaints
     .filter(({ id }) => !Object.hasOwn(ENDS_AT_ONCE, nameOf(id)))
     .map((entry) => ({
@@ -95,7 +106,7 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
   const units = await wordsOf(language, ['units']);
   const metric = new Numbers(localeOf(language), 'metric', units);
   const feet = new Numbers(localeOf(language), 'feet-and-gauge', units);
-  return [...wizards, ...troubles, ...fixes, ...lessons, ...terms, ...sources, ...lists].map((page) => {
+  return [...wizards, ...fromASheet, ...troubles, ...fixes, ...lessons, ...terms, ...sources, ...lists].map((page) => {
     const lead = withNumbers(page.lead, metric, feet);
     const [inMetric, inFeet] = [inMeasures(lead, metric), inMeasures(lead, feet)];
     return { ...page, lead: inMetric, ...(inFeet === inMetric ? {} : { inFeet }) };

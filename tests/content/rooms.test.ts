@@ -9,6 +9,8 @@ import {
   ANSWER_ROOMS,
   CHECK_ASKING,
   CHECK_ROOMS,
+  PLAN_ROOMS,
+  POWER_UP_ROOMS,
   QUESTION_ROOMS,
   SHEET_ROOMS,
   WALK_FIRST_ROOMS,
@@ -68,6 +70,12 @@ const READERS: readonly Reader[] = [
     single: CHECK_ASKING,
   },
   { name: 'where to divide', files: drawnBy('components/division/index.ts'), rooms: ['diagram', 'division', 'units'] },
+  { name: 'the plan', files: drawnBy('components/plan/index.ts'), rooms: PLAN_ROOMS },
+  {
+    name: 'the walk through its tests',
+    files: drawnBy('components/first-power-up/index.ts'),
+    rooms: POWER_UP_ROOMS,
+  },
   { name: 'the case notebook', files: drawnBy('components/notebook/index.ts'), rooms: ['notebook'] },
   {
     name: 'the layout sheet',

@@ -170,13 +170,14 @@ function mostShare(fleet: Fleet, able: Capacity): number {
   return most / SHARE_STEPS;
 }
 
-/** The worst verdict, and among alike ones the largest chance of passing the usable current. */
+/** The worst verdict, and among alike ones the largest chance of passing the usable current; where nothing runs nothing is near its limit. */
 function worstOf(findings: readonly DistrictFinding[]): number {
-  let worst = 0;
-  for (const [at, { judgement }] of findings.entries()) {
+  let worst = findings.findIndex(({ share }) => share > 0);
+  for (const [at, { share, judgement }] of findings.entries()) {
     const other = findings[worst]?.judgement ?? judgement;
     const worse = !atLeast(judgement.verdict, other.verdict);
-    if (worse || (judgement.verdict === other.verdict && judgement.aboveUsable > other.aboveUsable)) worst = at;
+    const nearer = worse || (judgement.verdict === other.verdict && judgement.aboveUsable > other.aboveUsable);
+    if (share > 0 && nearer) worst = at;
   }
   return worst;
 }

@@ -1,5 +1,5 @@
 // What this room lets out.
-export type { PowerAct } from './acts.ts';
+export type { Act, PowerAct } from './acts.ts';
 export { ACTS, HAND_ACTS } from './acts.ts';
 export type { Rank } from './dangers.ts';
 export { ALL_OUTDOORS, dangersOf, dangersOutdoors, hasPowerOn, RANKS, rankOf } from './dangers.ts';

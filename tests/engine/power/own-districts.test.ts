@@ -45,6 +45,14 @@ describe('A divided layout', () => {
     expect(of(most + 0.1)?.judgement.verdict).toBe('short');
   });
 
+  test('a district without traffic is never the one that is nearest to its limit', () => {
+    for (const amps of [4, 0.3]) {
+      const layout = dividedLayout(fleetOf(4, 2, 0.4), [district(0, 4, 3), district(1, amps, 3)]);
+      expect(layout.districts[0]?.judgement.verdict).toBe('ample');
+      expect(layout.worst).toBe(1);
+    }
+  });
+
   test('two districts are alike where nothing that is told of them differs', () => {
     const { districts } = dividedLayout(fleetOf(8, 8, 0.4), [
       ...[district(1, 4, 3), district(1, 4, 3), district(2, 4, 3)],

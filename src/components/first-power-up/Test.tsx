@@ -1,0 +1,106 @@
+// One test: where, what is to be seen, how it is made, what can hurt, and an answer by one tap or by what was read.
+import { useState } from 'preact/hooks';
+import type { ReadingField } from '../../wizards/first-power-up/index.ts';
+import { CANNOT, fieldsOf, isOwnTest, optionRead } from '../../wizards/first-power-up/index.ts';
+import type { TestRow } from '../../wizards/plan/index.ts';
+import { Steps } from '../fix/index.ts';
+import { expectedSaid, optionSaid, type Told, titleSaid, whereSaid } from './said.ts';
+
+interface Props extends Told {
+  readonly row: TestRow;
+  readonly number: number;
+  readonly onSaw: (option: string, values?: Readonly<Record<string, number>>) => void;
+  /** Undefined at the first. */
+  readonly onBack: (() => void) | undefined;
+}
+
+export function Test(props: Props) {
+  const { row, number, onSaw, onBack, ...told } = props;
+  const { say, plan, tests, cautions, language, home } = told;
+  const words = tests[row.kind];
+  const how = isOwnTest(row.kind) ? [say(`power-up-how-${row.kind}`)] : (words?.how ?? []);
+  // What can hurt is read before the first hand moves.
+  const steps = how.map((act, i) => ({ do: act, cautions: i === 0 ? (words?.cautions ?? []) : [] }));
+  const at = { n: number, total: plan.tests.length, where: whereSaid(row, told) };
+  return (
+    <section class="part asked">
+      <p class="power-up-at">{say('power-up-at', at)}</p>
+      <h1 tabIndex={-1}>{titleSaid(row.kind, told)}</h1>
+      <p class="power-up-expected">{say('power-up-expected', { expected: expectedSaid(row, told) })}</p>
+      <Steps fix={{ steps }} cautions={cautions} say={say} language={language} />
+      {fieldsOf(row).length > 0 && <Readings {...told} row={row} onSaw={onSaw} />}
+      <ul class="answers">
+        {row.options.map((option) => {
+          const hint = words?.options[option]?.hint;
+          return (
+            <li key={option}>
+              <button type="button" onClick={() => onSaw(option)}>
+                <b>{optionSaid(row.kind, option, told)}</b>
+                {hint !== undefined && <small>{hint}</small>}
+              </button>
+            </li>
+          );
+        })}
+        {!row.must && (
+          <li>
+            <button class="cannot" type="button" onClick={() => onSaw(CANNOT)}>
+              {say('power-up-cannot')}
+            </button>
+          </li>
+        )}
+      </ul>
+      <p class="acts">
+        {onBack !== undefined && (
+          <button class="button quiet" type="button" onClick={onBack}>
+            {say('power-up-undo')}
+          </button>
+        )}
+        <a href={`${home}fixes/switch-off-now/`}>{say('power-up-hot')}</a>
+      </p>
+    </section>
+  );
+}
+
+/** A number as people type one, with a point or a comma. */
+function numberIn(text: string): number {
+  const plain = text.trim().replace(',', '.');
+  return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : Number.NaN;
+}
+
+function Readings({ row, onSaw, say }: Pick<Props, 'row' | 'onSaw' | 'say'>) {
+  const fields = fieldsOf(row);
+  const [typed, setTyped] = useState<Partial<Record<ReadingField, string>>>({});
+  const [wrong, setWrong] = useState(false);
+  const compare = (event: Event): void => {
+    event.preventDefault();
+    const values = Object.fromEntries(fields.map((field) => [field, numberIn(typed[field] ?? '')]));
+    const option = optionRead(row, values);
+    if (option === undefined) setWrong(true);
+    else onSaw(option, values);
+  };
+  return (
+    <form class="power-up-readings" onSubmit={compare}>
+      <p>{say('power-up-readings')}</p>
+      {fields.map((field) => (
+        <label key={field} class="field">
+          {say(`power-up-read-${field}`)}
+          <input
+            inputMode="decimal"
+            value={typed[field] ?? ''}
+            onInput={({ currentTarget: { value } }) => setTyped({ ...typed, [field]: value })}
+          />
+        </label>
+      ))}
+      {wrong && (
+        <p class="problem" role="alert">
+          {say('power-up-not-a-number')}
+        </p>
+      )}
+      <p class="acts">
+        <button class="button" type="submit">
+          {say('power-up-compare')}
+        </button>
+      </p>
+    </form>
+  );
+}

@@ -1,0 +1,74 @@
+// The two tables of a plan, each with a place for one’s own.
+import type { PartProps } from './props.ts';
+import { expectedSaid, partCount, partSize, whereSaid } from './said.ts';
+
+export function TestTable(told: PartProps) {
+  const { plan, say, home } = told;
+  return (
+    <>
+      <p>
+        {say('plan-tests-lead')} <a href={`${home}work-it-out/first-power-up/`}>{say('plan-walk-tests')}</a>
+      </p>
+      <table class="plan-tests">
+        <thead>
+          <tr>
+            <th scope="col">{say('plan-test-what')}</th>
+            <th scope="col">{say('plan-test-where')}</th>
+            <th scope="col">{say('plan-test-expected')}</th>
+            <th scope="col" class="yours">
+              {say('plan-test-yours')}
+            </th>
+            <th scope="col">{say('plan-test-unless')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.tests.map((row) => (
+            <tr key={row.id}>
+              <th scope="row">{say(`plan-test-${row.kind}`)}</th>
+              <td data-head={say('plan-test-where')}>{whereSaid(row.where, told)}</td>
+              <td data-head={say('plan-test-expected')}>{expectedSaid(row, told)}</td>
+              <td data-head={say('plan-test-yours')} class="yours" />
+              <td data-head={say('plan-test-unless')}>{say(`plan-unless-${row.kind}`)}</td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+      <p class="signed">
+        <span>{say('plan-tested-by')}</span> <span>{say('plan-tested-on')}</span>
+      </p>
+    </>
+  );
+}
+
+export function PartsTable(told: PartProps) {
+  const { plan, say } = told;
+  return (
+    <>
+      <p>
+        {say('plan-parts-lead')} {plan.power !== 'listed' && <b>{say(`plan-parts-${plan.power}`)}</b>}
+      </p>
+      <table class="plan-parts">
+        <thead>
+          <tr>
+            <th scope="col">{say('plan-part-kind')}</th>
+            <th scope="col">{say('plan-part-size')}</th>
+            <th scope="col">{say('plan-part-count')}</th>
+            <th scope="col">{say('plan-part-for')}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {plan.parts.map((part) => (
+            <tr key={`${part.id} ${part.of ?? ''} ${part.area ?? ''}`}>
+              <th scope="row">{say(`plan-get-${part.id}`)}</th>
+              <td data-head={say('plan-part-size')}>{partSize(part, told)}</td>
+              <td data-head={say('plan-part-count')}>{partCount(part, told)}</td>
+              <td data-head={say('plan-part-for')}>
+                {part.of === undefined ? '' : say('plan-where-district', { district: part.of })}
+              </td>
+            </tr>
+          ))}
+        </tbody>
+      </table>
+    </>
+  );
+}

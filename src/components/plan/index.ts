@@ -1,0 +1,3 @@
+// What this room lets out.
+export { default } from './Plan.tsx';
+export { planFor } from './plan-for.ts';

@@ -1,0 +1,4 @@
+// What the page needs once somebody is there to look at a plan.
+export { openSheet } from '../kept-sheets/index.ts';
+export { planFor } from './plan-for.ts';
+export { WholePlan } from './WholePlan.tsx';

@@ -1,0 +1,339 @@
+// The plan in sentences: for the page, for paper, and for the tables that are saved.
+import type { Span } from '../../engine/index.ts';
+import { STRIPPED, toThousandths } from '../../engine/index.ts';
+import type {
+  Part,
+  Plan,
+  PlanGap,
+  PlanStep,
+  Reading,
+  TestRow,
+  TrackProblem,
+  Unread,
+  Where,
+} from '../../wizards/plan/index.ts';
+import type { StepWords } from '../words/index.ts';
+import { joined, listed } from '../words/index.ts';
+import type { PartProps } from './props.ts';
+
+type Told = Omit<PartProps, 'plan' | 'cautions'>;
+
+export const gapSaid = ({ number, from, to }: PlanGap, { say, names }: Told): string =>
+  say('plan-gap', { n: number, from: names.section(from.id), to: names.section(to.id) });
+
+export function gapWhy({ why, districts: [near = '', far = ''] }: PlanGap, { say }: Told): string {
+  if (why !== 'district') return say(`plan-gap-${why}`);
+  return near === far ? say('plan-gap-inside', { near }) : say('plan-gap-district', { near, far });
+}
+
+export const gapWork = ({ railsToCut, joint: { cut } }: PlanGap, { say }: Told): string =>
+  cut === 'unknown' ? say('plan-gap-cut-unknown') : say(`plan-gap-cut-${railsToCut}`);
+
+export const unreadSaid = ({ of, id, parts }: Unread, { say, names, language }: Told): string =>
+  say('plan-unread', {
+    name: of === 'stage' ? names.stage(id) : names.supply(id),
+    parts: listed(
+      parts.map((part) => say(`plan-unread-${part}`)),
+      language,
+    ),
+  });
+
+export function problemSaid(problem: TrackProblem, { say, names, language }: Told): string {
+  const sections = (ids: readonly string[]): string => listed(ids.map(names.section), language);
+  switch (problem.kind) {
+    case 'no-sections':
+    case 'no-stages':
+      return say(`plan-stop-${problem.kind}`);
+    case 'too-many-districts':
+      return say('plan-stop-too-many-districts', { most: problem.most });
+    case 'stage-twice':
+    case 'stage-missing':
+      return say(`plan-stop-${problem.kind}`, { district: problem.district, stage: names.stage(problem.stage) });
+    case 'left-out':
+    case 'in-two':
+    case 'not-there':
+      return say(`plan-stop-${problem.kind}`, { sections: sections(problem.sections) });
+    case 'in-pieces':
+      return say('plan-in-pieces', { district: problem.district, sections: sections(problem.sections) });
+    case 'cannot-gap': {
+      const [from, to] = problem.sections;
+      return say('plan-stop-cannot-gap', { from: names.section(from), to: names.section(to) });
+    }
+  }
+}
+
+/** What stands on a supply, as one reads it. */
+export function supplySaid(id: string, { sheet }: Plan, { say, numbers, names }: Told): string {
+  const { kind, volts, amps } = sheet.supplies.find((one) => one.id === id) ?? {};
+  if (kind === undefined || volts === undefined || amps === undefined) return names.supply(id);
+  return say('plan-supply-label', {
+    name: names.supply(id),
+    volts: numbers.volts(volts),
+    kind: say(`plan-${kind}`),
+    amps: numbers.amps(amps),
+  });
+}
+
+/** What helps, in one sentence with its figures. */
+export function remedySaid({ judged: { remedy, advice, findings, units }, sheet }: Plan, told: Told): string {
+  const { say, numbers, language } = told;
+  const letter = (at: number): string => units[at]?.district ?? '';
+  switch (advice?.kind) {
+    case remedy: {
+      if (advice.kind === 'share-out') {
+        const shares = advice.ofTen.map((ofTen, at) => `${letter(at)} ${numbers.plain(ofTen, 1)}`);
+        return say('plan-remedy-share-out', { shares: listed(shares, language) });
+      }
+      if (advice.kind === 'larger-supply')
+        return say('plan-remedy-larger-supply', {
+          district: letter(advice.district),
+          amps: numbers.amps(advice.amps, 'at-least'),
+        });
+      if (advice.kind === 'divide') return say('plan-remedy-divide', { district: letter(advice.district) });
+      if (advice.kind === 'another') return say('plan-remedy-another', { n: advice.districts });
+      if (advice.kind === 'fewer-moving')
+        return advice.moving === undefined
+          ? say('plan-remedy-fewer-moving-none')
+          : say('plan-remedy-fewer-moving', { n: advice.moving });
+      return say(`plan-remedy-${remedy}`);
+    }
+    default:
+      return say(`plan-remedy-${remedy}`, {
+        units: sheet.districts?.length ?? Math.max(1, findings.length),
+        supplies: sheet.supplies.length,
+      });
+  }
+}
+
+/** Volts on the rails of a unit with nothing on them. */
+export function railsSaid({ from, to }: Span, { say, numbers }: Told): string {
+  const [low, high] = [numbers.volts(from), numbers.volts(to)];
+  return say(low === high ? 'plan-rails-one' : 'plan-rails', { from: low, to: high });
+}
+
+/** A step as fixes have them, with the dangers of what the hand does in it. */
+export function stepSaid(step: PlanStep, plan: Plan, told: Told): StepWords {
+  const { say, home, pages, dangers } = told;
+  const more = moreOf(step, plan, told).join(' ');
+  return {
+    do: say(`plan-step-${step.id}`),
+    cautions: dangers[step.id] ?? [],
+    ...(more === '' ? {} : { more }),
+    ...(step.job === undefined ? {} : { job: { title: pages[step.job] ?? '', href: `${home}fixes/${step.job}/` } }),
+  };
+}
+
+type MoreOf = (plan: Plan, told: Told) => readonly string[];
+
+/** What a step says of this layout. */
+const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
+  'read-labels': ({ unread }, told) =>
+    unread.length === 0
+      ? []
+      : [told.say('plan-more-unread', { list: unread.map((one) => unreadSaid(one, told)).join('; ') })],
+  'list-paths': ({ track: { gaps } }, told) => [
+    told.say('plan-more-paths', { n: gaps.length, list: gaps.map((gap) => gapSaid(gap, told)).join('; ') }),
+  ],
+  'cut-gaps': ({ track: { gaps } }, told) =>
+    inList(
+      gaps
+        .filter(({ railsToCut, why }) => railsToCut > 0 && why !== 'programming')
+        .map((gap) => `${gapSaid(gap, told)} (${gapWork(gap, told)})`),
+      told,
+    ),
+  'program-apart': ({ sheet }, told) =>
+    inList(
+      sheet.sections.filter(({ tags }) => tags?.includes('programming')).map(({ id }) => told.names.section(id)),
+      told,
+    ),
+  'lay-bus': (plan, told) => inList(wireLines(plan, told), told),
+  'twist-bus': ({ wires }, told) => [
+    ...inList(
+      wires.filter(({ long }) => long).map(({ district }) => told.say('plan-where-district', { district })),
+      told,
+    ),
+    told.say('plan-more-filter'),
+  ],
+  'feed-gaps': (_, told) => [stripSaid(told)],
+  'accessory-bus': (_, { say }) => [say('plan-more-accessory')],
+  breakers: (plan, told) =>
+    inList(
+      breakerLines(plan, told, ({ breakers }) => breakers > 0),
+      told,
+    ),
+  'reversing-device': ({ sheet }, { say, names, language }) => [
+    say('plan-more-loop', {
+      list: listed(
+        sheet.sections.filter(({ tags }) => tags?.includes('reversing')).map(({ id }) => names.section(id)),
+        language,
+      ),
+    }),
+  ],
+  'common-wire': ({ sheet, track }, told) =>
+    (['joined', 'isolated', undefined] as const).flatMap((common) => {
+      const used = track.districts.map(({ stage }) => stage.id);
+      const stages = sheet.stages.filter((stage) => stage.common === common && used.includes(stage.id));
+      if (stages.length === 0) return [];
+      const list = joined(
+        stages.map(({ id }) => told.names.stage(id)),
+        told.language,
+      );
+      return [told.say(`plan-more-common-${common ?? 'unknown'}`, { list })];
+    }),
+  'earth-pins': ({ sheet }, { say, names, language }) =>
+    ([true, undefined] as const).flatMap((earthed) => {
+      const supplies = sheet.supplies.filter((one) => one.earthed === earthed).map(({ id }) => names.supply(id));
+      const list = joined(supplies, language);
+      if (supplies.length === 0) return [];
+      return [earthed === true ? say('plan-more-earthed', { list }) : say('plan-more-earth-unknown', { list })];
+    }),
+  'main-switch': (_, { say }) => [say('plan-more-electrician')],
+  'place-supplies': (plan, told) =>
+    inList(
+      plan.judged.units.map(({ stage, supply }) =>
+        told.say('plan-unit', { name: told.names.stage(stage.id), supply: supplySaid(supply.id, plan, told) }),
+      ),
+      told,
+    ),
+  'set-units': ({ judged }, told) => {
+    const { say, names, numbers, language } = told;
+    const units = judged.units.map(({ stage, trip, idle }) => {
+      const set = [say('plan-trips', { amps: numbers.amps(trip.trip) }), railsSaid(idle, told)];
+      return say('plan-unit', { name: names.stage(stage.id), supply: listed(set, language) });
+    });
+    return inList(units, told);
+  },
+  'prove-volts': ({ tests }, { say, numbers }) =>
+    tests
+      .flatMap(({ readings }) => readings.filter(({ what }) => what === 'step'))
+      .slice(0, 1)
+      .map(({ to }) => say('plan-more-step', { volts: numbers.volts(to) })),
+};
+
+const moreOf = (step: PlanStep, plan: Plan, told: Told): readonly string[] => MORE[step.id]?.(plan, told) ?? [];
+
+const inList = (things: readonly string[], { say }: Told): string[] =>
+  things.length === 0 ? [] : [say('plan-more-list', { list: things.join('; ') })];
+
+export const stripSaid = ({ say, numbers }: Told): string =>
+  say('plan-strip', { clamp: numbers.thin(STRIPPED.clamp), rail: numbers.thin(STRIPPED.rail) });
+
+export function wireLines({ wires }: Plan, { say, numbers, language }: Told): string[] {
+  return wires.map(({ district, bus, reach, feeders, feeder, apart, assumed, long }) => {
+    if (bus === undefined) return say('plan-wire-none', { district });
+    const row = say('plan-wire-row', {
+      district,
+      size: numbers.wire(bus.area, 'at-least'),
+      reach: numbers.metres(reach),
+      n: feeders,
+      feeder: numbers.wire(feeder.area, 'at-least'),
+    });
+    const notes = [
+      ...(apart === undefined ? [] : [say('plan-wire-apart', { apart: numbers.metres(apart, 'at-most') })]),
+      ...(long ? [say('plan-wire-long')] : []),
+      ...(assumed ? [say('plan-wire-assumed')] : []),
+    ];
+    return [row, ...(notes.length === 0 ? [] : [`(${listed(notes, language)})`])].join(' ');
+  });
+}
+
+export function breakerLines(
+  { subDistricts }: Plan,
+  { say, numbers }: Told,
+  wanted: (one: Plan['subDistricts'][number]) => boolean,
+): string[] {
+  return subDistricts.filter(wanted).map(({ district, tripAtMost, seconds }) =>
+    tripAtMost === undefined
+      ? say('plan-one-short-unread', { district })
+      : say('plan-one-short-row', {
+          district,
+          amps: numbers.amps(tripAtMost, 'at-most'),
+          from: numbers.plain(toThousandths(seconds.from), 0),
+          to: numbers.plain(toThousandths(seconds.to), 0),
+        }),
+  );
+}
+
+export function whereSaid(where: Where, { say, names }: Told): string {
+  switch (where.kind) {
+    case 'gap':
+      return say('plan-where-gap', { n: where.gap });
+    case 'district':
+      return say('plan-where-district', { district: where.district });
+    case 'section':
+      return names.section(where.section);
+    case 'all':
+      return say('plan-where-all');
+  }
+}
+
+export function readingSaid({ what, unit, from, to }: Reading, { say, numbers }: Told): string {
+  const written = (value: number): string => {
+    if (unit === 'share') return numbers.share(value);
+    return unit === 'V' ? numbers.volts(value) : numbers.amps(value);
+  };
+  return say(`plan-reading-${what}`, { from: written(from), to: written(to) });
+}
+
+/** What is to be seen, with this layout’s figures. */
+export const expectedSaid = ({ kind, readings }: TestRow, told: Told): string =>
+  listed([told.say(`plan-expect-${kind}`), ...readings.map((one) => readingSaid(one, told))], told.language);
+
+export function partSize({ id, area, amps, volts, ohms, watts, current, plug }: Part, { say, numbers }: Told): string {
+  const kind = current === undefined ? '' : say(`plan-${current}`);
+  const poles = plug === undefined ? say('plan-plug-none') : say(`plan-plug-${plug}`);
+  const [amperes, rail] = [numbers.amps(amps ?? 0), numbers.volts(volts ?? 0)];
+  switch (id) {
+    case 'unit':
+    case 'booster':
+      return say('plan-size-input', { amps: amperes, volts: rail, kind, plug: poles });
+    case 'supply':
+      return say('plan-size-supply', { amps: amperes, volts: rail, kind, plug: poles });
+    case 'breaker':
+      return say('plan-size-breaker', { amps: numbers.amps(amps ?? 0, 'at-most') });
+    case 'test-lamp':
+      return say('plan-size-lamp');
+    case 'test-resistor':
+      return say('plan-size-resistor', { ohms: numbers.ohms(ohms ?? 0), watts: numbers.watts(watts ?? 0) });
+    case 'fuse':
+      return say('plan-size-amps', { amps: numbers.ampsExactly(amps ?? 0) });
+    default:
+      return area === undefined ? '' : numbers.wire(area, 'at-least');
+  }
+}
+
+export const partCount = ({ count, measure }: Part, { say, numbers }: Told): string =>
+  measure === 'pieces'
+    ? numbers.plain(count, 0)
+    : say('plan-metres-of-pair', { metres: numbers.metres(count, 'at-least') });
+
+/** Both tables with their heads, as they are saved. */
+export function partsTable(plan: Plan, told: Told): string[][] {
+  const { say } = told;
+  return [
+    [say('plan-part-kind'), say('plan-part-size'), say('plan-part-count'), say('plan-part-for')],
+    ...plan.parts.map((part) => [
+      say(`plan-get-${part.id}`),
+      partSize(part, told),
+      partCount(part, told),
+      part.of === undefined ? '' : say('plan-where-district', { district: part.of }),
+    ]),
+  ];
+}
+
+export function testTable(plan: Plan, told: Told): string[][] {
+  const { say } = told;
+  return [
+    [
+      ...[say('plan-test-what'), say('plan-test-where'), say('plan-test-expected')],
+      ...[say('plan-test-yours'), say('plan-test-unless')],
+    ],
+    ...plan.tests.map((row) => [
+      say(`plan-test-${row.kind}`),
+      whereSaid(row.where, told),
+      expectedSaid(row, told),
+      '',
+      say(`plan-unless-${row.kind}`),
+    ]),
+  ];
+}

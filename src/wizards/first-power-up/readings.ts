@@ -1,0 +1,62 @@
+// What was read on a meter, set beside what was expected: which of the row's options that is.
+import { OWN_USE_DOUBT, stepFinding } from '../../engine/index.ts';
+import type { TestRow } from '../plan/index.ts';
+
+/** What is typed in for a row, in the order in which it is read. */
+export const FIELDS = {
+  'meter-two-stages': ['rails', 'other-rails'],
+  'load-test': ['open', 'near', 'far'],
+  'meter-supply-current': ['idle', 'running'],
+} as const;
+
+type WithFields = keyof typeof FIELDS;
+export type ReadingField = (typeof FIELDS)[WithFields][number];
+
+const hasFields = (kind: string): kind is WithFields => Object.hasOwn(FIELDS, kind);
+
+/** None where nothing is measured, or nothing of this layout can be expected. */
+export const fieldsOf = ({ kind, readings }: Pick<TestRow, 'kind' | 'readings'>): readonly ReadingField[] =>
+  hasFields(kind) && readings.length > 0 ? FIELDS[kind] : [];
+
+/** The option that these readings (volts or amperes, each >= 0) come to; undefined while one is missing or can be none. */
+export function optionRead(
+  row: Pick<TestRow, 'kind' | 'readings'>,
+  values: Readonly<Record<string, number>>,
+): string | undefined {
+  const fields = fieldsOf(row);
+  if (fields.length === 0) return undefined;
+  const read = fields.map((field) => values[field]);
+  if (!read.every((value) => value !== undefined && Number.isFinite(value) && value >= 0)) return undefined;
+  const of = (field: ReadingField): number => values[field] ?? 0;
+  if (row.kind === 'meter-two-stages') return voltsRead(of('rails'), of('other-rails'));
+  return row.kind === 'load-test'
+    ? lossRead(row, of('open'), of('near'), of('far'))
+    : ampsRead(row, of('idle'), of('running'));
+}
+
+/** A dead side is not alike, however close the figures. */
+function voltsRead(near: number, far: number): string | undefined {
+  if (near <= 0 || far <= 0) return undefined;
+  const step = far - near;
+  return stepFinding({ from: step, to: step }) === 'level' ? 'alike' : 'differ-idle';
+}
+
+const mostOf = ({ readings }: Pick<TestRow, 'readings'>, what: string): number =>
+  readings.find((one) => one.what === what)?.to ?? 0;
+
+function lossRead(row: Pick<TestRow, 'readings'>, open: number, near: number, far: number): string | undefined {
+  if (open <= 0) return undefined;
+  const firm = (volts: number, what: string): boolean => (open - volts) / open <= mostOf(row, what) + SAME;
+  if (!firm(near, 'lost-near')) return 'weak-everywhere';
+  return firm(far, 'lost-far') ? 'firm-everywhere' : 'weak-far';
+}
+
+function ampsRead({ readings }: Pick<TestRow, 'readings'>, idle: number, running: number): string | undefined {
+  const expected = readings.find(({ what }) => what === 'amps');
+  if (expected === undefined) return undefined;
+  if (idle > expected.from + OWN_USE_DOUBT) return 'high-idle';
+  return running <= expected.to + SAME ? 'well-below' : 'near-limit';
+}
+
+/** Shares and amperes nearer than this are one. Source: own-choice. */
+const SAME = 1e-9;

@@ -1,0 +1,82 @@
+// From a layout sheet to the whole plan: what it comes to, where to cut, what feeds what, the work in its order, the tests, the parts.
+import type { MeasureSystem } from '../../engine/index.ts';
+import type { Sheet } from '../sheet/index.ts';
+import { fleetOf } from '../sheet/index.ts';
+import type { Parts, WireLabels } from './parts.ts';
+import { breakerUnder, labelsOf, partsOf } from './parts.ts';
+import type { Power } from './power.ts';
+import { powerOf, tripOf } from './power.ts';
+import type { PlanStep } from './steps.ts';
+import { stepsOf } from './steps.ts';
+import type { TestRow } from './test-sheet.ts';
+import { testSheetOf } from './test-sheet.ts';
+import type { Track, TrackProblem } from './track.ts';
+import { trackOf } from './track.ts';
+import type { Unread } from './unread.ts';
+import { unreadIn } from './unread.ts';
+import type { DistrictWires } from './wires.ts';
+import { wiresOf } from './wires.ts';
+
+/** What only breakers give: one short does not stop everyone. No more power. */
+export interface SubDistricts {
+  readonly district: string;
+  /** What a breaker may trip at, amperes; undefined while the unit's trip current is not read. */
+  readonly tripAtMost: number | undefined;
+  /** Seconds within which it should open. */
+  readonly seconds: { readonly from: number; readonly to: number };
+  /** Breakers that the sheet has there. */
+  readonly breakers: number;
+}
+
+export interface Plan extends Parts {
+  readonly sheet: Sheet;
+  readonly track: Track;
+  /** Nothing can be planned before these are put right. */
+  readonly stops: readonly TrackProblem[];
+  readonly unread: readonly Unread[];
+  readonly power: Parts['power'];
+  readonly judged: Power;
+  readonly wires: readonly DistrictWires[];
+  readonly steps: readonly PlanStep[];
+  readonly tests: readonly TestRow[];
+  readonly labels: readonly WireLabels[];
+  readonly subDistricts: readonly SubDistricts[];
+}
+
+/** Plans a sheet; wires are told in sizes that are sold where people measure so. Never throws on a sheet that was read. */
+export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
+  const track = trackOf(sheet);
+  const stops = track.problems.filter(({ kind }) => kind !== 'in-pieces');
+  const unread = unreadIn(sheet);
+  const fleet = fleetOf(sheet);
+  const districts = stops.length > 0 ? [] : track.districts;
+  const judged = powerOf({ sheet, districts, unread, fleet });
+  const wires = districts.map((district) =>
+    wiresOf(
+      sheet,
+      district,
+      judged.units.find(({ district: letter }) => letter === district.letter),
+      track.gaps,
+      system,
+    ),
+  );
+  const built = { sheet, track, power: judged, wires };
+  const whole = stops.length === 0;
+  return {
+    ...(whole ? partsOf(built) : { parts: [], power: unread.length > 0 ? 'unread' : 'remedy-first' }),
+    ...{ sheet, track, stops, unread, judged, wires },
+    steps: whole ? stepsOf(built) : [],
+    tests: whole ? testSheetOf(built) : [],
+    labels: labelsOf(wires),
+    subDistricts: districts.map(({ letter, stage }): SubDistricts => {
+      const trip = tripOf(stage);
+      const { tripAtMost, seconds } = breakerUnder(trip ?? 0, stage.tripSeconds);
+      return {
+        district: letter,
+        tripAtMost: trip === undefined ? undefined : tripAtMost,
+        seconds,
+        breakers: stage.breakers ?? 0,
+      };
+    }),
+  };
+}

@@ -1,0 +1,233 @@
+// The test sheet: what is looked at, where, what is to be seen on this layout, and where somebody goes who sees something else. In the
+// order of the trade: isolation before any unit is joined, each unit alone before both, the harmless test before the coin, trains last.
+import { metersShow, STEP_LIMIT } from '../../engine/index.ts';
+import type { Sheet } from '../sheet/index.ts';
+import type { Power } from './power.ts';
+import type { PlanGap, Track, TrackDistrict } from './track.ts';
+import { isBoundary, runsOf } from './track.ts';
+import type { DistrictWires } from './wires.ts';
+
+/** Tests with words, pictures and dangers of their own in the walk that finds faults. */
+export const CHECKED_BY = [
+  'jumper-test',
+  'each-stage-alone',
+  'two-lamps',
+  'meter-two-stages',
+  'load-test',
+  'coin-near',
+  'coin-far',
+  'vehicle-in-far-part',
+  'short-locomotive-through-loop',
+  'programming-track',
+  'meter-supply-current',
+] as const;
+type CheckedBy = (typeof CHECKED_BY)[number];
+
+export type RowKind = 'first-look' | CheckedBy | 'crossing' | 'traffic';
+
+/** Where a row is done. */
+export type Where =
+  | { readonly kind: 'gap'; readonly gap: number }
+  | { readonly kind: 'district'; readonly district: string }
+  | { readonly kind: 'section'; readonly section: string }
+  | { readonly kind: 'all' };
+
+/** What a meter shows on this layout where all is right. Volts, amperes, or a share of the volts before. */
+export interface Reading {
+  readonly what: 'rails' | 'other-rails' | 'step' | 'lost-near' | 'lost-far' | 'amps';
+  readonly unit: 'V' | 'A' | 'share';
+  readonly from: number;
+  readonly to: number;
+}
+
+export interface TestRow {
+  /** A mark of its own on this sheet: kind and place. */
+  readonly id: string;
+  readonly kind: RowKind;
+  readonly where: Where;
+  /** What is to be seen, of the options of the kind. */
+  readonly expected: string;
+  /** Every option, what is expected first. */
+  readonly options: readonly string[];
+  readonly readings: readonly Reading[];
+  /** Whether nobody may go on without it: what it guards against harms or hides. */
+  readonly must: boolean;
+  /** A complaint of the walk, by what was seen instead. */
+  readonly leads: Readonly<Record<string, string>>;
+}
+
+interface Kind {
+  readonly expected: string;
+  /** What else may be seen, and the complaint with which the walk begins then. */
+  readonly else: Readonly<Record<string, string>>;
+  readonly must: boolean;
+}
+
+/** The options of checks are those of the fault model. */
+const KINDS: Readonly<Record<RowKind, Kind>> = {
+  'first-look': { expected: 'stops', else: { 'runs-on': 'still-runs-past-gap' }, must: false },
+  'jumper-test': {
+    expected: 'dead-with-each',
+    else: { 'alive-with-one': 'still-runs-past-gap', 'alive-without': 'still-runs-past-gap' },
+    must: true,
+  },
+  'each-stage-alone': {
+    expected: 'all-fine',
+    else: { 'one-alone-faults': 'trips-at-power-on', 'only-together': 'trips-at-power-on' },
+    must: true,
+  },
+  'two-lamps': {
+    expected: 'both-dark',
+    else: { 'both-light': 'trips-at-gap', flickers: 'trips-at-gap' },
+    must: true,
+  },
+  'meter-two-stages': {
+    expected: 'alike',
+    else: { 'differ-idle': 'jerks-at-gap', 'differ-loaded': 'jerks-at-gap' },
+    must: false,
+  },
+  'load-test': {
+    expected: 'firm-everywhere',
+    else: { 'weak-far': 'short-not-noticed', 'weak-everywhere': 'short-not-noticed' },
+    must: false,
+  },
+  'coin-near': {
+    expected: 'off-at-once',
+    else: { 'off-late': 'short-not-noticed', 'stays-on': 'short-not-noticed', 'wrong-one': 'wrong-one-trips' },
+    must: true,
+  },
+  'coin-far': { expected: 'off-at-once', else: { 'stays-on': 'short-not-noticed' }, must: true },
+  'vehicle-in-far-part': {
+    expected: 'runs-well',
+    else: {
+      dark: 'stops-at-gap',
+      'lit-but-deaf': 'ignores-commands',
+      'takes-off': 'starts-by-itself',
+      'runs-poorly': 'ignores-commands',
+    },
+    must: true,
+  },
+  'short-locomotive-through-loop': {
+    expected: 'fine',
+    else: { 'trips-entering': 'loop-trips', 'trips-leaving': 'loop-trips', 'trips-at-turnout': 'loop-trips' },
+    must: false,
+  },
+  'programming-track': {
+    expected: 'works',
+    else: {
+      'cannot-read': 'programming-fails',
+      'others-take-it': 'programming-fails',
+      'shorts-there': 'programming-fails',
+    },
+    must: false,
+  },
+  crossing: {
+    expected: 'runs-across',
+    else: { stops: 'stops-at-gap', trips: 'trips-at-gap', jerks: 'jerks-at-gap' },
+    must: true,
+  },
+  'meter-supply-current': {
+    expected: 'well-below',
+    else: { 'near-limit': 'trips-with-traffic', above: 'trips-with-traffic', 'high-idle': 'trips-with-traffic' },
+    must: false,
+  },
+  traffic: {
+    expected: 'all-well',
+    else: { trips: 'trips-with-traffic', slow: 'slow-far-away', later: 'cuts-out-after-a-while' },
+    must: true,
+  },
+};
+
+function row(kind: RowKind, where: Where, readings: readonly Reading[] = []): TestRow {
+  const { expected, else: leads, must } = KINDS[kind];
+  return {
+    id: [kind, ...idOf(where)].join('-'),
+    ...{ kind, where, expected, readings, must, leads },
+    options: [expected, ...Object.keys(leads)],
+  };
+}
+
+function idOf(where: Where): string[] {
+  switch (where.kind) {
+    case 'gap':
+      return [String(where.gap)];
+    case 'district':
+      return [where.district.toLowerCase()];
+    case 'section':
+      return [where.section];
+    case 'all':
+      return [];
+  }
+}
+
+export interface Tested {
+  readonly sheet: Sheet;
+  readonly track: Track;
+  readonly power: Power;
+  readonly wires: readonly DistrictWires[];
+}
+
+/** Every row of a sheet, in the order in which they are done. */
+export function testSheetOf(told: Tested): TestRow[] {
+  const { track, sheet } = told;
+  const boundaries = track.gaps.filter(isBoundary);
+  const atGaps = (kind: RowKind, readings: (gap: PlanGap) => readonly Reading[] = () => []): TestRow[] =>
+    boundaries.map((gap) => row(kind, { kind: 'gap', gap: gap.number }, readings(gap)));
+  const inDistricts = (
+    kind: RowKind,
+    readings: (district: TrackDistrict) => readonly Reading[] = () => [],
+    wanted: (district: TrackDistrict) => boolean = () => true,
+  ): TestRow[] =>
+    track.districts
+      .filter(wanted)
+      .map((district) => row(kind, { kind: 'district', district: district.letter }, readings(district)));
+  const isBoosted = ({ stage }: TrackDistrict): boolean => stage.kind === 'booster';
+  const loops = runsOf(sheet, 'reversing').flatMap(([first]) => first ?? []);
+  const apart = runsOf(sheet, 'programming').flatMap(([first]) => first ?? []);
+  return [
+    ...atGaps('first-look'),
+    ...atGaps('jumper-test'),
+    ...inDistricts('each-stage-alone', undefined, isBoosted),
+    ...atGaps('two-lamps'),
+    ...atGaps('meter-two-stages', (gap) => voltsAt(gap, told)),
+    ...inDistricts('load-test', (district) => loadTestIn(district, told)),
+    ...inDistricts('coin-near'),
+    ...inDistricts('coin-far'),
+    ...inDistricts('vehicle-in-far-part', undefined, isBoosted),
+    ...apart.map(({ id }) => row('programming-track', { kind: 'section', section: id })),
+    ...loops.map(({ id }) => row('short-locomotive-through-loop', { kind: 'section', section: id })),
+    ...atGaps('crossing'),
+    ...inDistricts(
+      'meter-supply-current',
+      (district) => ampsIn(district, told),
+      (district) => ampsIn(district, told).length > 0,
+    ),
+    row('traffic', { kind: 'all' }),
+  ];
+}
+
+/** Rails of both sides with nothing on them, and how far apart they may stand. */
+function voltsAt({ districts }: PlanGap, { power }: Tested): Reading[] {
+  const [near, far] = districts.map((letter) => power.units.find(({ district }) => district === letter)?.idle);
+  if (near === undefined || far === undefined) return [];
+  return [
+    { what: 'rails', unit: 'V', ...metersShow(near) },
+    { what: 'other-rails', unit: 'V', ...metersShow(far) },
+    { what: 'step', unit: 'V', from: 0, to: STEP_LIMIT },
+  ];
+}
+
+function loadTestIn({ letter }: TrackDistrict, { wires }: Tested): Reading[] {
+  const test = wires.find(({ district }) => district === letter)?.test;
+  if (test === undefined) return [];
+  return [
+    { what: 'lost-near', unit: 'share', from: 0, to: test.mayLose },
+    { what: 'lost-far', unit: 'share', from: 0, to: test.mayLose },
+  ];
+}
+
+/** In the lead of a d.c. supply while trains run. */
+function ampsIn({ letter }: Pick<TrackDistrict, 'letter'>, { power }: Tested): Reading[] {
+  const lead = power.units.find(({ district }) => district === letter)?.lead;
+  return lead === undefined ? [] : [{ what: 'amps', unit: 'A', ...lead }];
+}

@@ -1,0 +1,218 @@
+// The track of a plan: its districts in order, what keeps a plan from being one, and where both rails are gapped.
+import type { Joint, Section, SectionTag, Sheet, SheetStage } from '../sheet/index.ts';
+
+export interface TrackDistrict {
+  /** A, B, C … in the order of the sheet. */
+  readonly letter: string;
+  readonly stage: SheetStage;
+  readonly sections: readonly Section[];
+  readonly metres: number;
+  /** Of all traffic, 0 to 1. */
+  readonly share: number;
+  /** The same of ten trains under way. */
+  readonly ofTen: number;
+  /** What is always on here besides trains, coaches and accessories, amperes. */
+  readonly fixedAmps: number;
+}
+
+/** Why both rails are cut: what lies beyond turns its rails round, turns as a whole, hangs on another output, or on another unit. */
+export type GapReason = 'programming' | 'reversing' | 'turntable' | 'district';
+
+export interface PlanGap {
+  /** Counted from 1 in the order of the sheet; what wires and test sheet call it. */
+  readonly number: number;
+  readonly joint: Joint;
+  readonly from: Section;
+  readonly to: Section;
+  /** The letters of both sides; the same twice where it lies inside one district. Undefined for track of its own. */
+  readonly districts: readonly [string | undefined, string | undefined];
+  readonly why: GapReason;
+  /** Rails that are still to be cut, at the most; somebody has to look where that is not known. */
+  readonly railsToCut: 0 | 1 | 2;
+}
+
+export type TrackProblem =
+  | { readonly kind: 'no-sections' }
+  | { readonly kind: 'no-stages' }
+  | { readonly kind: 'too-many-districts'; readonly most: number }
+  | { readonly kind: 'stage-twice' | 'stage-missing'; readonly district: string; readonly stage: string }
+  /** Sections that no district has, that two have, or that the sheet does not have. */
+  | { readonly kind: 'left-out' | 'in-two' | 'not-there'; readonly sections: readonly string[] }
+  /** No track leads from one part of the district to the other: each needs feeders of its own. Nothing to stop at. */
+  | { readonly kind: 'in-pieces'; readonly district: string; readonly sections: readonly string[] }
+  /** A gap would be needed where rails cannot be cut. */
+  | { readonly kind: 'cannot-gap'; readonly joint: string; readonly sections: readonly [string, string] };
+
+export interface Track {
+  readonly districts: readonly TrackDistrict[];
+  readonly gaps: readonly PlanGap[];
+  readonly problems: readonly TrackProblem[];
+}
+
+/** As many as the engine judges. Source: own-choice. */
+const MOST_DISTRICTS = 12;
+const LETTERS = 'ABCDEFGHIJKL';
+/** Traffic is told in tenths. Source: own-choice. */
+const TEN = 10;
+
+const has = ({ tags = [] }: Section, tag: SectionTag): boolean => tags.includes(tag);
+const isApart = (section: Section): boolean => has(section, 'programming');
+
+/** Reads the track of a sheet with the division chosen in it; without one, everything is one district of the first unit. */
+export function trackOf(sheet: Sheet): Track {
+  const byId = new Map(sheet.sections.map((section) => [section.id, section]));
+  const chosen = chosenIn(sheet);
+  const problems = problemsIn(sheet, chosen, byId);
+  const districts = districtsOf(sheet, chosen, byId);
+  const letterOf = new Map(
+    districts.flatMap(({ letter, sections }) => sections.map(({ id }) => [id, letter] as const)),
+  );
+  const gaps = gapsOf(sheet, byId, letterOf);
+  return {
+    districts,
+    gaps,
+    problems: [
+      ...problems,
+      ...gaps.flatMap(({ joint, from, to, railsToCut }): TrackProblem[] =>
+        joint.gap === 'impossible' && railsToCut > 0
+          ? [{ kind: 'cannot-gap', joint: joint.id, sections: [from.id, to.id] }]
+          : [],
+      ),
+      ...districts.flatMap((district) => inPieces(district, sheet.joints)),
+    ],
+  };
+}
+
+interface Chosen {
+  readonly stage: string;
+  readonly sections: readonly string[];
+}
+
+function chosenIn({ districts, sections, stages }: Sheet): readonly Chosen[] {
+  if (districts !== undefined && districts.length > 0) return districts;
+  const [first] = stages;
+  const all = sections.filter((section) => !isApart(section)).map(({ id }) => id);
+  return first === undefined || all.length === 0 ? [] : [{ stage: first.id, sections: all }];
+}
+
+function problemsIn(
+  { sections, stages }: Sheet,
+  chosen: readonly Chosen[],
+  byId: ReadonlyMap<string, Section>,
+): TrackProblem[] {
+  if (sections.length === 0) return [{ kind: 'no-sections' }];
+  if (stages.length === 0) return [{ kind: 'no-stages' }];
+  if (chosen.length > MOST_DISTRICTS) return [{ kind: 'too-many-districts', most: MOST_DISTRICTS }];
+  const named = chosen.flatMap(({ sections: ids }) => ids);
+  const lists: readonly (readonly ['left-out' | 'in-two' | 'not-there', readonly string[]])[] = [
+    ['not-there', [...new Set(named.filter((id) => !byId.has(id)))]],
+    ['in-two', [...new Set(named.filter((id, at) => named.indexOf(id) !== at))]],
+    ['left-out', sections.filter((one) => !(isApart(one) || named.includes(one.id))).map(({ id }) => id)],
+  ];
+  return [
+    ...chosen.flatMap(({ stage }, at): TrackProblem[] => {
+      const district = LETTERS[at] ?? '';
+      if (!stages.some(({ id }) => id === stage)) return [{ kind: 'stage-missing', district, stage }];
+      return chosen.findIndex((one) => one.stage === stage) < at ? [{ kind: 'stage-twice', district, stage }] : [];
+    }),
+    ...lists.flatMap(([kind, ids]): TrackProblem[] => (ids.length > 0 ? [{ kind, sections: ids }] : [])),
+  ];
+}
+
+function districtsOf(
+  { stages }: Sheet,
+  chosen: readonly Chosen[],
+  byId: ReadonlyMap<string, Section>,
+): TrackDistrict[] {
+  const found = chosen.slice(0, MOST_DISTRICTS).flatMap(({ stage: id, sections: ids }, at) => {
+    const stage = stages.find((one) => one.id === id);
+    // What hangs on the programming output draws nothing from the unit.
+    const sections = ids.flatMap((one) => byId.get(one) ?? []).filter((one) => !isApart(one));
+    return stage === undefined || sections.length === 0 ? [] : [{ letter: LETTERS[at] ?? '', stage, sections }];
+  });
+  const sum = (sections: readonly Section[], of: (section: Section) => number): number =>
+    sections.reduce((total, section) => total + of(section), 0);
+  const all = found.flatMap(({ sections }) => sections);
+  // Nobody has told where trains run: as much as there is track.
+  const told = sum(all, ({ traffic }) => traffic) > 0;
+  const busy = ({ traffic, metres }: Section): number => (told ? traffic : metres);
+  return found.map((one) => ({
+    ...one,
+    metres: sum(one.sections, ({ metres }) => metres),
+    share: sum(one.sections, busy) / sum(all, busy),
+    ofTen: (TEN * sum(one.sections, busy)) / sum(all, busy),
+    fixedAmps: sum(one.sections, ({ fixedAmps = 0 }) => fixedAmps),
+  }));
+}
+
+function gapsOf(
+  { joints }: Sheet,
+  byId: ReadonlyMap<string, Section>,
+  letterOf: ReadonlyMap<string, string>,
+): PlanGap[] {
+  const gaps = joints.flatMap((joint) => {
+    const [from, to] = [byId.get(joint.from), byId.get(joint.to)];
+    if (from === undefined || to === undefined) return [];
+    const districts = [letterOf.get(from.id), letterOf.get(to.id)] as const;
+    const why = whyGapped(joint, from, to, districts);
+    return why === undefined ? [] : [{ joint, from, to, districts, why, railsToCut: railsLeft(joint.cut) }];
+  });
+  return gaps.map((gap, at) => ({ ...gap, number: at + 1 }));
+}
+
+/** Rails that are still to be cut: both where nobody has looked. */
+function railsLeft(cut: Joint['cut']): PlanGap['railsToCut'] {
+  if (cut === 'both') return 0;
+  return cut === 'one' ? 1 : 2;
+}
+
+function whyGapped(joint: Joint, from: Section, to: Section, [near, far]: PlanGap['districts']): GapReason | undefined {
+  const differ = (tag: SectionTag): boolean => has(from, tag) !== has(to, tag);
+  if (differ('programming')) return 'programming';
+  if (differ('reversing')) return 'reversing';
+  if (has(from, 'turntable') || has(to, 'turntable')) return 'turntable';
+  return near !== far || joint.gap === 'required' ? 'district' : undefined;
+}
+
+/** A reversing section and a bridge hang on their unit by a device of their own, so that only the rest is to be one piece. */
+function inPieces({ letter, sections }: TrackDistrict, joints: readonly Joint[]): TrackProblem[] {
+  const mine = sections.filter((section) => !(has(section, 'reversing') || has(section, 'turntable')));
+  const inside = new Set(sections.map(({ id }) => id));
+  const kept = joints.filter(({ from, to }) => inside.has(from) && inside.has(to));
+  const [first] = mine;
+  if (first === undefined) return [];
+  const reached = reachedFrom(first.id, kept);
+  const away = mine.filter(({ id }) => !reached.has(id)).map(({ id }) => id);
+  return away.length === 0 ? [] : [{ kind: 'in-pieces', district: letter, sections: away }];
+}
+
+/** Every section that these joints lead to from one. */
+function reachedFrom(start: string, joints: readonly Pick<Joint, 'from' | 'to'>[]): ReadonlySet<string> {
+  const reached = new Set([start]);
+  // A set that grows is walked to its end.
+  for (const id of reached) {
+    for (const { from, to } of joints) {
+      if (from === id) reached.add(to);
+      if (to === id) reached.add(from);
+    }
+  }
+  return reached;
+}
+
+/** Sections of a tag that lie together, each run once. */
+export function runsOf({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>, tag: SectionTag): Section[][] {
+  const tagged = sections.filter((section) => has(section, tag));
+  const ids = new Set(tagged.map(({ id }) => id));
+  const inside = joints.filter(({ from, to }) => ids.has(from) && ids.has(to));
+  const told = new Set<string>();
+  return tagged.flatMap(({ id }) => {
+    if (told.has(id)) return [];
+    const run = reachedFrom(id, inside);
+    for (const one of run) told.add(one);
+    return [tagged.filter((section) => run.has(section.id))];
+  });
+}
+
+/** Gaps at which two units meet and both ends are of one signal: what is proven there is isolation, phase and volts. */
+export const isBoundary = ({ why, districts: [near, far] }: PlanGap): boolean =>
+  why === 'district' && near !== undefined && far !== undefined && near !== far;

@@ -1,0 +1,98 @@
+// The wires of each district: the least bus and feeders that are good there, with the test that proves them.
+import type { Conductor, MeasureSystem } from '../../engine/index.ts';
+import { FEEDER_WIRE, isLongBus, middle, shortTest } from '../../engine/index.ts';
+import type { Answers } from '../planning/index.ts';
+import type { Sheet } from '../sheet/index.ts';
+import { wire } from '../wire-it/index.ts';
+import type { PlacedUnit } from './power.ts';
+import { tripOf } from './power.ts';
+import type { PlanGap, TrackDistrict } from './track.ts';
+
+export interface DistrictWires {
+  readonly district: string;
+  /** Metres of bus from the unit, in the middle, to each end, and of both halves together. */
+  readonly reach: number;
+  readonly busMetres: number;
+  /** Undefined where nothing that is sold does: the district is too long for one unit, or is to be divided. */
+  readonly bus: Conductor | undefined;
+  readonly feeder: Conductor;
+  /** Pairs of feeders: as many as the length asks for, and one on this side of each gap at the least. */
+  readonly feeders: number;
+  readonly apart: number | undefined;
+  /** Bus long enough for its signal to ring. */
+  readonly long: boolean;
+  /** What rail volts and trip current it was worked out with, volts and amperes. */
+  readonly volts: number;
+  readonly trip: number;
+  /** Nobody has read them: those that are usual for the scale. */
+  readonly assumed: boolean;
+  readonly test: LoadTestHere | undefined;
+}
+
+/** The harmless load test: how long a reading may last, and which share of the volts may be lost in it. */
+export interface LoadTestHere {
+  readonly seconds: number;
+  readonly mayLose: number;
+}
+
+const choice = (option: string) => ({ kind: 'choice', option }) as const;
+const amount = (value: number) => ({ kind: 'number', span: { from: value, to: value } }) as const;
+
+/** Longest track of one unit that wires are worked out for, metres. Source: own-choice. */
+const MOST_METRES = 100;
+
+export function wiresOf(
+  sheet: Sheet,
+  { letter, stage, metres }: TrackDistrict,
+  unit: PlacedUnit | undefined,
+  gaps: readonly PlanGap[],
+  system: MeasureSystem,
+): DistrictWires {
+  const track = Math.min(MOST_METRES, Math.max(metres, LEAST_METRES));
+  const reach = track / 2;
+  const trip = tripOf(stage);
+  const volts = unit === undefined ? undefined : middle(unit.idle);
+  const answers: Answers = {
+    scale: choice(sheet.scale),
+    'feed-by': choice('bus'),
+    'bus-length': amount(reach),
+    'bus-shape': choice('middle'),
+    'bus-way': amount(reach),
+    'track-length': amount(track),
+    ...(volts === undefined ? {} : { 'wire-volts': amount(volts) }),
+    ...(trip === undefined ? {} : { 'wire-trip': amount(trip) }),
+    ...(sheet.wiring?.railOhmsPerMetre === undefined
+      ? {}
+      : { 'rail-kind': choice('measured'), 'rail-ohms': amount(sheet.wiring.railOhmsPerMetre) }),
+  };
+  const found = wire(answers, system);
+  const [enough] = found.kind === 'not-known' ? found.enough : [];
+  const least = enough?.least;
+  const told = found.kind === 'not-known' ? found : undefined;
+  const change = least?.change;
+  const laid = change?.kind === 'rewired' ? change : undefined;
+  const atGaps = gaps.filter(({ districts }) => districts.includes(letter)).length;
+  const bus = laid?.bus;
+  return {
+    district: letter,
+    reach,
+    busMetres: track,
+    bus,
+    feeder: enough?.feeder ?? FEEDER_WIRE,
+    feeders: Math.max(laid?.feeders?.count ?? 1, atGaps, 1),
+    apart: laid?.feeders?.spacing,
+    long: isLongBus(reach),
+    volts: told?.volts ?? volts ?? 0,
+    trip: told?.trip ?? trip ?? 0,
+    assumed: volts === undefined || trip === undefined,
+    test: volts === undefined || trip === undefined ? undefined : testOf(volts, trip),
+  };
+}
+
+/** Track shorter than this is one feeder's, metres. Source: own-choice. */
+const LEAST_METRES = 0.5;
+
+function testOf(volts: number, trip: number): LoadTestHere | undefined {
+  const test = shortTest({ volts, trip });
+  return test.kind === 'none' ? undefined : { seconds: test.seconds, mayLose: test.mayLoseShare };
+}

@@ -1,0 +1,105 @@
+// The plan and the walk through its tests in words: nothing is left unsaid, on any layout; every danger stands at its step.
+import { h } from 'preact';
+import { renderToString } from 'preact-render-to-string';
+import { describe, expect, test } from 'vitest';
+import { namesIn } from '../../src/components/plan/props.ts';
+import { partsTable, testTable } from '../../src/components/plan/said.ts';
+import { WholePlan } from '../../src/components/plan/WholePlan.tsx';
+import { Numbers, sayer } from '../../src/components/words/index.ts';
+import { PLAN_ROOMS } from '../../src/layouts/rooms.ts';
+import { planOf, STEP_KINDS } from '../../src/wizards/plan/index.ts';
+import { dangersOf, rankOf } from '../../src/wizards/safety/index.ts';
+import type { Sheet } from '../../src/wizards/sheet/index.ts';
+import { DEMO_CLUB, DEMO_OVAL, SHAPES } from '../../src/wizards/sheet/index.ts';
+import { CLUB, OVAL } from '../wizards/sheets.ts';
+import { wordsOf } from './folder.ts';
+
+const WORDS: Readonly<Record<string, string>> = Object.fromEntries(
+  wordsOf('en', 'words')
+    .filter(({ id }) => PLAN_ROOMS.some((room) => room === id))
+    .flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
+);
+const CAUTIONS = Object.fromEntries(
+  wordsOf('en', 'cautions').map(({ id, data }) => [
+    id,
+    {
+      rank: rankOf(id),
+      harm: String(data['harm']),
+      do: String(data['do']),
+      line: data['line'] === undefined ? undefined : String(data['line']),
+    },
+  ]),
+);
+const DANGERS = Object.fromEntries(Object.entries(STEP_KINDS).map(([id, { acts }]) => [id, dangersOf(acts)]));
+const say = sayer(WORDS, 'en');
+const given = { language: 'en', home: '/en/', words: WORDS, cautions: CAUTIONS, pages: {}, dangers: DANGERS };
+
+const drawn = (sheet: Sheet): string =>
+  renderToString(h(WholePlan, { ...given, say, system: 'metric', plan: planOf(sheet) }));
+
+const LAYOUTS: Readonly<Record<string, Sheet>> = {
+  oval: OVAL,
+  club: CLUB,
+  'the demo of a club': DEMO_CLUB,
+  'the demo of an oval': DEMO_OVAL,
+  ...Object.fromEntries(Object.entries(SHAPES).map(([id, shape]) => [id, shape(6)])),
+  'without track': { ...OVAL, sections: [], joints: [], districts: [] },
+  'without trains': { ...OVAL, trains: [] },
+  'with one supply': { ...OVAL, supplies: OVAL.supplies.slice(0, 1) },
+  'with a section in no district': { ...OVAL, districts: OVAL.districts?.slice(0, 1) },
+  'in pieces': { ...OVAL, sections: [...OVAL.sections, { id: 'island', metres: 2, traffic: 1 }], districts: undefined },
+  'with forbidden supplies': { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) },
+  'that is lopsided': { ...OVAL, trains: [{ kind: 'older', count: 6 }] },
+  'with far too many older trains': { ...OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 },
+};
+
+describe('The plan of a layout', () => {
+  test.each(Object.entries(LAYOUTS))('%s leaves no sentence out and no hole open', (_, sheet) => {
+    const html = drawn(sheet);
+    expect(html).not.toMatch(/\[(?:plan|diagram|rank)-|\{[a-z]\w*\}|undefined|NaN/);
+    expect(html.length).toBeGreaterThan(300);
+  });
+
+  test('has every danger of a step at that step, the worst in full', () => {
+    const html = drawn(CLUB);
+    const [, work = ''] = /<section[^>]*id="plan-steps">([\s\S]*?)<\/section>/.exec(html) ?? [];
+    const items = work.split('<li').slice(1);
+    const { steps } = planOf(CLUB);
+    expect(items).toHaveLength(steps.length);
+    for (const [at, { acts, id }] of steps.entries()) {
+      for (const danger of dangersOf(acts).filter((one) => rankOf(one) !== 'damage'))
+        expect(items[at], `${id} without ${danger}`).toContain(CAUTIONS[danger]?.harm);
+    }
+  });
+
+  test('with a name that is markup shows it as it is', () => {
+    expect(drawn({ ...OVAL, name: '<img src=x onerror=alert(1)>' })).not.toContain('<img');
+  });
+});
+
+describe('Its tables', () => {
+  const plan = planOf(CLUB);
+  const told = { ...given, say, plan, names: namesIn(CLUB, say), numbers: new Numbers('en', 'metric', WORDS) };
+
+  test('have a row for each test with a place for one’s own, and what it means if not', () => {
+    const [head, ...rows] = testTable(plan, told);
+    expect(head).toHaveLength(5);
+    expect(rows).toHaveLength(plan.tests.length);
+    expect(rows.every((row) => row.length === 5 && row[3] === '' && row[4] !== '')).toBe(true);
+  });
+
+  test('have a row for each part with size and count, and name no maker', () => {
+    const [, ...rows] = partsTable(plan, told);
+    expect(rows).toHaveLength(plan.parts.length);
+    expect(rows.find(([kind]) => kind === say('plan-get-insulated-joiner'))).toEqual([
+      say('plan-get-insulated-joiner'),
+      '',
+      '9',
+      '',
+    ]);
+    expect(rows.find(([kind]) => kind === say('plan-get-breaker'))?.slice(1, 3)).toEqual([
+      'trips at 2.8\u00a0A or less',
+      '2',
+    ]);
+  });
+});

@@ -1,0 +1,153 @@
+// "It is all connected: may I switch on?" walked by somebody with a finished oval, and by somebody with a mistake in it.
+import fc from 'fast-check';
+import { describe, expect, test } from 'vitest';
+import {
+  CANNOT,
+  fieldsOf,
+  handOver,
+  optionRead,
+  replayPowerUp,
+  type Seen,
+} from '../../src/wizards/first-power-up/index.ts';
+import { planOf } from '../../src/wizards/plan/index.ts';
+import { parseWalk } from '../../src/wizards/put-it-right/address.ts';
+import { CLUB, OVAL } from './sheets.ts';
+
+const OVAL_ROWS = planOf(OVAL).tests;
+const CLUB_ROWS = planOf(CLUB).tests;
+const may = (rows: typeof OVAL_ROWS) => ({ rows, mayPower: true });
+const allWell = OVAL_ROWS.map(({ id, expected }): Seen => ({ row: id, option: expected }));
+const upTo = (id: string, option: string, rows = OVAL_ROWS): Seen[] => {
+  const at = rows.findIndex((row) => row.id === id);
+  return rows.slice(0, at + 1).map((row, place) => ({ row: row.id, option: place === at ? option : row.expected }));
+};
+
+describe('Whoever asks whether to switch on', () => {
+  test('is not let to any test while labels are unread: the plan comes first', () => {
+    expect(replayPowerUp({ rows: OVAL_ROWS, mayPower: false }, allWell)).toMatchObject({ state: 'not-yet', seen: [] });
+    expect(replayPowerUp(may([]), []).state).toBe('not-yet');
+  });
+
+  test('begins with isolation, the far part unfed', () => {
+    expect(replayPowerUp(may(OVAL_ROWS), []).row?.kind).toBe('first-look');
+  });
+
+  test('has a record that says proven when every test showed what it should', () => {
+    expect(replayPowerUp(may(OVAL_ROWS), allWell)).toMatchObject({ state: 'recorded', verdict: 'proven' });
+  });
+
+  test('has one that is open where a test was passed over: what it guards is not known', () => {
+    const at = OVAL_ROWS.findIndex(({ kind }) => kind === 'meter-two-stages');
+    const seen = allWell.map((one, place) => (place === at ? { ...one, option: CANNOT } : one));
+    expect(replayPowerUp(may(OVAL_ROWS), seen)).toMatchObject({ state: 'recorded', verdict: 'open' });
+  });
+
+  test.each(OVAL_ROWS.filter(({ must }) => must).map(({ id }) => id))('cannot pass over %s', (id) => {
+    const now = replayPowerUp(may(OVAL_ROWS), upTo(id, CANNOT));
+    expect(now).toMatchObject({ state: 'asking', row: { id } });
+  });
+
+  test('stops at the first test that shows something else, whatever was said of later ones', () => {
+    const seen = [...upTo('jumper-test-1', 'alive-with-one'), ...allWell.slice(3)];
+    expect(replayPowerUp(may(OVAL_ROWS), seen)).toMatchObject({ state: 'differs', row: { id: 'jumper-test-1' } });
+  });
+
+  test('takes the same test once more when it is put right', () => {
+    const again = upTo('jumper-test-1', 'alive-with-one').slice(0, -1);
+    expect(replayPowerUp(may(OVAL_ROWS), again)).toMatchObject({ state: 'asking', row: { id: 'jumper-test-1' } });
+  });
+
+  test('is asked for nothing that belongs to another layout', () => {
+    const strange = [{ row: 'jumper-test-9', option: 'dead-with-each' }, ...allWell];
+    expect(replayPowerUp(may(OVAL_ROWS), strange).seen).toEqual([]);
+    expect(replayPowerUp(may(OVAL_ROWS), [{ row: OVAL_ROWS[0]?.id ?? '', option: 'made-up' }]).seen).toEqual([]);
+  });
+});
+
+test('Whatever is tapped, nobody goes past a test that showed something else, and proven is only what was seen', () => {
+  const tap = fc.constantFrom(
+    ...CLUB_ROWS.flatMap(({ id, options }) => [...options, CANNOT].map((option) => ({ row: id, option }))),
+  );
+  fc.assert(
+    fc.property(fc.nat(CLUB_ROWS.length), fc.array(tap, { maxLength: 3 }), (well, then) => {
+      const seen = [...CLUB_ROWS.slice(0, well).map((row): Seen => ({ row: row.id, option: row.expected })), ...then];
+      const now = replayPowerUp(may(CLUB_ROWS), seen);
+      const others = now.seen.filter(({ row, option }) => CLUB_ROWS.find(({ id }) => id === row)?.expected !== option);
+      if (now.state === 'differs') expect(others.at(-1)).toBe(now.seen.at(-1));
+      if (now.verdict === 'proven') expect(others).toEqual([]);
+      expect(
+        others.slice(0, now.state === 'differs' ? -1 : undefined).filter(({ option }) => option !== CANNOT),
+      ).toEqual([]);
+    }),
+  );
+});
+
+describe('What differs is handed over to the walk', () => {
+  const differing = [...OVAL_ROWS, ...CLUB_ROWS].flatMap((row) =>
+    row.options.filter((option) => option !== row.expected).map((option) => [row.id, option] as const),
+  );
+
+  test.each([...new Map(differing.map((one) => [one.join(' '), one])).values()])('%s: %s', (id, option) => {
+    const rows = CLUB_ROWS.some((row) => row.id === id) ? CLUB_ROWS : OVAL_ROWS;
+    const row = rows.find((one) => one.id === id);
+    const led = handOver(rows, upTo(id, option, rows));
+    expect(led?.complaint).toBe(row?.leads[option]);
+    const { told, leftOut } = parseWalk(led?.search ?? '');
+    expect(leftOut).toEqual([]);
+    const isCheck = !['first-look', 'crossing', 'traffic'].includes(row?.kind ?? '');
+    if (isCheck) expect(told.seen[row?.kind ?? '']).toBe(option);
+  });
+
+  test('with what was seen at the same place, and not what was seen at another', () => {
+    const led = handOver(CLUB_ROWS, upTo('two-lamps-2', 'both-light', CLUB_ROWS));
+    expect(parseWalk(led?.search ?? '').told.seen).toEqual({
+      'jumper-test': 'dead-with-each',
+      'two-lamps': 'both-light',
+    });
+    const coin = handOver(CLUB_ROWS, upTo('coin-near-a', 'stays-on', CLUB_ROWS));
+    expect(parseWalk(coin?.search ?? '').told.seen).toEqual({
+      'load-test': 'firm-everywhere',
+      'coin-near': 'stays-on',
+    });
+  });
+
+  test('and never that something is safe: whether anything is hot is asked there first', () => {
+    const led = handOver(OVAL_ROWS, upTo('coin-near-a', 'stays-on'));
+    expect(led?.search).not.toMatch(/danger-now|none/);
+  });
+
+  test('nothing is handed over where all is as expected', () => {
+    expect(handOver(OVAL_ROWS, allWell)).toBeUndefined();
+  });
+});
+
+describe('What the meter shows is set beside what was expected:', () => {
+  const rowOf = (id: string) => {
+    const row = OVAL_ROWS.find((one) => one.id === id);
+    if (row === undefined) throw new Error(id);
+    return row;
+  };
+  test.each([
+    ['alike within half a volt', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 16.2 }, 'alike'],
+    ['a volt apart', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 15.6 }, 'differ-idle'],
+    ['the other side higher', 'meter-two-stages-1', { rails: 15, 'other-rails': 16 }, 'differ-idle'],
+    ['a dead side is no reading', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 0 }, undefined],
+    // The pass mark is a short of one and a half times 2.5 A: of 15 V at most a fifth is lost with 15 ohms.
+    ['firm near and far', 'load-test-a', { open: 15, near: 14.5, far: 13 }, 'firm-everywhere'],
+    ['weak far out', 'load-test-a', { open: 15, near: 14.5, far: 11 }, 'weak-far'],
+    ['weak near the unit already', 'load-test-a', { open: 15, near: 11, far: 10 }, 'weak-everywhere'],
+    ['half an ampere with nothing on the track', 'meter-supply-current-a', { idle: 0.5, running: 1 }, 'high-idle'],
+    ['as much as was expected', 'meter-supply-current-a', { idle: 0.1, running: 1.1 }, 'well-below'],
+    ['twice that', 'meter-supply-current-a', { idle: 0.1, running: 2.3 }, 'near-limit'],
+    ['a field left out', 'load-test-a', { open: 15, near: 14 }, undefined],
+    ['no number', 'load-test-a', { open: 15, near: Number.NaN, far: 14 }, undefined],
+  ])('%s', (_, id, values, option) => {
+    expect(optionRead(rowOf(id), Object.fromEntries(Object.entries(values)))).toBe(option);
+  });
+
+  test('where nothing of the layout can be expected, nothing is typed', () => {
+    expect(fieldsOf({ kind: 'load-test', readings: [] })).toEqual([]);
+    expect(fieldsOf(rowOf('two-lamps-1'))).toEqual([]);
+    expect(fieldsOf(rowOf('load-test-a'))).toEqual(['open', 'near', 'far']);
+  });
+});
