@@ -144,7 +144,6 @@ export const sheetShape = z.strictObject({
 });
 
 export type Sheet = z.infer<typeof sheetShape>;
-/** @keptFor I the drawing and the plan */
 export type Section = z.infer<typeof section>;
 export type Joint = z.infer<typeof joint>;
 export type SheetStage = z.infer<typeof stage>;
