@@ -4,8 +4,10 @@ import type { GapPlace, PlacedWay, ShareFound } from '../../../wizards/share-out
 import { LABELS_FIRST, shareOutFor } from '../../../wizards/share-out/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
-import type { Tone, WorkedOutProps } from '../frame/index.ts';
+import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, assumedLines, Surer, useReckoned } from '../frame/index.ts';
+import { headlineOf, verdictOf } from './sharing-texts.ts';
+import { WhatIf } from './WhatIf.tsx';
 
 export function ShareOutAnswer(props: WorkedOutProps) {
   const { answers, say, fixes } = props;
@@ -21,7 +23,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
       outcome={found.outcome}
       only={found.stop !== undefined}
       verdict={verdictOf(found, say)}
-      headline={say(`share-headline-${found.outcome}`, { n: best?.gaps.length ?? 0 })}
+      headline={headlineOf(found, say)}
       saidAbove={best === undefined}
       lead={best === undefined ? leadWithout(found, fix, say) : leadOf(best, props)}
       warnings={best === undefined || found.labelsRead ? [] : [say('share-labels-first')]}
@@ -33,6 +35,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
       figure={best === undefined ? undefined : <Parts {...props} way={best} found={found} />}
       others={others.length === 0 ? undefined : <Others ways={others} {...props} />}
       surer={<Surer {...props} items={props.left.map((question) => ({ question, could: could(question, say) }))} />}
+      trial={best === undefined ? undefined : <WhatIf {...props} />}
       numbers={undefined}
     />
   );
@@ -41,16 +44,6 @@ export function ShareOutAnswer(props: WorkedOutProps) {
 const LABELS: readonly QuestionId[] = ['station-label', 'booster-label', 'supply-one', 'supply-two'];
 const could = (question: QuestionId, say: Say): string =>
   say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
-
-function verdictOf({ outcome, stop, ways, labelsRead }: ShareFound, say: Say): { tone: Tone; word: string } {
-  if (stop !== undefined) return { tone: 'stop', word: say('verdict-stop') };
-  if (outcome === 'power-is-enough') return { tone: 'enough', word: say('verdict-enough') };
-  const asked = ways[0]?.asked;
-  if (asked === undefined) return { tone: 'short', word: say('verdict-short') };
-  if (!labelsRead) return { tone: 'open', word: say('verdict-unknown') };
-  const tight = asked.some(({ verdict }) => verdict === 'tight');
-  return { tone: tight ? 'tight' : 'enough', word: say(tight ? 'verdict-tight' : 'verdict-enough') };
-}
 
 const leadWithout = ({ districts, outcome }: ShareFound, fix: FixWords, say: Say): string =>
   outcome === 'more-districts' && districts !== undefined ? say('share-lead-more', { n: districts }) : fix.lead;

@@ -1,0 +1,17 @@
+// What the answer to "Where do I divide the layout?" and its trial say in a word and a headline.
+import type { ShareFound } from '../../../wizards/share-out/index.ts';
+import type { Say } from '../../words/index.ts';
+import type { Tone } from '../frame/index.ts';
+
+export const headlineOf = ({ outcome, ways: [best] }: ShareFound, say: Say): string =>
+  say(`share-headline-${outcome}`, { n: best?.gaps.length ?? 0 });
+
+export function verdictOf({ outcome, stop, ways, labelsRead }: ShareFound, say: Say): { tone: Tone; word: string } {
+  if (stop !== undefined) return { tone: 'stop', word: say('verdict-stop') };
+  if (outcome === 'power-is-enough') return { tone: 'enough', word: say('verdict-enough') };
+  const asked = ways[0]?.asked;
+  if (asked === undefined) return { tone: 'short', word: say('verdict-short') };
+  if (!labelsRead) return { tone: 'open', word: say('verdict-unknown') };
+  const tight = asked.some(({ verdict }) => verdict === 'tight');
+  return { tone: tight ? 'tight' : 'enough', word: say(tight ? 'verdict-tight' : 'verdict-enough') };
+}
