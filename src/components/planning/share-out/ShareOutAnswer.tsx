@@ -36,7 +36,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
       others={others.length === 0 ? undefined : <Others ways={others} {...props} />}
       surer={<Surer {...props} items={props.left.map((question) => ({ question, could: could(question, say) }))} />}
       trial={best === undefined ? undefined : <WhatIf {...props} />}
-      numbers={undefined}
+      numbers={best === undefined ? undefined : <Sections {...props} way={best} />}
     />
   );
 }
@@ -117,19 +117,6 @@ function Parts({ way, found, ...props }: WithWay) {
           ))}
         </tbody>
       </table>
-      <ul>
-        {way.districts.map(({ stage, sections }, at) => (
-          <li key={stage}>
-            {say('share-holds', {
-              part: unitName(at, say),
-              sections: listed(
-                sections.map((section) => say(`part-${section}`)),
-                props.language,
-              ),
-            })}
-          </li>
-        ))}
-      </ul>
       {doubtsOf(found, say).map((line) => (
         <p key={line}>{line}</p>
       ))}
@@ -137,6 +124,25 @@ function Parts({ way, found, ...props }: WithWay) {
         <Assumed {...props} assumptions={found.assumptions} />
       </ul>
     </div>
+  );
+}
+
+/** Which stretches belong to which part. */
+function Sections({ way, say, ...props }: Omit<WithWay, 'found'>) {
+  return (
+    <ul>
+      {way.districts.map(({ stage, sections }, at) => (
+        <li key={stage}>
+          {say('share-holds', {
+            part: unitName(at, say),
+            sections: listed(
+              sections.map((section) => say(`part-${section}`)),
+              props.language,
+            ),
+          })}
+        </li>
+      ))}
+    </ul>
   );
 }
 
@@ -165,11 +171,15 @@ function Others({ ways, say, numbers }: WorkedOutProps & { readonly ways: readon
     <ul>
       {ways.map((way) => (
         <li key={way.gaps.map(({ from, to }) => `${from} ${to}`).join()}>
-          {say('share-other', {
-            n: way.gaps.length,
-            shares: way.asked.map(({ share }) => numbers.share(share)).join(' / '),
-          })}
-          <Gaps way={way} say={say} />
+          <details>
+            <summary>
+              {say('share-other', {
+                n: way.gaps.length,
+                shares: way.asked.map(({ share }) => numbers.share(share)).join(' / '),
+              })}
+            </summary>
+            <Gaps way={way} say={say} />
+          </details>
         </li>
       ))}
     </ul>
