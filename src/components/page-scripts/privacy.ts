@@ -13,7 +13,6 @@ import {
   storedNow,
   tellUnits,
 } from '../device/index.ts';
-import { clearSheets, keptSheets } from '../kept-sheets/index.ts';
 import { fill } from '../words/index.ts';
 
 const place = document.getElementById('stored');
@@ -22,6 +21,11 @@ const MEGABYTE = 1e6;
 
 /** What is more than a word: looked for when the page opens and after each clearing. */
 let copy: Awaited<ReturnType<typeof copyKept>>;
+/** What reads sheets weighs more than this page. */
+const loadSheets = () => import('../kept-sheets/index.ts');
+const clearSheets = () => loadSheets().then((sheets) => sheets.clearSheets());
+const keptSheets = () => loadSheets().then((sheets) => sheets.keptSheets());
+
 const counted: Record<string, number | undefined> = {};
 const CLEARED_APART = { [COPY]: clearCopy, [NOTEBOOK]: clearBook, [SHEETS]: clearSheets };
 const clearedApart = (id: string): id is keyof typeof CLEARED_APART => Object.hasOwn(CLEARED_APART, id);
@@ -54,7 +58,11 @@ function showNow(stored: HTMLElement): void {
 }
 
 async function look(stored: HTMLElement): Promise<void> {
-  [copy, counted[NOTEBOOK], counted[SHEETS]] = await Promise.all([copyKept(), keptInBook(), keptSheets()]);
+  [copy, counted[NOTEBOOK], counted[SHEETS]] = await Promise.all([
+    copyKept(),
+    keptInBook(),
+    keptSheets().catch(() => undefined),
+  ]);
   showNow(stored);
 }
 
