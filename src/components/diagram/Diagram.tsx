@@ -25,8 +25,7 @@ export function Diagram(props: DiagramProps) {
   const shown = { laid, dressed, names, sheet };
   return (
     <figure class={whole ? 'diagram whole' : 'diagram'}>
-      {/* Where sections can be selected, the keyboard brings them into sight. */}
-      <div class="diagram-view" {...(props.onSelect === undefined ? scrolled(say('diagram-view')) : {})}>
+      <div class="diagram-view" {...scrolled(say('diagram-view'))}>
         <Track {...props} {...shown} />
       </div>
       {printing && <OnPaper {...props} {...shown} />}

@@ -51,12 +51,14 @@ const told = (id: string, { label, shown = false }: FieldProps, problem: string 
 interface TypedProps extends FieldProps {
   readonly value: string;
   readonly numeric?: boolean;
+  /** What stands there while nothing is told. */
+  readonly otherwise?: string | undefined;
   /** Gives what forbids it; undefined where it was taken. */
   readonly onTyped: (typed: string) => string | undefined;
 }
 
 export function Typed(props: TypedProps) {
-  const { value, numeric = false, onTyped } = props;
+  const { value, numeric = false, otherwise, onTyped } = props;
   const [typed, setTyped] = useState(value);
   const [problem, setProblem] = useState<string | undefined>(undefined);
   const id = useId();
@@ -77,6 +79,7 @@ export function Typed(props: TypedProps) {
         value={typed}
         inputMode={numeric ? 'decimal' : undefined}
         autocomplete="off"
+        placeholder={otherwise}
         data-typing={typed === value ? undefined : 'yes'}
         onInput={({ currentTarget }) => setTyped(currentTarget.value)}
         onBlur={take}

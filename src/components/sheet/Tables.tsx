@@ -102,6 +102,7 @@ function Grid({ sheet, table, say, system, selected, onSelect, onTake }: GridPro
                         column={column}
                         value={valueAt(sheet, table, at, column)}
                         label={`${headOf(column, say, system)}, ${name}`}
+                        name={name}
                         say={say}
                         system={system}
                         onTyped={(typed) => onTake(withCell(sheet, table, at, column, typed, system))}
@@ -168,16 +169,20 @@ interface CellProps {
   readonly sheet: Sheet;
   readonly column: Column;
   readonly value: unknown;
+  /** Of the field’s column and row. */
   readonly label: string;
+  /** What the row is called otherwise. */
+  readonly name: string;
   readonly say: Say;
   readonly system: MeasureSystem;
   readonly onTyped: (typed: string) => string | undefined;
 }
 
-function TableCell({ sheet, column, value, label, say, system, onTyped }: CellProps) {
+function TableCell({ sheet, column, value, label, name, say, system, onTyped }: CellProps) {
   const shown = cellText(column, value, system);
   switch (column.kind) {
     case 'text':
+      return <Typed label={label} value={shown} otherwise={name} onTyped={onTyped} />;
     case 'number':
     case 'place':
       return <Typed label={label} value={shown} numeric={column.kind === 'number'} onTyped={onTyped} />;
