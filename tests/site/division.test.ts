@@ -12,9 +12,12 @@ test('from the oval to a division in the sheet: looked at, taken, undone, and di
   await page.getByRole('button', { name: 'Divide it', exact: true }).click();
   const ways = page.getByRole('group', { name: 'Ways to divide it' });
   await ways.waitFor();
-  expect(await drawing.getByRole('button', { name: /both rails to be cut$/ }).count()).toBe(2);
+  const gaps = drawing.getByRole('button', { name: /both rails to be cut$/ });
+  await gaps.nth(1).waitFor();
+  expect(await gaps.count()).toBe(2);
   await ways.getByRole('radio', { name: 'Way 2' }).check();
-  expect(await drawing.getByRole('button', { name: /both rails to be cut$/ }).count()).toBe(3);
+  await gaps.nth(2).waitFor();
+  expect(await gaps.count()).toBe(3);
   await page.getByRole('button', { name: 'Take this division' }).click();
   await page.getByText('This division is in your sheet.').waitFor();
   await page.getByRole('button', { name: 'Undo' }).click();

@@ -44,7 +44,8 @@ export function Track(props: TrackProps) {
       class: pressed ? `${kind} selected` : kind,
       'data-key': key,
       role: 'button',
-      tabIndex: key === here ? 0 : -1,
+      // In small letters: drawn in the browser, a part of a drawing knows it by no other spelling.
+      tabindex: key === here ? 0 : -1,
       'aria-pressed': pressed,
       'aria-label': kind === 'section' ? sectionSaid(id, props) : jointSaid(id, props),
       onClick: choose,
