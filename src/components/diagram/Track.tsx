@@ -118,9 +118,6 @@ function Line({ look, d }: { readonly look: string; readonly d: string }) {
   );
 }
 
-/** Whoever hears a section is told its whole name in one line, not the lines of the drawing. */
-const UNHEARD = { 'aria-hidden': true } as const;
-
 function Section({ section, sheet, dressed, names }: { readonly section: LaidSection } & TrackProps) {
   const { id, left, right, y, lines } = section;
   const place = dressed.districtOf.get(id);
@@ -134,22 +131,21 @@ function Section({ section, sheet, dressed, names }: { readonly section: LaidSec
         <Tag key={tag} tag={tag} left={left} right={right} y={y} />
       ))}
       {district?.fed.includes(id) && <Feed x={left + 14} y={y} />}
-      <g {...UNHEARD}>
-        {district !== undefined && (
-          <>
-            <rect class={`plate ${lookOf(place)}`} x={middle - 10} y={y - 10} width="20" height="20" rx="4" />
-            <text class="letter" x={middle} y={y + 5}>
-              {district.letter}
-            </text>
-          </>
-        )}
-        {lines.map((line, i) => (
-          <text key={i} x={line.x} y={line.y}>
-            {line.text.endsWith('…') && <title>{names.get(id)}</title>}
-            {line.text}
+      {district !== undefined && (
+        <>
+          <rect class={`plate ${lookOf(place)}`} x={middle - 10} y={y - 10} width="20" height="20" rx="4" />
+          <text class="letter" x={middle} y={y + 5}>
+            {district.letter}
           </text>
-        ))}
-      </g>
+        </>
+      )}
+      {lines.map((line, i) => (
+        <text key={i} x={line.x} y={line.y}>
+          {line.text.endsWith('…') && <title>{names.get(id)}</title>}
+          {/* Lines that follow each other are words, not one word. */}
+          {`${line.text} `}
+        </text>
+      ))}
     </>
   );
 }
