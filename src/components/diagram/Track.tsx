@@ -78,6 +78,7 @@ export function Track(props: TrackProps) {
           <JointMark state={dressed.joints.get(id)?.state ?? 'joined'} turned={turned} />
         </g>
       ))}
+      <Names {...props} />
     </svg>
   );
 }
@@ -118,8 +119,8 @@ function Line({ look, d }: { readonly look: string; readonly d: string }) {
   );
 }
 
-function Section({ section, sheet, dressed, names }: { readonly section: LaidSection } & TrackProps) {
-  const { id, left, right, y, lines } = section;
+function Section({ section, sheet, dressed }: { readonly section: LaidSection } & TrackProps) {
+  const { id, left, right, y } = section;
   const place = dressed.districtOf.get(id);
   const district = place === undefined ? undefined : dressed.districts[place];
   const middle = (left + right) / 2;
@@ -132,21 +133,34 @@ function Section({ section, sheet, dressed, names }: { readonly section: LaidSec
       ))}
       {district?.fed.includes(id) && <Feed x={left + 14} y={y} />}
       {district !== undefined && (
-        <>
-          <rect class={`plate ${lookOf(place)}`} x={middle - 10} y={y - 10} width="20" height="20" rx="4" />
-          <text class="letter" x={middle} y={y + 5}>
-            {district.letter}
-          </text>
-        </>
+        <rect class={`plate ${lookOf(place)}`} x={middle - 10} y={y - 10} width="20" height="20" rx="4" />
       )}
-      {lines.map((line, i) => (
-        <text key={i} x={line.x} y={line.y}>
-          {line.text.endsWith('…') && <title>{names.get(id)}</title>}
-          {/* Lines that follow each other are words, not one word. */}
-          {`${line.text} `}
-        </text>
-      ))}
     </>
+  );
+}
+
+const UNREAD = { 'aria-hidden': true } as const;
+
+/** Names and letters: each section is called by both already where it can be chosen, so a reader passes these over. */
+function Names({ laid, dressed, names }: TrackProps) {
+  return (
+    <g class="names" {...UNREAD}>
+      {laid.sections.map(({ id, left, right, y, lines }) => (
+        <g key={id}>
+          {dressed.districtOf.has(id) && (
+            <text class="letter" x={(left + right) / 2} y={y + 5}>
+              {dressed.districts[dressed.districtOf.get(id) ?? 0]?.letter}
+            </text>
+          )}
+          {lines.map((line, i) => (
+            <text key={i} x={line.x} y={line.y}>
+              {line.text.endsWith('…') && <title>{names.get(id)}</title>}
+              {line.text}
+            </text>
+          ))}
+        </g>
+      ))}
+    </g>
   );
 }
 
