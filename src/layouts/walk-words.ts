@@ -1,13 +1,12 @@
 // The words of the troubleshooting walk: what the first question needs comes with the page, the rest is fetched on the way.
 import type { CollectionEntry } from 'astro:content';
 import type {
-  CheckNames,
   CheckWords,
   DangerWords,
   FetchedCheck,
   FetchedFix,
   FirstWords,
-  WalkWords,
+  SentWords,
 } from '../components/walk/index.ts';
 import { FALLBACK } from '../components/words/index.ts';
 import type { Said } from '../wizards/hearing/index.ts';
@@ -109,21 +108,23 @@ const cautionsOf = (parts: readonly { readonly cautions: readonly string[] }[]):
   parts.flatMap(({ cautions }) => cautions);
 
 /** Everything a walk can say but its questions, its fixes and what the page says already. */
-export async function walkWords(language: Language): Promise<WalkWords> {
+export async function walkWords(language: Language): Promise<SentWords> {
   const there = await firstWords(language);
   const cautions = await cautionWords(
     language,
     LAST_LOOK.filter((id) => there.cautions[id] === undefined),
   );
-  const entries = await checksFor(language);
-  const checks = Object.fromEntries(
-    entries.map(({ id, data: { known, options } }): [string, CheckNames] => [
-      nameOf(id),
-      { known, options: Object.fromEntries(Object.entries(options).map(([option, { label }]) => [option, { label }])) },
-    ]),
-  );
+  const entries = new Map((await checksFor(language)).map((entry) => [nameOf(entry.id), entry.data]));
+  const checks = SIGN_MODEL.checks.flatMap(({ id, options }): [string, readonly string[]][] => {
+    const words = entries.get(id);
+    return words === undefined ? [] : [[id, [words.known, ...options.map((one) => words.options[one]?.label ?? '')]]];
+  });
   const titles = (await complaintsFor(language)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
-  return { words: { ...(await wordsOf(language, WALK_ROOMS)), ...Object.fromEntries(titles) }, checks, cautions };
+  const words = { ...(await wordsOf(language, WALK_ROOMS)), ...Object.fromEntries(titles) };
+  for (const { id, fixClass } of SIGN_MODEL.causes) {
+    if (words[`fault-${id}`] === words[`class-${fixClass}`]) delete words[`fault-${id}`];
+  }
+  return { words, checks: Object.fromEntries(checks), cautions };
 }
 
 /** One question with its cautions; how its answers are called came with the words of the walk. */

@@ -1,4 +1,4 @@
-// What a page brings over a slow line before anything is answered: itself, the scripts that it names and those that they import.
+// What a page brings over a slow line before anything is answered: itself, the scripts that it names and those that they import. And a whole walk.
 import { existsSync, globSync, readFileSync, statSync } from 'node:fs';
 import { parse } from 'node-html-parser';
 import { describe, expect, test } from 'vitest';
@@ -38,9 +38,12 @@ function namedBy(page: string): readonly string[] {
 const importedBy = (script: string): readonly string[] =>
   [...textOf(script).matchAll(/(?:from|import)\s*"\.\/([^"]+\.js)"/g)].map(([, name]) => `_astro/${name}`);
 
-function scriptsOf(page: string): ReadonlySet<string> {
+const scriptsOf = (page: string): ReadonlySet<string> => closureOf(namedBy(page));
+
+/** These scripts and all that they import. */
+function closureOf(scripts: readonly string[]): ReadonlySet<string> {
   const found = new Set<string>();
-  const left = [...namedBy(page)];
+  const left = [...scripts];
   for (let script = left.pop(); script !== undefined; script = left.pop()) {
     if (found.has(script)) continue;
     found.add(script);
@@ -57,6 +60,38 @@ describe.each(PAGES)('$what', ({ pages, kib }) => {
   test(`comes with at most ${kib} KiB`, () => {
     expect(files).not.toEqual([]);
     expect(files.map((file) => ({ file, kib: kibOf(file) })).filter((page) => page.kib > kib)).toEqual([]);
+  });
+});
+
+/** A walk of so many questions, each as heavy as they are on average, and of one proposal. */
+const QUESTIONS_OF_A_WALK = 6;
+const WALK_KIB = 130;
+
+const inFolder = (files: string): readonly string[] =>
+  globSync(files, { cwd: FOLDER }).map((file) => file.replaceAll('\\', '/'));
+
+function onAverage(files: readonly string[]): number {
+  return files.reduce((sum, file) => sum + bytesOf(file), 0) / files.length;
+}
+
+describe('a whole walk', () => {
+  const pages = filesOf('en/put-it-right/*/').filter((page) => !page.includes('how-well'));
+  const after = inFolder('_astro/{rest.,walk-later.}*.{js,css}');
+  const words = inFolder('en/put-it-right/words.json');
+  const asked = inFolder('en/put-it-right/asked/*.json');
+  const fixes = inFolder('en/fixes/*.json');
+
+  test(`of ${QUESTIONS_OF_A_WALK} questions and a proposal comes with at most ${WALK_KIB} KiB`, () => {
+    expect([after.length, words.length].concat(asked.length > 100 ? 1 : 0, fixes.length > 100 ? 1 : 0)).toEqual([
+      2, 1, 1, 1,
+    ]);
+    const told = QUESTIONS_OF_A_WALK * onAverage(asked) + onAverage(fixes);
+    const weighed = pages.map((page) => {
+      const scripts = new Set([...scriptsOf(page), ...after.flatMap((file) => [file, ...closureOf(importedBy(file))])]);
+      const files = [page, ...scripts, ...words];
+      return { page, kib: (files.reduce((sum, file) => sum + bytesOf(file), 0) + told) / KIB };
+    });
+    expect(weighed.filter(({ kib }) => kib > WALK_KIB)).toEqual([]);
   });
 });
 

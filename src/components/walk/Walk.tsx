@@ -242,7 +242,7 @@ function useRest(wanted: boolean, where: Where, standing: Standing): Loaded<Rest
         fetchWords(`${home}put-it-right/words.json`, stop),
         fetchStyles(laterStyles),
       ]);
-      return { ...rest, words: rest.readWalkWords(words) };
+      return { ...rest, words: rest.wholeWords(rest.readWalkWords(words)) };
     },
     [complaint, home, laterStyles],
   );

@@ -1,11 +1,10 @@
 // What this room lets out.
 export { default } from './Walk.tsx';
 export type {
-  CheckNames,
   CheckWords,
   DangerWords,
   FetchedCheck,
   FetchedFix,
   FirstWords,
-  WalkWords,
+  SentWords,
 } from './words.ts';

@@ -35,6 +35,14 @@ export interface WalkWords {
   readonly cautions: Readonly<Record<string, CautionWords>>;
 }
 
+/**
+ * The words of a walk as they are sent: of each check what it is called and then its answers, in the order of its row; of a cause no name where
+ * its repair has the same.
+ */
+export interface SentWords extends Omit<WalkWords, 'checks'> {
+  readonly checks: Readonly<Record<string, readonly string[]>>;
+}
+
 /** What comes with the page: checks that can be the first, and what to do where one of the answers means danger. */
 export interface FirstWords {
   readonly checks: Readonly<Record<string, CheckWords>>;
