@@ -15,6 +15,7 @@ import { folderOf } from './scripts/serve.mjs';
 
 /** The scripts that stand in the page; the layout prints them, and the policy knows them by their hashes. */
 const resume = await inlineScript(new URL('src/components/page-scripts/resume.ts', import.meta.url));
+const ownFaces = await inlineScript(new URL('src/components/page-scripts/faces.ts', import.meta.url));
 const units = await inlineScript(new URL('src/components/page-scripts/units-switch.ts', import.meta.url));
 const passOnFix = await inlineScript(new URL('src/components/page-scripts/pass-on-fix.ts', import.meta.url));
 
@@ -63,6 +64,7 @@ export default defineConfig({
     },
     define: {
       UNITS_SWITCH: JSON.stringify(units),
+      FACES: JSON.stringify(ownFaces),
       RESUME: JSON.stringify(resume),
       PASS_ON_FIX: JSON.stringify(passOnFix),
       CONSTANTS: JSON.stringify(constants()),
@@ -83,7 +85,7 @@ export default defineConfig({
         "base-uri 'self'",
         "form-action 'self'",
       ],
-      scriptDirective: { resources: ["'self'"], hashes: [resume, units, passOnFix].map(hashOf) },
+      scriptDirective: { resources: ["'self'"], hashes: [ownFaces, resume, units, passOnFix].map(hashOf) },
       styleDirective: { resources: ["'self'"] },
     },
   },

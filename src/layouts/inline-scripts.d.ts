@@ -3,6 +3,9 @@ declare const UNITS_SWITCH: string;
 
 /** The code that waits with the answers of an address, as it stands in every page that asks questions. */
 declare const RESUME: string;
+/** The code that asks for the faces of the site, as it stands in the head of every page. */
+declare const FACES: string;
+
 declare const PASS_ON_FIX: string;
 
 /** Every fixed number of the engine and the wizards (scripts/build/constants.mjs). */

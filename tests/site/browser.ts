@@ -25,6 +25,8 @@ interface Look {
   readonly height?: number;
   readonly dark?: boolean;
   readonly javaScript?: boolean;
+  /** Whether nothing is on the device yet, the faces of the site neither: on all visits but the first they are. */
+  readonly first?: boolean;
 }
 
 export interface Opened {
@@ -70,6 +72,15 @@ afterAll(async () => {
   for (const end of ending.splice(0)) await end();
 });
 
+/** Runs in the page: the word that a page before this one has kept the faces of the site. */
+export function keepFaces(): void {
+  try {
+    localStorage.setItem('both-rails-faces', 'kept');
+  } catch {
+    // A page that may keep nothing.
+  }
+}
+
 /** Notes what a page does behind the back of a test: policy violations and shifts of the layout. */
 function watch(): void {
   const seen = { violations: [] as string[], shift: 0 };
@@ -107,7 +118,7 @@ function collect(page: Page, origin: string): string[] {
 /** Opens a page of the site, such as 'en/' or 'en/work-it-out/enough-current/?scale=n', and waits until it is still. */
 export async function open(path: string, look: Look = {}): Promise<Opened> {
   const { address, origin, browser } = await site();
-  const { width = 1280, height = 800, dark = false, javaScript = true } = look;
+  const { width = 1280, height = 800, dark = false, javaScript = true, first = false } = look;
   const context = await browser.newContext({
     viewport: { width, height },
     colorScheme: dark ? 'dark' : 'light',
@@ -117,6 +128,7 @@ export async function open(path: string, look: Look = {}): Promise<Opened> {
     locale: 'en-GB',
   });
   await context.addInitScript(watch);
+  if (!first) await context.addInitScript(keepFaces);
   const page = await context.newPage();
   const found = collect(page, origin);
   await page.goto(`${address}${path}`, { waitUntil: javaScript ? 'networkidle' : 'load' });

@@ -1,5 +1,5 @@
 // The list of all that may be kept on a device, for the privacy page.
-import { type Entry, LESSONS, readStored, textStored, UNITS } from './stored.ts';
+import { type Entry, FACES, LESSONS, readStored, textStored, UNITS } from './stored.ts';
 
 /** Kept once a person cleared the copy of the site, so that it is not made again. */
 export const COPY_WISH: Entry<'none'> = {
@@ -22,9 +22,18 @@ const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => 
   UNITS,
   LESSONS,
   COPY_WISH,
+  FACES,
 ];
 /** All that may be kept, in the order in which the privacy page tells it. */
-export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, NOTEBOOK, SHEETS, COPY, COPY_WISH.id];
+export const STORED_IDS: readonly string[] = [
+  UNITS.id,
+  LESSONS.id,
+  NOTEBOOK,
+  SHEETS,
+  COPY,
+  COPY_WISH.id,
+  FACES.id,
+];
 
 /** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
 export interface StoredNow {

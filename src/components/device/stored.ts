@@ -20,6 +20,13 @@ export const nameOfSystem = (system: MeasureSystem): keyof typeof SYSTEMS => (sy
 /** The units a person chose by the switch. */
 export const UNITS: Entry<MeasureSystem> = { id: 'units', read: systemNamed, write: nameOfSystem };
 
+/** That the site's own faces were fetched, so that a page finds them on the device. */
+export const FACES: Entry<'kept'> = {
+  id: 'faces',
+  read: (text) => (text === 'kept' ? text : undefined),
+  write: (kept) => kept,
+};
+
 const LESSON = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
 /** A list of ids with spaces between them; undefined for anything else. */

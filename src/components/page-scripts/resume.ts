@@ -9,6 +9,11 @@ setTimeout(() => {
   marks.late = '';
 }, LATE_MS);
 
+// A browser reads its tables of numbers when the first number is written: here, while what asks is still on its way, and not as it comes alive.
+addEventListener('load', () =>
+  (globalThis.requestIdleCallback ?? setTimeout)(() => new Intl.NumberFormat(document.documentElement.lang).format(1)),
+);
+
 let tapped: HTMLButtonElement | undefined | null;
 addEventListener('click', ({ target }) => {
   tapped = target instanceof Element ? target.closest<HTMLButtonElement>('astro-island[ssr] button') : undefined;
