@@ -1,7 +1,7 @@
 /** The code of the switch of units as it stands in every page: put in when the site is built (astro.config.mjs). */
 declare const UNITS_SWITCH: string;
 
-/** The code that waits with the answers of an address, as it stands in every page that asks questions. */
+/** The same and the code that waits with the answers of an address, as it stands in every page that asks questions. */
 declare const RESUME: string;
 /** The code that asks for the faces of the site, as it stands in the head of every page. */
 declare const FACES: string;

@@ -17,7 +17,7 @@ export {
 } from './notebook.ts';
 export { PATH } from './path-name.ts';
 export { saveFile } from './save-file.ts';
-export { clearStored, FACES, readStored, store, systemNamed } from './stored.ts';
+export { areFacesKept, clearStored, keepFaces, systemNamed } from './stored.ts';
 export {
   chooseUnits,
   chosenUnits,

@@ -20,13 +20,6 @@ export const nameOfSystem = (system: MeasureSystem): keyof typeof SYSTEMS => (sy
 /** The units a person chose by the switch. */
 export const UNITS: Entry<MeasureSystem> = { id: 'units', read: systemNamed, write: nameOfSystem };
 
-/** That the site's own faces were fetched, so that a page finds them on the device. */
-export const FACES: Entry<'kept'> = {
-  id: 'faces',
-  read: (text) => (text === 'kept' ? text : undefined),
-  write: (kept) => kept,
-};
-
 const LESSON = /^[a-z0-9]+(?:-[a-z0-9]+)*$/;
 
 /** A list of ids with spaces between them; undefined for anything else. */
@@ -52,6 +45,20 @@ function shelf(): Storage | undefined {
     return undefined;
   }
 }
+
+const KEPT = 'kept';
+const FACES_ID = 'faces';
+
+/** That the site's own faces were fetched, so that a page finds them on the device. */
+export const FACES: Entry<typeof KEPT> = {
+  id: FACES_ID,
+  read: (text) => (text === KEPT ? text : undefined),
+  write: (kept) => kept,
+};
+
+/** Stand in the head of every page, so in as few bytes as may be. */
+export const areFacesKept = (): boolean => shelf()?.getItem(keyOf(FACES_ID)) === KEPT;
+export const keepFaces = (): void => shelf()?.setItem(keyOf(FACES_ID), KEPT);
 
 export function readStored<Value>({ id, read }: Entry<Value>): Value | undefined {
   const text = textStored(id);
