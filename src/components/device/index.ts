@@ -1,6 +1,7 @@
 // What this room lets out.
 export { cutToFit, type Fault, type Kept, MOST_TEXT, merged, readBook, writeBook } from './book.ts';
 export { clearCopy, copyKept } from './copy.ts';
+export { areFacesKept, keepFaces } from './faces.ts';
 export { COPY, copyWanted, NOTEBOOK, SHEETS, STORED_IDS, storedNow } from './kept.ts';
 export { type Found, freshMark, isFull, KeptText } from './kept-text.ts';
 export { clearLessons, isLessonDone, lessonsDone, markLesson, onLessons } from './lessons.ts';
@@ -17,7 +18,7 @@ export {
 } from './notebook.ts';
 export { PATH } from './path-name.ts';
 export { saveFile } from './save-file.ts';
-export { areFacesKept, clearStored, keepFaces, systemNamed } from './stored.ts';
+export { clearStored, systemNamed } from './stored.ts';
 export {
   chooseUnits,
   chosenUnits,

@@ -1,5 +1,6 @@
 // The list of all that may be kept on a device, for the privacy page.
-import { type Entry, FACES, LESSONS, readStored, textStored, UNITS } from './stored.ts';
+import { FACES } from './faces.ts';
+import { type Entry, LESSONS, readStored, textStored, UNITS } from './stored.ts';
 
 /** Kept once a person cleared the copy of the site, so that it is not made again. */
 export const COPY_WISH: Entry<'none'> = {

@@ -35,30 +35,16 @@ export const LESSONS: Entry<readonly string[]> = {
   write: (ids) => ids.join(' '),
 };
 
-const keyOf = (id: string): string => `both-rails-${id}`;
+export const keyOf = (id: string): string => `both-rails-${id}`;
 
 /** Undefined where the browser keeps nothing for this site, or refuses to. */
-function shelf(): Storage | undefined {
+export function shelf(): Storage | undefined {
   try {
     return localStorage;
   } catch {
     return undefined;
   }
 }
-
-const KEPT = 'kept';
-const FACES_ID = 'faces';
-
-/** That the site's own faces were fetched, so that a page finds them on the device. */
-export const FACES: Entry<typeof KEPT> = {
-  id: FACES_ID,
-  read: (text) => (text === KEPT ? text : undefined),
-  write: (kept) => kept,
-};
-
-/** Stand in the head of every page, so in as few bytes as may be. */
-export const areFacesKept = (): boolean => shelf()?.getItem(keyOf(FACES_ID)) === KEPT;
-export const keepFaces = (): void => shelf()?.setItem(keyOf(FACES_ID), KEPT);
 
 export function readStored<Value>({ id, read }: Entry<Value>): Value | undefined {
   const text = textStored(id);
