@@ -9,13 +9,24 @@ import type { StepId } from '../../src/wizards/plan/steps.ts';
 import { COMPLAINT_IDS, SIGN_MODEL } from '../../src/wizards/put-it-right/index.ts';
 import { JOBS } from '../../src/wizards/safety/index.ts';
 import type { Sheet } from '../../src/wizards/sheet/index.ts';
-import { sheetShape } from '../../src/wizards/sheet/index.ts';
+import { DEMO_CLUB, sheetShape } from '../../src/wizards/sheet/index.ts';
 import { CLUB, joint, OVAL, section, stage, supply } from './sheets.ts';
 
 const stepsIn = ({ steps }: Plan): StepId[] => steps.map(({ id }) => id);
 const gapsIn = ({ track }: Plan): string[] => track.gaps.map(({ joint: { id } }) => id);
 const partIds = ({ parts }: Plan): string[] => parts.map(({ id }) => id);
 const POWER_PARTS = ['unit', 'booster', 'supply', 'fuse', 'lead-wire', 'breaker', 'control-cable'];
+
+describe('The invented club layout', () => {
+  const demo = planOf(DEMO_CLUB);
+
+  test('has enough in each of its four districts as it is divided, so that its plan goes on to the parts', () => {
+    expect(demo.judged.findings.map(({ judgement: { verdict } }) => verdict)).not.toContain('short');
+    expect(demo.judged.remedy).toBe('nothing');
+    expect(demo.power).toBe('listed');
+    expect(partIds(demo)).toContain('supply');
+  });
+});
 
 const oval = planOf(OVAL);
 const club = planOf(CLUB);

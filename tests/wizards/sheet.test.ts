@@ -397,7 +397,7 @@ describe('A sheet and the planning wizards', () => {
       divided: { kind: 'choice', option: 'divided' },
       districts: { kind: 'number', span: { from: 4, to: 4 } },
       'limit-b': { kind: 'number', span: { from: 5, to: 5 } },
-      'unit-limit': { kind: 'number', span: { from: 3, to: 3 } },
+      'unit-limit': { kind: 'number', span: { from: 4, to: 4 } },
     });
   });
 

@@ -3,7 +3,7 @@ import type { Answer, Answers } from '../planning/index.ts';
 import { answerText, FURTHER_DISTRICTS, fieldOf, isAsked, parseField, Reader } from '../planning/index.ts';
 import type { Sheet, SheetStage, SheetSupply, SheetTrains } from './sheet.ts';
 
-/** Square metres in a square millimetre. */
+/** Square metres in a square millimetre. Source: own-derivation. */
 const SQUARE_MILLIMETRE = 1e-6;
 /** Traffic is told to wizards in tenths. Source: own-choice. */
 const TENTHS = 10;

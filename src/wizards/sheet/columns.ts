@@ -104,7 +104,7 @@ export const WIRING_COLUMNS: readonly Column[] = [
   measure('metresBetweenFeeders', 'length', 0.1, 50),
 ];
 
-/** Square metres in a square millimetre. */
+/** Square metres in a square millimetre. Source: own-derivation. */
 const SQUARE_MILLIMETRE = 1e-6;
 const isSpan = (value: unknown): value is { readonly from: number; readonly to: number } =>
   typeof value === 'object' && value !== null && 'from' in value && 'to' in value;

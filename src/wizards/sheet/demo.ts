@@ -135,7 +135,7 @@ const unit = (id: string, kind: SheetStage['kind'], amps: number, supply: string
 
 const idsOf = (...groups: readonly (readonly Stretch[])[]): string[] => groups.flat().map(({ id }) => id);
 
-const STATION_LIMIT = 3;
+const STATION_LIMIT = 4;
 const YARD_LIMIT = 5;
 const BRANCH_LIMIT = 3;
 
@@ -164,7 +164,7 @@ export const DEMO_CLUB: Sheet = {
     { ...unit('booster-3', 'booster', BRANCH_LIMIT, 'supply-4'), feeds: ['halt-main'], autoReversing: false },
   ],
   supplies: [
-    { id: 'supply-1', kind: 'dc', volts: 16, amps: 4, plug: 'centre-plus', earthed: false },
+    { id: 'supply-1', kind: 'dc', volts: 16, amps: 5, plug: 'centre-plus', earthed: false },
     { id: 'supply-2', kind: 'dc', volts: 18, amps: 6, plug: 'centre-plus', earthed: false },
     { id: 'supply-3', kind: 'dc', volts: 16, amps: 4, plug: 'centre-plus', earthed: false },
     { id: 'supply-4', kind: 'dc', volts: 15, amps: 3.5, plug: 'centre-plus', earthed: true },

@@ -79,6 +79,7 @@ const ELEMENTS = {
   districts: SHAPE.districts.def.innerType.def.element,
 } as const;
 
+/** The most of each list that one sheet holds. Source: own-choice. */
 const MOST_OF: Readonly<Record<List, number>> = {
   trains: MOST.trains,
   sections: MOST.sections,
