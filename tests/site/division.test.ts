@@ -7,7 +7,7 @@ import { accessibilityFaults, overflow } from './measure.ts';
 test('from the oval to a division in the sheet: looked at, taken, undone, and divided anew where a gap is forbidden', async () => {
   const { page, problems, close } = await open('en/layout-sheet/', { width: 360 });
   await page.getByRole('button', { name: 'A beginner’s oval', exact: true }).click();
-  const drawing = page.getByRole('group', { name: /^The layout as a diagram/ });
+  const drawing = page.getByRole('group', { name: /^The layout as a diagram. Arrow keys/ });
   await drawing.waitFor();
   await page.getByRole('button', { name: 'Divide it', exact: true }).click();
   const ways = page.getByRole('group', { name: 'Ways to divide it' });
@@ -35,6 +35,6 @@ test('from the oval to a division in the sheet: looked at, taken, undone, and di
   expect(await drawing.getByRole('button', { name: /no gap possible$/ }).count()).toBe(1);
   expect(await accessibilityFaults(page)).toEqual([]);
   expect(await overflow(page)).toEqual([]);
-  expect(problems).toEqual([]);
+  expect(await problems()).toEqual([]);
   await close();
 });

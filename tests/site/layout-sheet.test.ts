@@ -160,7 +160,7 @@ test('damage gives the last good sheets and offers the damaged text as a file', 
   await kept(page);
   await spoil(page, '{"both-rails-layout-sheets":1,"she');
   await page.reload();
-  await page.getByText('These are your sheets as they were before the last change.').waitFor();
+  await page.getByText('These are your sheets as they were before it.').waitFor();
   expect(await name(page).inputValue()).toBe('Oval');
   const saving = page.waitForEvent('download');
   await page.getByRole('button', { name: 'Save the damaged text' }).click();

@@ -26,15 +26,7 @@ const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => 
   FACES,
 ];
 /** All that may be kept, in the order in which the privacy page tells it. */
-export const STORED_IDS: readonly string[] = [
-  UNITS.id,
-  LESSONS.id,
-  NOTEBOOK,
-  SHEETS,
-  COPY,
-  COPY_WISH.id,
-  FACES.id,
-];
+export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, NOTEBOOK, SHEETS, COPY, COPY_WISH.id, FACES.id];
 
 /** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
 export interface StoredNow {
