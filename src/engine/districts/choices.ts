@@ -13,17 +13,21 @@ const NEARER = { ofLack: 1 / 3, ofEven: 0.02 } as const;
 const EVEN = 1.02;
 /** Ways with gaps that cost so many times those of the first that is not poor (or one gap on plain track) are no choice. Source: own-choice. */
 const DEAREST = 4;
+/** A stage is worth having where it carries at least this part of the share that fits it: five to one is no good division. Source: common-practice. */
+const WORTH_A_STAGE = 0.2;
 /** What a gap on plain track costs. Source: own-choice. */
 const PLAIN = 1;
 
 /**
- * Up to five divisions, the one with the fewest gaps first, each next one more even.
+ * Up to five divisions, the one with the fewest gaps first, each next one more even. Where it can be, every stage has something to carry.
  * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export const divisionChoice = (problem: DivisionProblem): DivisionChoice => atOnce(divisionChoiceInParts(problem));
 
 export function* divisionChoiceInParts(problem: DivisionProblem): Dividing<DivisionChoice> {
-  const first = yield* divideInParts(problem);
+  const worth = yield* seek(problem, { least: WORTH_A_STAGE });
+  const least = worth.kind === 'divided' ? WORTH_A_STAGE : 0;
+  const first = worth.kind === 'divided' ? worth : yield* divideInParts(problem);
   if (first.kind !== 'divided') return first;
   const { evenUse } = wholeOf(problem);
   const ways: Way[] = [first];
@@ -31,7 +35,7 @@ export function* divisionChoiceInParts(problem: DivisionProblem): Dividing<Divis
     const busiest: number = ways.at(-1)?.division.busiest ?? EVEN;
     if (busiest <= EVEN) break;
     const aim = busiest - Math.max(NEARER.ofEven, (busiest - 1) * NEARER.ofLack);
-    const next = yield* seek(problem, { fullest: Math.max(1, aim) * evenUse });
+    const next = yield* seek(problem, { least, fullest: Math.max(1, aim) * evenUse });
     if (next.kind !== 'divided' || isTooDear(next.division, ways)) break;
     ways.push(next);
   }
@@ -73,8 +77,11 @@ export function* fewestDistrictsInParts(problem: DivisionProblem, more?: Divisio
     return { ...problem, stages: [...stages.slice(0, count), ...added] };
   };
   for (let districts = first; districts <= most; districts++) {
-    const sought = yield* seek(withStages(districts), {});
-    if (sought.kind !== 'none') return { districts, divided: sought };
+    const problemHere = withStages(districts);
+    const sought = yield* seek(problemHere, {});
+    if (sought.kind === 'none') continue;
+    const worth = yield* seek(problemHere, { least: WORTH_A_STAGE });
+    return { districts, divided: worth.kind === 'divided' ? worth : sought };
   }
   return { districts: most, divided: yield* divideInParts(withStages(most)) };
 }

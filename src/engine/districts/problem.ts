@@ -48,6 +48,8 @@ export interface DivisionProblem {
 export interface DivisionOptions {
   /** How far each district may be from the share that fits its stage, as a share of it (0.1: ten per cent). Left out: as far as stages bear. */
   readonly tolerance?: number | undefined;
+  /** Every district has at least this part of the share that fits its stage, 0 to 1. */
+  readonly least?: number | undefined;
   /** No district is fuller than this, 1 being all that its stage bears. */
   readonly fullest?: number | undefined;
 }

@@ -54,7 +54,7 @@ const SAME = 1e-9;
 export const MOST_DIVIDED = { stages: 12, sections: 200, joints: 400, atOneSection: 24 } as const;
 
 /** Throws RangeError for what is no problem: places outside the lists, numbers below 0, more than MOST_DIVIDED. */
-export function wholeOf(problem: DivisionProblem, { tolerance, fullest }: DivisionOptions = {}): Whole {
+export function wholeOf(problem: DivisionProblem, { tolerance, fullest, least = 0 }: DivisionOptions = {}): Whole {
   check(problem);
   const { sections, joints, stages } = problem;
   const traffic = inSteps(sections.map((section) => Math.round(section.traffic * THOUSAND)));
@@ -73,7 +73,7 @@ export function wholeOf(problem: DivisionProblem, { tolerance, fullest }: Divisi
     return {
       stages: places,
       fed: (stage?.feeds?.length ?? 0) > 0,
-      least: tolerance === undefined ? 0 : Math.max(0, Math.ceil(even * (1 - tolerance) - SAME * total)),
+      least: Math.max(0, Math.ceil(even * Math.max(least, 1 - (tolerance ?? 1)) - SAME * total)),
       most: (amount) => Math.min(far, fuller(bears(amount), part)),
       bears,
     };

@@ -133,12 +133,20 @@ describe('few gaps or even use', () => {
 });
 
 describe('a loop whose gaps are there in any case', () => {
-  // A line of four stretches, and a short loop at its end.
-  const sections = [4, 4, 4, 4, 1].map((traffic) => ({ traffic }));
+  // A line of four stretches, and a loop at its end.
+  const withLoop = (ofLoop: number) => [4, 4, 4, 4, ofLoop].map((traffic) => ({ traffic }));
   const joints = [link(0, 1), link(1, 2), link(2, 3), link(3, 4, 0), link(3, 4, 0)];
 
+  test('with next to no traffic is never all that a stage has: five to one is no good division', () => {
+    // common practice, no source
+    const choice = divisionChoice({ sections: withLoop(1), joints, stages: alike(2) });
+    const told =
+      choice.kind === 'choice' ? choice.ways.map(({ division: { cost, evenness } }) => [cost, evenness]) : [];
+    expect(told).toEqual([[1, 'good']]);
+  });
+
   test('is one way to divide that costs nothing, and the choice goes on to the even ones', () => {
-    const choice = divisionChoice({ sections, joints, stages: alike(2) });
+    const choice = divisionChoice({ sections: withLoop(4), joints, stages: alike(2) });
     const told =
       choice.kind === 'choice' ? choice.ways.map(({ division: { cost, evenness } }) => [cost, evenness]) : [];
     expect(told).toEqual([
