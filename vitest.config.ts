@@ -1,14 +1,17 @@
+import { availableParallelism } from 'node:os';
 import { defineConfig } from 'vitest/config';
 
 /** The folders of tests, in the order of the rooms; `site` needs a built site and a browser. */
 const folders = ['engine', 'wizards', 'judge', 'content', 'reference'];
+/** By itself the runner leaves one processor free: on two that is one. */
+const workers = { maxWorkers: availableParallelism() };
 
 export default defineConfig({
   test: {
     projects: [
-      { test: { name: 'rooms', environment: 'node', include: ['tests/*.test.ts'], testTimeout: 30_000 } },
+      { test: { name: 'rooms', environment: 'node', include: ['tests/*.test.ts'], testTimeout: 30_000, ...workers } },
       ...folders.map((name) => ({
-        test: { name, environment: 'node', include: [`tests/${name}/**/*.test.ts`], testTimeout: 30_000 },
+        test: { name, environment: 'node', include: [`tests/${name}/**/*.test.ts`], testTimeout: 30_000, ...workers },
       })),
       {
         test: { name: 'sub-path', environment: 'node', include: ['tests/site/sub-path.test.ts'], testTimeout: 60_000 },
