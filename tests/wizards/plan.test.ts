@@ -29,6 +29,7 @@ describe('The invented club layout', () => {
 });
 
 const oval = planOf(OVAL);
+const ONE_UNIT: Sheet = { ...OVAL, stages: OVAL.stages.slice(0, 1), districts: undefined };
 const club = planOf(CLUB);
 
 describe('Six trains on an oval with 3 A and 2 A', () => {
@@ -220,7 +221,7 @@ describe('A sheet that is no layout yet is told what it lacks', () => {
   });
 
   test('track in two pieces is planned, and the piece is named: it wants feeders of its own', () => {
-    const apart = planOf({ ...OVAL, sections: [...OVAL.sections, section('island', 2, 1)], districts: undefined });
+    const apart = planOf({ ...ONE_UNIT, sections: [...OVAL.sections, section('island', 2, 1)] });
     expect(apart.stops).toEqual([]);
     expect(apart.track.problems).toEqual([{ kind: 'in-pieces', district: 'A', sections: ['island'] }]);
   });
@@ -229,8 +230,27 @@ describe('A sheet that is no layout yet is told what it lacks', () => {
     expect(planOf({ ...OVAL, trains: [] }).judged).toMatchObject({ verdict: 'unknown', remedy: 'no-trains' });
   });
 
-  test('without a division everything hangs on the first unit, and nothing is cut', () => {
-    const whole = planOf({ ...OVAL, districts: undefined });
+  test.each([[undefined], [[]]])(
+    'two units without a division (%j) are no plan: both would stand on one uncut track',
+    (districts) => {
+      const plan = planOf({ ...OVAL, districts });
+      expect(plan.stops).toEqual([{ kind: 'not-divided', stages: ['station', 'booster'] }]);
+      expect(plan.judged.verdict).toBe('unknown');
+      expect([plan.steps, plan.tests, plan.parts]).toEqual([[], [], []]);
+      expect(plan.power).toBe('remedy-first');
+    },
+  );
+
+  test('a unit that no district has is named, and the others are planned', () => {
+    const spare = planOf({ ...OVAL, stages: [...OVAL.stages, stage('spare', 2)] });
+    expect(spare.track.problems).toEqual([{ kind: 'unused', stages: ['spare'] }]);
+    expect(spare.stops).toEqual([]);
+    expect(oval.track.problems).toEqual([]);
+  });
+
+  test('without a division everything hangs on the only unit, and nothing is cut', () => {
+    const whole = planOf(ONE_UNIT);
+    expect(whole.stops).toEqual([]);
     expect(whole.track.districts).toHaveLength(1);
     expect(gapsIn(whole)).toEqual([]);
     expect(stepsIn(whole)).not.toContain('prove-phase');

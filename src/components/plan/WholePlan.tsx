@@ -83,11 +83,18 @@ function Verdict(told: PartProps) {
         <b>{say(`plan-verdict-${judged.verdict}`)}</b>
       </p>
       {stops.length > 0 ? (
-        <ul>
-          {stops.map((one) => (
-            <li key={problemSaid(one, told)}>{problemSaid(one, told)}</li>
-          ))}
-        </ul>
+        <>
+          <ul>
+            {stops.map((one) => (
+              <li key={problemSaid(one, told)}>{problemSaid(one, told)}</li>
+            ))}
+          </ul>
+          <p>
+            <a class="button" href={`${home}layout-sheet/${location.hash}`}>
+              {say('plan-to-sheet')}
+            </a>
+          </p>
+        </>
       ) : (
         <p>
           {remedySaid(plan, told)}{' '}
@@ -130,7 +137,7 @@ function Verdict(told: PartProps) {
             );
           })}
           {track.problems
-            .filter(({ kind }) => kind === 'in-pieces')
+            .filter((one) => !stops.includes(one))
             .map((one) => (
               <li key={problemSaid(one, told)}>{problemSaid(one, told)}</li>
             ))}

@@ -49,6 +49,11 @@ export function problemSaid(problem: TrackProblem, { say, names, language }: Tol
     case 'stage-twice':
     case 'stage-missing':
       return say(`plan-stop-${problem.kind}`, { district: problem.district, stage: names.stage(problem.stage) });
+    case 'not-divided':
+    case 'unused':
+      return say(problem.kind === 'unused' ? 'plan-unused' : 'plan-stop-not-divided', {
+        units: joined(problem.stages.map(names.stage), language),
+      });
     case 'left-out':
     case 'in-two':
     case 'not-there':

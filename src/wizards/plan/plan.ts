@@ -11,7 +11,7 @@ import { stepsOf } from './steps.ts';
 import type { TestRow } from './test-sheet.ts';
 import { testSheetOf } from './test-sheet.ts';
 import type { Track, TrackProblem } from './track.ts';
-import { trackOf } from './track.ts';
+import { isOnlyNamed, trackOf } from './track.ts';
 import type { Unread } from './unread.ts';
 import { unreadIn } from './unread.ts';
 import type { DistrictWires } from './wires.ts';
@@ -46,7 +46,7 @@ export interface Plan extends Parts {
 /** Plans a sheet; wires are told in sizes that are sold where people measure so. Never throws on a sheet that was read. */
 export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
   const track = trackOf(sheet);
-  const stops = track.problems.filter(({ kind }) => kind !== 'in-pieces');
+  const stops = track.problems.filter((problem) => !isOnlyNamed(problem));
   const unread = unreadIn(sheet);
   const fleet = fleetOf(sheet);
   const districts = stops.length > 0 ? [] : track.districts;

@@ -35,6 +35,10 @@ export type TrackProblem =
   | { readonly kind: 'no-sections' }
   | { readonly kind: 'no-stages' }
   | { readonly kind: 'too-many-districts'; readonly most: number }
+  /** Several units, and nobody has said which track each feeds: two on one uncut track would feed each other. */
+  | { readonly kind: 'not-divided'; readonly stages: readonly string[] }
+  /** Units that no district of the division has: they stay off the track. Nothing to stop at. */
+  | { readonly kind: 'unused'; readonly stages: readonly string[] }
   | { readonly kind: 'stage-twice' | 'stage-missing'; readonly district: string; readonly stage: string }
   /** Sections that no district has, that two have, or that the sheet does not have. */
   | { readonly kind: 'left-out' | 'in-two' | 'not-there'; readonly sections: readonly string[] }
@@ -49,6 +53,9 @@ export interface Track {
   readonly problems: readonly TrackProblem[];
 }
 
+/** What is told beside the plan, and stops nothing. */
+export const isOnlyNamed = ({ kind }: TrackProblem): boolean => kind === 'in-pieces' || kind === 'unused';
+
 /** As many as the engine judges. Source: own-choice. */
 const MOST_DISTRICTS = 12;
 const LETTERS = 'ABCDEFGHIJKL';
@@ -58,7 +65,7 @@ const TEN = 10;
 const has = ({ tags = [] }: Section, tag: SectionTag): boolean => tags.includes(tag);
 const isApart = (section: Section): boolean => has(section, 'programming');
 
-/** Reads the track of a sheet with the division chosen in it; without one, everything is one district of the first unit. */
+/** Reads the track of a sheet with the division chosen in it; without one, everything is one district of the only unit. */
 export function trackOf(sheet: Sheet): Track {
   const byId = new Map(sheet.sections.map((section) => [section.id, section]));
   const chosen = chosenIn(sheet);
@@ -79,8 +86,17 @@ export function trackOf(sheet: Sheet): Track {
           : [],
       ),
       ...districts.flatMap((district) => inPieces(district, sheet.joints)),
+      ...unusedIn(sheet),
     ],
   };
+}
+
+const isDivided = ({ districts = [] }: Sheet): boolean => districts.length > 0;
+
+function unusedIn(sheet: Sheet): TrackProblem[] {
+  const used = new Set(sheet.districts?.map(({ stage }) => stage));
+  const stages = sheet.stages.filter(({ id }) => !used.has(id)).map(({ id }) => id);
+  return isDivided(sheet) && stages.length > 0 ? [{ kind: 'unused', stages }] : [];
 }
 
 interface Chosen {
@@ -95,13 +111,11 @@ function chosenIn({ districts, sections, stages }: Sheet): readonly Chosen[] {
   return first === undefined || all.length === 0 ? [] : [{ stage: first.id, sections: all }];
 }
 
-function problemsIn(
-  { sections, stages }: Sheet,
-  chosen: readonly Chosen[],
-  byId: ReadonlyMap<string, Section>,
-): TrackProblem[] {
+function problemsIn(sheet: Sheet, chosen: readonly Chosen[], byId: ReadonlyMap<string, Section>): TrackProblem[] {
+  const { sections, stages } = sheet;
   if (sections.length === 0) return [{ kind: 'no-sections' }];
   if (stages.length === 0) return [{ kind: 'no-stages' }];
+  if (!isDivided(sheet) && stages.length > 1) return [{ kind: 'not-divided', stages: stages.map(({ id }) => id) }];
   if (chosen.length > MOST_DISTRICTS) return [{ kind: 'too-many-districts', most: MOST_DISTRICTS }];
   const named = chosen.flatMap(({ sections: ids }) => ids);
   const lists: readonly (readonly ['left-out' | 'in-two' | 'not-there', readonly string[]])[] = [
