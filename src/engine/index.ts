@@ -145,7 +145,16 @@ export {
 
 // plan: fuses, what is always on, wire that is stripped.
 export type { Fuse } from './plan/index.ts';
-export { fuseFor, isLongBus, leadAmps, metersShow, STRIPPED, withFixedDraw } from './plan/index.ts';
+export {
+  fuseFor,
+  HARDLY,
+  isLongBus,
+  leadAmps,
+  lostAsPlanned,
+  metersShow,
+  STRIPPED,
+  withFixedDraw,
+} from './plan/index.ts';
 
 // power: what is drawn and what is given.
 export type {

@@ -1,5 +1,6 @@
 // A test that showed something else: nobody goes on. The walk that finds the fault knows what was seen here.
 import type { HandOver, Seen } from '../../wizards/first-power-up/index.ts';
+import { lossSays } from '../../wizards/first-power-up/index.ts';
 import type { TestRow } from '../../wizards/plan/index.ts';
 import { expectedSaid, seenSaid, type Told, whereSaid } from './said.ts';
 
@@ -12,6 +13,7 @@ interface Props extends Told {
 
 export function Differs({ row, seen, led, onAgain, ...told }: Props) {
   const { say, home } = told;
+  const loss = lossSays(row, seen?.values ?? {});
   return (
     <section class="part">
       <p class="power-up-at">{whereSaid(row, told)}</p>
@@ -24,6 +26,7 @@ export function Differs({ row, seen, led, onAgain, ...told }: Props) {
           })}
         </p>
       )}
+      {loss !== undefined && <p>{say(`power-up-loss-${loss}`)}</p>}
       <p class="acts">
         {led !== undefined && (
           <a class="button" href={`${home}put-it-right/${led.complaint}/${led.search}`}>

@@ -6,7 +6,7 @@ export type { Rewired, WiringChange } from './changes.ts';
 export { GAUGE_SIZES, gaugeAtLeast } from './gauges.ts';
 export { railGrowth } from './growth.ts';
 export { DROP_LIMIT, dropFinding, FEEDER_WIRE, trainLevels } from './limits.ts';
-export { loadedVolts, shortFromLoadTest } from './load-test.ts';
+export { loadedVolts, METER_STEP, shortFromLoadTest } from './load-test.ts';
 export type { FeedingPlan, FeedingProblem } from './plan.ts';
 export { evenFeeders, sourceOhms } from './plan.ts';
 export type { PlanCircuit, TrainAlong } from './plan-circuit.ts';

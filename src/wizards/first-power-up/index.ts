@@ -5,4 +5,4 @@ export type { HandOver } from './hand-over.ts';
 export { handOver } from './hand-over.ts';
 export { isOwnTest, OWN_ACTS } from './own-acts.ts';
 export type { ReadingField } from './readings.ts';
-export { fieldsOf, optionRead } from './readings.ts';
+export { fieldsOf, lossSays, optionRead } from './readings.ts';

@@ -51,6 +51,18 @@ function lossRead(row: Pick<TestRow, 'readings'>, open: number, near: number, fa
   return firm(far, 'lost-far') ? 'firm-everywhere' : 'weak-far';
 }
 
+/** What a load test that lost more than it should says of a short; undefined where it lost no more, or nothing was read. */
+export function lossSays(
+  row: Pick<TestRow, 'kind' | 'readings'>,
+  { open = 0, near, far }: Readonly<Record<string, number>>,
+): 'no-trip' | 'more-than-planned' | undefined {
+  if (row.kind !== 'load-test' || open <= 0 || near === undefined || far === undefined) return undefined;
+  const lost = (open - Math.min(near, far)) / open;
+  const limit = row.readings.find(({ what }) => what === 'no-trip')?.from ?? 0;
+  if (lost > limit + SAME) return 'no-trip';
+  return lossRead(row, open, near, far) === 'firm-everywhere' ? undefined : 'more-than-planned';
+}
+
 function ampsRead({ readings }: Pick<TestRow, 'readings'>, idle: number, running: number): string | undefined {
   const expected = readings.find(({ what }) => what === 'amps');
   if (expected === undefined) return undefined;

@@ -34,7 +34,7 @@ export type Where =
 
 /** What a meter shows on this layout where all is right. Volts, amperes, or a share of the volts before. */
 export interface Reading {
-  readonly what: 'rails' | 'other-rails' | 'step' | 'lost-near' | 'lost-far' | 'amps';
+  readonly what: 'rails' | 'other-rails' | 'step' | 'lost-near' | 'lost-far' | 'no-trip' | 'amps';
   readonly unit: 'V' | 'A' | 'share';
   readonly from: number;
   readonly to: number;
@@ -221,8 +221,9 @@ function loadTestIn({ letter }: TrackDistrict, { wires }: Tested): Reading[] {
   const test = wires.find(({ district }) => district === letter)?.test;
   if (test === undefined) return [];
   return [
-    { what: 'lost-near', unit: 'share', from: 0, to: test.mayLose },
-    { what: 'lost-far', unit: 'share', from: 0, to: test.mayLose },
+    { what: 'lost-near', unit: 'share', from: 0, to: test.near },
+    { what: 'lost-far', unit: 'share', from: 0, to: test.far },
+    { what: 'no-trip', unit: 'share', from: test.mayLose, to: 1 },
   ];
 }
 

@@ -1,8 +1,17 @@
 // The wires of each district: the least bus and feeders that are good there, with the test that proves them.
 import type { Conductor, MeasureSystem } from '../../engine/index.ts';
-import { FEEDER_WIRE, isLongBus, middle, shortTest } from '../../engine/index.ts';
+import {
+  FEEDER_WIRE,
+  HARDLY,
+  isLongBus,
+  lostAsPlanned,
+  middle,
+  ohmsPerMetre,
+  shortTest,
+  stageOhms,
+} from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
-import type { Sheet } from '../sheet/index.ts';
+import type { Sheet, SheetSupply } from '../sheet/index.ts';
 import { wire } from '../wire-it/index.ts';
 import type { PlacedUnit } from './power.ts';
 import { tripOf } from './power.ts';
@@ -29,9 +38,13 @@ export interface DistrictWires {
   readonly test: LoadTestHere | undefined;
 }
 
-/** The harmless load test: how long a reading may last, and which share of the volts may be lost in it. */
+/** The harmless load test: how long a reading may last, and which share of the volts is lost in it at the most. */
 export interface LoadTestHere {
   readonly seconds: number;
+  /** With these wires, near the unit and far out. */
+  readonly near: number;
+  readonly far: number;
+  /** Beyond it a short might not trip the unit. */
   readonly mayLose: number;
 }
 
@@ -73,26 +86,45 @@ export function wiresOf(
   const laid = change?.kind === 'rewired' ? change : undefined;
   const atGaps = gaps.filter(({ districts }) => districts.includes(letter)).length;
   const bus = laid?.bus;
+  const feeder = enough?.feeder ?? FEEDER_WIRE;
   return {
     district: letter,
     reach,
     busMetres: track,
     bus,
-    feeder: enough?.feeder ?? FEEDER_WIRE,
+    feeder,
     feeders: Math.max(laid?.feeders?.count ?? 1, atGaps, 1),
     apart: laid?.feeders?.spacing,
     long: isLongBus(reach),
     volts: told?.volts ?? volts ?? 0,
     trip: told?.trip ?? trip ?? 0,
     assumed: volts === undefined || trip === undefined,
-    test: volts === undefined || trip === undefined ? undefined : testOf(volts, trip),
+    test:
+      volts === undefined || trip === undefined
+        ? undefined
+        : testOf(volts, trip, lostWith(volts, feeder, least?.loopAmps, unit?.supply.kind)),
   };
 }
 
 /** Track shorter than this is one feeder's, metres. Source: own-choice. */
 const LEAST_METRES = 0.5;
 
-function testOf(volts: number, trip: number): LoadTestHere | undefined {
+/** Near the unit there is hardly any wire; far out, the way to the weakest place, where a short would draw so many amperes. A transformer sags by itself. */
+function lostWith(
+  volts: number,
+  feeder: Conductor,
+  weakest: number | undefined,
+  kind: SheetSupply['kind'],
+): Pick<LoadTestHere, 'near' | 'far'> {
+  const near = stageOhms().to + 2 * FEEDER_WIRE.length * ohmsPerMetre(feeder);
+  if (kind === 'ac' || weakest === undefined) return { near: HARDLY, far: HARDLY };
+  return { near: lostAsPlanned(volts, near), far: lostAsPlanned(volts, Math.max(near, volts / weakest)) };
+}
+
+function testOf(volts: number, trip: number, lost: Pick<LoadTestHere, 'near' | 'far'>): LoadTestHere | undefined {
   const test = shortTest({ volts, trip });
-  return test.kind === 'none' ? undefined : { seconds: test.seconds, mayLose: test.mayLoseShare };
+  if (test.kind === 'none') return undefined;
+  const mayLose = test.mayLoseShare;
+  const atMost = (share: number): number => Math.min(share, mayLose);
+  return { seconds: test.seconds, mayLose, near: atMost(lost.near), far: atMost(lost.far) };
 }

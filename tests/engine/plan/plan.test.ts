@@ -1,7 +1,7 @@
 // Fuses, what is always on, and what meters show of a plan that is built right.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { leadAmps, metersShow } from '../../../src/engine/plan/expected.ts';
+import { HARDLY, leadAmps, lostAsPlanned, metersShow } from '../../../src/engine/plan/expected.ts';
 import { withFixedDraw } from '../../../src/engine/plan/fixed.ts';
 import { FUSE_RATINGS, fuseFor } from '../../../src/engine/plan/fuse.ts';
 import { isLongBus } from '../../../src/engine/plan/wires.ts';
@@ -85,4 +85,16 @@ describe('What a meter shows of 15 V on the rails', () => {
 test('A bus of ten metres is long, one of nine is not', () => {
   // common practice, no source
   expect([9, 10].map(isLongBus)).toEqual([false, true]);
+});
+
+describe('What the load test may show lost where all is as planned', () => {
+  test('is what 0.4 ohms take beside the resistor of 15, and a step of the meter', () => {
+    // By hand: 15 V x 0.4 / 15.4 = 0.39 V, and 0.1 V.
+    expect(lostAsPlanned(15, 0.4)).toBeCloseTo(0.49 / 15, 3);
+  });
+
+  test('grows with the way, and is never more than what people call hardly', () => {
+    expect(lostAsPlanned(15, 0.8)).toBeGreaterThan(lostAsPlanned(15, 0.4));
+    expect(lostAsPlanned(15, 5)).toBe(HARDLY);
+  });
 });
