@@ -6,6 +6,7 @@ import {
   fieldsOf,
   handOver,
   lossSays,
+  NO_COIN,
   optionRead,
   replayPowerUp,
   type Seen,
@@ -47,6 +48,60 @@ describe('Whoever asks whether to switch on', () => {
   test.each(OVAL_ROWS.filter(({ must }) => must).map(({ id }) => id))('cannot pass over %s', (id) => {
     const now = replayPowerUp(may(OVAL_ROWS), upTo(id, CANNOT));
     expect(now).toMatchObject({ state: 'asking', row: { id } });
+  });
+
+  describe('without a load test in a district', () => {
+    const noLoadTest = (id: string) =>
+      allWell
+        .filter(({ row }) => !row.startsWith('coin-'))
+        .map((one): Seen => (one.row === id ? { row: id, option: CANNOT } : one));
+    const coins = (id: string) =>
+      replayPowerUp(may(OVAL_ROWS), [
+        ...upTo('load-test-b', 'firm-everywhere').map((one) => (one.row === id ? { ...one, option: CANNOT } : one)),
+      ]);
+
+    test('is asked for the coin only in the other', () => {
+      expect(coins('load-test-a').row?.id).toBe('coin-near-b');
+      expect(coins('load-test-b').row?.id).toBe('coin-near-a');
+    });
+
+    test('has no coin on the record there, and it says why; the record is open', () => {
+      const seen = noLoadTest('load-test-a').flatMap((one) =>
+        one.row === 'load-test-b' ? [one, ...allWell.filter(({ row }) => /^coin-.*-b$/.test(row))] : [one],
+      );
+      const now = replayPowerUp(
+        may(OVAL_ROWS),
+        seen.filter(({ row }) => OVAL_ROWS.some(({ id }) => id === row)),
+      );
+      expect(now).toMatchObject({ state: 'recorded', verdict: 'open' });
+      expect(now.seen.filter(({ option }) => option === NO_COIN).map(({ row }) => row)).toEqual([
+        'coin-near-a',
+        'coin-far-a',
+      ]);
+      // What is kept of it says the same when it is read again.
+      expect(replayPowerUp(may(OVAL_ROWS), now.seen)).toEqual(now);
+    });
+
+    test('and in neither, is asked for no coin at all', () => {
+      const seen = upTo('load-test-b', CANNOT).map((one) =>
+        one.row === 'load-test-a' ? { ...one, option: CANNOT } : one,
+      );
+      expect(replayPowerUp(may(OVAL_ROWS), seen).row?.kind).toBe('vehicle-in-far-part');
+    });
+
+    test('stops at one that differs, and names no coin after it', () => {
+      const rows = planOf({ ...OVAL, stages: OVAL.stages.slice(0, 1), districts: undefined }).tests;
+      const now = replayPowerUp(may(rows), upTo('load-test-a', 'weak-far', rows));
+      expect(now).toMatchObject({ state: 'differs', row: { id: 'load-test-a' } });
+      expect(now.seen.at(-1)?.option).toBe('weak-far');
+    });
+
+    test('no kept coin takes the place of that: nothing tapped counts where it is not asked', () => {
+      const seen = upTo('coin-near-a', 'off-at-once').map((one) =>
+        one.row === 'load-test-a' ? { ...one, option: CANNOT } : one,
+      );
+      expect(replayPowerUp(may(OVAL_ROWS), seen).seen.at(-1)?.option).toBe(NO_COIN);
+    });
   });
 
   test('stops at the first test that shows something else, whatever was said of later ones', () => {

@@ -1,6 +1,6 @@
 // A test in sentences: where it is made, what is to be seen there, what was seen.
 import type { Seen } from '../../wizards/first-power-up/index.ts';
-import { CANNOT, isOwnTest } from '../../wizards/first-power-up/index.ts';
+import { CANNOT, isOwnTest, NO_COIN } from '../../wizards/first-power-up/index.ts';
 import type { Plan, Reading, TestRow } from '../../wizards/plan/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
 import { listed } from '../words/index.ts';
@@ -49,6 +49,7 @@ export const titleSaid = (kind: string, { say, tests }: Told): string =>
 
 /** An option in the words in which it is tapped. */
 export function optionSaid(kind: string, option: string, { say, tests }: Told): string {
+  if (option === NO_COIN) return say('power-up-no-coin');
   if (option === CANNOT) return say('power-up-not-tested');
   return isOwnTest(kind) ? say(`power-up-option-${kind}-${option}`) : (tests[kind]?.options[option]?.label ?? option);
 }

@@ -1,6 +1,7 @@
 // "It is all connected: may I switch on?" One test of the sheet after the other. Nobody goes on past one that shows something else.
 import { assign, initialTransition, type SnapshotFrom, setup, transition } from 'xstate';
 import type { TestRow } from '../plan/index.ts';
+import { isSame } from './same-place.ts';
 
 /** What was seen in a row; `cannot`: nobody could look, and it stays unknown. */
 export interface Seen {
@@ -11,6 +12,10 @@ export interface Seen {
 }
 
 export const CANNOT = 'cannot';
+/** No coin where the load test was not made: it was not asked for. */
+export const NO_COIN = 'no-coin';
+/** Nobody looked. */
+export const isUnseen = (option: string): boolean => option === CANNOT || option === NO_COIN;
 
 interface Context {
   readonly rows: readonly TestRow[];
@@ -24,9 +29,30 @@ type PowerUpEvent =
   | { readonly type: 'user.undo' };
 
 const rowAt = ({ rows, seen }: Pick<Context, 'rows' | 'seen'>): TestRow | undefined => rows[seen.length];
-const isLast = ({ rows, seen }: Context): boolean => seen.length === rows.length - 1;
+
+/** A coin only where the load test of the same district showed what it should: else its rows are passed over with that. */
+function withoutCoins(rows: Context['rows'], seen: Context['seen']): Context['seen'] {
+  const row = rowAt({ rows, seen });
+  if (row === undefined || !isCoin(row) || isLoadTestGood(rows, seen, row)) return seen;
+  return withoutCoins(rows, [...seen, { row: row.id, option: NO_COIN }]);
+}
+const isCoin = ({ kind }: TestRow): boolean => kind === 'coin-near' || kind === 'coin-far';
+const isLoadTestGood = (rows: Context['rows'], seen: Context['seen'], { where }: TestRow): boolean =>
+  rows.some((one, at) => one.kind === 'load-test' && isSame(one.where, where) && seen[at]?.option === one.expected);
+
+const withNext = ({ rows, seen }: Context, next: Seen): Context['seen'] => withoutCoins(rows, [...seen, next]);
+/** Whether nothing is left to ask once this is noted. */
+const isLast = (context: Context, option: string): boolean =>
+  withNext(context, { row: rowAt(context)?.id ?? '', option }).length === context.rows.length;
 const isExpected = ({ context, event }: { context: Context; event: PowerUpEvent }): boolean =>
   event.type === 'user.saw' && event.option === rowAt(context)?.expected;
+const optionOf = (event: PowerUpEvent): string => (event.type === 'user.saw' ? event.option : CANNOT);
+function nextSeen(context: Context, event: PowerUpEvent): Seen | undefined {
+  const row = rowAt(context)?.id;
+  if (row === undefined || event.type === 'user.undo') return undefined;
+  const values = event.type === 'user.saw' ? event.values : undefined;
+  return { row, option: optionOf(event), values };
+}
 const mayPassOver = ({ context }: { context: Context }): boolean => rowAt(context)?.must === false;
 
 const TYPES: { context: Context; events: PowerUpEvent; input: Pick<Context, 'rows' | 'mayPower'> } = {
@@ -39,23 +65,34 @@ export const firstPowerUp = setup({
   types: TYPES,
   guards: {
     'nothing may be powered': ({ context }) => !context.mayPower || context.rows.length === 0,
-    'the last as expected': (args) => isExpected(args) && isLast(args.context),
+    'the last as expected': (args) => isExpected(args) && isLast(args.context, optionOf(args.event)),
     'as expected': isExpected,
     'something else': ({ context, event }) =>
       event.type === 'user.saw' && rowAt(context)?.options.includes(event.option) === true,
-    'the last may be passed over': (args) => mayPassOver(args) && isLast(args.context),
+    'the last may be passed over': (args) => mayPassOver(args) && isLast(args.context, CANNOT),
     'may be passed over': mayPassOver,
     'something was seen': ({ context }) => context.seen.length > 0,
   },
   actions: {
     note: assign(({ context, event }) => {
-      const row = rowAt(context)?.id;
-      if (row === undefined || event.type === 'user.undo') return {};
-      const option = event.type === 'user.saw' ? event.option : CANNOT;
-      const values = event.type === 'user.saw' ? event.values : undefined;
-      return { seen: [...context.seen, { row, option, values }] };
+      const next = nextSeen(context, event);
+      return next === undefined ? {} : { seen: withNext(context, next) };
     }),
-    forget: assign(({ context }) => ({ seen: context.seen.slice(0, -1) })),
+    // What differs stays the last.
+    stop: assign(({ context, event }) => {
+      const next = nextSeen(context, event);
+      return next === undefined ? {} : { seen: [...context.seen, next] };
+    }),
+    // What was passed over by itself goes with what it followed from.
+    forget: assign(({ context: { seen } }) => ({
+      seen: seen.slice(
+        0,
+        Math.max(
+          0,
+          seen.findLastIndex(({ option }) => option !== NO_COIN),
+        ),
+      ),
+    })),
   },
 }).createMachine({
   id: 'first-power-up',
@@ -70,7 +107,7 @@ export const firstPowerUp = setup({
         'user.saw': [
           { guard: 'the last as expected', actions: 'note', target: 'recorded' },
           { guard: 'as expected', actions: 'note', target: 'asking' },
-          { guard: 'something else', actions: 'note', target: 'differs' },
+          { guard: 'something else', actions: 'stop', target: 'differs' },
         ],
         'user.passed-over': [
           { guard: 'the last may be passed over', actions: 'note', target: 'recorded' },
@@ -100,6 +137,7 @@ export interface PowerUp {
 export function replayPowerUp({ rows, mayPower }: Pick<Context, 'rows' | 'mayPower'>, seen: readonly Seen[]): PowerUp {
   let [snapshot]: [SnapshotFrom<typeof firstPowerUp>, unknown] = initialTransition(firstPowerUp, { rows, mayPower });
   for (const { row, option, values } of seen) {
+    if (option === NO_COIN) continue;
     if (rowAt(snapshot.context)?.id !== row) break;
     const event: PowerUpEvent = option === CANNOT ? { type: 'user.passed-over' } : { type: 'user.saw', option, values };
     if (!snapshot.can(event)) break;
@@ -112,7 +150,7 @@ function told({ value, context }: SnapshotFrom<typeof firstPowerUp>): PowerUp {
   const state: PowerUpState = value === 'beginning' ? 'asking' : value;
   const { rows, seen } = context;
   const at = state === 'differs' ? seen.length - 1 : seen.length;
-  const open = seen.some(({ option }) => option === CANNOT);
+  const open = seen.some(({ option }) => isUnseen(option));
   return {
     state,
     seen,

@@ -1,15 +1,14 @@
 // From a test that showed something else to the walk that finds the fault, with what was seen at the same place.
-import type { TestRow, Where } from '../plan/index.ts';
-import { CANNOT, type Seen } from './flow.ts';
+import type { TestRow } from '../plan/index.ts';
+import { isUnseen, type Seen } from './flow.ts';
 import { isOwnTest } from './own-acts.ts';
+import { isSame } from './same-place.ts';
 
 export interface HandOver {
   readonly complaint: string;
   /** The address of the walk from "?", as `walkAddress` writes it. What is safe is asked anew there: no link says it. */
   readonly search: string;
 }
-
-const isSame = (one: Where, other: Where): boolean => JSON.stringify(one) === JSON.stringify(other);
 
 /** @param seen everything up to the row that differs, which is the last; undefined where that row shows what is expected */
 export function handOver(rows: readonly TestRow[], seen: readonly Seen[]): HandOver | undefined {
@@ -19,7 +18,7 @@ export function handOver(rows: readonly TestRow[], seen: readonly Seen[]): HandO
   if (row === undefined || complaint === undefined) return undefined;
   const here = seen.flatMap(({ row: id, option }): [string, string][] => {
     const one = rows.find((other) => other.id === id);
-    const counts = one !== undefined && option !== CANNOT && !isOwnTest(one.kind) && isSame(one.where, row.where);
+    const counts = one !== undefined && !isUnseen(option) && !isOwnTest(one.kind) && isSame(one.where, row.where);
     return counts ? [[one.kind, option]] : [];
   });
   return { complaint, search: `?${new URLSearchParams([...here, ['told', 'yes']])}` };
