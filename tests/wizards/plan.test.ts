@@ -124,6 +124,8 @@ describe('Until both labels of every supply and unit are read', () => {
       expect(partIds(plan).filter((id) => POWER_PARTS.includes(id))).toEqual([]);
       expect(stepsIn(plan)[0]).toBe('read-labels');
       expect(stepsIn(plan)).not.toContain('each-alone');
+      expect(stepsIn(plan)).not.toContain('main-switch');
+      expect(stepsIn(plan)).not.toContain('prove-dead');
     },
   );
 
@@ -143,6 +145,13 @@ describe('Until both labels of every supply and unit are read', () => {
       ...['booster B', 'supply B', 'fuse B', 'lead-wire B', 'control-cable'],
     ]);
   });
+});
+
+test('What a unit takes at its input stands on the list as from least to most', () => {
+  const [station, booster] = OVAL.stages;
+  const told = planOf(sheetShape.parse({ ...OVAL, stages: [{ ...station, leastInputVolts: 14 }, booster] }));
+  expect(told.parts.find(({ id }) => id === 'unit')).toMatchObject({ leastVolts: 14, volts: 19 });
+  expect(told.parts.find(({ id }) => id === 'booster')?.leastVolts).toBeUndefined();
 });
 
 describe('Where both rails are gapped', () => {
@@ -269,6 +278,8 @@ const BEFORE: readonly (readonly [StepId, StepId, string])[] = [
   ['prove-dead', 'feed-without-capacitor', 'a part is proven dead before it is fed'],
   ['feed-without-capacitor', 'place-supplies', 'the unit is joined to its rails before its supply is at hand'],
   ['place-supplies', 'control-cable', 'supplies stand at their units, unplugged, before the control cable goes in'],
+  ['place-supplies', 'main-switch', 'labels are compared once more before a supply goes into the strip'],
+  ['main-switch', 'each-alone', 'one switch makes everything dead before anything is alive'],
   ['set-units', 'each-alone', 'trip current and volts are set before power comes on'],
   ['control-cable', 'each-alone', 'no unit is switched on without its control cable'],
   ['each-alone', 'prove-phase', 'each unit alone before both'],

@@ -284,14 +284,25 @@ export function readingSaid({ what, unit, from, to }: Reading, { say, numbers }:
 export const expectedSaid = ({ kind, readings }: TestRow, told: Told): string =>
   listed([told.say(`plan-expect-${kind}`), ...readings.map((one) => readingSaid(one, told))], told.language);
 
-export function partSize({ id, area, amps, volts, ohms, watts, current, plug }: Part, { say, numbers }: Told): string {
+export function partSize(
+  { id, area, amps, volts, leastVolts, ohms, watts, current, plug }: Part,
+  { say, numbers }: Told,
+): string {
   const kind = current === undefined ? '' : say(`plan-${current}`);
   const poles = plug === undefined ? say('plan-plug-none') : say(`plan-plug-${plug}`);
   const [amperes, rail] = [numbers.amps(amps ?? 0), numbers.volts(volts ?? 0)];
   switch (id) {
     case 'unit':
     case 'booster':
-      return say('plan-size-input', { amps: amperes, volts: rail, kind, plug: poles });
+      return leastVolts === undefined
+        ? say('plan-size-input', { amps: amperes, volts: rail, kind, plug: poles })
+        : say('plan-size-input-from', {
+            amps: amperes,
+            least: numbers.volts(leastVolts),
+            volts: rail,
+            kind,
+            plug: poles,
+          });
     case 'supply':
       return say('plan-size-supply', { amps: amperes, volts: rail, kind, plug: poles });
     case 'breaker':

@@ -34,7 +34,9 @@ export interface Part {
   readonly measure: 'pieces' | 'pair-metres';
   readonly area?: number;
   readonly amps?: number;
+  /** At the input of a unit: the most it takes, and the least where that is told. */
   readonly volts?: number;
+  readonly leastVolts?: number;
   readonly ohms?: number;
   readonly watts?: number;
   readonly current?: 'dc' | 'ac' | 'either';
@@ -146,11 +148,11 @@ const isBooster = ({ stage }: PlacedUnit): boolean => stage.kind === 'booster';
 const LEAD_METRES = 1;
 
 function partsOfUnit({ district, stage, supply, fuse }: PlacedUnit): Part[] {
-  const { limitAmps, inputKind, inputVolts, plug, breakers = 0, tripSeconds } = stage;
+  const { limitAmps, inputKind, inputVolts, leastInputVolts, plug, breakers = 0, tripSeconds } = stage;
   return [
     pieces(stage.kind === 'booster' ? 'booster' : 'unit', 1, {
       of: district,
-      ...told({ amps: limitAmps, volts: inputVolts, current: inputKind, plug }),
+      ...told({ amps: limitAmps, volts: inputVolts, leastVolts: leastInputVolts, current: inputKind, plug }),
     }),
     pieces('supply', 1, {
       of: district,
@@ -173,7 +175,7 @@ function partsOfUnit({ district, stage, supply, fuse }: PlacedUnit): Part[] {
 export const breakerUnder = (trip: number, seconds: number | undefined) =>
   gradeBreaker({ trip: 0, seconds: 0 }, { trip, seconds: seconds ?? Number.POSITIVE_INFINITY });
 
-type Label = Pick<Part, 'amps' | 'volts' | 'current' | 'plug'>;
+type Label = Pick<Part, 'amps' | 'volts' | 'leastVolts' | 'current' | 'plug'>;
 
 /** What is known of it. */
 const told = (label: { readonly [Name in keyof Label]: Label[Name] | undefined }): Partial<Part> =>
