@@ -501,6 +501,49 @@ describe('The test sheet', () => {
     ]);
   });
 
+  describe('where a bridge has a unit of its own, and a loop another', () => {
+    const shed: Sheet = {
+      ...OVAL,
+      sections: [
+        ...OVAL.sections,
+        section('bridge', 0.3, 0.1, { tags: ['turntable'] }),
+        section('loop', 3, 1, { tags: ['reversing'] }),
+      ],
+      joints: [
+        ...OVAL.joints,
+        joint('far-side', 'bridge'),
+        joint('west-curve', 'loop'),
+        joint('loop', 'west-curve'),
+        joint('far-side', 'station-track', { id: 'inside' }),
+      ],
+      stages: [...OVAL.stages, stage('shed', 2, { supply: 'third' }), stage('end', 2, { supply: 'fourth' })],
+      supplies: [...OVAL.supplies, supply('third', 3), supply('fourth', 3)],
+      districts: [
+        ...(OVAL.districts ?? []),
+        { stage: 'shed', sections: ['bridge'] },
+        { stage: 'end', sections: ['loop'] },
+      ],
+    };
+    const plan = planOf(shed);
+    const parted = plan.track.gaps.filter(({ districts: [near, far] }) => near !== far).map(({ number }) => number);
+
+    test.each(['jumper-test', 'two-lamps', 'meter-two-stages', 'crossing'])('each boundary has its %s', (kind) => {
+      expect(plan.stops).toEqual([]);
+      expect(parted).toHaveLength(6);
+      expect(
+        plan.tests.flatMap((one) => (one.kind === kind && one.where.kind === 'gap' ? [one.where.gap] : [])),
+      ).toEqual(parted);
+    });
+
+    test('lamps are looked at both ways round where rails change sides, and there only', () => {
+      const turning = plan.track.gaps
+        .filter(({ why }) => why !== 'district')
+        .map(({ number }) => `two-lamps-${number}`);
+      expect(turning).toHaveLength(3);
+      expect(plan.tests.filter((one) => one.turning).map(({ id }) => id)).toEqual(turning);
+    });
+  });
+
   test('a running train is a first look, and the jumper test the proof', () => {
     // common practice, no source: a train stops at a finished gap while the far side is unfed
     const [look, proof] = ['first-look', 'jumper-test'].map((kind) => oval.tests.find((one) => one.kind === kind));

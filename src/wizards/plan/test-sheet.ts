@@ -4,7 +4,7 @@ import { metersShow, STEP_LIMIT } from '../../engine/index.ts';
 import type { Sheet } from '../sheet/index.ts';
 import type { Power } from './power.ts';
 import type { PlanGap, Track, TrackDistrict } from './track.ts';
-import { isBoundary, runsOf } from './track.ts';
+import { isBoundary, isTurning, runsOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
 
 /** Tests with words, pictures and dangers of their own in the walk that finds faults. */
@@ -50,6 +50,8 @@ export interface TestRow {
   /** Every option, what is expected first. */
   readonly options: readonly string[];
   readonly readings: readonly Reading[];
+  /** Beyond the gap rails change sides: what is seen with them one way round is looked at the other way round too. */
+  readonly turning: boolean;
   /** Whether nobody may go on without it: what it guards against harms or hides. */
   readonly must: boolean;
   /** A complaint of the walk, by what was seen instead. */
@@ -138,11 +140,11 @@ const KINDS: Readonly<Record<RowKind, Kind>> = {
   },
 };
 
-function row(kind: RowKind, where: Where, readings: readonly Reading[] = []): TestRow {
+function row(kind: RowKind, where: Where, readings: readonly Reading[] = [], turning = false): TestRow {
   const { expected, else: leads, must } = KINDS[kind];
   return {
     id: [kind, ...idOf(where)].join('-'),
-    ...{ kind, where, expected, readings, must, leads },
+    ...{ kind, where, expected, readings, turning, must, leads },
     options: [expected, ...Object.keys(leads)],
   };
 }
@@ -172,7 +174,9 @@ export function testSheetOf(told: Tested): TestRow[] {
   const { track, sheet } = told;
   const boundaries = track.gaps.filter(isBoundary);
   const atGaps = (kind: RowKind, readings: (gap: PlanGap) => readonly Reading[] = () => []): TestRow[] =>
-    boundaries.map((gap) => row(kind, { kind: 'gap', gap: gap.number }, readings(gap)));
+    boundaries.map((gap) =>
+      row(kind, { kind: 'gap', gap: gap.number }, readings(gap), kind === 'two-lamps' && isTurning(gap)),
+    );
   const inDistricts = (
     kind: RowKind,
     readings: (district: TrackDistrict) => readonly Reading[] = () => [],

@@ -227,6 +227,9 @@ export function runsOf({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>,
   });
 }
 
-/** Gaps at which two units meet and both ends are of one signal: what is proven there is isolation, phase and volts. */
+/** Gaps at which two units meet, at a loop and a bridge too: what is proven there is isolation, phase and volts. */
 export const isBoundary = ({ why, districts: [near, far] }: PlanGap): boolean =>
-  why === 'district' && near !== undefined && far !== undefined && near !== far;
+  why !== 'programming' && near !== undefined && far !== undefined && near !== far;
+
+/** Beyond it rails change sides while trains run, so that one look at their phase is not enough. */
+export const isTurning = ({ why }: PlanGap): boolean => why === 'reversing' || why === 'turntable';
