@@ -91,6 +91,15 @@ describe('The supplies', () => {
     expect(planOf(weak).judged.remedy).toBe('cannot-trip');
   });
 
+  test('one that only perhaps trips its unit keeps the plan from saying that nothing has to be changed', () => {
+    // 1.7 A behind a unit that trips at 1.8 A: it may give so much for a moment, and nobody has told.
+    const small = planOf({ ...OVAL, supplies: [supply('large', 3), supply('small', 1.7)] });
+    expect(small.judged.units[1]?.trip.kind).toBe('perhaps');
+    expect(small.but).toBe('trip-perhaps');
+    expect(oval.but).toBeUndefined();
+    expect(planOf({ ...OVAL, stages: [...OVAL.stages, stage('spare', 2)] }).but).toBe('track-named');
+  });
+
   test('rails set 2 V apart are set equal first', () => {
     const [station, booster] = OVAL.stages;
     const apart = { ...OVAL, stages: [station, { ...booster, railVolts: 17 }] };
@@ -169,6 +178,11 @@ describe('Where both rails are gapped', () => {
   test('what is cut already is not cut again, and where nobody knows both rails are reckoned with', () => {
     expect(club.track.gaps.map(({ railsToCut }) => railsToCut)).toEqual([2, 1, 2, 2, 0, 2]);
     expect(club.parts.find(({ id }) => id === 'insulated-joiner')?.count).toBe(9);
+  });
+
+  test('two gaps between the same two sections are told apart as ends', () => {
+    expect(club.track.gaps.map(({ end }) => end?.number)).toEqual([1, 2, undefined, 1, 2, undefined]);
+    expect(club.track.gaps.map(({ end }) => end?.of)).toEqual([2, 2, undefined, 2, 2, undefined]);
   });
 
   test('a rail that cannot be cut there is named, and nothing is planned', () => {

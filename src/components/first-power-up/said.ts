@@ -21,7 +21,10 @@ export function whereSaid({ where }: TestRow, told: Told): string {
     case 'gap': {
       const gap = plan.track.gaps.find(({ number }) => number === where.gap);
       const [from, to] = [nameOf(gap?.from.id ?? '', told), nameOf(gap?.to.id ?? '', told)];
-      return say('power-up-where-gap', { n: where.gap, from, to });
+      const place = say('power-up-where-gap', { n: where.gap, from, to });
+      return gap?.end === undefined
+        ? place
+        : say('power-up-where-twin', { place, end: gap.end.number, ends: gap.end.of });
     }
     case 'district':
       return say('power-up-where-district', { district: where.district });

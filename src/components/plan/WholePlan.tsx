@@ -14,6 +14,7 @@ import {
   gapWhy,
   gapWork,
   problemSaid,
+  programmingSaid,
   railsSaid,
   remedySaid,
   stepSaid,
@@ -160,6 +161,7 @@ function Gaps(told: PartProps) {
         nameOf={({ id }) => names.section(id)}
       />
       {gaps.length === 0 && <p>{say('plan-no-gaps')}</p>}
+      <p>{programmingSaid(plan, told)}</p>
       <ol class="plan-gaps">
         {gaps.map((gap) => (
           <li key={gap.number}>

@@ -18,8 +18,20 @@ import type { PartProps } from './props.ts';
 
 type Told = Omit<PartProps, 'plan' | 'cautions'>;
 
-export const gapSaid = ({ number, from, to }: PlanGap, { say, names }: Told): string =>
-  say('plan-gap', { n: number, from: names.section(from.id), to: names.section(to.id) });
+export function gapSaid({ number, from, to, end }: PlanGap, { say, names }: Told): string {
+  const gap = say('plan-gap', { n: number, from: names.section(from.id), to: names.section(to.id) });
+  return end === undefined ? gap : say('plan-gap-twin', { gap, end: end.number, ends: end.of });
+}
+
+/** What becomes of the programming track. */
+export function programmingSaid({ sheet }: Plan, { say, names, language }: Told): string {
+  const sections = sheet.sections
+    .filter(({ tags }) => tags?.includes('programming'))
+    .map(({ id }) => names.section(id));
+  return sections.length === 0
+    ? say('plan-no-programming')
+    : say('plan-programming', { sections: listed(sections, language) });
+}
 
 export function gapWhy({ why, districts: [near = '', far = ''] }: PlanGap, { say }: Told): string {
   if (why !== 'district') return say(`plan-gap-${why}`);
@@ -80,7 +92,15 @@ export function supplySaid(id: string, { sheet }: Plan, { say, numbers, names }:
 }
 
 /** What helps, in one sentence with its figures. */
-export function remedySaid({ judged: { remedy, advice, findings, units }, sheet }: Plan, told: Told): string {
+export function remedySaid(plan: Plan, told: Told): string {
+  const { judged, but } = plan;
+  if (judged.remedy !== 'nothing' || but === undefined) return adviceSaid(plan, told);
+  const perhaps = judged.units.filter(({ trip }) => trip.kind === 'perhaps');
+  const units = perhaps.map(({ stage }) => told.names.stage(stage.id));
+  return told.say(`plan-but-${but}`, { units: joined(units, told.language) });
+}
+
+function adviceSaid({ judged: { remedy, advice, findings, units }, sheet }: Plan, told: Told): string {
   const { say, numbers, language } = told;
   const letter = (at: number): string => units[at]?.district ?? '';
   switch (advice?.kind) {

@@ -41,6 +41,8 @@ export interface Plan extends Parts {
   readonly tests: readonly TestRow[];
   readonly labels: readonly WireLabels[];
   readonly subDistricts: readonly SubDistricts[];
+  /** What keeps “nothing has to be changed” from being said where no remedy is due: a supply only perhaps trips its unit, or track is named. */
+  readonly but: 'trip-perhaps' | 'track-named' | undefined;
 }
 
 /** Plans a sheet; wires are told in sizes that are sold where people measure so. Never throws on a sheet that was read. */
@@ -68,6 +70,7 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
     steps: whole ? stepsOf(built) : [],
     tests: whole ? testSheetOf(built) : [],
     labels: labelsOf(wires),
+    but: butOf(judged, track),
     subDistricts: districts.map(({ letter, stage }): SubDistricts => {
       const trip = tripOf(stage);
       const { tripAtMost, seconds } = breakerUnder(trip ?? 0, stage.tripSeconds);
@@ -79,4 +82,9 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
       };
     }),
   };
+}
+
+function butOf({ units }: Power, { problems }: Track): Plan['but'] {
+  if (units.some(({ trip }) => trip.kind === 'perhaps')) return 'trip-perhaps';
+  return problems.some(isOnlyNamed) ? 'track-named' : undefined;
 }
