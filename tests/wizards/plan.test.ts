@@ -156,6 +156,29 @@ describe('Until both labels of every supply and unit are read', () => {
   });
 });
 
+describe('Wires that the sheet tells of', () => {
+  const laid = { busSquareMillimetres: 2.5, feederSquareMillimetres: 0.5, metresBetweenFeeders: 2, feederMetres: 0.3 };
+
+  test('stay where they are good, and only feeders at gaps are laid', () => {
+    const plan = planOf({ ...OVAL, wiring: laid });
+    expect(plan.wires.map(({ asItIs }) => asItIs)).toEqual([true, true]);
+    expect(plan.wires.map(({ bus, newFeeders }) => [((bus?.area ?? 0) * 1e6).toFixed(1), newFeeders])).toEqual([
+      ['2.5', 2],
+      ['2.5', 2],
+    ]);
+    expect(partIds(plan)).not.toContain('bus-wire');
+  });
+
+  test('too thin, or told in part only, are planned anew', () => {
+    const { metresBetweenFeeders: _, ...part } = laid;
+    for (const wiring of [{ ...laid, busSquareMillimetres: 0.05 }, part]) {
+      const plan = planOf({ ...CLUB, wiring });
+      expect(plan.wires.map(({ asItIs }) => asItIs)).not.toContain(true);
+      expect(partIds(plan)).toContain('bus-wire');
+    }
+  });
+});
+
 test('What a unit takes at its input stands on the list as from least to most', () => {
   const [station, booster] = OVAL.stages;
   const told = planOf(sheetShape.parse({ ...OVAL, stages: [{ ...station, leastInputVolts: 14 }, booster] }));

@@ -244,7 +244,7 @@ export const stripSaid = ({ say, numbers }: Told): string =>
   say('plan-strip', { clamp: numbers.thin(STRIPPED.clamp), rail: numbers.thin(STRIPPED.rail) });
 
 export function wireLines({ wires }: Plan, { say, numbers, language }: Told): string[] {
-  return wires.map(({ district, bus, reach, feeders, feeder, apart, assumed, long }) => {
+  return wires.map(({ district, bus, reach, feeders, feeder, apart, asItIs, assumed, long }) => {
     if (bus === undefined) return say('plan-wire-none', { district });
     const row = say('plan-wire-row', {
       district,
@@ -254,6 +254,7 @@ export function wireLines({ wires }: Plan, { say, numbers, language }: Told): st
       feeder: numbers.wire(feeder.area, 'at-least'),
     });
     const notes = [
+      ...(asItIs ? [say('plan-wire-as-it-is')] : []),
       ...(apart === undefined ? [] : [say('plan-wire-apart', { apart: numbers.metres(apart, 'at-most') })]),
       ...(long ? [say('plan-wire-long')] : []),
       ...(assumed ? [say('plan-wire-assumed')] : []),

@@ -89,15 +89,15 @@ const metres = (id: PartId, count: number, { area }: Pick<Conductor, 'area'>, of
 });
 
 function trackParts({ sheet, track, wires }: Wanted): Part[] {
-  const feeders = wires.reduce((sum, { feeders: count }) => sum + count, 0);
+  const feeders = wires.reduce((sum, { newFeeders }) => sum + newFeeders, 0);
   const feederMetres = sheet.wiring?.feederMetres ?? FEEDER_WIRE.length;
   return [
     pieces('insulated-joiner', railsToCut(track.gaps)),
-    ...wires.flatMap(({ bus, busMetres, district }) =>
-      bus === undefined ? [] : [metres('bus-wire', busMetres, bus, district)],
+    ...wires.flatMap(({ bus, busMetres, district, asItIs }) =>
+      bus === undefined || asItIs ? [] : [metres('bus-wire', busMetres, bus, district)],
     ),
     ...bySize(wires, ({ feeder }) => feeder.area).map(([area, here]) =>
-      metres('feeder-wire', feederMetres * here.reduce((sum, one) => sum + one.feeders, 0), { area }),
+      metres('feeder-wire', feederMetres * here.reduce((sum, one) => sum + one.newFeeders, 0), { area }),
     ),
     // One on each wire of the bus for each feeder.
     pieces('bus-clamp', 2 * feeders),

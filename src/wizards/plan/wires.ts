@@ -12,6 +12,7 @@ import {
 } from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
 import type { Sheet, SheetSupply } from '../sheet/index.ts';
+import type { NotKnown } from '../wire-it/index.ts';
 import { wire } from '../wire-it/index.ts';
 import type { PlacedUnit } from './power.ts';
 import { tripOf } from './power.ts';
@@ -28,6 +29,10 @@ export interface DistrictWires {
   /** Pairs of feeders: as many as the length asks for, and one on this side of each gap at the least. */
   readonly feeders: number;
   readonly apart: number | undefined;
+  /** The wires that the sheet tells of are good here, so that no bus is laid and no feeder but those at gaps. */
+  readonly asItIs: boolean;
+  /** Pairs of feeders that are still to be laid. */
+  readonly newFeeders: number;
   /** Bus long enough for its signal to ring. */
   readonly long: boolean;
   /** What rail volts and trip current it was worked out with, volts and amperes. */
@@ -78,23 +83,23 @@ export function wiresOf(
       ? {}
       : { 'rail-kind': choice('measured'), 'rail-ohms': amount(sheet.wiring.railOhmsPerMetre) }),
   };
+  const atGaps = gaps.filter(({ districts }) => districts.includes(letter)).length;
+  const kept = keptOf(sheet, answers, track, system);
   const found = wire(answers, system);
   const [enough] = found.kind === 'not-known' ? found.enough : [];
-  const least = enough?.least;
   const told = found.kind === 'not-known' ? found : undefined;
-  const change = least?.change;
-  const laid = change?.kind === 'rewired' ? change : undefined;
-  const atGaps = gaps.filter(({ districts }) => districts.includes(letter)).length;
-  const bus = laid?.bus;
-  const feeder = enough?.feeder ?? FEEDER_WIRE;
+  const { bus, feeder, count, apart, loopAmps } = kept ?? leastOf(enough);
+  const feeders = Math.max(count, atGaps, 1);
   return {
     district: letter,
     reach,
     busMetres: track,
     bus,
     feeder,
-    feeders: Math.max(laid?.feeders?.count ?? 1, atGaps, 1),
-    apart: laid?.feeders?.spacing,
+    feeders,
+    apart,
+    asItIs: kept !== undefined,
+    newFeeders: kept === undefined ? feeders : atGaps,
     long: isLongBus(reach),
     volts: told?.volts ?? volts ?? 0,
     trip: told?.trip ?? trip ?? 0,
@@ -102,9 +107,56 @@ export function wiresOf(
     test:
       volts === undefined || trip === undefined
         ? undefined
-        : testOf(volts, trip, lostWith(volts, feeder, least?.loopAmps, unit?.supply.kind)),
+        : testOf(volts, trip, lostWith(volts, feeder, loopAmps, unit?.supply.kind)),
   };
 }
+
+/** Wires that do: the bus, the wire of its feeders, how many and how far apart, and what a short draws at the weakest place. */
+interface Doing {
+  readonly bus: Conductor | undefined;
+  readonly feeder: Conductor;
+  readonly count: number;
+  readonly apart: number | undefined;
+  readonly loopAmps: number | undefined;
+}
+
+function leastOf(enough: NotKnown['enough'][number] | undefined): Doing {
+  const least = enough?.least;
+  const laid = least?.change.kind === 'rewired' ? least.change : undefined;
+  return {
+    bus: laid?.bus,
+    feeder: enough?.feeder ?? FEEDER_WIRE,
+    count: laid?.feeders?.count ?? 1,
+    apart: laid?.feeders?.spacing,
+    loopAmps: least?.loopAmps,
+  };
+}
+
+/** What lies there already, where all of it is told and it is good for this district; else undefined. */
+function keptOf({ wiring = {} }: Sheet, answers: Answers, track: number, system: MeasureSystem): Doing | undefined {
+  const { busSquareMillimetres, feederSquareMillimetres, metresBetweenFeeders: apart, feederMetres, rail } = wiring;
+  if (busSquareMillimetres === undefined || feederSquareMillimetres === undefined || apart === undefined)
+    return undefined;
+  const area = busSquareMillimetres * SQUARE_MILLIMETRE;
+  const feeder: Conductor = { area: feederSquareMillimetres * SQUARE_MILLIMETRE, make: FEEDER_WIRE.make };
+  const count = Math.max(1, Math.ceil(track / apart));
+  const found = wire(
+    {
+      ...(rail === undefined ? {} : { 'rail-kind': choice(rail) }),
+      ...answers,
+      'bus-wire': amount(area),
+      'feeder-count': amount(count),
+      'feeder-wire': amount(feeder.area),
+      ...(feederMetres === undefined ? {} : { 'feeder-length': amount(feederMetres) }),
+    },
+    system,
+  );
+  if (found.kind !== 'wiring' || found.now?.verdict !== 'good') return undefined;
+  return { bus: found.wire, feeder, count, apart, loopAmps: found.now.loopAmps };
+}
+
+/** Square metres. */
+const SQUARE_MILLIMETRE = 1e-6;
 
 /** Track shorter than this is one feeder's, metres. Source: own-choice. */
 const LEAST_METRES = 0.5;
