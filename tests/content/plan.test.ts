@@ -47,7 +47,18 @@ const LAYOUTS: Readonly<Record<string, Sheet>> = {
   'without trains': { ...OVAL, trains: [] },
   'with one supply': { ...OVAL, supplies: OVAL.supplies.slice(0, 1) },
   'with a section in no district': { ...OVAL, districts: OVAL.districts?.slice(0, 1) },
-  'in pieces': { ...OVAL, sections: [...OVAL.sections, { id: 'island', metres: 2, traffic: 1 }], districts: undefined },
+  'in pieces': {
+    ...OVAL,
+    stages: OVAL.stages.slice(0, 1),
+    sections: [...OVAL.sections, { id: 'island', metres: 2, traffic: 1 }],
+    districts: undefined,
+  },
+  'of two units without a division': { ...OVAL, districts: undefined },
+  'with a unit to spare': { ...OVAL, stages: [...OVAL.stages, { id: 'spare', kind: 'booster' }] },
+  'with wires that do': {
+    ...OVAL,
+    wiring: { busSquareMillimetres: 2.5, feederSquareMillimetres: 0.5, metresBetweenFeeders: 2 },
+  },
   'with forbidden supplies': { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) },
   'that is lopsided': { ...OVAL, trains: [{ kind: 'older', count: 6 }] },
   'with far too many older trains': { ...OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 },
@@ -58,6 +69,14 @@ describe('The plan of a layout', () => {
     const html = drawn(sheet);
     expect(html).not.toMatch(/\[(?:plan|diagram|rank)-|\{[a-z]\w*\}|undefined|NaN/);
     expect(html.length).toBeGreaterThan(300);
+  });
+
+  test('of two units without a division sends to the sheet for one, and says nothing of good', () => {
+    const html = drawn({ ...OVAL, districts: undefined });
+    expect(html).toContain('Choose a division on the sheet first.');
+    expect(html).toContain('/en/layout-sheet/');
+    expect(html).not.toContain(say('plan-remedy-nothing'));
+    expect(html).not.toContain(say('plan-no-gaps'));
   });
 
   test('has every danger of a step at that step, the worst in full', () => {

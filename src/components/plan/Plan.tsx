@@ -50,5 +50,5 @@ export default function Plan(props: PlanProps) {
     );
   }
   if (parts === undefined || plan === undefined) return null;
-  return <parts.WholePlan {...props} say={say} system={system} plan={plan} />;
+  return <parts.WholePlan {...props} say={say} system={system} plan={plan} hash={location.hash} />;
 }

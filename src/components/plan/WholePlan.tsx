@@ -29,6 +29,7 @@ interface Props extends PlanProps {
   readonly say: Say;
   readonly system: MeasureSystem;
   readonly plan: Plan;
+  readonly hash?: string | undefined;
 }
 
 /** What is on the page, in its order; the list of contents leads to them. */
@@ -75,7 +76,7 @@ export function WholePlan({ words, say, language, system, plan, ...rest }: Props
 }
 
 function Verdict(told: PartProps) {
-  const { plan, say, numbers, home, pages } = told;
+  const { plan, say, numbers, home, hash = '', pages } = told;
   const { judged, stops, unread, track } = plan;
   const fix = FIX_OF_REMEDY[judged.remedy];
   return (
@@ -91,7 +92,7 @@ function Verdict(told: PartProps) {
             ))}
           </ul>
           <p>
-            <a class="button" href={`${home}layout-sheet/${location.hash}`}>
+            <a class="button" href={`${home}layout-sheet/${hash}`}>
               {say('plan-to-sheet')}
             </a>
           </p>

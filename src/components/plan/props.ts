@@ -16,6 +16,8 @@ export interface PlanProps {
 }
 
 export interface PartProps extends Omit<PlanProps, 'words'> {
+  /** The part of the address from “#” that holds the sheet, where it came by a link. */
+  readonly hash?: string | undefined;
   readonly plan: Plan;
   readonly names: Names;
   readonly say: Say;
