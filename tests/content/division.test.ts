@@ -3,6 +3,7 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { Because } from '../../src/components/division/Because.tsx';
+import { fewestSaid } from '../../src/components/division/Division.tsx';
 import DrawnSheet from '../../src/components/division/DrawnSheet.tsx';
 import { Ways } from '../../src/components/division/Ways.tsx';
 import { divideHere, inTries } from '../../src/components/division/work.ts';
@@ -84,6 +85,21 @@ describe('the ways to divide', () => {
     expect(text).toContain(say('division-unread'));
     expect(text).toContain(say('division-verdict-unknown'));
     expect(text).not.toMatch(/>(?:ample|enough)</);
+    expect(text).toContain('by usual values');
+    expect(shown(DEMO_OVAL)).not.toContain('by usual values');
+  });
+
+  test('with a label unread no number of districts is said to be enough', () => {
+    const { fewest } = found;
+    if (fewest === undefined) throw new Error('no fewest');
+    const read = fewestSaid(fewest, 2, say);
+    const supplies = DEMO_OVAL.supplies.map(({ amps: _, ...supply }) => supply);
+    const open = divided({ ...DEMO_OVAL, supplies }).fewest;
+    expect(read).toBe(say('division-fewest-one'));
+    expect(open && fewestSaid(open, 2, say)).toBe(say('division-fewest-one-unread'));
+    expect(open && fewestSaid({ ...open, districts: 2 }, 3, say)).toBe(
+      say('division-fewest-less-unread', { districts: 2 }),
+    );
   });
 });
 

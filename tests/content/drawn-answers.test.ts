@@ -270,13 +270,20 @@ describe('wiring', () => {
 
 describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
   const beginner = { system: 'two-rail', scale: 'h0', shape: 'oval', modern: '6', older: '0' };
-  const { top, steps } = drawn('share-out', { ...beginner, 'station-amps': '3 A', 'booster-amps': '2 A' });
+  const { top, rest, steps } = drawn('share-out', { ...beginner, 'station-amps': '3 A', 'booster-amps': '2 A' });
 
   test('two places are named on top, in the words of the trade, and labels come before any plug', () => {
     expect(top).toMatch(/Divide it at 2 places/);
     expect(top.match(/Between “/g)).toHaveLength(2);
     expect(top).toMatch(/Between “Back straight, left” and “Back straight, right”/);
     expect(top).toMatch(/Read all four labels before you plug anything/);
+  });
+
+  test('nothing is called enough before the labels are read, and amperes hold only if the labels say so', () => {
+    expect(top + rest).toMatch(/if its labels say so/);
+    expect(top + rest).not.toMatch(/has enough|is enough/);
+    const none = drawn('share-out', { ...beginner, modern: '0', 'station-amps': '3 A', 'booster-amps': '2 A' });
+    expect(none.top.split('What to do')[0]).not.toMatch(/enough/);
   });
 
   test('the steps read the labels, switch off, list every path, gap there, and prove it at the end', () => {

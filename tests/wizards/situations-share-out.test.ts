@@ -54,6 +54,13 @@ describe('what is not known', () => {
     expect(found({}).labelsRead).toBe(false);
   });
 
+  test('before the labels are read the command station is not said to have enough alone, and after that it is', () => {
+    const { busier: _, evening: __, ...read } = TO_WHICH_SUPPLY['supplies-either-way'];
+    const few = { modern: '2', moving: '1' };
+    expect(found(few).enoughAlone).toBe(false);
+    expect(found({ ...read, ...few }).enoughAlone).toBe(true);
+  });
+
   test('without any amperes the usual ones of the scale stand for them', () => {
     const { outcome, ways } = found({ 'station-amps': 'unknown', 'booster-amps': 'unknown' });
     expect(outcome).toBe('divide-the-track');

@@ -121,12 +121,14 @@ function Found(props: FoundProps) {
   );
 }
 
-function fewestSaid(
-  { districts, more }: NonNullable<SheetDivided['fewest']>,
+/** Of labels that are unread nothing is called enough. */
+export function fewestSaid(
+  { districts, more, way }: NonNullable<SheetDivided['fewest']>,
   stages: number,
   say: Say,
 ): string | undefined {
-  if (districts === 1) return say('division-fewest-one');
+  const unread = way?.asked.some(({ verdict }) => verdict === 'unknown') === true ? '-unread' : '';
+  if (districts === 1) return say(`division-fewest-one${unread}`);
   if (more > 0) return say('division-fewest-more', { districts, more });
-  return districts < stages ? say('division-fewest-less', { districts }) : undefined;
+  return districts < stages ? say(`division-fewest-less${unread}`, { districts }) : undefined;
 }

@@ -71,7 +71,10 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
               </th>
               <td data-label={say('division-share')}>{numbers.share(share)}</td>
               <td data-label={say('division-draws')}>
-                {say('division-of', { often: numbers.amps(often), usable: numbers.amps(usable, 'at-most') })}
+                {say(verdict === 'unknown' ? 'division-of-unread' : 'division-of', {
+                  often: numbers.amps(often),
+                  usable: numbers.amps(usable, 'at-most'),
+                })}
               </td>
               <td data-label={say('division-verdict')}>
                 <span class={`tag ${TAGS[verdict]}`}>{say(`division-verdict-${verdict}`)}</span>

@@ -30,7 +30,7 @@ export interface ShareFound {
   readonly labelsRead: boolean;
   /** The supplies are exchanged: the one that was told of the booster goes on the command station. */
   readonly exchanged: boolean;
-  /** The command station bears everything by itself. */
+  /** The command station bears everything by itself; nothing that is said before every label is read. */
   readonly enoughAlone: boolean;
   /** How many districts would do, where two do not. */
   readonly districts: number | undefined;
@@ -53,7 +53,7 @@ export function shareOutFor(answers: Answers): ShareFound {
     ways,
     labelsRead,
     exchanged,
-    enoughAlone: ways[0]?.asked[0]?.most === 1,
+    enoughAlone: labelsRead && ways[0]?.asked[0]?.most === 1,
     districts: found?.division.fewest?.districts,
     assumptions: reader.assumptions,
   };

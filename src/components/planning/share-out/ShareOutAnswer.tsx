@@ -6,7 +6,7 @@ import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, assumedLines, Surer, useReckoned } from '../frame/index.ts';
-import { headlineOf, verdictOf } from './sharing-texts.ts';
+import { givesSaid, headlineOf, verdictOf } from './sharing-texts.ts';
 import { WhatIf } from './WhatIf.tsx';
 
 export function ShareOutAnswer(props: WorkedOutProps) {
@@ -45,8 +45,10 @@ const LABELS: readonly QuestionId[] = ['station-label', 'booster-label', 'supply
 const could = (question: QuestionId, say: Say): string =>
   say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
 
-const leadWithout = ({ districts, outcome }: ShareFound, fix: FixWords, say: Say): string =>
-  outcome === 'more-districts' && districts !== undefined ? say('share-lead-more', { n: districts }) : fix.lead;
+function leadWithout({ districts, outcome }: ShareFound, fix: FixWords, say: Say): string {
+  if (outcome === 'power-is-enough') return say('share-lead-none');
+  return outcome === 'more-districts' && districts !== undefined ? say('share-lead-more', { n: districts }) : fix.lead;
+}
 
 function leadOf({ asked }: PlacedWay, { say, numbers }: WorkedOutProps): string {
   const [station, booster] = asked.map(({ share }) => numbers.share(share));
@@ -108,7 +110,7 @@ function Parts({ way, found, ...props }: WithWay) {
           {way.asked.map((asked, at) => (
             <tr key={asked.stage}>
               <th scope="row">{unitName(at, say)}</th>
-              {partCells(asked, numbers).map(([id, text]) => (
+              {partCells(asked, say, numbers).map(([id, text]) => (
                 <td key={id} class="num" data-label={say(`share-${id}`)}>
                   {text}
                 </td>
@@ -146,21 +148,21 @@ function Sections({ way, say, ...props }: Omit<WithWay, 'found'>) {
   );
 }
 
-const partCells = ({ share, often, usable }: PlacedWay['asked'][number], numbers: Numbers) =>
+const partCells = (asked: PlacedWay['asked'][number], say: Say, numbers: Numbers) =>
   [
-    ['share', numbers.share(share)],
-    ['draws', numbers.amps(often)],
-    ['gives', numbers.amps(usable)],
+    ['share', numbers.share(asked.share)],
+    ['draws', numbers.amps(asked.often)],
+    ['gives', givesSaid(asked, say, numbers)],
   ] as const;
 
 const factsOf = (way: PlacedWay, { say, numbers }: WorkedOutProps): string[] => [
   ...way.gaps.map((gap) => gapWords(gap, say)),
-  ...way.asked.map(({ share, often, usable }, at) =>
+  ...way.asked.map((asked, at) =>
     say('share-fact', {
       part: unitName(at, say),
-      share: numbers.share(share),
-      draws: numbers.amps(often),
-      gives: numbers.amps(usable),
+      share: numbers.share(asked.share),
+      draws: numbers.amps(asked.often),
+      gives: givesSaid(asked, say, numbers),
     }),
   ),
 ];

@@ -1,6 +1,6 @@
 // What the answer to "Where do I divide the layout?" and its trial say in a word and a headline.
-import type { ShareFound } from '../../../wizards/share-out/index.ts';
-import type { Say } from '../../words/index.ts';
+import type { PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
+import type { Numbers, Say } from '../../words/index.ts';
 import type { Tone } from '../frame/index.ts';
 
 export const headlineOf = ({ outcome, ways: [best] }: ShareFound, say: Say): string =>
@@ -8,10 +8,16 @@ export const headlineOf = ({ outcome, ways: [best] }: ShareFound, say: Say): str
 
 export function verdictOf({ outcome, stop, ways, labelsRead }: ShareFound, say: Say): { tone: Tone; word: string } {
   if (stop !== undefined) return { tone: 'stop', word: say('verdict-stop') };
-  if (outcome === 'power-is-enough') return { tone: 'enough', word: say('verdict-enough') };
+  if (outcome === 'power-is-enough' && labelsRead) return { tone: 'enough', word: say('verdict-enough') };
   const asked = ways[0]?.asked;
-  if (asked === undefined) return { tone: 'short', word: say('verdict-short') };
-  if (!labelsRead) return { tone: 'open', word: say('verdict-unknown') };
+  if (asked === undefined && outcome !== 'power-is-enough') return { tone: 'short', word: say('verdict-short') };
+  if (asked === undefined || !labelsRead) return { tone: 'open', word: say('verdict-unknown') };
   const tight = asked.some(({ verdict }) => verdict === 'tight');
   return { tone: tight ? 'tight' : 'enough', word: say(tight ? 'verdict-tight' : 'verdict-enough') };
+}
+
+/** What a unit with its supply can give; while a label is unread that holds only if the labels say so. */
+export function givesSaid({ usable, verdict }: PlacedWay['asked'][number], say: Say, numbers: Numbers): string {
+  const gives = numbers.amps(usable);
+  return verdict === 'unknown' ? say('share-if-read', { gives }) : gives;
 }
