@@ -2,8 +2,16 @@
 import { describe, expect, test } from 'vitest';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import type { ShareFound } from '../../src/wizards/share-out/result.ts';
-import { shareOutFor } from '../../src/wizards/share-out/result.ts';
-import { SHAPE_IDS, SHAPES } from '../../src/wizards/sheet/index.ts';
+import { shareOutFor, takenInto } from '../../src/wizards/share-out/result.ts';
+import {
+  DEMO_OVAL,
+  EMPTY_SHEET,
+  readSheet,
+  SHAPE_IDS,
+  SHAPES,
+  type Sheet,
+  writeSheet,
+} from '../../src/wizards/sheet/index.ts';
 import { TO_WHICH_SUPPLY } from './outcomes.ts';
 import { told } from './told.ts';
 
@@ -80,6 +88,56 @@ describe('with all labels read', () => {
   test('a supply that a unit does not permit comes before any gap', () => {
     const { outcome, ways, stop } = found({ ...read, 'station-input': 'ac' });
     expect([outcome, ways, stop?.outcome]).toEqual(['wrong-supply', [], 'wrong-supply']);
+  });
+});
+
+describe('taken into a layout sheet', () => {
+  const answers = told({ ...TRAINS, shape: 'oval', ...AMPS });
+  const gapsOf = ({ joints, districts = [] }: Sheet): { from: string; to: string }[] => {
+    const partOf = (id: string): number => districts.findIndex(({ sections }) => sections.includes(id));
+    return joints.flatMap(({ from, to }) => (partOf(from) === partOf(to) ? [] : [{ from, to }]));
+  };
+
+  test('shape, trains, units, supplies and division come along, so that a plan has the gaps of the answer', () => {
+    for (const open of [undefined, EMPTY_SHEET]) {
+      const { sheet } = takenInto(open, answers);
+      expect(gapsOf(sheet)).toEqual(found({}).ways[0]?.gaps);
+      expect(sheet.sections).toEqual(SHAPES.oval(6).sections);
+      expect(sheet.trains).toEqual([{ kind: 'modern', count: 6 }]);
+      expect(sheet.stages.map(({ id, supply }) => [id, supply])).toEqual([
+        ['station', 'supply-1'],
+        ['booster-1', 'supply-2'],
+      ]);
+      expect(sheet.supplies.map(({ amps }) => amps)).toEqual([3, 2]);
+      expect(readSheet(writeSheet(sheet))).toEqual({ sheet, flaws: [] });
+    }
+  });
+
+  test('a sheet without track keeps what it has besides, and is no new one', () => {
+    const open: Sheet = {
+      ...EMPTY_SHEET,
+      name: 'Attic',
+      stages: [{ id: 'station', kind: 'station', limitAmps: 3.5, supply: 'supply-2' }],
+      supplies: [{ id: 'supply-2', volts: 15 }],
+    };
+    const { sheet, fresh } = takenInto(open, answers);
+    expect([fresh, sheet.name]).toEqual([false, 'Attic']);
+    expect(sheet.stages[0]).toEqual(open.stages[0]);
+    expect(sheet.supplies[0]).toEqual({ id: 'supply-2', volts: 15, amps: 3 });
+    expect(gapsOf(sheet)).toHaveLength(2);
+    expect(readSheet(writeSheet(sheet))).toEqual({ sheet, flaws: [] });
+  });
+
+  test('a sheet with track of its own is left alone: a new one is begun', () => {
+    const { sheet, fresh } = takenInto(DEMO_OVAL, answers);
+    expect(fresh).toBe(true);
+    expect(sheet).toEqual(takenInto(undefined, answers).sheet);
+  });
+
+  test('trains that nobody has counted are not taken as counted', () => {
+    expect(
+      takenInto(undefined, told({ ...TRAINS, modern: 'unknown', older: 'unknown', shape: 'oval' })).sheet.trains,
+    ).toEqual([]);
   });
 });
 

@@ -1,7 +1,7 @@
 // Takes the answers in the address into the sheet last opened, or into a new one; says so, leads there, and can be taken back.
 import { useEffect, useState } from 'preact/hooks';
 import { parseAddress, QUESTIONS } from '../../wizards/planning/index.ts';
-import { EMPTY_SHEET, withAnswers } from '../../wizards/sheet/index.ts';
+import { EMPTY_SHEET, type Sheet, withAnswers } from '../../wizards/sheet/index.ts';
 import { isFull } from '../device/index.ts';
 import { deleteSheet, type KeptSheet, openSheet, putSheet } from '../kept-sheets/index.ts';
 import type { Say } from '../words/index.ts';
@@ -11,10 +11,11 @@ interface TakenProps {
   readonly home: string;
 }
 
-/** `before`: the sheet as it was; undefined for a new one. */
+/** `before`: the sheet as it was; undefined for a new one. `beside`: one that was open has a layout of its own, and is left as it is. */
 interface Done {
   readonly now: KeptSheet;
   readonly before: KeptSheet | undefined;
+  readonly beside: boolean;
 }
 
 export function Taken({ say, home }: TakenProps) {
@@ -22,10 +23,9 @@ export function Taken({ say, home }: TakenProps) {
   const [told, setTold] = useState('');
   const refused = (error: unknown): void => setTold(say(isFull(error) ? 'take-full' : 'take-refused'));
   useEffect(() => {
-    take().then((taken) => {
+    take(say).then((taken) => {
       setDone(taken);
-      const { name } = taken.now.sheet;
-      setTold(taken.before === undefined || name === '' ? say('taken-new') : say('taken', { name }));
+      setTold(takenSaid(taken, say));
     }, refused);
   }, []);
   const back = (taken: Done): void => {
@@ -49,13 +49,32 @@ export function Taken({ say, home }: TakenProps) {
   );
 }
 
-async function take(): Promise<Done> {
+function takenSaid({ now, before, beside }: Done, say: Say): string {
+  if (beside) return say('share-taken-beside');
+  const { name } = now.sheet;
+  return before === undefined || name === '' ? say('taken-new') : say('taken', { name });
+}
+
+async function take(say: Say): Promise<Done> {
   const { answers } = parseAddress(Object.values(QUESTIONS), location.search);
   const opened = await openSheet('');
   const before = 'sheet' in opened ? opened.kept : undefined;
-  const { kept } = await putSheet(withAnswers(before?.sheet ?? EMPTY_SHEET, answers), before);
-  return { now: kept, before };
+  if (answers['shape'] === undefined) {
+    const { kept } = await putSheet(withAnswers(before?.sheet ?? EMPTY_SHEET, answers), before);
+    return { now: kept, before, beside: false };
+  }
+  // Whoever told a shape was asked where to divide it: the sheet gets the track and its division too.
+  const { takenInto } = await import('../../wizards/share-out/index.ts');
+  const { sheet, fresh } = takenInto(before?.sheet, answers);
+  const { kept } = await putSheet(withPartNames(sheet, say), fresh ? undefined : before);
+  return { now: kept, before: fresh ? undefined : before, beside: fresh && before !== undefined };
 }
+
+/** The sections of a shape, by the names that the answer has called them. */
+const withPartNames = (sheet: Sheet, say: Say): Sheet => ({
+  ...sheet,
+  sections: sheet.sections.map((section) => ({ ...section, name: say(`part-${section.id}`) })),
+});
 
 async function takeBack({ now, before }: Done): Promise<void> {
   if (before === undefined) await deleteSheet(now.id);

@@ -3,4 +3,4 @@
 export { shareOut } from './flow.ts';
 export { LABELS_FIRST, SHARE_OUT_OUTCOMES } from './outcomes.ts';
 export type { GapPlace, PlacedWay, ShareFound } from './result.ts';
-export { shareOutFor } from './result.ts';
+export { shareOutFor, takenInto } from './result.ts';

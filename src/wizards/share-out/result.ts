@@ -4,7 +4,7 @@ import { divideSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
 import type { Sheet } from '../sheet/index.ts';
-import { SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
+import { EMPTY_SHEET, freshMark, SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
 import type { Placement } from '../which-supply-where/index.ts';
 import { placeSupplies } from '../which-supply-where/index.ts';
 import type { ShareOutOutcome } from './outcomes.ts';
@@ -86,16 +86,45 @@ const exchange = (answers: Answers): Answers =>
 
 /** The shape with what was told of it: two stages, each with its supply. */
 function sheetOf(answers: Answers, reader: Reader): Sheet {
+  const base = { ...EMPTY_SHEET, trains: [{ kind: 'modern' as const, count: reader.number('modern') ?? 0 }] };
+  return withAnswers(withShape(base, reader), answers);
+}
+
+/** A sheet without track gets that of the shape that was told, and two stages with their supplies where it lacks them. */
+function withShape({ districts: _, ...sheet }: Sheet, reader: Reader): Sheet {
   const shape = SHAPE_IDS.find((id) => id === reader.option('shape')) ?? 'oval';
-  const sheet = SHAPES[shape](reader.number('modern') ?? 0, reader.scale());
-  return withAnswers(
-    {
-      ...sheet,
-      stages: [...sheet.stages, { id: 'booster-1', kind: 'booster', supply: 'supply-2' }],
-      supplies: [...sheet.supplies, { id: 'supply-2' }],
-    },
-    answers,
-  );
+  const { sections, joints } = SHAPES[shape](0, reader.scale());
+  const own = { ...sheet, stages: sheet.stages.map(({ feeds: __, ...stage }) => stage) };
+  return { ...withStage(withStage(own, 0), 1), scale: reader.scale(), sections, joints };
+}
+
+function withStage(sheet: Sheet, at: number): Sheet {
+  if (sheet.stages[at] !== undefined) return sheet;
+  const supply = freshMark('supply', sheet.supplies);
+  const stage =
+    at === 0
+      ? { id: 'station', kind: 'station' as const, supply }
+      : { id: freshMark('booster', sheet.stages), kind: 'booster' as const, supply };
+  return { ...sheet, stages: [...sheet.stages, stage], supplies: [...sheet.supplies, { id: supply }] };
+}
+
+/** A sheet to keep; `fresh`: it stands beside the one that was open. */
+export interface SheetTaken {
+  readonly sheet: Sheet;
+  readonly fresh: boolean;
+}
+
+/** The layout that was told with the division of the answer, laid over a sheet that has no track yet: track of its own is never written over. */
+export function takenInto(open: Sheet | undefined, answers: Answers): SheetTaken {
+  const fresh = open === undefined || open.sections.length > 0 || open.stages.length > 2;
+  const { exchanged, ways } = shareOutFor(answers);
+  const told = withAmps(answers);
+  const sheet = withAnswers(withShape(fresh ? EMPTY_SHEET : open, new Reader(told)), exchanged ? exchange(told) : told);
+  const districts = ways[0]?.districts.map(({ sections }, at) => ({
+    stage: sheet.stages[at]?.id ?? 'station',
+    sections: [...sections],
+  }));
+  return { sheet: { ...sheet, ...(districts === undefined ? {} : { districts }) }, fresh };
 }
 
 interface Found {

@@ -1,5 +1,5 @@
 // The door of the layout sheet: what it holds, how it is read, what one starts from, and what others take of it.
-export { answersOf, trafficOf, withAnswers } from './answers.ts';
+export { answersOf, freshMark, trafficOf, withAnswers } from './answers.ts';
 export type { Column, Table } from './columns.ts';
 export { COLUMNS, cellText, TABLES, WIRING_COLUMNS } from './columns.ts';
 export { DEMO_CLUB, DEMO_OVAL } from './demo.ts';
