@@ -3,13 +3,13 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { Because } from '../../src/components/division/Because.tsx';
-import { fewestSaid } from '../../src/components/division/Division.tsx';
+import { Division, fewestSaid } from '../../src/components/division/Division.tsx';
 import DrawnSheet from '../../src/components/division/DrawnSheet.tsx';
 import { Ways } from '../../src/components/division/Ways.tsx';
 import { divideHere, inTries } from '../../src/components/division/work.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
 import { divideSheet, type Reason, type SheetDivided } from '../../src/wizards/division/index.ts';
-import { DEMO_OVAL, type Sheet } from '../../src/wizards/sheet/index.ts';
+import { DEMO_OVAL, SHAPES, type Sheet } from '../../src/wizards/sheet/index.ts';
 import { wordsOf } from './folder.ts';
 
 const WORDS: Readonly<Record<string, string>> = Object.fromEntries(
@@ -120,6 +120,23 @@ test('every reason why there is no division names the part that it lies in', () 
   expect(text).not.toMatch(/\[division-|\{[a-z]+\}/);
   expect(text.match(/main-track/g)?.length).toBeGreaterThanOrEqual(3);
   expect(text.match(new RegExp(`${one?.from} – ${one?.to}`, 'g'))).toHaveLength(2);
+});
+
+test('two joints between the same sections are told apart, and the same reason is said once', () => {
+  const sheet = SHAPES['out-and-back'](6);
+  const joints = sheet.joints.flatMap(({ id, to }) => (to === 'loop' ? [id] : []));
+  const kept: Reason = { kind: 'kept', joints };
+  const text = renderToString(h(Because, { ...SAID, sheet, because: [kept, kept] }));
+  expect(text.match(/<li>/g)).toHaveLength(1);
+  expect(text).toMatch(/loop-turnout – loop, first end.*loop-turnout – loop, second end/);
+});
+
+test('a sheet that does not hang together says which sections stand apart, before anything is divided', () => {
+  const joints = DEMO_OVAL.joints.filter(({ from, to }) => from !== 'main-track' && to !== 'main-track');
+  const drawn = (sheet: Sheet): string =>
+    renderToString(h(Division, { ...SAID, sheet, onShow: nothing, onTake: nothing }));
+  expect(drawn({ ...DEMO_OVAL, joints })).toContain(say('division-apart', { sections: 'main-track' }));
+  expect(drawn(DEMO_OVAL)).not.toContain('No joint joins');
 });
 
 test('a joint that is selected can be forbidden or demanded; a sheet without sections says what is missing', () => {

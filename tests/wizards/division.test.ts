@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { divideSheet, missingIn, type SheetDivided, type Way } from '../../src/wizards/division/index.ts';
+import { apartIn, divideSheet, missingIn, type SheetDivided, type Way } from '../../src/wizards/division/index.ts';
 import { problemOf } from '../../src/wizards/division/problem.ts';
 import {
   DEMO_OVAL,
@@ -166,6 +166,14 @@ describe('what cannot be divided', () => {
     expect(division.kind === 'impossible' && division.because).toContainEqual(
       expect.objectContaining({ kind: 'islands', sections: DEMO_OVAL.sections.map(({ id }) => id) }),
     );
+  });
+
+  test('track that no joint joins to the rest is named, and none where all hangs together', () => {
+    for (const id of SHAPE_IDS) expect(apartIn(SHAPES[id](6))).toEqual([]);
+    const away = (one: string) => DEMO_OVAL.joints.filter(({ from, to }) => from !== one && to !== one);
+    expect(apartIn({ ...DEMO_OVAL, joints: away('main-track') })).toEqual([['main-track']]);
+    const two = { ...DEMO_OVAL, joints: DEMO_OVAL.joints.slice(0, 1) };
+    expect(apartIn(two)).toHaveLength(DEMO_OVAL.sections.length - 2);
   });
 
   test('two stages that feed track which no gap can part: its sections are named', () => {

@@ -43,8 +43,20 @@ describe('six trains, 3 A and 2 A', () => {
     const partOf = (id: string): number => best?.districts.findIndex((part) => part.sections.includes(id)) ?? -1;
     for (const { id } of sections) expect(partOf(id), id).toBeGreaterThanOrEqual(0);
     const meeting = joints.filter(({ from, to }) => partOf(from) !== partOf(to));
-    expect(best?.gaps).toEqual(meeting.map(({ from, to }) => ({ from, to })));
+    expect(best?.gaps.map(({ from, to }) => ({ from, to }))).toEqual(meeting.map(({ from, to }) => ({ from, to })));
     expect(best?.evenness).toBe('good');
+  });
+
+  test('two gaps between the same two stretches are told apart by their ends, and no others', () => {
+    for (const shape of SHAPE_IDS) {
+      for (const { gaps } of found({ shape }).ways) {
+        expect(new Set(gaps.map(({ from, to, end }) => `${from} ${to} ${end}`)).size).toBe(gaps.length);
+        for (const { from, to, end } of gaps) {
+          const alike = gaps.filter((other) => other.from === from && other.to === to);
+          expect(alike.length > 1).toBe(end !== undefined);
+        }
+      }
+    }
   });
 
   test('no turnout grown together with the next is cut, and no reversing loop inside', () => {

@@ -2,6 +2,7 @@
 import type { Reason } from '../../wizards/division/index.ts';
 import { joined, type Numbers, type Say } from '../words/index.ts';
 import type { DivisionProps } from './given.ts';
+import { pairSaid } from './pair.ts';
 
 interface BecauseProps extends Pick<DivisionProps, 'sheet' | 'say' | 'numbers' | 'language' | 'nameOf'> {
   readonly because: readonly Reason[];
@@ -9,17 +10,15 @@ interface BecauseProps extends Pick<DivisionProps, 'sheet' | 'say' | 'numbers' |
 
 export function Because({ because, sheet, say, numbers, language, nameOf }: BecauseProps) {
   const sections = (ids: readonly string[]): string => joined(ids.map(nameOf), language);
-  const pair = (id: string): string => {
-    const joint = sheet.joints.find((one) => one.id === id);
-    return joint === undefined ? id : say('diagram-pair', { from: nameOf(joint.from), to: nameOf(joint.to) });
-  };
+  const pair = (id: string): string => pairSaid(id, { sheet, say, nameOf });
   const joints = (ids: readonly string[]): string => joined(ids.map(pair), language);
+  const lines = new Set(because.map((reason) => reasonSaid(reason, say, numbers, { sections, joints })));
   return (
     <>
       <p>{say(because.length === 0 ? 'division-impossible' : 'division-because')}</p>
       <ul class="list">
-        {because.map((reason, i) => (
-          <li key={i}>{reasonSaid(reason, say, numbers, { sections, joints })}</li>
+        {[...lines].map((line) => (
+          <li key={line}>{line}</li>
         ))}
       </ul>
     </>

@@ -1,8 +1,8 @@
 // Where to divide: the work and its progress, the ways to choose from with what each asks of every stage, or why there is none.
 import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
-import { missingIn, type SheetDivided, type Way } from '../../wizards/division/index.ts';
+import { apartIn, missingIn, type SheetDivided, type Way } from '../../wizards/division/index.ts';
 import type { Sheet } from '../../wizards/sheet/index.ts';
-import type { Say } from '../words/index.ts';
+import { joined, type Say } from '../words/index.ts';
 import { Because } from './Because.tsx';
 import type { DivisionProps } from './given.ts';
 import { Ways } from './Ways.tsx';
@@ -22,7 +22,7 @@ function askedOf({ districts: _, name: __, wiring: ___, ...sheet }: Sheet): stri
 }
 
 export function Division(props: DivisionProps) {
-  const { sheet, say, onShow } = props;
+  const { sheet, say, language, nameOf, onShow } = props;
   const [work, setWork] = useState<Work>(AT_REST);
   const [told, setTold] = useState('');
   const stop = useRef<(() => void) | undefined>(undefined);
@@ -56,6 +56,9 @@ export function Division(props: DivisionProps) {
   if (missing !== undefined) return <p>{say(`division-missing-${missing}`)}</p>;
   return (
     <div class="division">
+      {apartIn(sheet).map((sections) => (
+        <p key={sections[0]}>{say('division-apart', { sections: joined(sections.map(nameOf), language) })}</p>
+      ))}
       {work.at === 'rest' && <p>{say('division-lead', { units: sheet.stages.length })}</p>}
       <p class="acts">
         {work.at === 'work' ? (

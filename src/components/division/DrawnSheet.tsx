@@ -5,6 +5,7 @@ import type { Districts } from '../../wizards/sheet-drawing/index.ts';
 import { Diagram, type Selected } from '../diagram/index.ts';
 import { Numbers, type Say } from '../words/index.ts';
 import { Division } from './Division.tsx';
+import { pairSaid } from './pair.ts';
 
 interface DrawnSheetProps {
   readonly sheet: Sheet;
@@ -43,7 +44,7 @@ export default function DrawnSheet({ sheet, say, language, words, selected, onSe
           ) : (
             <GapChoice
               joint={joint}
-              name={say('diagram-pair', { from: nameOf(joint.from), to: nameOf(joint.to) })}
+              name={pairSaid(joint.id, { sheet, say, nameOf })}
               say={say}
               onGap={(gap) => onChange(withGap(sheet, joint.id, gap))}
             />

@@ -5,6 +5,7 @@ import { districtLetter } from '../../wizards/sheet-drawing/index.ts';
 import { stageSaid } from '../diagram/index.ts';
 import { joined, type Say } from '../words/index.ts';
 import type { DivisionProps } from './given.ts';
+import { pairSaid } from './pair.ts';
 
 interface WaysProps extends Omit<DivisionProps, 'onTake'> {
   readonly ways: readonly Way[];
@@ -30,13 +31,11 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
   }, [shown]);
   if (shown === undefined) return null;
   const isTaken = sheet.districts !== undefined && isSame(shown, { districts: sheet.districts });
-  const named = (ids: readonly string[]): string => {
-    const pairs = ids.map((id) => {
-      const joint = sheet.joints.find((one) => one.id === id);
-      return joint === undefined ? id : say('diagram-pair', { from: nameOf(joint.from), to: nameOf(joint.to) });
-    });
-    return joined(pairs, language);
-  };
+  const named = (ids: readonly string[]): string =>
+    joined(
+      ids.map((id) => pairSaid(id, { sheet, say, nameOf })),
+      language,
+    );
   const there = shown.gaps.filter((id) => !shown.toCut.includes(id));
   return (
     <>

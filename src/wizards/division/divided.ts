@@ -88,6 +88,20 @@ export function missingIn(sheet: Sheet): Missing | undefined {
   return sheet.sections.every(({ traffic }) => traffic === 0) ? 'traffic' : undefined;
 }
 
+/** Stretches that no joint joins to the largest one, each by its sections; none where the whole layout hangs together. */
+export function apartIn({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>): readonly (readonly string[])[] {
+  const groups = joints.reduce<readonly (readonly string[])[]>(
+    (apart, { from, to }) => {
+      const [one, other] = [from, to].map((end) => apart.find((group) => group.includes(end)));
+      if (one === undefined || other === undefined || one === other) return apart;
+      return [...apart.filter((group) => group !== one && group !== other), [...one, ...other]];
+    },
+    sections.map(({ id }) => [id]),
+  );
+  const largest = groups.reduce<readonly string[]>((most, group) => (group.length > most.length ? group : most), []);
+  return groups.filter((group) => group !== largest);
+}
+
 interface Told extends SheetProblem {
   readonly sheet: Sheet;
   readonly fleet: Fleet;

@@ -3,7 +3,7 @@ import type { SheetDivided, Way } from '../division/index.ts';
 import { divideSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
-import type { Sheet } from '../sheet/index.ts';
+import type { Joint, Sheet } from '../sheet/index.ts';
 import { EMPTY_SHEET, freshMark, SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
 import type { Placement } from '../which-supply-where/index.ts';
 import { placeSupplies } from '../which-supply-where/index.ts';
@@ -14,6 +14,8 @@ import { STOPS } from './outcomes.ts';
 export interface GapPlace {
   readonly from: string;
   readonly to: string;
+  /** Which of them, where the same two sections meet twice. */
+  readonly end?: 1 | 2;
 }
 
 export interface PlacedWay extends Omit<Way, 'gaps'> {
@@ -155,10 +157,16 @@ function evenFirst(ways: readonly PlacedWay[]): readonly PlacedWay[] {
   return best === undefined ? [] : [best, ...ways.filter((way) => way !== best)];
 }
 
+function placeOf(joint: Joint, { joints }: Sheet): GapPlace {
+  const { from, to } = joint;
+  const alike = joints.filter((one) => one.from === from && one.to === to);
+  return alike.length < 2 ? { from, to } : { from, to, end: joint === alike[0] ? 1 : 2 };
+}
+
 function waysOf({ sheet, division: { division } }: Found): readonly PlacedWay[] {
   if (division.kind !== 'choice') return [];
   return division.ways.map((way) => ({
     ...way,
-    gaps: sheet.joints.flatMap(({ id, from, to }) => (way.gaps.includes(id) ? [{ from, to }] : [])),
+    gaps: sheet.joints.flatMap((joint) => (way.gaps.includes(joint.id) ? [placeOf(joint, sheet)] : [])),
   }));
 }

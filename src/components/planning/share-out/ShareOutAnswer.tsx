@@ -64,14 +64,16 @@ const doubtsOf = ({ enoughAlone, exchanged }: ShareFound, say: Say): string[] =>
 const MOST_ABOVE = 3;
 const fitsAbove = ({ gaps }: PlacedWay): boolean => gaps.length <= MOST_ABOVE;
 
-const gapWords = ({ from, to }: GapPlace, say: Say): string =>
-  say('share-gap', { from: say(`part-${from}`), to: say(`part-${to}`) });
+function gapWords({ from, to, end }: GapPlace, say: Say): string {
+  const gap = say('share-gap', { from: say(`part-${from}`), to: say(`part-${to}`) });
+  return end === undefined ? gap : say(`share-gap-end-${end}`, { gap });
+}
 
 function Gaps({ way, say }: { readonly way: PlacedWay; readonly say: Say }) {
   return (
     <ol>
       {way.gaps.map((gap) => (
-        <li key={`${gap.from} ${gap.to}`}>{gapWords(gap, say)}</li>
+        <li key={gapWords(gap, say)}>{gapWords(gap, say)}</li>
       ))}
     </ol>
   );
