@@ -8,7 +8,7 @@ import DrawnSheet from '../../src/components/division/DrawnSheet.tsx';
 import { Ways } from '../../src/components/division/Ways.tsx';
 import { divideHere, inTries } from '../../src/components/division/work.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
-import { divideSheet, type Reason, type SheetDivided } from '../../src/wizards/division/index.ts';
+import { advisedOf, divideSheet, type Reason, type SheetDivided } from '../../src/wizards/division/index.ts';
 import { DEMO_OVAL, SHAPES, type Sheet } from '../../src/wizards/sheet/index.ts';
 import { wordsOf } from './folder.ts';
 
@@ -57,8 +57,21 @@ describe('the ways to divide', () => {
     expect(text).toContain(say('division-fewest-way', { districts: 1 }));
   });
 
+  test('the first that is used evenly is advised and chosen, and one with fewer gaps says what it costs', () => {
+    const [few, ...others] = shown(DEMO_OVAL).split('<label').slice(1);
+    const advised = others.find((text) => text.includes(say('division-advised')));
+    expect(ways.map(({ evenness }) => evenness)).toEqual(['poor', 'good']);
+    expect(few).toContain(say('division-fewer-gaps'));
+    expect(few).not.toContain('checked');
+    expect(advised).toMatch(/checked[\s\S]*Way 2/);
+    const poor = shown(DEMO_OVAL, { ways: ways.slice(0, 1), fewest: undefined });
+    expect(poor).not.toContain(say('division-advised'));
+    expect(poor).not.toContain(say('division-fewer-gaps'));
+  });
+
   test('what lies in the sheet already is named so and not offered once more', () => {
-    const districts = first?.districts.map(({ stage, sections }) => ({ stage, sections: [...sections] })) ?? [];
+    const districts =
+      advisedOf(ways)?.districts.map(({ stage, sections }) => ({ stage, sections: [...sections] })) ?? [];
     const text = shown({ ...DEMO_OVAL, districts });
     expect(text).toContain(say('division-is-taken'));
     expect(text).not.toContain(say('division-take'));

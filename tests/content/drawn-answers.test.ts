@@ -279,6 +279,14 @@ describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
     expect(top).toMatch(/Read all four labels before you plug anything/);
   });
 
+  test('another way with fewer gaps says that it is less even', () => {
+    const passing = drawn('share-out', {
+      ...{ ...beginner, shape: 'oval-passing', 'station-amps': '3 A', 'booster-amps': '2 A' },
+    });
+    expect(passing.rest).toMatch(/2 gaps, shared [^:]*: fewer gaps, less even/);
+    expect(passing.rest).not.toMatch(/[4-9] gaps, shared [^:]*: fewer gaps/);
+  });
+
   test('nothing is called enough before the labels are read, and amperes hold only if the labels say so', () => {
     expect(top + rest).toMatch(/if its labels say so/);
     expect(top + rest).not.toMatch(/has enough|is enough/);

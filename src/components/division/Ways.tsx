@@ -1,6 +1,6 @@
 // The ways to choose from, and what the one that is shown asks of each stage.
 import { useEffect, useState } from 'preact/hooks';
-import type { Way } from '../../wizards/division/index.ts';
+import { advisedOf, type Way } from '../../wizards/division/index.ts';
 import { districtLetter } from '../../wizards/sheet-drawing/index.ts';
 import { stageSaid } from '../diagram/index.ts';
 import { joined, type Say } from '../words/index.ts';
@@ -23,7 +23,8 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
   for (const more of [fewest, own]) {
     if (more !== undefined && !all.some((way) => isSame(way, more))) all.push(more);
   }
-  const [at, setAt] = useState(0);
+  const advised = advisedOf(ways);
+  const [at, setAt] = useState(advised === undefined ? 0 : all.indexOf(advised));
   const shown = all[at];
   useEffect(() => {
     onShow(shown?.districts);
@@ -46,6 +47,9 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
             <input type="radio" name="division-way" checked={i === at} onChange={() => setAt(i)} />
             <span>
               <b>{wayName(way, i, { own, fewest }, say)}</b>
+              {adviceOn(way, advised, say).map((line) => (
+                <strong key={line}>{line}</strong>
+              ))}
               <span>{waySaid(way, say, numbers.share.bind(numbers))}</span>
               <small>{proofSaid(way, say)}</small>
             </span>
@@ -108,6 +112,15 @@ function wayName(way: Way, at: number, { own, fewest }: Pick<WaysProps, 'own' | 
   if (way === own) return say('division-own');
   if (way === fewest) return say('division-fewest-way', { districts: way.districts.length });
   return say('division-way', { n: at + 1 });
+}
+
+/** What speaks for the way that is advised, and against one that spares gaps. */
+function adviceOn(way: Way, advised: Way | undefined, say: Say): string[] {
+  if (advised === undefined) return [];
+  if (way === advised) return [say('division-advised')];
+  return way.evenness === 'poor' && way.gaps.length < advised.gaps.length && way.districts.length > 1
+    ? [say('division-fewer-gaps')]
+    : [];
 }
 
 function waySaid({ gaps, toCut, asked, evenness }: Way, say: Say, share: (value: number) => string): string {

@@ -44,6 +44,10 @@ export type Reason =
   | { readonly kind: 'kept' | 'near'; readonly joints: readonly string[] }
   | { readonly kind: 'few-sections' | 'tolerance' };
 
+/** The way to take: of those in order, the first that is used evenly, be it a little unevenly. Nothing where none is. Source: common-practice. */
+export const advisedOf = <Made extends Pick<Way, 'evenness'>>(ways: readonly Made[]): Made | undefined =>
+  ways.find(({ evenness }) => evenness !== 'poor');
+
 /** What is missing before anything can be divided. */
 export type Missing = 'sections' | 'stages' | 'trains' | 'traffic';
 

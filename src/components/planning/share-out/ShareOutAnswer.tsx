@@ -33,7 +33,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
       facts={best === undefined ? [] : factsOf(best, props)}
       assumed={assumedLines({ ...props, assumptions: found.assumptions })}
       figure={best === undefined ? undefined : <Parts {...props} way={best} found={found} />}
-      others={others.length === 0 ? undefined : <Others ways={others} {...props} />}
+      others={others.length === 0 ? undefined : <Others ways={others} best={best} {...props} />}
       surer={<Surer {...props} items={props.left.map((question) => ({ question, could: could(question, say) }))} />}
       trial={best === undefined ? undefined : <WhatIf {...props} />}
       numbers={best === undefined ? undefined : <Sections {...props} way={best} />}
@@ -169,15 +169,21 @@ const factsOf = (way: PlacedWay, { say, numbers }: WorkedOutProps): string[] => 
   ),
 ];
 
-/** More gaps and more even use. */
-function Others({ ways, say, numbers }: WorkedOutProps & { readonly ways: readonly PlacedWay[] }) {
+interface OthersProps extends WorkedOutProps {
+  readonly ways: readonly PlacedWay[];
+  readonly best: PlacedWay | undefined;
+}
+
+/** More gaps and more even use, or fewer and less even. */
+function Others({ ways, best, say, numbers }: OthersProps) {
+  const isFewer = ({ gaps }: PlacedWay): boolean => best !== undefined && gaps.length < best.gaps.length;
   return (
     <ul>
       {ways.map((way) => (
         <li key={way.gaps.map(({ from, to }) => `${from} ${to}`).join()}>
           <details>
             <summary>
-              {say('share-other', {
+              {say(isFewer(way) ? 'share-other-fewer' : 'share-other', {
                 n: way.gaps.length,
                 shares: way.asked.map(({ share }) => numbers.share(share)).join(' / '),
               })}
