@@ -1,7 +1,9 @@
 import { describe, expect, test } from 'vitest';
 import { apartIn, divideSheet, missingIn, type SheetDivided, type Way } from '../../src/wizards/division/index.ts';
 import { problemOf } from '../../src/wizards/division/problem.ts';
+import { planOf } from '../../src/wizards/plan/index.ts';
 import {
+  DEMO_CLUB,
   DEMO_OVAL,
   fleetOf,
   type Joint,
@@ -148,6 +150,37 @@ describe('a sheet is divided', () => {
     const stages = station === undefined ? [] : [station, { ...station, id: 'second', kind: 'booster' as const }];
     const { problem } = problemOf({ ...DEMO_OVAL, stages }, fleetOf(DEMO_OVAL));
     expect(problem.stages[0]?.bears).toBe(problem.stages[1]?.bears);
+  });
+});
+
+describe('sheet and plan say the same amperes of a district', () => {
+  const busy = (sheet: Sheet): Sheet => ({
+    ...sheet,
+    sections: sheet.sections.map((section) => ({ ...section, fixedAmps: 0.03 })),
+  });
+  const withConverter = (sheet: Sheet): Sheet => ({
+    ...sheet,
+    stages: sheet.stages.map((stage) => ({ ...stage, rails: 'converter' as const, railVolts: 14 })),
+  });
+  const taken = (sheet: Sheet): Sheet => {
+    const districts = waysOf(sheet)
+      .at(-1)
+      ?.districts.map(({ stage, sections }) => ({ stage, sections: [...sections] }));
+    return { ...sheet, ...(districts === undefined ? {} : { districts }) };
+  };
+
+  test.each([
+    ['the club', DEMO_CLUB],
+    ['an oval with coach lights', taken(busy(DEMO_OVAL))],
+    ['the same behind step-down converters', taken(withConverter(busy(DEMO_OVAL)))],
+  ])('%s', (_, sheet) => {
+    const { asked = [] } = divided(sheet).own ?? {};
+    const { findings } = planOf(sheet).judged;
+    expect(findings).toHaveLength(asked.length);
+    for (const [at, { often, usable }] of asked.entries()) {
+      expect(often).toBeCloseTo(findings[at]?.often ?? 0, 9);
+      expect(usable).toBeCloseTo(findings[at]?.capacity.usable ?? 0, 9);
+    }
   });
 });
 

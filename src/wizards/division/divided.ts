@@ -1,11 +1,12 @@
 // What comes of dividing a sheet, in the marks of the sheet: several ways with what each asks of every stage, or why there is none.
-import type { Dividing, Division, Fleet, Hindrance, Proof, Stage, Verdict } from '../../engine/index.ts';
+import type { Dividing, Division, Fleet, Hindrance, Proof, Verdict } from '../../engine/index.ts';
 import {
   dividedLayout,
   divisionChoiceInParts,
   evennessOf,
   fewestDistrictsInParts,
   trainCount,
+  withFixedDraw,
 } from '../../engine/index.ts';
 import { fleetOf, type Sheet, stagesOf } from '../sheet/index.ts';
 import { problemOf, type SheetProblem } from './problem.ts';
@@ -176,11 +177,13 @@ function askedOf(districts: Districts, sheet: Sheet, fleet: Fleet): readonly Dis
     return [{ ...found, fixed, traffic: own.reduce((sum, { traffic }) => sum + traffic, 0) }];
   });
   if (inEach.every(({ traffic }) => traffic === 0)) return [];
-  const besides = ({ stage, fixed }: { stage: Stage; fixed: number }): Stage =>
-    fixed > 0 ? { ...stage, limit: Math.max(0, stage.limit - fixed), ownUse: stage.ownUse + fixed } : stage;
   const { districts: findings } = dividedLayout(
     fleet,
-    inEach.map((one) => ({ traffic: one.traffic, supply: one.supply, stage: besides(one) })),
+    inEach.map(({ traffic, supply, stage, fixed }) => ({
+      traffic,
+      supply,
+      stage: withFixedDraw(supply, stage, fixed),
+    })),
   );
   return findings.flatMap(({ share, often, capacity, judgement, mostShare }, at) => {
     const district = inEach[at];

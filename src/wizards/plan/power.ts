@@ -124,12 +124,19 @@ export function powerOf({ sheet, districts, unread, fleet }: PowerTold): Power {
     verdict: layout.verdict,
     remedy: remedyFor(chosen, units, layout, sheet.scale),
     advice: layout.advice,
-    findings: layout.districts,
+    findings: layout.districts.map((one, at) => withAlwaysOn(one, districts[at]?.fixedAmps ?? 0)),
     sure: layout.kind,
     units,
     step: chosen.stages.length > 1 ? chosen.step : undefined,
   };
 }
+
+/** What is told of a district holds the draws that are always on, as the sheet tells it. */
+const withAlwaysOn = (finding: DistrictFinding, amps: number): DistrictFinding => ({
+  ...finding,
+  often: finding.often + amps,
+  capacity: { ...finding.capacity, hard: finding.capacity.hard + amps, usable: finding.capacity.usable + amps },
+});
 
 function namedSupply({ kind, volts, amps, plug }: SheetSupply): NamedSupply[] {
   return kind === undefined || volts === undefined || amps === undefined ? [] : [{ kind, volts, amps, plug }];
