@@ -232,3 +232,22 @@ test('an answer is taken into the sheet and back, and the sheet answers a wizard
   expect(await problems()).toEqual([]);
   await close();
 });
+
+test('from the home page to a division, which comes into the sheet with its track, so that the plan has its gaps; and a second one beside it', async () => {
+  const { page, problems, close } = await open('en/');
+  await page.getByRole('link', { name: 'Where do I divide the layout?' }).click();
+  await page.waitForURL(/work-it-out\/share-out\//);
+  const told = '?booster-amps=2+A&modern=6&older=0&scale=h0&shape=oval&station-amps=3+A&system=two-rail';
+  const answer = new URL(told, page.url()).href;
+  await page.goto(answer);
+  await page.getByRole('button', { name: 'Take into my layout sheet' }).click();
+  await page.getByText('What you told here now stands in your layout sheet.').waitFor();
+  await page.goto(new URL('../../plan/', answer).href);
+  await page.getByText('Back straight, left').first().waitFor();
+  expect(await page.getByText('Nothing has to be cut.').count()).toBe(0);
+  await page.goto(answer);
+  await page.getByRole('button', { name: 'Take into my layout sheet' }).click();
+  await page.getByText('The sheet that was open has a layout of its own').waitFor();
+  expect(await problems()).toEqual([]);
+  await close();
+});
