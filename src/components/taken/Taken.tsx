@@ -5,11 +5,7 @@ import { EMPTY_SHEET, type Sheet, withAnswers } from '../../wizards/sheet/index.
 import { isFull } from '../device/index.ts';
 import { deleteSheet, type KeptSheet, openSheet, putSheet } from '../kept-sheets/index.ts';
 import type { Say } from '../words/index.ts';
-
-interface TakenProps {
-  readonly say: Say;
-  readonly home: string;
-}
+import type { TakeInProps } from './TakeIn.tsx';
 
 /** `before`: the sheet as it was; undefined for a new one. `beside`: one that was open has a layout of its own, and is left as it is. */
 interface Done {
@@ -18,12 +14,12 @@ interface Done {
   readonly beside: boolean;
 }
 
-export function Taken({ say, home }: TakenProps) {
+export function Taken({ say, home, into }: TakeInProps) {
   const [done, setDone] = useState<Done | undefined>(undefined);
   const [told, setTold] = useState('');
   const refused = (error: unknown): void => setTold(say(isFull(error) ? 'take-full' : 'take-refused'));
   useEffect(() => {
-    take(say).then((taken) => {
+    take(say, into).then((taken) => {
       setDone(taken);
       setTold(takenSaid(taken, say));
     }, refused);
@@ -55,17 +51,15 @@ function takenSaid({ now, before, beside }: Done, say: Say): string {
   return before === undefined || name === '' ? say('taken-new') : say('taken', { name });
 }
 
-async function take(say: Say): Promise<Done> {
+async function take(say: Say, into: TakeInProps['into']): Promise<Done> {
   const { answers } = parseAddress(Object.values(QUESTIONS), location.search);
   const opened = await openSheet('');
   const before = 'sheet' in opened ? opened.kept : undefined;
-  if (answers['shape'] === undefined) {
+  if (into === undefined) {
     const { kept } = await putSheet(withAnswers(before?.sheet ?? EMPTY_SHEET, answers), before);
     return { now: kept, before, beside: false };
   }
-  // Whoever told a shape was asked where to divide it: the sheet gets the track and its division too.
-  const { takenInto } = await import('../../wizards/share-out/index.ts');
-  const { sheet, fresh } = takenInto(before?.sheet, answers);
+  const { sheet, fresh } = into(before?.sheet, answers);
   const { kept } = await putSheet(withPartNames(sheet, say), fresh ? undefined : before);
   return { now: kept, before: fresh ? undefined : before, beside: fresh && before !== undefined };
 }

@@ -1,2 +1,3 @@
 // What this room lets out.
+export type { TakeInProps } from './TakeIn.tsx';
 export { TakeIn } from './TakeIn.tsx';

@@ -4,7 +4,7 @@ import { divideSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
 import type { Joint, Sheet } from '../sheet/index.ts';
-import { EMPTY_SHEET, freshMark, SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
+import { freshMark, SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
 import type { Placement } from '../which-supply-where/index.ts';
 import { placeSupplies } from '../which-supply-where/index.ts';
 import type { ShareOutOutcome } from './outcomes.ts';
@@ -88,14 +88,16 @@ const exchange = (answers: Answers): Answers =>
 
 /** The shape with what was told of it: two stages, each with its supply. */
 function sheetOf(answers: Answers, reader: Reader): Sheet {
-  const base = { ...EMPTY_SHEET, trains: [{ kind: 'modern' as const, count: reader.number('modern') ?? 0 }] };
-  return withAnswers(withShape(base, reader), answers);
+  const trains = [{ kind: 'modern' as const, count: reader.number('modern') ?? 0 }];
+  return withAnswers({ ...withShape(undefined, reader), trains }, answers);
 }
 
 /** A sheet without track gets that of the shape that was told, and two stages with their supplies where it lacks them. */
-function withShape({ districts: _, ...sheet }: Sheet, reader: Reader): Sheet {
+function withShape(open: Sheet | undefined, reader: Reader): Sheet {
   const shape = SHAPE_IDS.find((id) => id === reader.option('shape')) ?? 'oval';
-  const { sections, joints } = SHAPES[shape](0, reader.scale());
+  const laid = SHAPES[shape](0, reader.scale());
+  const { sections, joints } = laid;
+  const { districts: _, ...sheet } = open ?? { ...laid, trains: [] };
   const own = { ...sheet, stages: sheet.stages.map(({ feeds: __, ...stage }) => stage) };
   return { ...withStage(withStage(own, 0), 1), scale: reader.scale(), sections, joints };
 }
@@ -111,7 +113,7 @@ function withStage(sheet: Sheet, at: number): Sheet {
 }
 
 /** A sheet to keep; `fresh`: it stands beside the one that was open. */
-export interface SheetTaken {
+interface SheetTaken {
   readonly sheet: Sheet;
   readonly fresh: boolean;
 }
@@ -121,9 +123,9 @@ export function takenInto(open: Sheet | undefined, answers: Answers): SheetTaken
   const fresh = open === undefined || open.sections.length > 0 || open.stages.length > 2;
   const { exchanged, ways } = shareOutFor(answers);
   const told = withAmps(answers);
-  const sheet = withAnswers(withShape(fresh ? EMPTY_SHEET : open, new Reader(told)), exchanged ? exchange(told) : told);
-  const districts = ways[0]?.districts.map(({ sections }, at) => ({
-    stage: sheet.stages[at]?.id ?? 'station',
+  const sheet = withAnswers(withShape(fresh ? undefined : open, new Reader(told)), exchanged ? exchange(told) : told);
+  const districts = ways[0]?.districts.map(({ stage, sections }) => ({
+    stage: sheet.stages[stage === 'station' ? 0 : 1]?.id ?? stage,
     sections: [...sections],
   }));
   return { sheet: { ...sheet, ...(districts === undefined ? {} : { districts }) }, fresh };

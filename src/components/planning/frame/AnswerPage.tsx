@@ -7,7 +7,7 @@ import { ALL_OUTDOORS } from '../../../wizards/safety/index.ts';
 import { outdoors, StepByStep, Verify } from '../../fix/index.ts';
 import type { Answer } from '../../link/index.ts';
 import { MadeThen, partsOf, plainText, Share } from '../../link/index.ts';
-import { TakeIn } from '../../taken/index.ts';
+import { TakeIn, type TakeInProps } from '../../taken/index.ts';
 import type { FixWords } from '../../words/index.ts';
 import type { AnswerProps } from './answer-props.ts';
 import { useStages } from './use-stages.ts';
@@ -71,6 +71,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
   readonly proof?: ComponentChildren;
   /** Numbers that go with the answer when it is copied as text, one line each. */
   readonly facts?: readonly string[];
+  /** What lays these answers into a layout sheet, where they tell of its track. */
+  readonly into?: TakeInProps['into'];
 }
 
 export function AnswerPage(props: AnswerPageProps) {
@@ -194,7 +196,7 @@ function Below({ fix, unfolded, answer, ...props }: BelowProps) {
         say={say}
         made={{ release, verdict: outcome }}
         stepped
-        more={!OUT_OF_SCOPE.some((one) => one === outcome) && <TakeIn say={say} home={props.home} />}
+        more={!OUT_OF_SCOPE.some((one) => one === outcome) && <TakeIn say={say} home={props.home} into={props.into} />}
       />
       {!only && numbers !== undefined && (
         <details class="part folded">

@@ -1,7 +1,7 @@
 // The answer to "Where do I divide the layout?": where both rails are cut, what each part then draws, and the steps in order.
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { GapPlace, PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
-import { LABELS_FIRST, shareOutFor } from '../../../wizards/share-out/index.ts';
+import { LABELS_FIRST, shareOutFor, takenInto } from '../../../wizards/share-out/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
@@ -21,6 +21,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
     <AnswerPage
       {...props}
       outcome={found.outcome}
+      into={takenInto}
       only={found.stop !== undefined}
       verdict={verdictOf(found, say)}
       headline={headlineOf(found, say)}
