@@ -16,7 +16,7 @@ const told: Measured[] = [];
 
 describe('At 360 by 740', () => {
   test('every fix is measured', { timeout: 180_000 }, async () => {
-    const { page, close } = await open(`en/fixes/${FIXES[0]}/`, { ...SCREEN, javaScript: false });
+    const { page, close } = await open(`en/fixes/${FIXES[0]}/`, SCREEN);
     const site = page.url().replace(/en\/fixes\/.*/, '');
     for (const id of FIXES) {
       await page.goto(`${site}en/fixes/${id}/`);

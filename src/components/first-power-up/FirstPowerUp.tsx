@@ -2,7 +2,7 @@
 import { useMemo } from 'preact/hooks';
 import { useLoaded } from '../shared/index.ts';
 import { sayer } from '../words/index.ts';
-import { Led } from './Led.tsx';
+import { Coming, Led } from './Led.tsx';
 import type { PowerUpProps } from './props.ts';
 
 const load = async () => (await import('./PowerUpWalk.tsx')).PowerUpWalk;
@@ -11,6 +11,6 @@ export default function FirstPowerUp(props: PowerUpProps) {
   const { words, language } = props;
   const say = useMemo(() => sayer(words, language), [words, language]);
   const { value: PowerUpWalk, failed } = useLoaded(load);
-  if (failed) return <Led text={say('power-up-failed')} to={location.href} name={say('power-up-again')} />;
-  return PowerUpWalk === undefined ? null : <PowerUpWalk {...props} />;
+  if (failed) return <Led say={say} text={say('power-up-failed')} to={location.href} name={say('power-up-again')} />;
+  return PowerUpWalk === undefined ? <Coming say={say} /> : <PowerUpWalk {...props} />;
 }

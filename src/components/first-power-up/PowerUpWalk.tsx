@@ -8,7 +8,7 @@ import { planFor } from '../plan/index.ts';
 import { useMeasures } from '../shared/index.ts';
 import { Numbers, sayer } from '../words/index.ts';
 import { Differs } from './Differs.tsx';
-import { Led } from './Led.tsx';
+import { Coming, Led } from './Led.tsx';
 import type { PowerUpProps } from './props.ts';
 import { Record } from './Record.tsx';
 import type { Told } from './said.ts';
@@ -44,13 +44,14 @@ export function PowerUpWalk(props: PowerUpProps) {
     scrollTo({ top: 0 });
     box.current?.querySelector('h1')?.focus({ preventScroll: true });
   }, [seen]);
-  if (failed) return <Led text={say('power-up-failed')} to={location.pathname} name={say('power-up-again')} />;
+  if (failed)
+    return <Led say={say} text={say('power-up-failed')} to={location.pathname} name={say('power-up-again')} />;
   if (opened !== undefined && !('sheet' in opened)) {
     const isNone = 'none' in opened;
     const text = say(isNone ? 'power-up-none' : 'power-up-problem');
-    return <Led text={text} to={`${home}layout-sheet/`} name={say('power-up-to-sheet')} />;
+    return <Led say={say} text={text} to={`${home}layout-sheet/`} name={say('power-up-to-sheet')} />;
   }
-  if (plan === undefined) return null;
+  if (plan === undefined) return <Coming say={say} />;
   const mayPower = plan.steps.some(({ id }) => id === 'each-alone');
   const now = replayPowerUp({ rows: plan.tests, mayPower }, seen);
   const go = (next: readonly Seen[]): void => {
@@ -61,7 +62,14 @@ export function PowerUpWalk(props: PowerUpProps) {
   const told: Told = { ...props, say, numbers, plan };
   const back = now.seen.length > 0 ? () => history.back() : undefined;
   if (now.state === 'not-yet') {
-    return <Led text={say('power-up-not-yet')} to={`${home}plan/${location.hash}`} name={say('power-up-to-plan')} />;
+    return (
+      <Led
+        say={say}
+        text={say('power-up-not-yet')}
+        to={`${home}plan/${location.hash}`}
+        name={say('power-up-to-plan')}
+      />
+    );
   }
   return (
     <div ref={box} class="walk power-up">
