@@ -43,11 +43,10 @@ function figureSaid({ what, unit, from, to }: Reading, { say, numbers }: Told): 
   return say(`power-up-figure-${what}`, { from: written(from), to: written(to) });
 }
 
-export const expectedSaid = ({ kind, readings, turning }: TestRow, told: Told): string =>
-  listed(
-    [told.say(`power-up-expect-${kind}${turning ? '-turning' : ''}`), ...readings.map((one) => figureSaid(one, told))],
-    told.language,
-  );
+export function expectedSaid({ kind, readings, turning }: TestRow, told: Told): string {
+  const seen = turning ? `${kind}-turning` : kind;
+  return listed([told.say(`power-up-expect-${seen}`), ...readings.map((one) => figureSaid(one, told))], told.language);
+}
 
 /** The question of a test. */
 export const titleSaid = (kind: string, { say, tests }: Told): string =>

@@ -302,11 +302,10 @@ export function readingSaid({ what, unit, from, to }: Reading, { say, numbers }:
 }
 
 /** What is to be seen, with this layout’s figures. */
-export const expectedSaid = ({ kind, readings, turning }: TestRow, told: Told): string =>
-  listed(
-    [told.say(`plan-expect-${kind}${turning ? '-turning' : ''}`), ...readings.map((one) => readingSaid(one, told))],
-    told.language,
-  );
+export function expectedSaid({ kind, readings, turning }: TestRow, told: Told): string {
+  const seen = turning ? `${kind}-turning` : kind;
+  return listed([told.say(`plan-expect-${seen}`), ...readings.map((one) => readingSaid(one, told))], told.language);
+}
 
 export function partSize(
   { id, area, amps, volts, leastVolts, ohms, watts, current, plug }: Part,

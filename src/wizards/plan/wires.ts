@@ -155,7 +155,7 @@ function keptOf({ wiring = {} }: Sheet, answers: Answers, track: number, system:
   return { bus: found.wire, feeder, count, apart, loopAmps: found.now.loopAmps };
 }
 
-/** Square metres. */
+/** Square metres in a square millimetre. Source: own-derivation. */
 const SQUARE_MILLIMETRE = 1e-6;
 
 /** Track shorter than this is one feeder's, metres. Source: own-choice. */
