@@ -1,16 +1,7 @@
 // "Take into my layout sheet": what was told here goes into the sheet last opened. What does so comes when it is pressed.
 import { useState } from 'preact/hooks';
-import type { takenInto } from '../../wizards/share-out/index.ts';
 import { Missing, useLoaded } from '../shared/index.ts';
-import type { Say } from '../words/index.ts';
-
-export interface TakeInProps {
-  readonly say: Say;
-  /** Where the pages of this language begin. */
-  readonly home: string;
-  /** What lays the answers into a sheet, where they tell of its track. */
-  readonly into?: typeof takenInto | undefined;
-}
+import type { TakeInProps } from './given.ts';
 
 const loadTaken = () => import('./Taken.tsx');
 

@@ -5,7 +5,7 @@ import { EMPTY_SHEET, type Sheet, withAnswers } from '../../wizards/sheet/index.
 import { isFull } from '../device/index.ts';
 import { deleteSheet, type KeptSheet, openSheet, putSheet } from '../kept-sheets/index.ts';
 import type { Say } from '../words/index.ts';
-import type { TakeInProps } from './TakeIn.tsx';
+import type { TakeInProps } from './given.ts';
 
 /** `before`: the sheet as it was; undefined for a new one. `beside`: one that was open has a layout of its own, and is left as it is. */
 interface Done {

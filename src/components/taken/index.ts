@@ -1,3 +1,3 @@
 // What this room lets out.
-export type { TakeInProps } from './TakeIn.tsx';
+export type { TakeInProps } from './given.ts';
 export { TakeIn } from './TakeIn.tsx';
