@@ -27,7 +27,7 @@ const nameOf = (path) =>
 async function shoot(path, width, colorScheme) {
   const context = await browser.newContext({ viewport: { width, height: 800 }, colorScheme, serviceWorkers: 'block' });
   // As on every page but the first: in the faces of the site.
-  await context.addInitScript(() => localStorage.setItem('both-rails-faces', 'kept'));
+  await context.addInitScript(() => localStorage.setItem('both-rails-faces', '1'));
   const page = await context.newPage();
   await page.goto(`${site.address}${path.replace(/^\//, '')}`, { waitUntil: 'networkidle' });
   const file = join(folder, `${nameOf(path)}-${width}-${colorScheme}.png`);

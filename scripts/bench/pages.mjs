@@ -90,7 +90,7 @@ export async function visit(browser, address, before) {
   const page = await context.newPage();
   if (before !== undefined) {
     await page.goto(before, { waitUntil: 'load' });
-    await page.waitForFunction(() => localStorage.getItem('both-rails-faces') === 'kept');
+    await page.waitForFunction(() => localStorage.getItem('both-rails-faces') === '1');
   }
   const session = await context.newCDPSession(page);
   await session.send('Network.enable');

@@ -26,7 +26,7 @@ test('a first page is set in faces of the system, stays so and keeps the others;
   const own = () => page.evaluate(() => document.documentElement.dataset.faces !== undefined);
   const kept = () => page.evaluate(() => localStorage.getItem('both-rails-faces'));
   expect(await kept()).toBeNull();
-  await expect.poll(kept, { timeout: 15_000 }).toBe('kept');
+  await expect.poll(kept, { timeout: 15_000 }).toBe('1');
   expect(await own()).toBe(false);
   expect(await layoutShift(page)).toBeLessThan(NO_SHIFT);
   expect(await foreignFaces(page)).toEqual([]);

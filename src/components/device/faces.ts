@@ -1,7 +1,7 @@
 // Whether the site's own faces are on the device.
 import { type Entry, keyOf, shelf } from './stored.ts';
 
-const KEPT = 'kept';
+const KEPT = '1';
 const ID = 'faces';
 
 /** That they were fetched, so that a page finds them. */
