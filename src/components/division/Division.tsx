@@ -130,8 +130,10 @@ export function fewestSaid(
   stages: number,
   say: Say,
 ): string | undefined {
-  const unread = way?.asked.some(({ verdict }) => verdict === 'unknown') === true ? '-unread' : '';
-  if (districts === 1) return say(`division-fewest-one${unread}`);
+  const unread = way?.asked.some(({ verdict }) => verdict === 'unknown') === true;
+  if (districts === 1) return say(unread ? 'division-fewest-one-unread' : 'division-fewest-one');
   if (more > 0) return say('division-fewest-more', { districts, more });
-  return districts < stages ? say(`division-fewest-less${unread}`, { districts }) : undefined;
+  return districts < stages
+    ? say(unread ? 'division-fewest-less-unread' : 'division-fewest-less', { districts })
+    : undefined;
 }

@@ -1,7 +1,7 @@
 // Takes the answers in the address into the sheet last opened, or into a new one; says so, leads there, and can be taken back.
 import { useEffect, useState } from 'preact/hooks';
 import { parseAddress, QUESTIONS } from '../../wizards/planning/index.ts';
-import { EMPTY_SHEET, type Sheet, withAnswers } from '../../wizards/sheet/index.ts';
+import { EMPTY_SHEET, withAnswers } from '../../wizards/sheet/index.ts';
 import { isFull } from '../device/index.ts';
 import { deleteSheet, type KeptSheet, openSheet, putSheet } from '../kept-sheets/index.ts';
 import type { Say } from '../words/index.ts';
@@ -19,7 +19,7 @@ export function Taken({ say, home, into }: TakeInProps) {
   const [told, setTold] = useState('');
   const refused = (error: unknown): void => setTold(say(isFull(error) ? 'take-full' : 'take-refused'));
   useEffect(() => {
-    take(say, into).then((taken) => {
+    take(into).then((taken) => {
       setDone(taken);
       setTold(takenSaid(taken, say));
     }, refused);
@@ -46,12 +46,12 @@ export function Taken({ say, home, into }: TakeInProps) {
 }
 
 function takenSaid({ now, before, beside }: Done, say: Say): string {
-  if (beside) return say('share-taken-beside');
+  if (beside) return say('taken-beside');
   const { name } = now.sheet;
   return before === undefined || name === '' ? say('taken-new') : say('taken', { name });
 }
 
-async function take(say: Say, into: TakeInProps['into']): Promise<Done> {
+async function take(into: TakeInProps['into']): Promise<Done> {
   const { answers } = parseAddress(Object.values(QUESTIONS), location.search);
   const opened = await openSheet('');
   const before = 'sheet' in opened ? opened.kept : undefined;
@@ -60,15 +60,9 @@ async function take(say: Say, into: TakeInProps['into']): Promise<Done> {
     return { now: kept, before, beside: false };
   }
   const { sheet, fresh } = into(before?.sheet, answers);
-  const { kept } = await putSheet(withPartNames(sheet, say), fresh ? undefined : before);
+  const { kept } = await putSheet(sheet, fresh ? undefined : before);
   return { now: kept, before: fresh ? undefined : before, beside: fresh && before !== undefined };
 }
-
-/** The sections of a shape, by the names that the answer has called them. */
-const withPartNames = (sheet: Sheet, say: Say): Sheet => ({
-  ...sheet,
-  sections: sheet.sections.map((section) => ({ ...section, name: say(`part-${section.id}`) })),
-});
 
 async function takeBack({ now, before }: Done): Promise<void> {
   if (before === undefined) await deleteSheet(now.id);

@@ -21,7 +21,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
     <AnswerPage
       {...props}
       outcome={found.outcome}
-      into={takenInto}
+      into={(open, told) => withPartNames(takenInto(open, told), say)}
       only={found.stop !== undefined}
       verdict={verdictOf(found, say)}
       headline={headlineOf(found, say)}
@@ -41,6 +41,12 @@ export function ShareOutAnswer(props: WorkedOutProps) {
     />
   );
 }
+
+/** The sections of a shape, by the names that the answer has called them. */
+const withPartNames = ({ sheet, fresh }: ReturnType<typeof takenInto>, say: Say): ReturnType<typeof takenInto> => ({
+  fresh,
+  sheet: { ...sheet, sections: sheet.sections.map((one) => ({ ...one, name: say(`part-${one.id}`) })) },
+});
 
 const LABELS: readonly QuestionId[] = ['station-label', 'booster-label', 'supply-one', 'supply-two'];
 const could = (question: QuestionId, say: Say): string =>
