@@ -30,7 +30,7 @@ const ANSWERS = [
 const GAP = '?when-it-happens=at-the-gap&analogue-one-at-the-gap=turned-round&meter-same-and-diagonal=same-rail-large';
 /** What it is, where, the sheets it may take, the pictures on them. */
 const WALKS = [
-  ['that asks with a picture', 'trips-at-gap/?when-it-happens=at-the-gap&told=yes&tools=multimeter', 1, 1],
+  ['that asks with a picture', 'trips-at-gap/?when-it-happens=at-the-gap&told=yes&tools=lamps.multimeter', 1, 1],
   ['with a repair already tried', `trips-at-gap/${GAP}&told=yes&tools=multimeter&tried=reversed`, 1, 0],
   ['that asks what is at hand', `trips-at-gap/${GAP}&told=yes`, 1, 0],
   ['that proposes a repair', `trips-at-gap/${GAP}&told=yes&tools=multimeter`, 1, 0],
