@@ -222,7 +222,7 @@ describe('each file that comes after the first question is missed in a sentence 
     expect(files).toBeGreaterThan(2);
   });
 
-  test.each(Object.entries(WIZARDS))('at the answer of %s', async (wizard, told) => {
+  test.each(Object.entries(WIZARDS))('at the answer of %s', { timeout: 150_000 }, async (wizard, told) => {
     const files = await eachIsMissedAndFound(`en/work-it-out/${wizard}/`, follow(told), (page) =>
       page.locator('h1.verdict').waitFor(),
     );
