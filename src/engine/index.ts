@@ -311,6 +311,7 @@ export {
   middle,
   nearestGauge,
   perFoot,
+  SQUARE_MILLIMETRE,
   toCentimetres,
   toFeet,
   toInches,

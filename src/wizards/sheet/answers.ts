@@ -1,10 +1,10 @@
 // Between a sheet and the planning wizards: what a wizard would ask and the sheet knows, and what answers tell of a layout.
+
+import { SQUARE_MILLIMETRE } from '../../engine/index.ts';
 import type { Answer, Answers } from '../planning/index.ts';
 import { answerText, FURTHER_DISTRICTS, fieldOf, isAsked, parseField, Reader } from '../planning/index.ts';
 import type { Sheet, SheetStage, SheetSupply, SheetTrains } from './sheet.ts';
 
-/** Square metres in a square millimetre. Source: own-derivation. */
-const SQUARE_MILLIMETRE = 1e-6;
 /** Traffic is told to wizards in tenths. Source: own-choice. */
 const TENTHS = 10;
 /** A district of which nobody has told how long it is, metres. Source: own-choice. */

@@ -1,6 +1,6 @@
 // The columns of the tables of a sheet: what each holds, and how what is typed there is read and shown.
 import type { MeasureSystem, Quantity } from '../../engine/index.ts';
-import { writeBare, writeQuantity } from '../../engine/index.ts';
+import { SQUARE_MILLIMETRE, writeBare, writeQuantity } from '../../engine/index.ts';
 import type { NumberField, Problem } from '../planning/index.ts';
 import { number, parseField } from '../planning/index.ts';
 import { SECTION_TAGS } from './sheet.ts';
@@ -104,8 +104,6 @@ export const WIRING_COLUMNS: readonly Column[] = [
   measure('metresBetweenFeeders', 'length', 0.1, 50),
 ];
 
-/** Square metres in a square millimetre. Source: own-derivation. */
-const SQUARE_MILLIMETRE = 1e-6;
 const isSpan = (value: unknown): value is { readonly from: number; readonly to: number } =>
   typeof value === 'object' && value !== null && 'from' in value && 'to' in value;
 const isPlace = (value: unknown): value is { readonly column: number; readonly row: number } =>
