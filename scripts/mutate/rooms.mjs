@@ -14,6 +14,7 @@ export const ROOMS = {
     'wizards/results.test.ts',
   ),
   'engine/diagnosis': room('engine/diagnosis', 'engine/sign-belief.test.ts', 'reference/diagnosis.test.ts'),
+  'engine/districts': room('engine/districts', 'reference/districts.test.ts', 'reference/districts-brute-force.test.ts'),
   'engine/power': room(
     'engine/power',
     'reference/demand.test.ts',
@@ -37,6 +38,8 @@ export const ROOMS = {
   ),
   'wizards/wire-it': room('wizards/situations-wire-it.test.ts', 'wizards/wire-it.test.ts', 'wizards/results.test.ts'),
   'wizards/which-supply-where': room('wizards/situations-which-supply.test.ts', 'wizards/results.test.ts'),
+  'wizards/share-out': room('wizards/situations-share-out.test.ts', 'wizards/results.test.ts'),
+  'wizards/plan': room('wizards/plan.test.ts', 'wizards/plan-csv.test.ts'),
   'wizards/safety': room(
     'wizards/check-safety.test.ts',
     'wizards/forbidden-acts.test.ts',

@@ -211,7 +211,7 @@ describe('A train within a section', () => {
       return [wire(branch.from, `${rail}-cut`, t * ohms), wire(`${rail}-cut`, branch.to, (1 - t) * ohms)];
     }),
   });
-  const within = fc.double({ min: 0.001, max: 0.999, noNaN: true });
+  const within = spread(0.001, 0.999);
 
   test('sees what a node of its own would see', () => {
     fc.assert(
@@ -362,30 +362,25 @@ describe('A supply with a current limit', () => {
 
   test('every source keeps its limit, or stands at it, or there is no operating point', () => {
     fc.assert(
-      fc.property(
-        fc.nat(1e6),
-        fc.integer({ min: 2, max: 5 }),
-        fc.double({ min: 0.1, max: 4, noNaN: true }),
-        (seed, supplies, limit) => {
-          const { network, loads } = randomLayout(seeded(seed), 12, supplies);
-          const sources = network.sources.map((source, i) => ({ ...source, limit: limit * (1 + i / 3) }));
-          const found = solve(ready({ ...network, sources }), loads);
-          const drawn = loads.reduce((sum, { amps }) => sum + amps, 0);
-          const able = sources.reduce((sum, source) => sum + source.limit, 0);
-          if (drawn > able * 1.000001) {
-            expect(found).toMatchObject({ kind: 'no-solution', because: 'no-operating-point' });
-            return;
-          }
-          const running = solved(found);
-          expect(running.residual).toBeLessThan(1e-9);
-          for (const source of sources) {
-            const amps = running.sourceAmps(source.id);
-            expect(amps).toBeLessThanOrEqual(source.limit * (1 + 1e-9));
-            const wouldGive = (source.volts - running.across([source.plus, source.minus])) / source.ohms;
-            near(Math.min(wouldGive, source.limit), amps, 1e-4 * source.limit);
-          }
-        },
-      ),
+      fc.property(fc.nat(1e6), fc.integer({ min: 2, max: 5 }), spread(0.1, 4), (seed, supplies, limit) => {
+        const { network, loads } = randomLayout(seeded(seed), 12, supplies);
+        const sources = network.sources.map((source, i) => ({ ...source, limit: limit * (1 + i / 3) }));
+        const found = solve(ready({ ...network, sources }), loads);
+        const drawn = loads.reduce((sum, { amps }) => sum + amps, 0);
+        const able = sources.reduce((sum, source) => sum + source.limit, 0);
+        if (drawn > able * 1.000001) {
+          expect(found).toMatchObject({ kind: 'no-solution', because: 'no-operating-point' });
+          return;
+        }
+        const running = solved(found);
+        expect(running.residual).toBeLessThan(1e-9);
+        for (const source of sources) {
+          const amps = running.sourceAmps(source.id);
+          expect(amps).toBeLessThanOrEqual(source.limit * (1 + 1e-9));
+          const wouldGive = (source.volts - running.across([source.plus, source.minus])) / source.ohms;
+          near(Math.min(wouldGive, source.limit), amps, 1e-4 * source.limit);
+        }
+      }),
     );
   });
 });

@@ -460,10 +460,10 @@ describe('whatever the two sides', () => {
     volts: range,
     load: amps,
     ownUse: spread(0, 0.5),
-    limit: fc.double({ min: 0.5, max: 8, noNaN: true }),
+    limit: spread(0.5, 8),
     stageKind: fc.constantFrom('switching', 'bipolar'),
   });
-  const loop = fc.double({ min: 0.05, max: 10, noNaN: true });
+  const loop = spread(0.05, 10);
 
   test('equal sources: no current', () => {
     fc.assert(

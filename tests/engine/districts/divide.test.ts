@@ -16,6 +16,7 @@ import { bearsShare } from '../../../src/engine/power/own-districts.ts';
 import { alike, bearing, grid, layout, link, wrongWith } from '../../divisions.ts';
 import { dc, h0, unit } from '../../samples.ts';
 import { seeded } from '../../seeded.ts';
+import { spread } from '../../spread.ts';
 
 /** A ring of so many sections with the same traffic. */
 const ring = (count: number): Pick<DivisionProblem, 'sections' | 'joints'> => ({
@@ -289,7 +290,7 @@ describe('whatever the layout', () => {
 
   test('a better stage never makes the best division worse', () => {
     fc.assert(
-      fc.property(some, fc.double({ min: 0, max: 0.3, noNaN: true }), ({ seed, count, districts, share }, more) => {
+      fc.property(some, spread(0, 0.3), ({ seed, count, districts, share }, more) => {
         const graph = layout(count, count + 4, seed, true);
         const better = [bearing(share + more), ...alike(districts - 1, share)];
         expect(costOf(divide({ ...graph, stages: better }))).toBeLessThanOrEqual(

@@ -14,14 +14,14 @@ import { ac, dc, unit } from '../../samples.ts';
 import { spread } from '../../spread.ts';
 
 const amps = spread(0, 40);
-const volts = fc.double({ min: 3, max: 60, noNaN: true });
+const volts = spread(3, 60);
 const supplies: fc.Arbitrary<Supply> = fc.record({ kind: fc.constantFrom('dc', 'ac'), volts, amps });
 const units = fc.record({
-  limit: fc.double({ min: 0.3, max: 30, noNaN: true }),
+  limit: spread(0.3, 30),
   ownUse: spread(0, 2),
   rails: fc.oneof(
     fc.constant({ kind: 'follows' } as const),
-    fc.record({ kind: fc.constantFrom('set', 'converter'), volts: fc.double({ min: 5, max: 30, noNaN: true }) }),
+    fc.record({ kind: fc.constantFrom('set', 'converter'), volts: spread(5, 30) }),
   ),
 });
 

@@ -28,7 +28,7 @@ const drawFrom = (least: number): fc.Arbitrary<Draw> =>
   fc.oneof(
     fc.integer({ min: least, max: least + 8 }).map((cells) => constant(cells * COARSE)),
     fc
-      .tuple(fc.integer({ min: least, max: least + 5 }), fc.double({ min: 0.02, max: 0.4, noNaN: true }))
+      .tuple(fc.integer({ min: least, max: least + 5 }), spread(0.02, 0.4))
       .map(([cells, spread]) => even(cells * COARSE, cells * COARSE + spread)),
     fc
       .array(fc.tuple(fc.integer({ min: least, max: least + 8 }), fc.integer({ min: 1, max: 9 })), {

@@ -17,6 +17,7 @@ import { atLeast } from '../../../src/engine/power/rules.ts';
 import { middle } from '../../../src/engine/units.ts';
 import { near } from '../../near.ts';
 import { dc, h0, judged, unit } from '../../samples.ts';
+import { spread } from '../../spread.ts';
 
 const SCALES: readonly Scale[] = ['z', 'n', 'tt', 'h0', '0', '1'];
 
@@ -121,7 +122,7 @@ describe('how many may move', () => {
       fc.property(
         fc.integer({ min: 0, max: 8 }),
         fc.integer({ min: 0, max: 4 }),
-        fc.double({ min: 0.1, max: 5, noNaN: true }),
+        spread(0.1, 5),
         fc.constantFrom('tight', 'enough', 'ample'),
         (modern, older, amps, wanted) => {
           const fleet = h0(modern, older, 0);

@@ -27,8 +27,8 @@ const inputs: fc.Arbitrary<RemedyInput> = fc
     coaches: fc.integer({ min: 0, max: 10 }),
     lamps: fc.constantFrom('filament' as const, 'led' as const),
     kind: fc.constantFrom('dc' as const, 'ac' as const),
-    amps: fc.double({ min: 0.5, max: 8, noNaN: true }),
-    limit: fc.double({ min: 1, max: 8, noNaN: true }),
+    amps: spread(0.5, 8),
+    limit: spread(1, 8),
   })
   .map(({ modern, older, busy, coaches, lamps, kind, amps, limit }) => ({
     fleet: { ...h0(modern, older, Math.round(busy * (modern + older))), coaches, lamps },

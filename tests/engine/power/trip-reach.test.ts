@@ -84,7 +84,7 @@ describe('can the supply make the unit trip?', () => {
         fc.constantFrom('dc' as const, 'ac' as const),
         spread(0, 12),
         spread(0, 5),
-        fc.double({ min: 0.5, max: 10, noNaN: true }),
+        spread(0.5, 10),
         (kind, amps, more, limit) => {
           const at = (one: number): number =>
             order.indexOf(supplyTrip({ kind, volts: 16, amps: one }, unit(limit)).kind);
@@ -196,17 +196,17 @@ describe('every recommendation trips its own unit', () => {
   test('it fills the unit, is permitted, and no smaller one would surely trip it', () => {
     const supplies: fc.Arbitrary<Supply> = fc.record({
       kind: fc.constantFrom('dc' as const, 'ac' as const),
-      volts: fc.double({ min: 3, max: 60, noNaN: true }),
+      volts: spread(3, 60),
       amps: fc.constant(0),
     });
     const units = fc.record({
-      limit: fc.double({ min: 0.3, max: 30, noNaN: true }),
+      limit: spread(0.3, 30),
       ownUse: spread(0, 2),
       rails: fc.oneof(
         fc.constant({ kind: 'follows' as const }),
         fc.record({
           kind: fc.constantFrom('set' as const, 'converter' as const),
-          volts: fc.double({ min: 5, max: 30, noNaN: true }),
+          volts: spread(5, 30),
         }),
       ),
     });

@@ -20,6 +20,7 @@ import { shortAmpsAt } from '../../../src/engine/wiring/short-circuit.ts';
 import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { METRIC_SIZES, ohmsPerMetre } from '../../../src/engine/wiring/wire.ts';
 import { near } from '../../near.ts';
+import { spread } from '../../spread.ts';
 import { shortAlong, trainAlong } from './along.ts';
 
 const WIRE = { length: 0.2, ohmsPerMetre: 0.039 };
@@ -61,23 +62,22 @@ function solved(circuit: Network, loads: readonly Load[]): Operating {
   return operating.kind === 'solved' ? operating : fails(operating);
 }
 
-const between = (min: number, max: number) => fc.double({ min, max, noNaN: true });
-const share = between(0, 1);
+const share = spread(0, 1);
 const plans: fc.Arbitrary<FeedingPlan> = fc
   .record({
-    volts: between(12, 20),
+    volts: spread(12, 20),
     sourceOhms: fc.constantFrom(0, 0.05, 0.3),
-    length: between(2, 30),
-    extraBus: between(0, 10),
-    busOhms: between(0.003, 0.04),
+    length: spread(2, 30),
+    extraBus: spread(0, 10),
+    busOhms: spread(0.003, 0.04),
     fedAt: share,
     ring: fc.boolean(),
-    feeders: fc.array(fc.record({ at: share, length: between(0.05, 1), ohmsPerMetre: between(0.005, 0.08) }), {
+    feeders: fc.array(fc.record({ at: share, length: spread(0.05, 1), ohmsPerMetre: spread(0.005, 0.08) }), {
       minLength: 1,
       maxLength: 6,
     }),
-    railOhms: between(0.02, 0.25),
-    joints: fc.array(fc.record({ at: between(0.01, 0.99), ohms: fc.constantFrom(0, 0.002, 0.05) }), { maxLength: 4 }),
+    railOhms: spread(0.02, 0.25),
+    joints: fc.array(fc.record({ at: spread(0.01, 0.99), ohms: fc.constantFrom(0, 0.002, 0.05) }), { maxLength: 4 }),
     closed: fc.boolean(),
   })
   .map((one) => ({
@@ -113,7 +113,7 @@ describe('one feeder', () => {
 
   test('a short draws the less the farther from it', () => {
     fc.assert(
-      fc.property(plans, between(0, 2), (plan, faultOhms) => {
+      fc.property(plans, spread(0, 2), (plan, faultOhms) => {
         const [feeder] = plan.feeders;
         if (feeder === undefined) return;
         // A joint just at the feeder has the two sides of it at one place.
@@ -182,9 +182,9 @@ describe('feeders that resist nothing to speak of, on a bus that does not either
 
 describe('the closed form', () => {
   test('gives what solving the circuit with a train put in by hand gives, at every place', () => {
-    const trains = fc.array(fc.record({ at: share, amps: between(0, 0.4) }), { maxLength: 3 });
+    const trains = fc.array(fc.record({ at: share, amps: spread(0, 0.4) }), { maxLength: 3 });
     fc.assert(
-      fc.property(plans, between(0.05, 0.5), trains, share, (plan, amps, others, place) => {
+      fc.property(plans, spread(0.05, 0.5), trains, share, (plan, amps, others, place) => {
         const at = place * plan.rails.length;
         const placed = others.map((one) => ({ ...one, at: one.at * plan.rails.length }));
         const along = trainAlong(plan, amps, [...placed, { at, amps: 0 }]);
@@ -211,7 +211,7 @@ describe('the closed form', () => {
 
   test('gives the short that a resistor put in by hand draws', () => {
     fc.assert(
-      fc.property(plans, between(0.05, 2), share, (plan, faultOhms, place) => {
+      fc.property(plans, spread(0.05, 2), share, (plan, faultOhms, place) => {
         const at = place * plan.rails.length;
         const built = network(plan, [at]);
         const here = built.nodes[0] ?? RETURN_NODE;
@@ -231,7 +231,7 @@ describe('the closed form', () => {
 
   test('no point lies below the worst place, nor above what the source gives', () => {
     fc.assert(
-      fc.property(plans, between(0, 0.5), (plan, amps) => {
+      fc.property(plans, spread(0, 0.5), (plan, amps) => {
         const along = trainAlong(plan, amps, [], plan.rails.length / 500);
         if (along.kind !== 'along') return;
         const lowest = Math.min(...along.points.map(({ volts }) => volts));
@@ -275,7 +275,7 @@ describe('better wiring never makes it worse', () => {
 
   test('a thicker bus', () => {
     fc.assert(
-      fc.property(plans, between(0.1, 1), (plan, factor) => {
+      fc.property(plans, spread(0.1, 1), (plan, factor) => {
         worse(plan, { ...plan, bus: { ...plan.bus, ohmsPerMetre: plan.bus.ohmsPerMetre * factor } });
       }),
     );
@@ -283,7 +283,7 @@ describe('better wiring never makes it worse', () => {
 
   test('thicker rails', () => {
     fc.assert(
-      fc.property(plans, between(0.1, 1), (plan, factor) => {
+      fc.property(plans, spread(0.1, 1), (plan, factor) => {
         worse(plan, { ...plan, rails: { ...plan.rails, ohmsPerMetre: plan.rails.ohmsPerMetre * factor } });
       }),
     );
@@ -318,7 +318,7 @@ describe('better wiring never makes it worse', () => {
 
   test('a bus fed in its middle instead of at its end, where feeders are spread evenly', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 12 }), between(3, 40), between(0.003, 0.04), (count, length, busOhms) => {
+      fc.property(fc.integer({ min: 1, max: 12 }), spread(3, 40), spread(0.003, 0.04), (count, length, busOhms) => {
         const rails = { length, ohmsPerMetre: 0.1, joints: [] };
         const plan: FeedingPlan = {
           source: { volts: 15, ohms: 0.1 },
@@ -575,7 +575,7 @@ describe('feeders spread evenly', () => {
 
   test('by distance: never farther apart, and no more than are needed', () => {
     fc.assert(
-      fc.property(between(0.3, 6), between(0.5, 50), fc.boolean(), (spacing, length, closed) => {
+      fc.property(spread(0.3, 6), spread(0.5, 50), fc.boolean(), (spacing, length, closed) => {
         const ats = evenFeeders({ spacing }, { length, closed }, WIRE).map(({ at }) => at);
         fc.pre(ats.length < MOST_FEEDERS);
         for (const [i, at] of ats.entries())
@@ -694,7 +694,7 @@ describe('advice on wiring', () => {
 
   test('more feeders are more than there are, at a distance from the list', () => {
     fc.assert(
-      fc.property(fc.integer({ min: 1, max: 8 }), between(4, 40), (count, length) => {
+      fc.property(fc.integer({ min: 1, max: 8 }), spread(4, 40), (count, length) => {
         for (const { change, plans } of anew(advise({ plan: thin(length, count) }).candidates, 'feeders')) {
           expect(FEEDER_SPACINGS).toContain(change.feeders?.spacing);
           expect(change.feeders?.count).toBe(count + (change.feeders?.added ?? 0));

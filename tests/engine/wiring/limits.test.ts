@@ -8,6 +8,7 @@ import { shortAmpsAt } from '../../../src/engine/wiring/short-circuit.ts';
 import { faultHeatAlong, sureTrip, tripFinding, worstFaultHeat } from '../../../src/engine/wiring/trips.ts';
 import { ohmsPerMetre } from '../../../src/engine/wiring/wire.ts';
 import { near } from '../../near.ts';
+import { spread } from '../../spread.ts';
 import { shortAlong, trainAlong } from './along.ts';
 
 /** A long track on a thin bus, two feeders near its start: beyond the last one the volts fall evenly, metre by metre. */
@@ -40,17 +41,13 @@ describe('the value at a spot', () => {
 
   test('is what a train finds that is worked out for this very spot', () => {
     fc.assert(
-      fc.property(
-        fc.double({ min: 0.5, max: 39.5, noNaN: true }),
-        fc.double({ min: 0.1, max: 1.5, noNaN: true }),
-        (at, amps) => {
-          // The spot becomes an end of two stretches, and so a point of its own.
-          const asked = trainAlong({ ...LONG, rails: { ...LONG.rails, joints: [{ at, ohms: 0 }] } }, amps);
-          if (asked.kind === 'no-solution') throw new Error(asked.because);
-          const point = asked.points.find((one) => Math.abs(one.at - at) < 1e-9);
-          near(voltsAt(train(LONG, amps), at), point?.volts ?? Number.NaN, 1e-9);
-        },
-      ),
+      fc.property(spread(0.5, 39.5), spread(0.1, 1.5), (at, amps) => {
+        // The spot becomes an end of two stretches, and so a point of its own.
+        const asked = trainAlong({ ...LONG, rails: { ...LONG.rails, joints: [{ at, ohms: 0 }] } }, amps);
+        if (asked.kind === 'no-solution') throw new Error(asked.because);
+        const point = asked.points.find((one) => Math.abs(one.at - at) < 1e-9);
+        near(voltsAt(train(LONG, amps), at), point?.volts ?? Number.NaN, 1e-9);
+      }),
     );
   });
 
@@ -95,7 +92,7 @@ describe('what wiring is judged by', () => {
   test('the most heat of a poor contact that trips nothing is that of every contact at every place, tried one by one', () => {
     fc.assert(
       fc.property(
-        fc.double({ min: 0.5, max: 10, noNaN: true }),
+        spread(0.5, 10),
         fc.constantFrom(undefined, 2, 4),
         fc.constantFrom(0, 10, 40),
         (trip, limit, fedAt) => {

@@ -10,10 +10,10 @@ import { allNear, near } from '../../near.ts';
 import { spread } from '../../spread.ts';
 
 const volts = fc.double({ min: 8, max: 22, noNaN: true });
-const ohms = fc.double({ min: 0.01, max: 10, noNaN: true });
+const ohms = spread(0.01, 10);
 /** Resistors that people may have at hand. */
 const OHMS = [4.7, 10, 15, 33, 100] as const;
-const trips = fc.double({ min: 0.5, max: 10, noNaN: true });
+const trips = spread(0.5, 10);
 
 describe('a protection of 3 A', () => {
   test.each([
@@ -239,7 +239,7 @@ describe('a short behind a breaker of 3.5 A and 20 ms, under a unit of 5 A and 3
 
   test('a breaker set to its grading opens first on every short that the unit sees for the trains in that part alone', () => {
     fc.assert(
-      fc.property(trips, fc.double({ min: 0.01, max: 30, noNaN: true }), (trip, amps) => {
+      fc.property(trips, spread(0.01, 30), (trip, amps) => {
         const unit = { trip, seconds: 0.3 };
         const breaker = { trip: gradeBreaker({ trip, seconds: 0.02 }, unit).tripAtMost, seconds: 0.02 };
         const others = 0.99 * gradeBreaker(breaker, unit).leftForOthers;
@@ -325,7 +325,7 @@ describe('where the coin test fails', () => {
   test('every place inside draws too little and every place outside enough', () => {
     const parts = fc.array(
       fc.record({
-        constant: fc.double({ min: 0.2, max: 4, noNaN: true }),
+        constant: spread(0.2, 4),
         linear: spread(-3, 6),
         square: spread(-3, 0),
       }),

@@ -13,9 +13,10 @@ import {
   SCALE_RAILS,
 } from '../../../src/engine/wiring/wire.ts';
 import { near } from '../../near.ts';
+import { spread } from '../../spread.ts';
 
 const mm2 = (area: number, make: Make = 'flexible'): Conductor => ({ area: area * 1e-6, make });
-const areas = fc.double({ min: 0.05, max: 20, noNaN: true });
+const areas = spread(0.05, 20);
 const makes = fc.constantFrom<Make>('solid', 'flexible');
 
 describe('a thicker wire', () => {
