@@ -75,7 +75,10 @@ function tell(room, results, { alike, fitNothing }) {
   printUnnoticed(results);
   for (const { file, line, from, to } of fitNothing)
     console.log(`alike.json fits nothing: ${file}  ${line}  ${from}  →  ${to}`);
-  console.log(`${room}: ${share(count(results))} noticed; ${alike} could be noticed by nobody\n`);
+  const stopped = results.filter((one) => one.stopped).length;
+  console.log(
+    `${room}: ${share(count(results))} noticed, ${stopped} of them by tests without an end; ${alike} could be noticed by nobody\n`,
+  );
   mkdirSync(join(ROOT, 'reports/mutate'), { recursive: true });
   writeFileSync(join(ROOT, 'reports/mutate', `${room.replaceAll('/', '-')}.json`), JSON.stringify(results, null, 1));
 }

@@ -3,7 +3,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { told } from '../scripts/mutate/alike.mjs';
+import { isBorderOfRounding, told } from '../scripts/mutate/alike.mjs';
 import { between, draw, fewestNoticed } from '../scripts/mutate/chance.mjs';
 import { ROOMS } from '../scripts/mutate/rooms.mjs';
 import { changesOf } from '../scripts/mutate/run.mjs';
@@ -66,6 +66,17 @@ describe('a change as the list of those alike knows it', () => {
       to: 'true',
     });
   });
+});
+
+test.each([
+  ['trip <= most + 1e-9', 'trip < most + 1e-9', true],
+  ['at > from + SAME_PLACE', 'at >= from + SAME_PLACE', true],
+  ['trip <= most + 1e-9', 'trip > most + 1e-9', false],
+  ['most + 1e-9', 'most - 1e-9', false],
+  ['trip <= most', 'trip < most', false],
+  ['trip <= most + 1e-9 && on', 'true', false],
+])('%s → %s differs just at the border of what is there for rounding: %s', (from, to, alike) => {
+  expect(isBorderOfRounding({ from, to })).toBe(alike);
 });
 
 test.each(Object.entries(ROOMS))('%s has tests, and each entry of its list fits a change', async (room, tests) => {

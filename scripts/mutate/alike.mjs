@@ -18,12 +18,23 @@ export function told(source, { location: { start, end }, replacement }) {
   return { line: oneLine(line), from: oneLine(lines.join('\n')), to: oneLine(replacement) };
 }
 
+/** What a comparison is given for the rounding of machines alone: a millionth of a unit or less. */
+const ROUNDING = /\b1e-(?:6|9|1\d)\b|\bSAME(?:_PLACE)?\b/;
+
+/**
+ * Whether just “or the same” comes or goes of one comparison that leaves room for rounding: nobody meets a value that stands at such a border to
+ * its last digit. That the room is on the right side can be noticed, and counts.
+ */
+export const isBorderOfRounding = ({ from, to }) =>
+  ROUNDING.test(from) && !/&&|\|\||[?=]>/.test(from) && from.replace(/([<>])=/, '$1') === to.replace(/([<>])=/, '$1');
+
 /** Says of a change why nobody could notice it, and at the end which entries fit no change any more. */
 export function alikeIn(files) {
   const reasons = new Map(listed().map((one) => [keyOf(one), one]));
   const met = new Set();
   return {
     why(change) {
+      if (isBorderOfRounding(change)) return 'the border of what is there for rounding';
       const key = keyOf(change);
       if (reasons.has(key)) met.add(key);
       return reasons.get(key)?.why;

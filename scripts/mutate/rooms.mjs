@@ -5,6 +5,15 @@ const TESTS = 'tests/';
 /** @param {readonly string[]} tests folders or files below tests */
 const room = (...tests) => tests.map((test) => TESTS + (test.endsWith('.ts') ? test : `${test}/**/*.test.ts`));
 
+/** Files of tests that take seconds, where others of their room take less. */
+export const SLOW = [
+  'engine/power/own-districts.test.ts',
+  'engine/power/remedies.test.ts',
+  'engine/power/supplies.test.ts',
+  'reference/joint-law.test.ts',
+  'reference/sureness.test.ts',
+];
+
 export const ROOMS = {
   'engine/circuit': room('engine/circuit', 'reference/network.test.ts'),
   'engine/crossing': room(
@@ -14,7 +23,11 @@ export const ROOMS = {
     'wizards/results.test.ts',
   ),
   'engine/diagnosis': room('engine/diagnosis', 'engine/sign-belief.test.ts', 'reference/diagnosis.test.ts'),
-  'engine/districts': room('engine/districts', 'reference/districts.test.ts', 'reference/districts-brute-force.test.ts'),
+  'engine/districts': room(
+    'engine/districts',
+    'reference/districts.test.ts',
+    'reference/districts-brute-force.test.ts',
+  ),
   'engine/power': room(
     'engine/power',
     'reference/demand.test.ts',

@@ -10,6 +10,8 @@ import { ROOMS } from './rooms.mjs';
 
 const QUIET = { isDebugEnabled: () => false, debug() {}, info() {}, warn() {} };
 const NOTICED = ['Killed', 'Timeout'];
+/** Tests that take so many times as long go on for ever: a machine that is busy with something else takes its time too. */
+const TIMES_AS_LONG = 3;
 const UNNOTICED = ['Survived', 'NoCoverage'];
 
 /** What the tests of these rooms do not read: not copied for them. */
@@ -51,7 +53,7 @@ export async function changesOf(room, files) {
 }
 
 /**
- * Tries changes of one room and gives those that counted, each with `noticed`. Constants and what else is worked out
+ * Tries changes of one room and gives those that counted, each with `noticed`, and `stopped` where its tests did not come to an end. Constants and what else is worked out
  * once, as a file is read, are not tried.
  */
 export async function tryChanges(room, changes, { whole, files: named }) {
@@ -71,6 +73,7 @@ export async function tryChanges(room, changes, { whole, files: named }) {
     ignoreStatic: true,
     concurrency: 1,
     timeoutMS: 5000,
+    timeoutFactor: TIMES_AS_LONG,
     tempDirName: `reports/mutants-${process.pid}`,
     reporters: [],
     allowConsoleColors: false,
@@ -81,6 +84,13 @@ export async function tryChanges(room, changes, { whole, files: named }) {
     const file = files.find((one) => fileName.replaceAll('\\', '/').endsWith(one));
     const change = tried.get(nameOf({ file, location: shifted(location, 0, -1), replacement }));
     if (change === undefined || ![...NOTICED, ...UNNOTICED].includes(status)) return [];
-    return [{ ...change, noticed: NOTICED.includes(status), reached: status !== 'NoCoverage' }];
+    return [
+      {
+        ...change,
+        noticed: NOTICED.includes(status),
+        reached: status !== 'NoCoverage',
+        stopped: status === 'Timeout',
+      },
+    ];
   });
 }

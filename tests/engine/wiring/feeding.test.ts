@@ -8,6 +8,7 @@ import type { Operating } from '../../../src/engine/circuit/solve.ts';
 import { solve } from '../../../src/engine/circuit/solve.ts';
 import { byMoneyThenTime } from '../../../src/engine/cost.ts';
 import type { Rewired } from '../../../src/engine/wiring/changes.ts';
+import { changeCost } from '../../../src/engine/wiring/changes.ts';
 import type { FeedingPlan } from '../../../src/engine/wiring/plan.ts';
 import { evenFeeders, MOST_FEEDERS } from '../../../src/engine/wiring/plan.ts';
 import type { PlanCircuit, StandingTrain } from '../../../src/engine/wiring/plan-circuit.ts';
@@ -19,7 +20,7 @@ import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
 import { shortAmpsAt } from '../../../src/engine/wiring/short-circuit.ts';
 import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { METRIC_SIZES, ohmsPerMetre } from '../../../src/engine/wiring/wire.ts';
-import { near } from '../../near.ts';
+import { allNear, near } from '../../near.ts';
 import { spread } from '../../spread.ts';
 import { shortAlong, trainAlong } from './along.ts';
 
@@ -492,6 +493,13 @@ describe('a plan that cannot be', () => {
     expect(shortAlong(plan)).toEqual(expected);
   });
 
+  test('a feeder of more ohms than any number has is too far from anything', () => {
+    const plan = { ...PLAN, feeders: [{ at: 3, length: 1e200, ohmsPerMetre: 1e200 }] };
+    const expected = { kind: 'no-solution', because: 'too-far-apart', parts: ['feeder-1'] };
+    expect(trainAlong(plan, 0.5)).toEqual(expected);
+    expect(shortAlong(plan)).toEqual(expected);
+  });
+
   test.each<[number, { at: number; amps: number }[], string, string[]]>([
     [-1, [], 'below-zero', ['train']],
     [Number.NaN, [], 'below-zero', ['train']],
@@ -854,6 +862,163 @@ describe('advice on wiring', () => {
     near(second?.shortAmps ?? 0, Math.min(...(second?.plans ?? []).map((plan) => short(plan).weakest.amps)), 1e-12);
     expect(second?.voltsAt).toBeGreaterThan(5);
     expect(second?.voltsAt).toBeLessThan(25);
+  });
+
+  test('a second stage at the far end: each half keeps its own joints, the joint at the cut is gone', () => {
+    const joints = [5, 15, 20].map((at, i) => ({ at, ohms: 0.01 * (i + 1) }));
+    const plan = { ...thin(30, 6), rails: { ...thin(30, 6).rails, joints } };
+    const [second] = of(advise({ plan }).candidates, 'second-stage');
+    expect(second?.plans.map(({ rails }) => rails)).toEqual([
+      { ...plan.rails, length: 15, joints: [{ at: 5, ohms: 0.01 }] },
+      { ...plan.rails, length: 15, joints: [{ at: 5, ohms: 0.03 }] },
+    ]);
+    expect(second?.plans.map(({ source }) => source)).toEqual([plan.source, plan.source]);
+  });
+
+  test.each([
+    ['at its start', 0, 30, [0, 15]],
+    ['in its first half', 10, 30, [10, 15]],
+    ['just at its middle', 15, 30, [15, 15]],
+    ['in its second half', 20, 0, [0, 5]],
+    ['at its end', 30, 0, [0, 15]],
+  ])('a bus fed %s gets its second stage at the end that is farther', (_, fedAt, far, each) => {
+    const plan = { ...thin(30, 6), bus: { ...thin(30, 6).bus, fedAt } };
+    const [second] = of(advise({ plan }).candidates, 'second-stage');
+    expect(second?.change).toEqual({ kind: 'second-stage', cutAt: 15, fedAt: far });
+    expect(second?.plans.map(({ bus }) => bus.fedAt)).toEqual(each);
+    expect(second?.plans.map(({ bus }) => bus.length)).toEqual([15, 15]);
+  });
+
+  test.each([
+    [
+      'too far from it on both sides: each half gets one',
+      [5, 14.8, 15.2, 25],
+      [
+        [5, 14.8, 15],
+        [0.2, 10, 0],
+      ],
+    ],
+    [
+      'near it on both sides: they serve',
+      [5, 14.95, 15.05, 25],
+      [
+        [5, 14.95],
+        [0.05, 10],
+      ],
+    ],
+    [
+      'just at the cut and at the very end: both belong to the far half',
+      [5, 15, 30],
+      [
+        [5, 15],
+        [0, 15],
+      ],
+    ],
+  ])('feeders that stand %s', (_, ats, halves) => {
+    const plan = { ...thin(30, 6), feeders: ats.map((at) => ({ ...WIRE, at })) };
+    const [second] = of(advise({ plan }).candidates, 'second-stage');
+    for (const [i, half] of halves.entries()) allNear(second?.plans[i]?.feeders.map(({ at }) => at) ?? [], half, 1e-9);
+  });
+
+  test.each<[string, Partial<FeedingPlan>]>([
+    ['an oval', { rails: { ...thin(20, 4).rails, closed: true } }],
+    ['a ring', { bus: { ...thin(20, 4).bus, ring: true } }],
+    ['a bus that does not reach the far end', { bus: { ...thin(20, 4).bus, length: 19.5 } }],
+  ])('%s is not halved', (_, change) => {
+    expect(of(advise({ plan: { ...thin(20, 4), ...change } }).candidates, 'second-stage')).toEqual([]);
+    expect(of(advise({ plan: thin(20, 4) }).candidates, 'second-stage')).toHaveLength(1);
+  });
+
+  test('of two halves that do alike the one towards the start is named', () => {
+    const base = thin(32, 8);
+    const plan = {
+      ...base,
+      bus: { ...base.bus, ohmsPerMetre: 1e-6 },
+      feeders: [4, 12, 20, 28].map((at) => ({ ...WIRE, at })),
+    };
+    const [second] = of(advise({ plan }).candidates, 'second-stage');
+    const [one, two] = (second?.plans ?? []).map((half) => short(half).weakest);
+    near(one?.amps ?? 0, two?.amps ?? 1, 1e-2);
+    expect(second?.shortAt).toBeLessThanOrEqual(16);
+  });
+
+  test('rules hold at their borders: a drop just as large as is allowed, and just what is wanted', () => {
+    const plan = thin(16, 6);
+    const now = presentWiring({ plan, trainAmps: 0.5, trip: 3, sizes });
+    if ('because' in now) throw new Error('no operating point');
+    const judged = (wanted: number, most: number) => {
+      const one = presentWiring({ plan, trainAmps: 0.5, trip: 0.5, sizes, wanted, most });
+      return 'because' in one ? one.because : [one.verdict, ...one.fails];
+    };
+    expect(judged(now.drop, now.drop)).toEqual(['good']);
+    expect(judged(0.99 * now.drop, now.drop)).toEqual(['bearable']);
+    expect(judged(0.99 * now.drop, 0.99 * now.drop)).toEqual(['fails', 'drop']);
+  });
+
+  test('a short that draws just the margin trips, a supply that gives just the trip current does not do', () => {
+    const plan = thin(16, 6);
+    const now = presentWiring({ plan, trainAmps: 0.5, trip: 1, sizes });
+    if ('because' in now) throw new Error('no operating point');
+    const fails = (trip: number, limit?: number) => {
+      const source = limit === undefined ? plan.source : { ...plan.source, limit };
+      const one = presentWiring({ plan: { ...plan, source }, trainAmps: 0.1, trip, sizes, margin: 1.25 });
+      return 'because' in one ? [one.because] : one.fails;
+    };
+    expect(fails(now.loopAmps / 1.25)).toEqual([]);
+    expect(fails(now.loopAmps / 1.24)).toEqual(['short-circuit']);
+    expect(fails(1, 1)).toEqual(['supply-below-trip']);
+    expect(fails(1, 1.01)).toEqual([]);
+  });
+
+  test('a lower trip current leaves trains all but a tenth of it, to the last of it; as it is, nothing is lowered', () => {
+    const lowest = (trainAmps: number) =>
+      of(advise({ plan: thin(40, 8), trip: 5, trainAmps, tripMost: 2 }).candidates, 'lower-trip');
+    expect(lowest(1.8)[0]).toMatchObject({ trip: 2 });
+    expect(lowest(1.8)[0]?.fails).not.toContain('trip-too-low');
+    expect(lowest(1.81)[0]?.fails).toContain('trip-too-low');
+    const short = advise({ plan: thin(4, 3), trip: 1, trainAmps: 0.99 }).candidates;
+    expect(short[0]?.fails).toEqual([]);
+    expect(short.filter(({ fails }) => fails.includes('trip-too-low'))).toEqual(
+      short.filter(({ change: { kind }, fails }) => (kind === 'lower-trip' || kind === 'breakers') && fails.length > 0),
+    );
+  });
+
+  test('what is fed at its middle already is not moved there; a pair on an oval stays as it is joined', () => {
+    const moved = (candidates: readonly WiringCandidate[]) =>
+      candidates.filter(({ change }) => change.kind === 'rewired' && change.middle !== undefined);
+    const plan = { ...thin(40, 8), bus: { ...thin(40, 8).bus, fedAt: 20 } };
+    expect(moved(advise({ plan, trainAmps: 1 }).candidates)).toEqual([]);
+    expect(moved(advise({ plan: thin(40, 8), trainAmps: 1 }).candidates).length).toBeGreaterThan(0);
+    const oval = { ...thin(40, 1), rails: { ...thin(40, 1).rails, closed: true } };
+    expect(moved(advise({ plan: oval, pair: true, trainAmps: 1 }).candidates)).toEqual([]);
+    expect(moved(advise({ plan: oval, trainAmps: 1 }).candidates).length).toBeGreaterThan(0);
+  });
+
+  test('where nothing does, there is no first; where something only bears, no good one', () => {
+    const none = advise({ plan: thin(40, 8), trainAmps: 3, trip: 10, sizes: [] });
+    expect(none.candidates.every(({ verdict }) => verdict === 'fails')).toBe(true);
+    expect(Object.keys(none)).toEqual(['kind', 'candidates']);
+    const found = advise({ plan: thin(4, 3) });
+    expect(Object.keys(found)).toEqual(['kind', 'candidates', 'first', 'firstGood']);
+    const bearable = advise({ plan: thin(4, 3), wanted: 0 });
+    expect(bearable.first?.verdict).toBe('bearable');
+    expect(Object.keys(bearable)).toEqual(['kind', 'candidates', 'first']);
+  });
+
+  test('thicker feeder wire costs the laying of every feeder, new feeders only those that are new', () => {
+    const feeder = { area: 0.14e-6, make: 'flexible' as const };
+    const plan = {
+      ...thin(4, 6),
+      feeders: evenFeeders({ count: 6 }, { length: 4 }, { length: 0.2, ohmsPerMetre: ohmsPerMetre(feeder) }),
+      bus: { ...thin(4, 6).bus, ohmsPerMetre: ohmsPerMetre({ area: 1.5e-6, make: 'flexible' }) },
+    };
+    const [rewired] = anew(advise({ plan, trip: 5, feeder }).candidates, 'feederWire');
+    expect(rewired?.cost).toEqual(
+      changeCost({ kind: 'rewired', feeders: { spacing: 1, count: 12, added: 6 } }, plan, false),
+    );
+    expect(rewired?.cost).not.toEqual(
+      changeCost({ kind: 'rewired', feeders: { spacing: 1, count: 7, added: 1 } }, plan, false),
+    );
   });
 
   test('a ring or an oval is not fed from its middle nor halved', () => {

@@ -6,6 +6,7 @@ import type { ShortAlong } from '../../../src/engine/wiring/short-circuit.ts';
 import { tripLevel } from '../../../src/engine/wiring/trip-level.ts';
 import { loopLimit, tripFinding, worstFaultHeat } from '../../../src/engine/wiring/trips.ts';
 import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
+import { working } from '../../../src/engine/workings.ts';
 import { allNear, near } from '../../near.ts';
 import { spread } from '../../spread.ts';
 
@@ -32,6 +33,22 @@ describe('the most ohms a loop may have', () => {
       fc.property(volts, trips, (v, trip) => {
         near(v / loopLimit(v, trip).value, 1.5 * trip, 1e-9);
       }),
+    );
+  });
+
+  test('and the line of the working names volts, trip current and margin, and where they come from', () => {
+    expect(loopLimit(15, 4, 2)).toEqual(
+      working(
+        'loop-limit',
+        15 / 8,
+        'ohm',
+        [
+          ['volts', 15, 'V'],
+          ['trip', 4, 'A'],
+          ['margin', 2, 'times'],
+        ],
+        ['own-derivation', 'common-practice'],
+      ),
     );
   });
 });
@@ -65,6 +82,23 @@ describe('the worst heat at a fault', () => {
   test('a supply that limits below the trip is worst at its limit, and never trips', () => {
     const heat = worstFaultHeat({ volts: 15, ohms: 0.5, limit: 2 }, 3);
     expect(heat).toMatchObject({ atAmps: 2, watts: 28, justBelowTrip: 0 });
+    expect(heat.working).toEqual(
+      working(
+        'fault-heat',
+        28,
+        'W',
+        [
+          ['volts', 15, 'V'],
+          ['loop-ohms', 0.5, 'ohm'],
+          ['trip', 3, 'A'],
+          ['worst-amps', 2, 'A'],
+        ],
+        ['own-derivation'],
+      ),
+    );
+    expect(worstFaultHeat({ volts: 15, ohms: 0.5, limit: 3 }, 3).justBelowTrip, 'one that limits just there').toBe(
+      3 * (15 - 1.5),
+    );
   });
 
   test('without resistance it is all the power up to the trip', () => {
@@ -302,6 +336,10 @@ describe('where the coin test fails', () => {
   test('a supply that holds at 4 A leaves only the wires to judge, at 3 A all of it is dead', () => {
     expect(weakStretches({ ...even, limit: 4 }, 3)).toEqual(weakStretches(even, 3));
     expect(weakStretches({ ...even, limit: 3 }, 3)).toEqual([{ from: 0, to: 8, finding: 'does-not-trip' }]);
+    const hump = [{ from: 0, to: 8, constant: 1, linear: 7, square: -7 }];
+    expect(weakStretches({ ...even, pieces: hump, limit: 3 }, 3)).toEqual([
+      { from: 0, to: 8, finding: 'does-not-trip' },
+    ]);
   });
 
   test('a dead middle between two parts that trip only just is told in order of place', () => {
