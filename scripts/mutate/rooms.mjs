@@ -52,7 +52,12 @@ export const ROOMS = {
   'wizards/wire-it': room('wizards/situations-wire-it.test.ts', 'wizards/wire-it.test.ts', 'wizards/results.test.ts'),
   'wizards/which-supply-where': room('wizards/situations-which-supply.test.ts', 'wizards/results.test.ts'),
   'wizards/share-out': room('wizards/situations-share-out.test.ts', 'wizards/results.test.ts'),
-  'wizards/plan': room('wizards/plan.test.ts', 'wizards/plan-csv.test.ts'),
+  'wizards/plan': room(
+    'wizards/plan.test.ts',
+    'wizards/plan-csv.test.ts',
+    'wizards/first-power-up.test.ts',
+    'content/plan.test.ts',
+  ),
   'wizards/safety': room(
     'wizards/check-safety.test.ts',
     'wizards/forbidden-acts.test.ts',

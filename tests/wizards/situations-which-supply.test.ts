@@ -1,9 +1,12 @@
 // Situations that people come with, and what somebody with experience answers. Where nothing else is said: common practice, no source.
 import { describe, expect, test } from 'vitest';
-import { SCALE_RANGE } from '../../src/engine/index.ts';
+import type { CrossingMoment, Reckoned } from '../../src/engine/index.ts';
+import { BOOSTER_OWN_USE, CROSSING_MOMENTS, districtLoad, SCALE_RANGE, summarise } from '../../src/engine/index.ts';
+import { Reader } from '../../src/wizards/planning/index.ts';
 import type { Placement } from '../../src/wizards/which-supply-where/result.ts';
 import {
   crossingAdvice,
+  crossingRows,
   forbiddenIn,
   otherWayFails,
   placeSupplies,
@@ -404,5 +407,228 @@ describe('what the numbers of an arrangement rest on', () => {
     expect(one).toMatchObject({ outcome: 'lower-trip-level', unit: { unit: 'booster', limit: 8 } });
     const other = placed({ 'station-limit': '8 A' });
     expect(other).toMatchObject({ outcome: 'lower-trip-level', unit: { unit: 'station', limit: 8 } });
+  });
+});
+
+describe('a train over the gap meets what each part draws', () => {
+  /** Rails follow 16 and 17 V, so that the command station, with the busier part, stands higher. */
+  const one = placed({ 'two-volts': '17 V', busier: 'station', moving: '6' });
+  const fleet = new Reader(told({ ...HOME, moving: '6' })).fleet('h0');
+  const p95 = (share: number, moving = 6): number =>
+    summarise(districtLoad({ ...fleet, moving }, share).distribution).p95;
+  const draws = (moment: CrossingMoment) => {
+    const found = one.crossings[0]?.moments[moment];
+    const [push] = found?.kind === 'crossing' ? found.pushes : [];
+    const of = (row: Reckoned | undefined, name: string) =>
+      row?.working.inputs.find((input) => input.name === name)?.value;
+    return [
+      push?.from,
+      of(push?.carries, 'higher-load'),
+      of(push?.takeOver, 'lower-load'),
+      of(push?.takeOver, 'lower-own-use'),
+    ];
+  };
+
+  test('while both are idle only what stands there draws, and the booster needs a little for itself', () => {
+    expect(draws('idle')).toEqual(['near', p95(0.65, 0), p95(0.35, 0), BOOSTER_OWN_USE]);
+  });
+
+  test('with one of them busy the other is idle', () => {
+    expect(draws('near-busy')).toEqual(['near', p95(0.65), p95(0.35, 0), BOOSTER_OWN_USE]);
+    expect(draws('far-busy')).toEqual(['near', p95(0.65, 0), p95(0.35), BOOSTER_OWN_USE]);
+  });
+
+  test('both as busy as the same trains can make them: together no more than each alone', () => {
+    const [from, high, low] = draws('loaded');
+    expect(from).toBe('near');
+    expect(high).toBeGreaterThan(p95(0.65, 0));
+    expect(high).toBeLessThanOrEqual(p95(0.65));
+    expect(low).toBeGreaterThan(p95(0.35, 0));
+    expect(low).toBeLessThanOrEqual(p95(0.35));
+  });
+
+  test('its rows tell the larger of two directions, from no current on, with the limit of the stage that pushes', () => {
+    const [crossing] = one.crossings;
+    if (crossing === undefined) throw new Error('no crossing');
+    for (const { moment, verdict, reasons, push } of crossingRows(crossing)) {
+      const found = crossing.moments[moment];
+      if (found.kind !== 'crossing' || push === undefined) throw new Error(moment);
+      const [larger] = [...found.pushes].sort((a, b) => b.step.span.to - a.step.span.to);
+      expect({ verdict, reasons }).toEqual({ verdict: found.verdict, reasons: found.reasons });
+      expect(push).toEqual({
+        step: larger?.step.span.to,
+        pulse: { from: Math.max(0, larger?.pulse.span.from ?? 0), to: larger?.pulse.span.to },
+        takeOver: { from: Math.max(0, larger?.takeOver.span.from ?? 0), to: larger?.takeOver.span.to },
+        carries: { from: larger?.carries.span.from, to: larger?.carries.span.to },
+        limit: larger?.limit,
+      });
+    }
+  });
+
+  test('rails alike push nothing: a row of its moment, without figures', () => {
+    const [crossing] = placed({ ...set('station', '15 V'), ...set('booster', '15 V') }).crossings;
+    if (crossing === undefined) throw new Error('no crossing');
+    expect(crossingRows(crossing).map(({ moment, verdict, push }) => [moment, verdict, push === undefined])).toEqual(
+      CROSSING_MOMENTS.map((moment) => [moment, 'fine', true]),
+    );
+  });
+
+  test('the other side’s supply is put there only where the label permits it, and not while that is unread', () => {
+    const higher = { ...supply('one', '19 V', '4 A'), ...supply('two', '16 V', '4 A') };
+    const withheld = (more: Texts): unknown => {
+      const [, second] = placed({ ...higher, ...more }).crossings;
+      return second === undefined
+        ? undefined
+        : crossingAdvice(second, placed({ ...higher, ...more }).supplies).withheld;
+    };
+    const exchanged = (more: Texts): boolean => {
+      const found = placed({ ...higher, ...more });
+      const [, second] = found.crossings;
+      return (
+        second !== undefined &&
+        crossingAdvice(second, found.supplies).advice.includes('higher-rails-to-command-station')
+      );
+    };
+    expect(exchanged({})).toBe(true);
+    expect(withheld({})).toEqual([]);
+    expect(exchanged({ 'station-input-volts': '17 V' })).toBe(false);
+  });
+});
+
+describe('what an outcome carries', () => {
+  const facts = ({
+    outcome,
+    because,
+    only,
+    unit: of,
+    railVolts,
+    alike,
+    readFirst,
+    expected,
+    aboveRange,
+    toProve,
+  }: Placement) => ({
+    outcome,
+    because,
+    only,
+    of: of?.unit,
+    railVolts: railVolts !== undefined,
+    alike: alike !== undefined,
+    readFirst,
+    expected: expected !== undefined,
+    aboveRange,
+    toProve,
+  });
+  const NONE = {
+    because: undefined,
+    only: false,
+    of: undefined,
+    railVolts: false,
+    alike: false,
+    readFirst: undefined,
+    expected: true,
+    aboveRange: undefined,
+    toProve: [],
+  };
+
+  test.each<[string, Texts, Partial<ReturnType<typeof facts>>]>([
+    ['a label not read', { 'two-amps': 'unknown' }, { outcome: 'read-both-labels', only: true, expected: false }],
+    ['an input not read', { 'station-input': 'unknown' }, { outcome: 'read-both-labels', only: true }],
+    ['a supply with too many volts', { 'one-volts': '24 V' }, { outcome: 'wrong-supply', only: true }],
+    [
+      'too few for what is asked for',
+      { 'station-input-volts': '17-19 V', 'booster-input-volts': '17-19 V' },
+      { outcome: 'volts-too-low', only: true },
+    ],
+    [
+      'too few for one, the wrong kind for the other',
+      { 'station-input-volts': '17-19 V', 'booster-input': 'ac' },
+      { outcome: 'wrong-supply', only: true },
+    ],
+    [
+      'a unit that trips above what N bears',
+      { scale: 'n', 'one-volts': '14 V', 'two-volts': '14 V', 'booster-limit': '5 A' },
+      { outcome: 'lower-trip-level', only: true, of: 'booster' },
+    ],
+    [
+      'a limit that nobody has read is no reason to lower it',
+      { 'booster-limit': 'unknown' },
+      { outcome: 'supplies-either-way', because: 'identical', only: true },
+    ],
+    [
+      'a supply too small for the booster alone',
+      { 'booster-limit': '5 A', 'one-amps': '3.5 A', 'two-amps': '3.5 A' },
+      { outcome: 'supply-cannot-trip', only: true, of: 'booster' },
+    ],
+    [
+      'rails of which nobody knows',
+      { 'station-rails': 'unknown' },
+      { outcome: 'measure-rail-volts-first', expected: false },
+    ],
+    [
+      '9 V',
+      { 'one-volts': '9 V', 'two-volts': '9 V' },
+      { outcome: 'volts-too-low', because: 'too-low', only: true, railVolts: true },
+    ],
+    [
+      'one set and one that follows',
+      set('booster', '12 V'),
+      { outcome: 'set-both-outputs-equal', because: 'one-follows' },
+    ],
+    [
+      'both set unlike',
+      { ...set('station', '15 V'), ...set('booster', '12 V') },
+      { outcome: 'set-both-outputs-equal', because: 'both-set' },
+    ],
+    [
+      'set alike, but the supplies unlike',
+      { ...set('station', '15 V'), ...set('booster', '15 V'), 'two-volts': '17 V' },
+      { outcome: 'supplies-either-way', because: 'enough' },
+    ],
+    [
+      'two alike wanted, a plug unread',
+      { 'two-volts': '19 V', 'booster-plug': 'unknown' },
+      { outcome: 'two-supplies-alike', readFirst: 'plug', aboveRange: { volts: expect.any(Number), known: true } },
+    ],
+    [
+      'two alike wanted, all read',
+      { 'two-volts': '19 V' },
+      { outcome: 'two-supplies-alike', alike: true, aboveRange: { volts: expect.any(Number), known: true } },
+    ],
+  ])('%s', (_, more, expected) => {
+    expect(facts(placed(more))).toEqual({ ...NONE, ...expected });
+  });
+
+  test('amperes that differ by less than a twentieth of an ampere are the same', () => {
+    const much = {
+      ...set('station', '15 V'),
+      ...set('booster', '15 V'),
+      modern: '30',
+      moving: '25',
+      older: '0',
+      'station-limit': '5 A',
+      'booster-limit': '5 A',
+    };
+    expect(placed({ ...much, 'one-amps': '6 A', 'two-amps': '6 A', 'two-volts': '18 V' }).because).not.toBe(
+      'identical',
+    );
+    expect(
+      placed({ ...much, 'one-amps': '3.2 A', 'two-amps': '3.2 A', 'station-limit': '3 A', 'booster-limit': '3 A' })
+        .because,
+    ).toBe('identical');
+    expect(
+      placed({ ...much, 'station-limit': '3 A', 'booster-limit': '4 A', 'one-amps': '6 A', 'two-amps': '6 A' }).because,
+    ).toBe('identical');
+  });
+
+  test('no unit is told to be bought for where the outcome is a stop of labels', () => {
+    for (const more of [{ 'one-volts': '24 V' }, { 'two-amps': 'unknown' }]) expect(placed(more).unit).toBeUndefined();
+  });
+
+  test('a unit that a short would not switch off: its limit, what the scale bears, what has to be printed at least', () => {
+    const { unit: found } = placed({ 'booster-limit': '5 A', 'one-amps': '3.5 A', 'two-amps': '3.5 A' });
+    expect(found).toMatchObject({ unit: 'booster', limit: 5, ceiling: 5 });
+    expect(found?.ratingAbove).toBeCloseTo(5 + BOOSTER_OWN_USE, 1);
+    expect(found?.buy).toEqual({ kind: 'dc', volts: 16, plug: 'terminals', amps: 6 });
   });
 });
