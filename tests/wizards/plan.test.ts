@@ -619,3 +619,294 @@ test('What a plan tells to do first has a page, and so has every job', () => {
   expect([...pages, ...jobs].filter((id) => !existsSync(join(fixes, `${id}.mdx`)))).toEqual([]);
   expect(jobs.filter((job) => !JOBS.includes(job))).toEqual([]);
 });
+
+describe('The list of parts, counted by hand', () => {
+  const counted = ({ parts }: Plan): string[] =>
+    parts.map(({ id, count, measure, of, area, amps, volts }) =>
+      [
+        `${count}${measure === 'pair-metres' ? ' m' : ''} ${id}`,
+        ...(area === undefined ? [] : [`${(area * 1e6).toFixed(1)} mm2`]),
+        ...(amps === undefined ? [] : [`${amps.toFixed(2)} A`]),
+        ...(volts === undefined ? [] : [`${volts} V`]),
+        ...(of === undefined ? [] : [of]),
+      ].join(', '),
+    );
+
+  test('for the oval: two gaps, 3.5 m of track and two feeders on each side', () => {
+    expect(oval.wires.map(({ busMetres, feeders }) => [busMetres, feeders])).toEqual([
+      [3.5, 2],
+      [3.5, 2],
+    ]);
+    expect(counted(oval)).toEqual([
+      // Two gaps of two rails; 3.5 m and a tenth more; four feeders of 0.2 m, two clamps and two ferrules each, and eight at the units.
+      ...['4 insulated-joiner', '4 m bus-wire, 0.5 mm2, A', '4 m bus-wire, 0.5 mm2, B', '2 m feeder-wire, 0.5 mm2'],
+      ...['8 bus-clamp', '16 ferrule', '36 wire-label', '1 switched-strip', '2 test-lamp', '1 clip-wire'],
+      '1 test-resistor',
+      ...['1 unit, 2.50 A, 19 V, A', '1 supply, 3.00 A, 18 V, A', '1 fuse, 2.50 A, A', '2 m lead-wire, 0.5 mm2, A'],
+      ...['1 booster, 1.80 A, 19 V, B', '1 supply, 2.00 A, 18 V, B', '1 fuse, 2.00 A, B', '2 m lead-wire, 0.5 mm2, B'],
+      '1 control-cable',
+    ]);
+    expect(oval.parts.find(({ id }) => id === 'test-resistor')).toMatchObject({ ohms: 15, watts: 50 });
+    expect(oval.parts.find(({ id }) => id === 'supply')).toMatchObject({ current: 'dc', plug: 'centre-plus' });
+  });
+
+  test('for the club: joiners, wire, clamps, ferrules and labels by its gaps, metres and feeders', () => {
+    const feeders = club.wires.reduce((sum, one) => sum + one.feeders, 0);
+    const number = (id: string): number =>
+      club.parts.filter((one) => one.id === id).reduce((sum, { count }) => sum + count, 0);
+    expect(club.wires.map(({ busMetres }) => busMetres)).toEqual([12, 18, 8]);
+    expect(number('bus-wire')).toBe(14 + 20 + 9);
+    expect(number('feeder-wire')).toBe(Math.ceil(1.1 * 0.3 * feeders));
+    expect(number('bus-clamp')).toBe(2 * feeders);
+    expect(number('ferrule')).toBe(2 * feeders + 4 * 3);
+    expect(number('wire-label')).toBe(3 * (2 + 8) + 4 * feeders);
+    expect(['reverser', 'changeover', 'breaker', 'control-cable', 'fuse'].map(number)).toEqual([1, 1, 2, 2, 3]);
+  });
+
+  test('feeders of the length that the sheet tells, and of one size each', () => {
+    const wiring = {
+      busSquareMillimetres: 2.5,
+      feederSquareMillimetres: 0.5,
+      metresBetweenFeeders: 2,
+      feederMetres: 0.5,
+    };
+    const plan = planOf({ ...OVAL, wiring });
+    // Two feeders at gaps on either side.
+    expect(plan.parts.find(({ id }) => id === 'feeder-wire')).toMatchObject({
+      count: Math.ceil(1.1 * 0.5 * 4),
+      area: 0.5e-6,
+    });
+  });
+
+  test('wires of each district have labels at both ends of both rails', () => {
+    const feeders = oval.wires.map((one) => one.feeders);
+    expect(oval.labels).toEqual(
+      ['A', 'B'].flatMap((district, at) => [
+        { district, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 2 },
+        { district, wire: 'bus', numbers: 2, ends: ['unit', 'far-end'], count: 8 },
+        { district, wire: 'feeder', numbers: feeders[at], ends: ['bus', 'rail'], count: 4 * (feeders[at] ?? 0) },
+      ]),
+    );
+  });
+
+  test('a loop or a bridge that alone hangs on a unit which turns its rails by itself wants no reverser', () => {
+    const turned = (autoReversing: boolean, sections: readonly string[]) =>
+      planOf({
+        ...OVAL,
+        sections: [...OVAL.sections, section('loop', 3, 1, { tags: ['reversing'] })],
+        joints: [...OVAL.joints, joint('far-side', 'loop'), joint('loop', 'far-side')],
+        stages: [...OVAL.stages, stage('turns', 2, { supply: 'third', autoReversing })],
+        supplies: [...OVAL.supplies, supply('third', 3)],
+        districts: [
+          { stage: 'station', sections: ['station-track', 'east-curve'] },
+          { stage: 'booster', sections: ['far-side', 'west-curve'].filter((one) => !sections.includes(one)) },
+          { stage: 'turns', sections },
+        ],
+      }).parts.find(({ id }) => id === 'reverser')?.count;
+    expect(turned(true, ['loop'])).toBeUndefined();
+    expect(turned(false, ['loop'])).toBe(1);
+    expect(turned(true, ['loop', 'west-curve'])).toBe(1);
+  });
+});
+
+describe('The rows of the test sheet', () => {
+  const ids = ({ tests }: Plan): string[] => tests.map(({ id }) => id);
+
+  test('stand at each gap between units, in each district, and once for all', () => {
+    expect(ids(oval)).toEqual([
+      ...['first-look-1', 'first-look-2', 'jumper-test-1', 'jumper-test-2', 'each-stage-alone-b'],
+      ...['two-lamps-1', 'two-lamps-2', 'meter-two-stages-1', 'meter-two-stages-2', 'load-test-a', 'load-test-b'],
+      ...[
+        'coin-near-a',
+        'coin-near-b',
+        'coin-far-a',
+        'coin-far-b',
+        'vehicle-in-far-part-b',
+        'crossing-1',
+        'crossing-2',
+      ],
+      ...['meter-supply-current-a', 'meter-supply-current-b', 'traffic'],
+    ]);
+    expect(ids(club).filter((id) => /programming|loop/.test(id))).toEqual([
+      'programming-track-bench',
+      'short-locomotive-through-loop-loop',
+    ]);
+    expect(oval.tests.find(({ id }) => id === 'coin-near-a')).toMatchObject({
+      kind: 'coin-near',
+      where: { kind: 'district', district: 'A' },
+      expected: 'off-at-once',
+      options: ['off-at-once', 'off-late', 'stays-on', 'wrong-one'],
+      must: true,
+      turning: false,
+      readings: [],
+    });
+    expect(oval.tests.at(-1)?.where).toEqual({ kind: 'all' });
+  });
+
+  // The largest loop at which a short still draws 1.5 times the trip current, beside a resistor of 15 ohms.
+  test('the load test: no trip where a short could not draw its margin, and no more lost than that where it should be firm', () => {
+    for (const { wires, tests, track } of [oval, club]) {
+      for (const { letter, stage: of } of track.districts) {
+        const loop = 15 / (1.5 * (of.tripAmps ?? 0));
+        const most = loop / (loop + 15);
+        const row = tests.find(({ id }) => id === `load-test-${letter.toLowerCase()}`);
+        const [near, far, none] = row?.readings ?? [];
+        expect([near, far, none].map((one) => [one?.what, one?.unit])).toEqual([
+          ['lost-near', 'share'],
+          ['lost-far', 'share'],
+          ['no-trip', 'share'],
+        ]);
+        expect([near?.from, far?.from, none?.to]).toEqual([0, 0, 1]);
+        expect(none?.from).toBeCloseTo(most, 9);
+        expect(near?.to).toBeGreaterThan(0.01);
+        expect(far?.to).toBeGreaterThan(near?.to ?? 1);
+        expect(far?.to).toBeLessThan(most);
+        expect(wires.find(({ district }) => district === letter)?.test?.seconds).toBe(20);
+      }
+    }
+  });
+
+  test('behind a transformer no share is told that only wires would explain', () => {
+    const winding: Sheet = {
+      ...OVAL,
+      stages: OVAL.stages.map(({ plug: _, ...one }) => ({ ...one, inputKind: 'ac', inputVolts: 16, railVolts: 14 })),
+      supplies: OVAL.supplies.map(({ plug: _, ...one }) => ({ ...one, kind: 'ac', volts: 16 })),
+    };
+    const plan = planOf(winding);
+    expect(plan.judged.units).toHaveLength(2);
+    const [first] = plan.wires;
+    expect(first?.test?.near).toBe(first?.test?.far);
+    expect(plan.tests.flatMap(({ readings }) => readings.filter(({ what }) => what === 'amps'))).toEqual([]);
+  });
+
+  test('amperes in the lead of each supply, from what the unit takes for itself to its busiest moment', () => {
+    const leads = oval.tests.filter(({ kind }) => kind === 'meter-supply-current').map(({ readings: [one] }) => one);
+    expect(leads.map((one) => [one?.what, one?.unit, one?.from])).toEqual([
+      ['amps', 'A', 0],
+      ['amps', 'A', 0.09],
+    ]);
+    for (const one of leads) expect(one?.to).toBeGreaterThan(0.5);
+  });
+});
+
+describe('The steps', () => {
+  test('of the oval and of one unit alone: what joins two units only where there are two', () => {
+    const whole = planOf(ONE_UNIT);
+    const onlyTwo = stepsIn(oval).filter((id) => !stepsIn(whole).includes(id));
+    expect(onlyTwo).toEqual([
+      ...[
+        'list-paths',
+        'cut-gaps',
+        'prove-dead',
+        'common-wire',
+        'control-cable',
+        'prove-phase',
+        'prove-volts',
+        'slow-crossing',
+      ],
+    ]);
+    for (const { id, acts, job } of oval.steps) expect({ acts, job }).toEqual({ job: undefined, ...STEP_KINDS[id] });
+  });
+
+  test.each<[StepId, Partial<Sheet>, boolean]>([
+    ['accessory-bus', { accessories: 3 }, true],
+    ['accessory-bus', { accessories: 0 }, false],
+    ['accessory-bus', { accessories: 0, accessoryBus: 'track' }, true],
+    ['breakers', { stages: OVAL.stages.map((one) => ({ ...one, breakers: 0 })) }, false],
+    ['breakers', { stages: OVAL.stages.map((one, at) => ({ ...one, breakers: at })) }, true],
+    ['earth-pins', {}, false],
+    ['earth-pins', { supplies: OVAL.supplies.map(({ earthed: _, ...one }) => one) }, true],
+    ['cut-gaps', { joints: OVAL.joints.map((one) => ({ ...one, cut: 'both' as const })) }, false],
+    ['list-paths', { joints: OVAL.joints.map((one) => ({ ...one, cut: 'both' as const })) }, true],
+    ['twist-bus', { sections: OVAL.sections.map((one) => ({ ...one, metres: 20 })) }, true],
+    ['twist-bus', {}, false],
+    ['program-apart', {}, false],
+    ['prove-loops', {}, false],
+  ])('%s with %j: %s', (step, more, wanted) => {
+    expect(stepsIn(planOf({ ...OVAL, ...more })).includes(step)).toBe(wanted);
+  });
+});
+
+describe('The power of a plan', () => {
+  test('is not judged without a train, with too many, or with fewer supplies than districts', () => {
+    const remedy = (more: Partial<Sheet>) => {
+      const { verdict, remedy: first, units, step } = planOf({ ...OVAL, ...more }).judged;
+      return [verdict, first, units.length, step];
+    };
+    expect(remedy({ trains: [{ kind: 'modern', count: 201 }] })).toEqual(['unknown', 'too-many-trains', 0, undefined]);
+    expect(remedy({ supplies: OVAL.supplies.slice(1) })).toEqual(['unknown', 'own-supplies', 0, undefined]);
+  });
+
+  test('rails too high or too low, a trip current above what the scale bears: each comes before amperes', () => {
+    const follows = OVAL.stages.map(({ railVolts: _, ...one }) => ({
+      ...one,
+      rails: 'follows' as const,
+      inputVolts: 30,
+    }));
+    const volts = (value: number) => OVAL.supplies.map((one) => ({ ...one, volts: value }));
+    expect(planOf({ ...OVAL, stages: follows, supplies: volts(24) }).judged.remedy).toBe('rails-too-high');
+    expect(planOf({ ...OVAL, stages: follows, supplies: volts(8) }).judged.remedy).toBe('rails-too-low');
+    const strong = OVAL.stages.map((one) => ({ ...one, limitAmps: 8, tripAmps: 8 }));
+    expect(
+      planOf({ ...OVAL, stages: strong, supplies: OVAL.supplies.map((one) => ({ ...one, amps: 10 })) }).judged.remedy,
+    ).toBe('lower-trip');
+  });
+
+  test('the step of two units is told, that of one is none', () => {
+    expect(oval.judged.step).toEqual({ from: expect.any(Number), to: expect.any(Number) });
+    expect(planOf(ONE_UNIT).judged.step).toBeUndefined();
+  });
+
+  test('what is always on in a district counts to its trains and to what it bears', () => {
+    const fixed = { ...OVAL, sections: OVAL.sections.map((one, at) => ({ ...one, fixedAmps: at === 0 ? 0.4 : 0 })) };
+    const [with0, without0] = [planOf(fixed), oval].map(({ judged }) => judged.findings[0]);
+    expect(with0?.often).toBeCloseTo((without0?.often ?? 0) + 0.4, 6);
+    expect(with0?.capacity.hard).toBeCloseTo(without0?.capacity.hard ?? 0, 6);
+  });
+
+  test('a unit trips at what its instructions say, else at the most that it lets through', () => {
+    const untold = planOf({ ...OVAL, stages: OVAL.stages.map(({ tripAmps: _, ...one }) => one) });
+    expect(untold.judged.units.map(({ trip }) => trip.trip)).toEqual([2.5, 1.8]);
+    const lower = planOf({ ...OVAL, stages: OVAL.stages.map((one) => ({ ...one, tripAmps: 1.5 })) });
+    expect(lower.judged.units.map(({ trip }) => trip.trip)).toEqual([1.5, 1.5]);
+    expect(lower.wires.map(({ trip }) => trip)).toEqual([1.5, 1.5]);
+    expect(lower.subDistricts.map(({ tripAtMost }) => tripAtMost?.toFixed(2))).toEqual(['1.05', '1.05']);
+  });
+});
+
+describe('The wires of a plan', () => {
+  test('reach from the unit in the middle to both ends, within what one unit is worked out for', () => {
+    const long = planOf({ ...ONE_UNIT, sections: OVAL.sections.map((one) => ({ ...one, metres: 40 })) });
+    expect(long.wires[0]).toMatchObject({ reach: 50, busMetres: 100 });
+    const short = planOf({ ...ONE_UNIT, sections: [section('yard', 0.1, 1)], joints: [] });
+    expect(short.wires[0]).toMatchObject({ reach: 0.25, busMetres: 0.5, long: false });
+  });
+
+  test('with unread labels those that are usual are taken, and nothing is tested by them', () => {
+    const unread = planOf({ ...OVAL, supplies: [supply('large', 3), { id: 'small' }] });
+    expect(unread.wires.map(({ assumed, test: none }) => [assumed, none])).toEqual([
+      [true, undefined],
+      [true, undefined],
+    ]);
+    expect(unread.wires.every(({ volts, trip }) => volts > 0 && trip > 0)).toBe(true);
+    expect(oval.wires.map(({ assumed, volts, trip }) => [assumed, volts, trip])).toEqual([
+      [false, 15, 2.5],
+      [false, 15, 1.8],
+    ]);
+  });
+
+  test('each gap has feeders on both its sides, however short the track is', () => {
+    const tiny = planOf({ ...OVAL, sections: OVAL.sections.map((one) => ({ ...one, metres: 0.2 })) });
+    expect(tiny.wires.map(({ feeders, newFeeders }) => [feeders, newFeeders])).toEqual([
+      [2, 2],
+      [2, 2],
+    ]);
+    expect(planOf({ ...ONE_UNIT, sections: [section('yard', 0.4, 1)], joints: [] }).wires[0]?.feeders).toBe(1);
+  });
+
+  test('rails that resist more want feeders closer together', () => {
+    const wiring = (railOhmsPerMetre: number) =>
+      planOf({ ...ONE_UNIT, wiring: { railOhmsPerMetre } }).wires[0]?.feeders ?? 0;
+    expect(wiring(0.3)).toBeGreaterThan(wiring(0.05));
+  });
+});
