@@ -690,7 +690,7 @@ describe('The list of parts, counted by hand', () => {
   });
 
   test('a loop or a bridge that alone hangs on a unit which turns its rails by itself wants no reverser', () => {
-    const turned = (autoReversing: boolean, sections: readonly string[]) =>
+    const turned = (autoReversing: boolean, sections: string[]) =>
       planOf({
         ...OVAL,
         sections: [...OVAL.sections, section('loop', 3, 1, { tags: ['reversing'] })],
