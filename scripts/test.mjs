@@ -1,7 +1,7 @@
 // npm test: everything that says whether the site is right, part by part, with one table at the end.
 // `npm test -- types unit` runs the named parts only.
 import { spawnSync } from 'node:child_process';
-import { existsSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, globSync, mkdirSync, readFileSync, rmSync } from 'node:fs';
 import { join, relative } from 'node:path';
 import { styleText } from 'node:util';
 import { ASTRO, assertNode, findChromium, hasCommand, ROOT, startNode, stopWithParent } from './machine.mjs';
@@ -193,6 +193,8 @@ const ENGINES = [
   { apt: 'webkit2gtk-driver', is: () => hasCommand('WebKitWebDriver') },
   { apt: 'xvfb', is: () => existsSync('/usr/bin/xvfb-run') },
   { apt: 'xauth', is: () => existsSync('/usr/bin/xauth') },
+  { apt: 'python3-gi', is: () => existsSync('/usr/lib/python3/dist-packages/gi') },
+  { apt: 'gir1.2-webkit2-4.1', is: () => globSync('/usr/lib/*/girepository-1.0/WebKit2-4.1.typelib').length > 0 },
   { apt: 'nginx-light', is: () => existsSync('/usr/sbin/nginx') },
 ];
 

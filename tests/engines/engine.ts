@@ -1,7 +1,8 @@
 // A page in each of three engines, driven alike: what a person does is written once, in errands.test.ts.
 import { type ChildProcess, spawn } from 'node:child_process';
-import { existsSync, globSync, mkdirSync, writeFileSync } from 'node:fs';
+import { existsSync, globSync, mkdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { createServer } from 'node:net';
+import { join } from 'node:path';
 import { chromium } from 'playwright-core';
 import puppeteer from 'puppeteer-core';
 import { Builder, By, until } from 'selenium-webdriver';
@@ -17,8 +18,8 @@ export interface Engine {
   text(xpath: string): Promise<string>;
   /** The value of an expression in the page, a promise's too. */
   evaluate(expression: string): Promise<unknown>;
-  /** A PDF, or undefined where the engine has no command for it. */
-  print(): Promise<Uint8Array | undefined>;
+  /** The page as a PDF, A4. */
+  print(): Promise<Uint8Array>;
   /** Writes a picture of the screen below reports/engines. */
   picture(name: string): Promise<void>;
   close(): Promise<void>;
@@ -109,6 +110,20 @@ function end({ pid }: ChildProcess): void {
   }
 }
 
+/** The driver has no command for it (WebDriver, "Print Page"): the engine itself prints, in a window of its own. */
+async function printedByWebKit(address: string): Promise<Uint8Array> {
+  mkdirSync(PICTURES, { recursive: true });
+  const file = join(process.cwd(), PICTURES, 'answer-webkit.pdf');
+  // The interpreter of the system, which has the bindings.
+  const line = ['-a', '/usr/bin/python3', join(import.meta.dirname, 'webkit-print.py'), address, file];
+  const printing = spawn('xvfb-run', line, { detached: true, stdio: ['ignore', 'ignore', 'inherit'] });
+  const late = setTimeout(() => end(printing), PATIENCE);
+  const code = await new Promise((done) => printing.once('exit', done));
+  clearTimeout(late);
+  if (code !== 0) throw new Error(`WebKit did not print ${address}`);
+  return readFileSync(file);
+}
+
 const KEYS: Readonly<Record<string, string>> = { ArrowRight: '\uE014', ArrowLeft: '\uE012', Enter: '\uE007' };
 
 async function webKitEngine(binary: string): Promise<Engine> {
@@ -150,7 +165,7 @@ async function webKitEngine(binary: string): Promise<Engine> {
     text: async (xpath) => page.executeScript('return arguments[0].textContent', await at(xpath)),
     evaluate: (expression) =>
       page.executeAsyncScript(`const done = arguments[0]; Promise.resolve(${expression}).then(done)`),
-    print: async () => undefined,
+    print: async () => printedByWebKit(await page.getCurrentUrl()),
     picture: async (name) => keep(`${name}-webkit`, await page.takeScreenshot()),
     close: async () => {
       await page.quit().catch(() => undefined);

@@ -30,6 +30,7 @@ import { Danger } from './Danger.tsx';
 import { causesNamed, HandedOn, Solved } from './Ends.tsx';
 import { Equipping } from './Equipping.tsx';
 import { Fixing, Proposing } from './Fix.tsx';
+import { usePicturesSoon } from './load-picture.ts';
 import { Possible } from './Possible.tsx';
 import type { PartProps } from './part-props.ts';
 import { Seen } from './Seen.tsx';
@@ -67,6 +68,7 @@ export function WalkOn(props: WalkOnProps) {
     useMemo(() => stepsAhead(complaint, place, sitting), [complaint, place, sitting]),
     () => !isOn.current,
   );
+  usePicturesSoon(pictureStyles);
   const danger = dangerOf(walk, first);
   const box = useHeading(address, `${walk.state} ${walk.check} ${walk.fixClass}`);
   const verdict = verdictOf(walk);
