@@ -18,8 +18,8 @@ export interface Engine {
   text(xpath: string): Promise<string>;
   /** The value of an expression in the page, a promise's too. */
   evaluate(expression: string): Promise<unknown>;
-  /** The page as a PDF, A4. */
-  print(): Promise<Uint8Array>;
+  /** The page as a PDF, A4, once it shows what the selector finds. */
+  print(selector: string): Promise<Uint8Array>;
   /** Writes a picture of the screen below reports/engines. */
   picture(name: string): Promise<void>;
   close(): Promise<void>;
@@ -55,7 +55,10 @@ async function chromiumEngine(): Promise<Engine> {
       return (await at(xpath).textContent()) ?? '';
     },
     evaluate: (expression) => page.evaluate(expression),
-    print: () => page.pdf({ format: 'A4' }),
+    print: async (selector) => {
+      await page.locator(selector).first().waitFor({ state: 'attached' });
+      return page.pdf({ format: 'A4' });
+    },
     picture: async (name) => keep(`${name}-chromium`, await page.screenshot()),
     close: () => browser.close(),
   };
@@ -85,7 +88,10 @@ async function firefoxEngine(executablePath: string): Promise<Engine> {
     },
     text: async (xpath) => (await at(xpath)).evaluate(({ textContent }) => textContent ?? ''),
     evaluate: (expression) => page.evaluate(expression),
-    print: () => page.pdf({ format: 'A4' }),
+    print: async (selector) => {
+      await page.waitForSelector(selector);
+      return page.pdf({ format: 'A4' });
+    },
     picture: async (name) => keep(`${name}-firefox`, await page.screenshot()),
     close: () => browser.close(),
   };
@@ -111,11 +117,11 @@ function end({ pid }: ChildProcess): void {
 }
 
 /** The driver has no command for it (WebDriver, "Print Page"): the engine itself prints, in a window of its own. */
-async function printedByWebKit(address: string): Promise<Uint8Array> {
+async function printedByWebKit(address: string, selector: string): Promise<Uint8Array> {
   mkdirSync(PICTURES, { recursive: true });
   const file = join(process.cwd(), PICTURES, 'answer-webkit.pdf');
   // The interpreter of the system, which has the bindings.
-  const line = ['-a', '/usr/bin/python3', join(import.meta.dirname, 'webkit-print.py'), address, file];
+  const line = ['-a', '/usr/bin/python3', join(import.meta.dirname, 'webkit-print.py'), address, file, selector];
   const printing = spawn('xvfb-run', line, { detached: true, stdio: ['ignore', 'ignore', 'inherit'] });
   const late = setTimeout(() => end(printing), PATIENCE);
   const code = await new Promise((done) => printing.once('exit', done));
@@ -165,7 +171,7 @@ async function webKitEngine(binary: string): Promise<Engine> {
     text: async (xpath) => page.executeScript('return arguments[0].textContent', await at(xpath)),
     evaluate: (expression) =>
       page.executeAsyncScript(`const done = arguments[0]; Promise.resolve(${expression}).then(done)`),
-    print: async () => printedByWebKit(await page.getCurrentUrl()),
+    print: async (selector) => printedByWebKit(await page.getCurrentUrl(), selector),
     picture: async (name) => keep(`${name}-webkit`, await page.takeScreenshot()),
     close: async () => {
       await page.quit().catch(() => undefined);

@@ -113,8 +113,7 @@ describe.each(ENGINES)('In $name', ({ start }) => {
 
   test('an answer goes on two sheets of paper', async () => {
     await engine.go(address + ANSWERED);
-    await engine.text(VERDICT);
-    const sheets = sheetsOf(Buffer.from(await engine.print()));
+    const sheets = sheetsOf(Buffer.from(await engine.print('.steps > li')));
     expect(sheets).toBeGreaterThan(0);
     expect(sheets).toBeLessThanOrEqual(MOST_SHEETS);
   });

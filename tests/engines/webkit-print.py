@@ -1,4 +1,4 @@
-# Prints a page with WebKitGTK to a PDF, A4: its driver knows no command for it. webkit-print.py ADDRESS FILE
+# Prints a page with WebKitGTK to a PDF, A4: its driver knows no command for it. webkit-print.py ADDRESS FILE SELECTOR
 import sys
 
 import gi
@@ -7,9 +7,10 @@ gi.require_version("Gtk", "3.0")
 gi.require_version("WebKit2", "4.1")
 from gi.repository import GLib, Gtk, WebKit2  # noqa: E402
 
-address, file = sys.argv[1:3]
-# What a page does by itself once it is loaded: its answer is worked out.
-WAIT_MS = 4000
+# Printed once the page shows what the selector finds, and the faces that come after it are there.
+address, file, selector = sys.argv[1:4]
+LOOK_MS = 500
+FACES_MS = 3000
 
 view = WebKit2.WebView()
 window = Gtk.OffscreenWindow()
@@ -34,9 +35,26 @@ def print_page():
     return False
 
 
+def found(_, result):
+    try:
+        there = view.evaluate_javascript_finish(result).to_boolean()
+    except GLib.Error as error:
+        sys.exit(error.message)
+    if there:
+        GLib.timeout_add(FACES_MS, print_page)
+    else:
+        GLib.timeout_add(LOOK_MS, look)
+
+
+def look():
+    asked = f"document.querySelector({selector!r}) !== null"
+    view.evaluate_javascript(asked, -1, None, None, None, found)
+    return False
+
+
 def changed(_, event):
     if event == WebKit2.LoadEvent.FINISHED:
-        GLib.timeout_add(WAIT_MS, print_page)
+        look()
 
 
 view.connect("load-changed", changed)

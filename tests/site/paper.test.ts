@@ -70,6 +70,22 @@ async function expectOnPaper(page: Page, sheets: number): Promise<void> {
       links.map((link) => getComputedStyle(link, '::after').content).filter((content) => content !== 'none'),
     );
   expect(afterKnown).toEqual([]);
+  await expectNoLineCut(page);
+}
+
+/** WebKit draws a line of a grid or a flexible box half on one sheet and half on the next. */
+async function expectNoLineCut(page: Page): Promise<void> {
+  const around = await page.locator('.steps > li').evaluateAll((steps) =>
+    steps.flatMap((step) => {
+      const boxes: string[] = [];
+      for (let box: Element | null = step; box !== null; box = box.parentElement) {
+        const { display } = getComputedStyle(box);
+        if (/grid|flex/.test(display)) boxes.push(`${box.localName}.${box.className}: ${display}`);
+      }
+      return boxes;
+    }),
+  );
+  expect([...new Set(around)]).toEqual([]);
 }
 
 /** The short link, and the code that says the same. */
