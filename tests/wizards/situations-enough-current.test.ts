@@ -9,10 +9,11 @@ import type { Reckoning } from '../../src/wizards/enough-current/reckoning.ts';
 import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
 import type { Conclusion } from '../../src/wizards/enough-current/result.ts';
 import { conclude } from '../../src/wizards/enough-current/result.ts';
-import { surerOf } from '../../src/wizards/enough-current/surer.ts';
+import { howLikely, surerOf } from '../../src/wizards/enough-current/surer.ts';
 import { replay } from '../../src/wizards/planning/replay.ts';
 import { near } from '../near.ts';
 import { spread } from '../spread.ts';
+import { TO_ENOUGH_CURRENT } from './outcomes.ts';
 import { told } from './told.ts';
 
 type Texts = Readonly<Record<string, string>>;
@@ -730,3 +731,160 @@ describe('a club that is told to divide its track', () => {
 });
 
 const DIVIDES: ReadonlySet<string> = new Set(['larger-supply', 'booster-with-own-supply', 'more-districts']);
+
+describe('what each outcome carries', () => {
+  const carries = (id: string) => {
+    const answers = told(TO_ENOUGH_CURRENT[id] ?? {});
+    const found = conclude(answers, reckon(answers));
+    const { enough = 0, tight = 0, alone = 0, aloneEnough = 0 } = found.mayMove ?? {};
+    return {
+      kind: found.kind,
+      decides: found.deciding?.unknown,
+      helps: found.remedies.map(
+        (one) => `${one.id} ${one.usable.length}${one.limit === undefined ? '' : ` of ${one.limit} A`}`,
+      ),
+      chosen: found.chosen?.id,
+      buys: found.toBuy,
+      below: found.tripBelow,
+      moves: [enough, tight, alone, aloneEnough],
+      more: found.more?.count,
+    };
+  };
+  const BOOSTERS = ['booster-with-own-supply 2', 'more-districts 3'];
+
+  // The fleets of `outcomes.ts`; what helps stands by money and then by time, with the districts that it makes.
+  test.each<[string, Partial<ReturnType<typeof carries>>]>([
+    ['power-is-enough', { kind: 'surely', helps: ['breakers-and-sub-districts 1'], moves: [4, 4, 4, 4], more: 3 }],
+    [
+      'breakers-and-sub-districts',
+      { kind: 'surely', helps: ['breakers-and-sub-districts 1'], moves: [4, 4, 4, 4], more: 3 },
+    ],
+    [
+      'calm-the-consumption',
+      {
+        ...{ kind: 'depends', decides: 'coach-draws', chosen: 'calm-the-consumption', moves: [2, 2, 2, 2], more: 0 },
+        helps: [
+          'fewer-moving 1',
+          'calm-the-consumption 1',
+          'larger-unit 1 of 3 A',
+          'booster-with-own-supply 2',
+          'more-districts 2 of 2.5 A',
+        ],
+      },
+    ],
+    [
+      'larger-supply',
+      {
+        ...{ kind: 'depends', decides: 'train-draws', chosen: 'larger-supply', moves: [5, 5, 5, 5], more: 0 },
+        helps: ['fewer-moving 1', 'larger-supply 1', 'booster-with-freed-supply 2', ...BOOSTERS],
+      },
+    ],
+    [
+      'leds-and-larger-supply',
+      {
+        ...{ kind: 'surely-not', chosen: 'leds-and-larger-supply', moves: [2, 2, 3, 2], more: 0 },
+        helps: [
+          'fewer-moving 1',
+          'larger-supply 1',
+          'calm-the-consumption 1',
+          'leds-and-larger-supply 1',
+          'booster-with-freed-supply 2',
+          ...BOOSTERS,
+        ],
+      },
+    ],
+    [
+      'booster-with-own-supply',
+      {
+        kind: 'depends',
+        decides: 'train-draws',
+        chosen: 'booster-with-own-supply',
+        helps: ['fewer-moving 1', ...BOOSTERS],
+        moves: [6, 6, 6, 6],
+        more: 0,
+      },
+    ],
+    [
+      'more-districts',
+      {
+        kind: 'surely-not',
+        chosen: 'more-districts',
+        helps: ['fewer-moving 1', 'booster-with-own-supply 2', 'more-districts 5'],
+        moves: [5, 5, 6, 6],
+        more: 0,
+      },
+    ],
+    [
+      'mute-and-park',
+      {
+        kind: 'surely-not',
+        chosen: 'mute-and-park',
+        helps: ['mute-and-park 1', ...BOOSTERS],
+        moves: [0, 0, 4, 4],
+        more: 0,
+      },
+    ],
+    ['put-on-in-two-groups', { kind: 'depends', decides: 'how-many-move', moves: [5, 6, 6, 6], more: 2 }],
+    [
+      'supply-cannot-trip',
+      { kind: 'surely-not', buys: { kind: 'dc', volts: 16, amps: 4 }, below: 2, moves: [4, 4, 4, 4], more: 1 },
+    ],
+    ['read-both-labels', { kind: 'labels-first' }],
+    ['lower-trip-level', { kind: 'surely-not', below: 3, moves: [4, 4, 4, 4], more: 3 }],
+    ['wrong-supply', { kind: 'stop' }],
+    ['volts-too-low', { kind: 'stop' }],
+    ['rail-voltage-too-high', { kind: 'stop' }],
+    ['regulated-supply', { kind: 'stop', buys: { kind: 'dc', volts: 16, amps: 4 } }],
+  ])('%s', (id, expected) => {
+    const none = {
+      decides: undefined,
+      helps: [],
+      chosen: undefined,
+      buys: undefined,
+      below: undefined,
+      moves: [0, 0, 0, 0],
+      more: undefined,
+    };
+    expect(carries(id)).toEqual({ ...none, ...expected });
+  });
+});
+
+describe('one question more, by how likely its answer changes something', () => {
+  const ALL = ['coaches', 'sound', 'accessories', 'rails', 'own-use', 'draw', 'boosters', 'aim', 'divided'] as const;
+  const chances = (more: Texts): Readonly<Record<string, number>> =>
+    Object.fromEntries(
+      surerOf(told({ ...TO_ENOUGH_CURRENT['power-is-enough'], ...more }), ALL).map(({ question, chance }) => [
+        question,
+        Number(chance.toFixed(3)),
+      ]),
+    );
+
+  test('three of four moving on 3 A: only many lit coaches, or breakers as the aim', () => {
+    // 10 coaches with filament lamps (one in ten), 25 with them (one in thirty); an aim of shorts (15 %).
+    expect(chances({})).toEqual({
+      ...{ aim: 0.15, coaches: 0.135, divided: 0.03 },
+      ...{ sound: 0, accessories: 0, rails: 0, 'own-use': 0, draw: 0, boosters: 0 },
+    });
+  });
+
+  test('four of six moving, close to the limit: nearly all of them may, sound first', () => {
+    expect(chances({ moving: '4', modern: '6' })).toEqual({
+      ...{ sound: 0.6, draw: 0.5, coaches: 0.31, accessories: 0.2 },
+      ...{ rails: 0.15, 'own-use': 0.15, aim: 0.15, divided: 0.03, boosters: 0 },
+    });
+  });
+
+  test('too much already: a booster that lies ready counts, an aim of shorts no more; a club of twelve may well be divided', () => {
+    const much = chances({ modern: '12', moving: '10' });
+    expect([much['boosters'], much['aim'], much['divided']]).toEqual([0.15, 0, 0.6]);
+    expect(chances({ modern: '11', moving: '10' })['divided']).toBe(0.03);
+  });
+
+  test('stands in the order of its chance, and is said in words', () => {
+    const found = surerOf(told(TO_ENOUGH_CURRENT['power-is-enough'] ?? {}), ALL);
+    expect(found.map(({ chance }) => chance)).toEqual(found.map(({ chance }) => chance).toSorted((a, b) => b - a));
+    expect([0.6, 0.3, 0.2, 0.1, 0.05, 0.005, 0.004, 0].map(howLikely)).toEqual([
+      ...['likely', 'likely', 'perhaps', 'perhaps', 'seldom', 'seldom', 'hardly', 'hardly'],
+    ]);
+  });
+});

@@ -1,5 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import type { Rewired } from '../../src/engine/index.ts';
+import { DRAWS, SCALE_RANGE } from '../../src/engine/index.ts';
 import { gaugeOf } from '../../src/engine/units.ts';
 import { DROP_LIMIT } from '../../src/engine/wiring/limits.ts';
 import { loadedVolts } from '../../src/engine/wiring/load-test.ts';
@@ -12,7 +14,9 @@ import { questionsIn, replay } from '../../src/wizards/planning/replay.ts';
 import { wireIt } from '../../src/wizards/wire-it/flow.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import type { NotKnown, Wiring } from '../../src/wizards/wire-it/result.ts';
-import { partsOf, wire } from '../../src/wizards/wire-it/result.ts';
+import { inOrderOfWork, partsOf, wire } from '../../src/wizards/wire-it/result.ts';
+import type { Untold } from '../../src/wizards/wire-it/sure.ts';
+import { taking, untold } from '../../src/wizards/wire-it/sure.ts';
 import { near } from '../near.ts';
 import { answerTo } from './arbitrary.ts';
 import { TO_WIRE_IT } from './outcomes.ts';
@@ -358,5 +362,324 @@ describe('a wire that is longer than its track', () => {
       expect(read('true-rms')?.[spot]).toEqual({ kind: 'shows', volts: expect.closeTo(ahead[spot], 9) });
       expect(read('averaging')?.[spot]).toEqual({ kind: 'shows', volts: expect.closeTo(1.1107 * ahead[spot], 2) });
     }
+  });
+});
+
+describe('what each outcome carries', () => {
+  /** A change in words: its parts, sizes in square millimetres, feeders by number and distance. */
+  function said(one: Wiring['now']): string {
+    if (one === undefined) return 'none';
+    const { change, verdict } = one;
+    if (change.kind !== 'rewired')
+      return [change.kind, ...('trip' in change ? [`${change.trip} A`] : [])].join(' ').concat(`: ${verdict}`);
+    return `${rewired(change).join(', ')}: ${verdict}`;
+  }
+
+  function rewired(change: Rewired): string[] {
+    const { middle, ring, bus, feeders, feederWire } = change;
+    return [
+      ...(middle === undefined ? [] : [`middle ${middle} m`]),
+      ...(ring === true ? ['ring'] : []),
+      ...(bus === undefined ? [] : [`bus ${(bus.area * 1e6).toFixed(1)}`]),
+      ...(feeders === undefined ? [] : [`${feeders.count} feeders every ${feeders.spacing} m`]),
+      ...(feederWire === undefined ? [] : [`feeder wire ${(feederWire.area * 1e6).toFixed(1)}`]),
+    ];
+  }
+
+  test.each<
+    [
+      string,
+      { sure: Wiring['sure']['kind']; now: string; chosen: string; others?: readonly string[]; tonight?: number },
+    ]
+  >([
+    ['wiring-good', { sure: 'surely', now: 'as-it-is: good', chosen: 'as-it-is: good' }],
+    ['more-feeders', { sure: 'surely', now: 'as-it-is: bearable', chosen: '2 feeders every 5 m: good' }],
+    ['thicker-feeders', { sure: 'surely-not', now: 'as-it-is: fails', chosen: 'feeder wire 0.5: good' }],
+    [
+      'thicker-bus',
+      {
+        ...{ sure: 'surely-not', now: 'as-it-is: fails', chosen: 'bus 2.5: good', tonight: 2.58 },
+        others: ['ring: bearable', 'ring, bus 1.0: good'],
+      },
+    ],
+    ['feed-bus-from-middle', { sure: 'surely', now: 'as-it-is: bearable', chosen: 'middle 10 m: good' }],
+    ['pair-to-the-middle', { sure: 'surely', now: 'as-it-is: bearable', chosen: 'middle 2 m: good' }],
+    ['bus-as-a-ring', { sure: 'surely-not', now: 'as-it-is: fails', chosen: 'ring: bearable', tonight: 1.05 }],
+    [
+      'lower-trip-level',
+      { sure: 'surely-not', now: 'as-it-is: fails', chosen: 'lower-trip 5 A: good', others: ['breakers 5 A: good'] },
+    ],
+    ['booster-near-load', { sure: 'surely-not', now: 'none', chosen: 'none' }],
+  ])('%s', (outcome, { sure, now, chosen, others = [], tonight }) => {
+    const found = wire(told(TO_WIRE_IT[outcome] ?? {}), 'metric');
+    if (found.kind !== 'wiring') throw new Error(found.kind);
+    expect([found.outcome, found.sure, said(found.now), said(found.chosen), found.others.map(said)]).toEqual([
+      ...[outcome, { kind: sure, on: [] }, now, chosen, others],
+    ]);
+    expect(found.tonight === undefined ? undefined : Number(found.tonight.toFixed(2))).toBe(tonight);
+    expect([found.pair, found.feedersTold, found.supply?.kind]).toEqual([
+      outcome === 'pair-to-the-middle',
+      true,
+      'surely',
+    ]);
+    expect(found.train === undefined).toBe(outcome === 'booster-near-load');
+    near(found.loopLimit.value, 15 / (1.5 * found.trip), 1e-9);
+  });
+
+  test.each([
+    ['rail-voltage-too-high', 24, false],
+    ['volts-too-low', 7, true],
+    ['supply-cannot-trip', 15, true],
+  ])('%s stops it, at %d V; another supply may do it: %s', (outcome, volts, buys) => {
+    expect(wire(told(TO_WIRE_IT[outcome] ?? {}))).toMatchObject({
+      kind: 'stopped',
+      outcome,
+      scale: 'h0',
+      volts,
+      trip: 3,
+      buys,
+    });
+  });
+
+  test('trains far away may draw as much less as more is lost than may be', () => {
+    const found = wire(told(TO_WIRE_IT['thicker-bus'] ?? {}));
+    if (found.kind !== 'wiring' || found.now === undefined) throw new Error('no wiring');
+    near(found.tonight ?? 0, (3 * DROP_LIMIT) / found.now.drop, 1e-9);
+    expect(found.way).toBe(10);
+  });
+
+  test('the load test: a resistor of 15 ohms at the unit, and where least is left', () => {
+    const { test: ahead, plan, short } = wired();
+    near(ahead?.near ?? 0, (15 * 15) / (15 + plan.source.ohms), 1e-9);
+    near(ahead?.far ?? 0, (15 * 15) / (15 + short.weakest.ohms), 1e-9);
+    expect(ahead?.meters.map(({ meter }) => meter)).toEqual(['averaging', 'true-rms', 'cheapest']);
+  });
+});
+
+describe('the plan that is solved is what was told', () => {
+  // One rail, the most that was measured on its kind, ohms a metre; a code by the square of its height.
+  test.each([
+    ['code-55', 0.206 * (70 / 55) ** 2],
+    ['code-70', 0.206],
+    ['code-80', 0.076 * (100 / 80) ** 2],
+    ['code-83', 0.108],
+    ['code-100', 0.076],
+    ['brass', 0.0189],
+    ['large-nickel-silver', 0.076 / 4],
+    ['large-brass', 0.0189 * (100 / 250) ** 2],
+  ])('rails of %s resist %d ohms a metre', (kind, ohms) => {
+    near(wired({ 'rail-kind': kind }).plan.rails.ohmsPerMetre, ohms, 1e-9);
+  });
+
+  test('steel rails resist most of their size, and a rail that was measured what was measured', () => {
+    const ohms = (kind: string, more = {}) => wired({ 'rail-kind': kind, ...more }).plan.rails.ohmsPerMetre;
+    expect(ohms('steel')).toBeGreaterThan(ohms('brass'));
+    expect(ohms('large-steel')).toBeGreaterThan(ohms('large-brass'));
+    near(ohms('measured', { 'rail-ohms': '120 mohm/m' }), 0.12, 1e-9);
+    near(ohms('measured', { 'rail-ohms': 'unknown' }), 0.108, 1e-9);
+  });
+
+  test.each([
+    ['fed', 0, 0, 0],
+    ['soldered', 5, 0.001, 0.9],
+    ['plain', 5, 0.02, 0.9],
+    ['sectional', 21, 0.02, 0.23],
+  ])('five metres with joints %s: %d joints of %d ohms in each rail, one every %d m', (joints, count, ohms, piece) => {
+    const { rails } = wired({ joints }).plan;
+    expect(rails.joints).toHaveLength(count);
+    expect(rails.joints.every((one) => one.ohms === ohms)).toBe(true);
+    near(rails.joints[0]?.at ?? 0, piece, 1e-12);
+  });
+
+  test('a bus from its end, its middle or as a ring; what its way is longer than the track is lead', () => {
+    const bus = (more: Readonly<Record<string, string>>) =>
+      wired({ 'track-length': '8 m', 'bus-length': '10 m', ...more }).plan.bus;
+    expect(bus({})).toMatchObject({ length: 8, fedAt: 0, ring: false, lead: 2 });
+    expect(bus({ 'bus-shape': 'middle', 'bus-way': '5 m' })).toMatchObject({
+      length: 8,
+      fedAt: 4,
+      ring: false,
+      lead: 1,
+    });
+    expect(bus({ 'bus-shape': 'middle' })).toMatchObject({ fedAt: 4, lead: 2 });
+    expect(bus({ 'bus-shape': 'ring', 'bus-way': '4 m' })).toMatchObject({ fedAt: 0, ring: true, lead: 0 });
+    expect(bus({ 'bus-shape': 'ring', 'bus-way': '3 m' })).toMatchObject({ lead: 0 });
+  });
+
+  test('one pair: its last stretch stands for a feeder, of no more than half of it; an oval is closed', () => {
+    const pair = (way: string, shape: string) =>
+      wired({ 'feed-by': 'pair', 'bus-length': way, 'track-shape': shape }).plan;
+    expect(pair('1 m', 'ends')).toMatchObject({
+      bus: { lead: 0.7 },
+      feeders: [{ at: 0, length: 0.3 }],
+      rails: { closed: false },
+    });
+    expect(pair('0.4 m', 'oval')).toMatchObject({
+      bus: { lead: 0.2 },
+      feeders: [{ at: 0, length: 0.2 }],
+      rails: { closed: true },
+    });
+    expect(wired({ 'track-shape': 'oval' }).plan.rails.closed).toBe(false);
+  });
+
+  test('where nobody has counted, a feeder every three metres, and at least one', () => {
+    const counted = (track: string): number | undefined => {
+      const found = wire(
+        told({
+          ...LAYOUT,
+          'feeder-count': 'unknown',
+          'track-length': track,
+          'bus-length': track,
+          'rail-kind': 'code-70',
+          'wire-amps': '3 A',
+        }),
+      );
+      const laid = found.kind === 'not-known' ? found.uncounted : found;
+      return laid !== undefined && 'plan' in laid ? laid.plan.feeders.length : undefined;
+    };
+    expect(['2 m', '3 m', '3.1 m', '9 m'].map(counted)).toEqual([1, 1, 2, 3]);
+  });
+
+  test('feeder wire that nobody has told of is the usual one, or the next that bears the trip current', () => {
+    const area = (trip: string): number => {
+      const found = wire(told({ ...LAYOUT, 'feeder-wire': 'unknown', 'wire-trip': trip, 'supply-amps': '10 A' }));
+      const assumed =
+        found.kind === 'wiring' ? found.assumptions.find(({ field }) => field === 'feeder-wire')?.answer : undefined;
+      return assumed?.kind === 'number' ? Number((assumed.span.from * 1e6).toFixed(2)) : Number.NaN;
+    };
+    expect(['3 A', '5 A'].map(area)).toEqual([0.5, 0.5]);
+  });
+});
+
+describe('whether the supply trips the unit', () => {
+  const supply = (volts: string, amps: string, kind = 'dc') =>
+    wired({ 'supply-volts': volts, 'supply-amps': amps, 'supply-kind': kind }).supply;
+
+  test('through a step-down unit it may give more amperes than it takes: where that decides it is perhaps', () => {
+    // 18 V and 2.9 A behind 15 V of rails: 2.9 A if they follow, up to a fifth more where the unit steps down.
+    expect(supply('18 V', '2.9 A')).toMatchObject({ kind: 'perhaps' });
+    expect(supply('16 V', '5 A')).toMatchObject({ kind: 'surely', trip: 3, gives: { from: 5 } });
+    const [near16, far24] = [supply('17 V', '5 A'), supply('24 V', '5 A')];
+    expect(near16?.gives.from).toBe(5);
+    expect(far24?.gives.from).toBe(5);
+    expect(far24?.gives.to).toBeGreaterThan(near16?.gives.to ?? 0);
+    expect(supply('16 V', 'unknown')).toBeUndefined();
+  });
+});
+
+describe('work that is laid together', () => {
+  test('is done in the order in which each part is joined to the one before', () => {
+    expect(
+      inOrderOfWork(['more-feeders', 'bus-as-a-ring', 'thicker-feeders', 'feed-bus-from-middle', 'thicker-bus'], false),
+    ).toEqual([...['thicker-bus', 'thicker-feeders', 'feed-bus-from-middle', 'bus-as-a-ring', 'more-feeders']]);
+    expect(inOrderOfWork(['pair-to-the-middle'], true)).toEqual(['pair-to-the-middle']);
+  });
+
+  test('on one pair the new feeders come first, for they lay the bus', () => {
+    expect(inOrderOfWork(['thicker-bus', 'feed-bus-from-middle', 'more-feeders'], true)).toEqual([
+      'more-feeders',
+      'feed-bus-from-middle',
+    ]);
+    expect(inOrderOfWork(['thicker-bus', 'pair-to-the-middle'], true)).toEqual(['thicker-bus', 'pair-to-the-middle']);
+  });
+
+  test('a change is told by its parts, and the middle of a pair without feeders is the pair’s', () => {
+    const all = {
+      kind: 'rewired',
+      middle: 2,
+      ring: true,
+      bus: { area: 1e-6, make: 'flexible' },
+      feederWire: { area: 1e-6, make: 'flexible' },
+    } as const;
+    const feeders = { spacing: 1, count: 3, added: 2 };
+    expect(partsOf({ ...all, feeders }, true)).toEqual([
+      'feed-bus-from-middle',
+      'bus-as-a-ring',
+      'thicker-bus',
+      'more-feeders',
+      'thicker-feeders',
+    ]);
+    expect(partsOf(all, true)).toEqual(['pair-to-the-middle', 'bus-as-a-ring', 'thicker-bus', 'thicker-feeders']);
+    expect(partsOf(all, false)[0]).toBe('feed-bus-from-middle');
+    expect(partsOf({ kind: 'rewired' }, false)).toEqual([]);
+  });
+});
+
+describe('what nobody has told, at its worst and at its best', () => {
+  const ends = (field: Untold, end: 'worst' | 'best', more: Readonly<Record<string, string>> = {}) => {
+    const answer = taking(told({ ...LAYOUT, ...more }), [field], end)[field];
+    if (answer?.kind === 'choice') return answer.option;
+    return answer?.kind === 'number'
+      ? Number((answer.span.from * (field === 'feeder-wire' ? 1e6 : 1)).toFixed(3))
+      : undefined;
+  };
+
+  test.each<[Untold, unknown, unknown]>([
+    ['track-shape', 'ends', 'oval'],
+    ['bus-shape', 'end', 'ring'],
+    ['bus-way', 5, 2.5],
+    ['feeder-count', 1, 10],
+    ['feeder-wire', 0.14, 1],
+    ['rail-kind', 'code-70', 'code-100'],
+    ['joints', 'sectional', 'fed'],
+  ])('%s: %s, or %s', (field, worst, best) => {
+    expect([ends(field, 'worst'), ends(field, 'best')]).toEqual([worst, best]);
+  });
+
+  test('volts, trip current and amperes are those of the scale', () => {
+    for (const [scale, rail] of [
+      ['n', 'code-80'],
+      ['z', 'code-55'],
+      ['tt', 'code-100'],
+      ['1', 'large-brass'],
+    ] as const) {
+      expect(ends('rail-kind', 'best', { scale })).toBe(rail);
+      const { trip, modern, older } = DRAWS[scale];
+      expect([ends('wire-trip', 'worst', { scale }), ends('wire-trip', 'best', { scale })]).toEqual([
+        trip.to,
+        trip.from,
+      ]);
+      near(Number(ends('wire-amps', 'worst', { scale })), 2 * older.to, 1e-3);
+      near(Number(ends('wire-amps', 'best', { scale })), modern.to, 1e-3);
+      expect([ends('wire-volts', 'worst', { scale }), ends('wire-volts', 'best', { scale })]).toEqual([
+        SCALE_RANGE[scale].from,
+        SCALE_RANGE[scale].to,
+      ]);
+    }
+  });
+
+  test('a pair has no bus and no feeders to count, a bus no track that is an oval; the way is asked again only off the end', () => {
+    const open = (more: Readonly<Record<string, string>>) => {
+      const bare = Object.fromEntries(
+        Object.entries(LAYOUT).filter(([id]) =>
+          ['system', 'scale', 'feed-by', 'bus-length', 'track-length'].includes(id),
+        ),
+      );
+      return untold(told({ ...bare, ...more }));
+    };
+    expect(open({ 'feed-by': 'pair' })).toEqual([
+      'wire-volts',
+      'wire-trip',
+      'wire-amps',
+      'track-shape',
+      'rail-kind',
+      'joints',
+    ]);
+    expect(open({})).toEqual([
+      ...[
+        'wire-volts',
+        'wire-trip',
+        'wire-amps',
+        'bus-shape',
+        'bus-way',
+        'feeder-count',
+        'feeder-wire',
+        'rail-kind',
+        'joints',
+      ],
+    ]);
+    expect(open({ 'bus-shape': 'end', joints: 'unknown' })).not.toContain('bus-way');
+    expect(open({ 'bus-shape': 'middle' })).toContain('bus-way');
+    expect(untold(told(LAYOUT))).toEqual([]);
   });
 });
