@@ -12,6 +12,10 @@ export const SLOW = [
   'engine/power/supplies.test.ts',
   'reference/joint-law.test.ts',
   'reference/sureness.test.ts',
+  'wizards/plan.test.ts',
+  'wizards/results.test.ts',
+  'wizards/situations-club.test.ts',
+  'wizards/situations-which-supply.test.ts',
 ];
 
 export const ROOMS = {
@@ -20,7 +24,6 @@ export const ROOMS = {
     'engine/crossing',
     'reference/crossing.test.ts',
     'wizards/situations-which-supply.test.ts',
-    'wizards/results.test.ts',
   ),
   'engine/diagnosis': room('engine/diagnosis', 'engine/sign-belief.test.ts', 'reference/diagnosis.test.ts'),
   'engine/districts': room(
