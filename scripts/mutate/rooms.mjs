@@ -20,11 +20,7 @@ export const SLOW = [
 
 export const ROOMS = {
   'engine/circuit': room('engine/circuit', 'reference/network.test.ts'),
-  'engine/crossing': room(
-    'engine/crossing',
-    'reference/crossing.test.ts',
-    'wizards/situations-which-supply.test.ts',
-  ),
+  'engine/crossing': room('engine/crossing', 'reference/crossing.test.ts', 'wizards/situations-which-supply.test.ts'),
   'engine/diagnosis': room('engine/diagnosis', 'engine/sign-belief.test.ts', 'reference/diagnosis.test.ts'),
   'engine/districts': room(
     'engine/districts',

@@ -12,6 +12,7 @@ import type { Answers } from '../../src/wizards/planning/answers.ts';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { questionsIn, replay } from '../../src/wizards/planning/replay.ts';
 import { wireIt } from '../../src/wizards/wire-it/flow.ts';
+import type { WireItOutcome } from '../../src/wizards/wire-it/outcomes.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import type { NotKnown, Wiring } from '../../src/wizards/wire-it/result.ts';
 import { inOrderOfWork, partsOf, wire } from '../../src/wizards/wire-it/result.ts';
@@ -388,7 +389,7 @@ describe('what each outcome carries', () => {
 
   test.each<
     [
-      string,
+      WireItOutcome,
       { sure: Wiring['sure']['kind']; now: string; chosen: string; others?: readonly string[]; tonight?: number },
     ]
   >([
@@ -411,7 +412,7 @@ describe('what each outcome carries', () => {
     ],
     ['booster-near-load', { sure: 'surely-not', now: 'none', chosen: 'none' }],
   ])('%s', (outcome, { sure, now, chosen, others = [], tonight }) => {
-    const found = wire(told(TO_WIRE_IT[outcome] ?? {}), 'metric');
+    const found = wire(told(TO_WIRE_IT[outcome]), 'metric');
     if (found.kind !== 'wiring') throw new Error(found.kind);
     expect([found.outcome, found.sure, said(found.now), said(found.chosen), found.others.map(said)]).toEqual([
       ...[outcome, { kind: sure, on: [] }, now, chosen, others],
@@ -430,8 +431,8 @@ describe('what each outcome carries', () => {
     ['rail-voltage-too-high', 24, false],
     ['volts-too-low', 7, true],
     ['supply-cannot-trip', 15, true],
-  ])('%s stops it, at %d V; another supply may do it: %s', (outcome, volts, buys) => {
-    expect(wire(told(TO_WIRE_IT[outcome] ?? {}))).toMatchObject({
+  ] as const)('%s stops it, at %d V; another supply may do it: %s', (outcome, volts, buys) => {
+    expect(wire(told(TO_WIRE_IT[outcome]))).toMatchObject({
       kind: 'stopped',
       outcome,
       scale: 'h0',
@@ -442,7 +443,7 @@ describe('what each outcome carries', () => {
   });
 
   test('trains far away may draw as much less as more is lost than may be', () => {
-    const found = wire(told(TO_WIRE_IT['thicker-bus'] ?? {}));
+    const found = wire(told(TO_WIRE_IT['thicker-bus']));
     if (found.kind !== 'wiring' || found.now === undefined) throw new Error('no wiring');
     near(found.tonight ?? 0, (3 * DROP_LIMIT) / found.now.drop, 1e-9);
     expect(found.way).toBe(10);
