@@ -599,6 +599,10 @@ describe('feeders spread evenly', () => {
     expect(evenFeeders(how, { length: 10 }, WIRE)).toEqual([]);
   });
 
+  test('on no track: none, however many are asked for', () => {
+    for (const length of [0, -1, Number.NaN]) expect(evenFeeders({ count: 3 }, { length }, WIRE)).toEqual([]);
+  });
+
   test('there is an end to it', () => {
     expect(evenFeeders({ spacing: 1e-9 }, { length: 10 }, WIRE).length).toBe(MOST_FEEDERS);
     expect(evenFeeders({ count: Infinity }, { length: 10 }, WIRE).length).toBe(MOST_FEEDERS);
@@ -1003,6 +1007,34 @@ describe('advice on wiring', () => {
     const bearable = advise({ plan: thin(4, 3), wanted: 0 });
     expect(bearable.first?.verdict).toBe('bearable');
     expect(Object.keys(bearable)).toEqual(['kind', 'candidates', 'first']);
+  });
+
+  test('where nothing is left for a train as it is, only what is laid anew or joined is told', () => {
+    const { candidates } = advise({ plan: thin(60, 3), trainAmps: 4, trip: 5 });
+    expect(of(candidates, 'as-it-is')).toEqual([]);
+    expect(of(candidates, 'lower-trip')).toEqual([]);
+    expect(candidates.length).toBeGreaterThan(0);
+  });
+
+  test('trains that draw more than the source passes are no matter of wires: that is said instead', () => {
+    const plan = { ...thin(4, 3), source: { volts: 15, ohms: 0.1, limit: 1 } };
+    expect(suggestWiring({ plan, trainAmps: 2, trip: 3, sizes })).toEqual({
+      kind: 'no-solution',
+      because: 'more-than-the-source',
+      parts: ['source'],
+    });
+  });
+
+  test('a bus costs more the thicker and the longer it is, and lead counts as bus', () => {
+    const cost = (area: number, length: number, lead = 0): number => {
+      const plan = { ...thin(length, 4), bus: { ...thin(length, 4).bus, lead } };
+      return changeCost({ kind: 'rewired', bus: { area, make: 'flexible' } }, plan, false).money.to;
+    };
+    expect(cost(2.5e-6, 10)).toBeGreaterThan(cost(1.5e-6, 10) + 1);
+    expect(cost(1.5e-6, 20)).toBeGreaterThan(cost(1.5e-6, 10) + 1);
+    near(cost(1.5e-6, 10, 10), cost(1.5e-6, 20), 1e-9);
+    // What wire of one square millimetre costs a metre, by each further one.
+    near(cost(2e-6, 10) - cost(1e-6, 10), cost(3e-6, 10) - cost(2e-6, 10), 1e-9);
   });
 
   test('thicker feeder wire costs the laying of every feeder, new feeders only those that are new', () => {
