@@ -582,3 +582,130 @@ describe('whatever the two sides', () => {
     near(value('step') / value('ohms'), pulse?.value ?? Number.NaN, 1e-12);
   });
 });
+
+describe('what is concluded of a crossing, at its borders', () => {
+  const says = (input: CrossingInput) => {
+    const { verdict, reasons, findings, advice, withheld } = crossing(input);
+    return { verdict, reasons, findings, advice, withheld };
+  };
+  const stay = { id: 'do-not-stop-across-the-gap' };
+
+  test('two that stand alike: fine, and nothing to do', () => {
+    expect(says({ near: booster(15, 1), far: station(15, 1) })).toEqual({
+      ...{ verdict: 'fine', reasons: [], findings: ['harmless-step'], advice: [], withheld: [] },
+    });
+  });
+
+  test.each([
+    [0.5, 'fine', ['harmless-step', 'lower-still-delivers'], []],
+    [0.51, 'adjust', ['pick-ups-warm', 'lower-still-delivers'], ['step-above-limit']],
+    [2, 'do-not-run', ['pick-ups-warm', 'sparks'], ['step-too-large']],
+  ])('a step of %d V into a part that draws 1.9 A: %s', (step, verdict, findings, reasons) => {
+    const found = says({ near: booster(15 + step, 0.2), far: station(15, 1.9, { limit: 6 }), ohms: 1 });
+    expect([found.verdict, found.findings, found.reasons]).toEqual([verdict, findings, reasons]);
+  });
+
+  test('guards may act from 3 V on, and only where current runs back', () => {
+    const at = (step: number, load: number) =>
+      says({ near: booster(15 + step, 0), far: station(15, load, { limit: 6 }), ohms: 1 }).findings;
+    expect(at(3, 1)).toContain('guards-may-act');
+    expect(at(2.99, 1)).not.toContain('guards-may-act');
+    expect(at(3, 3.5)).not.toContain('guards-may-act');
+  });
+
+  test('a link lifted above its guard, or above what no rails may have, is no crossing to run', () => {
+    const lifted = (guardVolts?: number) =>
+      says({ near: booster(16.4, 0), far: station(15, 0.1, guardVolts === undefined ? {} : { guardVolts }), ohms: 1 });
+    expect(lifted().reasons).toEqual(['step-above-limit']);
+    // 16.4 V less an ampere tenth over an ohm.
+    expect(lifted(16.3).reasons).toEqual(['step-above-limit']);
+    expect(lifted(16.29)).toMatchObject({ verdict: 'do-not-run', reasons: ['link-above-guard', 'step-above-limit'] });
+    expect(lifted(16.29).findings).toContain('link-above-guard');
+  });
+
+  test('the higher stage trips where it has to take over more than it has left, for good or for the pulse', () => {
+    const at = (load: number, limit: number) =>
+      says({ near: booster(16, load, { limit }), far: station(15, 1, { limit: 9 }), ohms: 1 });
+    expect(at(2, 3).reasons).toEqual(['step-above-limit']);
+    expect(at(2.01, 3).reasons).toEqual(['higher-stage-trips', 'step-above-limit']);
+    expect(at(3.1, 3)).toMatchObject({
+      reasons: ['step-above-limit'],
+      findings: expect.arrayContaining(['overloaded-anyway']),
+    });
+    const pulse = says({ near: booster(17, 2, { limit: 3 }), far: station(15, 0.5, { limit: 9 }), ohms: 1 });
+    expect(pulse.findings).toContain('pulse-passes-limit');
+    expect(pulse.reasons).toEqual(['step-too-large']);
+  });
+
+  test('both trip one after the other only where the second cannot carry both parts, to the last of it', () => {
+    const at = (limit: number) => crossing({ near: booster(16, 2.5), far: station(15, 1, { limit }), ohms: 1 });
+    expect(at(3.5)).toMatchObject({ cascade: 'no', trips: 'yes', tripsFirst: 'near', oneCarriesBoth: true });
+    expect(at(3.49)).toMatchObject({ cascade: 'yes', oneCarriesBoth: false, verdict: 'do-not-run' });
+    expect(at(3.49).reasons[0]).toBe('cascade');
+    const perhaps = crossing({
+      near: booster({ from: 15.3, to: 16 }, 2.5),
+      far: station(15, 1, { limit: 3.4 }),
+      ohms: 1,
+    });
+    expect(perhaps).toMatchObject({ cascade: 'perhaps', trips: 'perhaps', verdict: 'adjust' });
+    expect(perhaps.reasons).toEqual(['cascade-possible', 'higher-stage-may-trip', 'step-above-limit']);
+  });
+
+  test('a current that only just reaches a limit is not above it', () => {
+    const flat = pushAt({ higherVolts: 16, lowerVolts: 15, ohms: 1, load: 2, ownUse: 0, linkFarads: 2.2e-3 });
+    expect([flat.pulse, flat.takeOver]).toEqual([1, 1]);
+    expect(secondsAbove(flat, 1)).toBe(0);
+    expect(secondsAbove(flat, 0.99)).toBe(Number.POSITIVE_INFINITY);
+  });
+
+  test('a side without power is woken, also where a detector leaves open which side is higher', () => {
+    const dead = booster(0, 0);
+    expect(says({ near: station(15, 1), far: dead }).findings).toContain('wakes-unpowered-stage');
+    const open = crossing({ near: station({ from: 0, to: 15 }, 1, { detectorVolts: 1 }), far: dead });
+    expect(open.higher).toBe('either');
+    expect(open.findings).toContain('wakes-unpowered-stage');
+    expect(says({ near: station(15, 1), far: booster(14, 1) }).findings).not.toContain('wakes-unpowered-stage');
+  });
+
+  test.each<[string, Partial<CrossingSide>, Partial<CrossingSide>, readonly unknown[], readonly unknown[]]>([
+    [
+      'the higher can be set: down to the lower',
+      { output: 'settable' },
+      { output: 'settable', role: 'booster' },
+      [{ id: 'set-both-outputs-equal', side: 'near', volts: 15 }],
+      [],
+    ],
+    [
+      'the higher follows its supply: the lower up, where its label is known to permit that',
+      ...([{ output: 'follows' }, { output: 'settable', mayStandHigher: true, role: 'booster' }] as const),
+      ...([[{ id: 'set-both-outputs-equal', side: 'far', volts: 17 }, { id: 'two-supplies-alike' }], []] as const),
+    ],
+    [
+      'and not where it forbids it',
+      ...([{ output: 'follows' }, { output: 'settable', mayStandHigher: false, role: 'booster' }] as const),
+      ...([[{ id: 'two-supplies-alike' }], [{ id: 'set-both-outputs-equal', because: 'above-its-label' }]] as const),
+    ],
+    [
+      'both follow: two supplies alike, or the higher one to the command station where its label permits it',
+      ...([{ output: 'follows' }, { output: 'follows', mayStandHigher: true }] as const),
+      ...([[{ id: 'two-supplies-alike' }, { id: 'higher-rails-to-command-station', side: 'far' }], []] as const),
+    ],
+    [
+      'both follow, and the label is not read',
+      ...([{ output: 'follows' }, { output: 'follows' }] as const),
+      ...([
+        [{ id: 'two-supplies-alike' }],
+        [{ id: 'higher-rails-to-command-station', because: 'label-not-known' }],
+      ] as const),
+    ],
+  ])('%s', (_, higher, lower, advice, withheld) => {
+    const found = says({ near: booster(17, 0.5, higher), far: station(15, 0.5, lower), ohms: 1 });
+    expect(found.advice).toEqual([...advice, stay]);
+    expect(found.withheld).toEqual(withheld);
+  });
+
+  test('fewer trains where the higher stage may trip: on the other side of the gap', () => {
+    const { advice } = says({ near: booster(15.4, 2.8), far: station(15, 1), ohms: 1 });
+    expect(advice).toEqual([{ id: 'fewer-trains-there', side: 'far' }, stay]);
+  });
+});

@@ -1,10 +1,13 @@
 // What a page tells of how a number came about: the formula, put to the inputs that are named beside it, gives the number again.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { gapExpected } from '../../../src/engine/crossing/expected.ts';
 import { crossingLoop } from '../../../src/engine/crossing/loops.ts';
 import { gapReadings } from '../../../src/engine/crossing/meters.ts';
+import { crossingReversed } from '../../../src/engine/crossing/reversed.ts';
 import type { CrossingPush, CrossingSide } from '../../../src/engine/crossing/sides.ts';
 import { pushFrom } from '../../../src/engine/crossing/sides.ts';
+import { crossingSkew } from '../../../src/engine/crossing/skew.ts';
 import { bridgingTime } from '../../../src/engine/crossing/time.ts';
 import type { Working } from '../../../src/engine/workings.ts';
 import { near } from '../../near.ts';
@@ -184,6 +187,69 @@ describe('each line of the workings gives its number again', () => {
     near(time.seconds.to, 2, 1e-12);
     expect(time.working.formula).toBe('crossing-bridging-time');
     givesItsNumber(time.working);
+  });
+
+  test('of two units that switch apart: current, charge, heat of an edge, and the heat of all edges of a second', () => {
+    const volts_ = 30;
+    const [ohms, henries, seconds] = [0.5, 2e-6, 5e-6];
+    const found = crossingSkew({ volts: volts_, ohms, henries, seconds, edges: 10_000 });
+    if (found.kind !== 'skew') throw new Error(found.kind);
+    const inputs = [
+      { name: 'volts', value: 30, unit: 'V' },
+      { name: 'ohms', value: 0.5, unit: 'ohm' },
+      { name: 'henries', value: 2e-6, unit: 'H' },
+      { name: 'seconds', value: 5e-6, unit: 's' },
+    ];
+    const sources = ['own-derivation'];
+    expect(found.workings).toEqual([
+      { formula: 'crossing-skew-current', value: found.peak, unit: 'A', inputs, sources },
+      { formula: 'crossing-skew-charge', value: found.wholeCharge, unit: 'C', inputs, sources },
+      { formula: 'crossing-skew-energy', value: found.energy, unit: 'J', inputs, sources },
+      {
+        formula: 'crossing-skew-power',
+        value: found.power,
+        unit: 'W',
+        inputs: [...inputs, { name: 'edges', value: 10_000, unit: 'times' }],
+        sources,
+      },
+    ]);
+    near(found.power, (found.energy + (henries * found.peak ** 2) / 2) * 10_000, 1e-9);
+    near(found.meanCurrent, (volts_ / ohms) * seconds * 10_000, 1e-9);
+  });
+
+  test('of two sides the wrong way round: both volts over the least of the loop', () => {
+    const turned = { volts: { from: 14, to: 16 }, trip: 3, tripSeconds: 0.5, load: 0.5, ownUse: 0.1 };
+    const found = crossingReversed(turned, { ...turned, volts: 15 }, { from: 0.5, to: 2 });
+    if (found.kind !== 'reversed') throw new Error(found.kind);
+    const inputs = [
+      { name: 'near-volts', value: 16, unit: 'V' },
+      { name: 'far-volts', value: 15, unit: 'V' },
+      { name: 'ohms', value: 0.5, unit: 'ohm' },
+    ];
+    const sources = ['own-derivation'];
+    expect(found.prospective.working).toEqual({ formula: 'crossing-reversed', value: 62, unit: 'A', inputs, sources });
+    expect(found.power.working).toEqual({
+      formula: 'crossing-reversed-power',
+      value: 31 * 62,
+      unit: 'W',
+      inputs,
+      sources,
+    });
+    expect(found.prospective.span).toEqual({ from: 14.5, to: 62 });
+    expect(found.power.span).toEqual({ from: 29 * 14.5, to: 31 * 62 });
+  });
+
+  test('of all that is to be measured at a gap: how long a train joins it, an ordinary meter, a short', () => {
+    expect(gapExpected('h0', 15, 15)?.workings.map(({ formula }) => formula)).toEqual([
+      ...['crossing-bridging-time', 'crossing-meter-same-rail', 'crossing-loop'],
+    ]);
+    for (const [near_, far] of [
+      [0, 15],
+      [15, 0],
+      [-1, 15],
+      [15, Number.NaN],
+    ] as const)
+      expect(gapExpected('h0', near_, far)).toBeUndefined();
   });
 
   test('of what a meter shows across the gap: both readings, with what they were reckoned of', () => {
