@@ -15,10 +15,11 @@ import {
 import { TO_WHICH_SUPPLY } from './outcomes.ts';
 import { told } from './told.ts';
 
+type Texts = Readonly<Record<string, string>>;
+
 const TRAINS = { system: 'two-rail', scale: 'h0', modern: '6', older: '0' };
 const AMPS = { 'station-amps': '3 A', 'booster-amps': '2 A' };
-const found = (texts: Readonly<Record<string, string>>): ShareFound =>
-  shareOutFor(told({ ...TRAINS, shape: 'oval', ...AMPS, ...texts }));
+const found = (texts: Texts): ShareFound => shareOutFor(told({ ...TRAINS, shape: 'oval', ...AMPS, ...texts }));
 
 test('the question names the shapes that a sheet can begin with', () => {
   expect(QUESTIONS.shape.fields.flatMap((field) => (field.kind === 'choice' ? field.options : []))).toEqual(SHAPE_IDS);
@@ -150,6 +151,72 @@ describe('taken into a layout sheet', () => {
     expect(
       takenInto(undefined, told({ ...TRAINS, modern: 'unknown', older: 'unknown', shape: 'oval' })).sheet.trains,
     ).toEqual([]);
+  });
+});
+
+describe('what is told of the way that is best', () => {
+  test('the most even one comes first: good before fair, and of fair ones the last', () => {
+    for (const shape of SHAPE_IDS) {
+      const { ways } = found({ shape });
+      const [best, ...others] = ways.map(({ evenness }) => evenness);
+      if (others.includes('good')) expect(best, shape).toBe('good');
+      else if (others.includes('fair')) expect(best, shape).not.toBe('poor');
+      expect(new Set(ways.map(({ gaps }) => JSON.stringify(gaps))).size, shape).toBe(ways.length);
+    }
+  });
+
+  test('a gap that alone joins two stretches has no end to be told by', () => {
+    const { ways } = found({});
+    expect(ways[0]?.gaps.map(({ end }) => end)).toEqual([undefined, undefined]);
+    expect(ways[0]?.gaps.every((gap) => !('end' in gap))).toBe(true);
+  });
+
+  test('amperes of a label count before those that were told at first', () => {
+    const { busier: _, evening: __, ...read } = TO_WHICH_SUPPLY['supplies-either-way'];
+    const amps = (more: Texts) =>
+      takenInto(undefined, told({ ...TRAINS, shape: 'oval', ...more })).sheet.supplies.map((one) => one.amps);
+    expect(amps({ 'station-amps': '3 A', 'booster-amps': '2 A' })).toEqual([3, 2]);
+    expect(amps({ 'station-amps': '3 A', 'booster-amps': '2 A', 'one-amps': '4 A' })).toEqual([4, 2]);
+    expect(amps({ ...read, 'station-amps': '1 A', 'booster-amps': '1 A' }).toSorted()).toEqual([2.5, 5]);
+  });
+
+  test('a label is read whole only with kind, volts, amperes and the pole of its plug, and both inputs too', () => {
+    const { busier: _, evening: __, ...read } = TO_WHICH_SUPPLY['supplies-either-way'];
+    expect(found(read).labelsRead).toBe(true);
+    for (const field of [
+      'one-kind',
+      'one-volts',
+      'one-amps',
+      'one-plug',
+      'two-plug',
+      'station-input',
+      'booster-input-volts',
+      'booster-plug',
+    ])
+      expect(found({ ...read, [field]: 'unknown' }).labelsRead, field).toBe(false);
+  });
+
+  test('supplies that are better the other way round are exchanged, and the sheet has them so', () => {
+    const { busier: _, evening: __, ...read } = TO_WHICH_SUPPLY['higher-rails-to-command-station'];
+    const answers = told({ ...TRAINS, shape: 'oval', ...read });
+    const { exchanged, labelsRead } = shareOutFor(answers);
+    const { sheet } = takenInto(undefined, answers);
+    const volts = ['one-volts', 'two-volts'].map((id) => {
+      const given = answers[id];
+      return given?.kind === 'number' ? given.span.from : Number.NaN;
+    });
+    expect(labelsRead).toBe(true);
+    expect(sheet.supplies.map((one) => one.volts)).toEqual(exchanged ? volts.toReversed() : volts);
+    expect(Math.max(...volts)).toBe(sheet.supplies[0]?.volts);
+  });
+
+  test('a sheet with three units is not laid over, one with two is', () => {
+    const unit = (id: string) => ({ id, kind: 'booster' as const });
+    const open = (count: number): Sheet => ({ ...EMPTY_SHEET, stages: ['a', 'b', 'c'].slice(0, count).map(unit) });
+    const answers = told({ ...TRAINS, shape: 'oval', ...AMPS });
+    expect([1, 2, 3].map((count) => takenInto(open(count), answers).fresh)).toEqual([false, false, true]);
+    const { sheet } = takenInto(open(2), answers);
+    expect(sheet.districts?.map(({ stage }) => stage).toSorted()).toEqual(['a', 'b']);
   });
 });
 
