@@ -14,6 +14,7 @@ import {
   spanOf,
   systemsTyped,
   toAddress,
+  withNone,
 } from '../../src/wizards/planning/answers.ts';
 import type { Answer, Because } from '../../src/wizards/planning/field.ts';
 import { parseField, UNKNOWN } from '../../src/wizards/planning/field.ts';
@@ -52,6 +53,22 @@ describe('the systems a person measures in', () => {
   test('a gauge says how wire is bought, and nothing of lengths: no next question is in feet for it', () => {
     expect(systemsOf({ 'bus-length': '40', 'bus-wire': '14 AWG' })).toEqual([undefined, feet]);
     expect(systemsOf({ 'bus-length': '12 m', 'track-length': '12 m', 'bus-wire': '14 AWG' })).toEqual([metric, feet]);
+  });
+});
+
+describe('a count that is left empty', () => {
+  test('beside one that was told is none: who has no older motors types nothing there', () => {
+    expect(withNone(QUESTIONS.fleet, { modern: '6' })).toEqual({ modern: '6', older: '0' });
+    expect(withNone(QUESTIONS.fleet, { modern: '6', older: '  ' })).toEqual({ modern: '6', older: '0' });
+    expect(withNone(QUESTIONS.fleet, { older: '2' })).toEqual({ modern: '0', older: '2' });
+    expect(withNone(QUESTIONS.sound, { stored: 'unknown' })).toEqual({ sound: '0', stored: 'unknown' });
+  });
+
+  test('is asked for where nothing was told, and amperes or shares of traffic always are', () => {
+    expect(withNone(QUESTIONS.fleet, { modern: ' ' })).toEqual({ modern: ' ' });
+    expect(withNone(QUESTIONS['both-amps'], { 'station-amps': '3' })).toEqual({ 'station-amps': '3' });
+    expect(withNone(QUESTIONS['our-districts'], { districts: '2' })).toEqual({ districts: '2' });
+    expect(withNone(QUESTIONS.coaches, { lamps: 'led' })).toEqual({ lamps: 'led' });
   });
 });
 

@@ -44,6 +44,16 @@ export function parseQuestion(
   return { answers, problems };
 }
 
+/** Texts by field id. Where a question only counts, what is left empty beside what was told is none. */
+export function withNone(
+  { fields }: Question,
+  texts: Readonly<Record<string, string>>,
+): Readonly<Record<string, string>> {
+  const told = Object.entries(texts).filter(([, text]) => text.trim());
+  const counts = told.length > 0 && fields.every((field) => field.kind === 'number' && field.quantity === 'count');
+  return counts ? Object.fromEntries([...fields.map(({ id }) => [id, '0'] as const), ...told]) : texts;
+}
+
 function voltsFor(field: Field, answers: Answers): number | undefined {
   const answer = field.kind === 'number' && field.volts !== undefined ? answers[field.volts] : undefined;
   return answer?.kind === 'number' ? answer.span.from : undefined;

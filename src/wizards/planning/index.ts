@@ -11,6 +11,7 @@ export {
   takenAs,
   toAddress,
   wantedIn,
+  withNone,
 } from './answers.ts';
 export type { Answer, Field, NumberField, Problem } from './field.ts';
 export { emptyIn, number, parseField, UNKNOWN } from './field.ts';

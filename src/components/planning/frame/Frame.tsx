@@ -22,7 +22,8 @@ import type { AnswerWords, QuestionWords, Say } from '../../words/index.ts';
 import { inMeasures, Numbers, sayer } from '../../words/index.ts';
 import { AnswerPage } from './AnswerPage.tsx';
 import type { AnswerProps } from './answer-props.ts';
-import { KnownAnswers } from './KnownAnswers.tsx';
+import { intercept } from './intercept.ts';
+import { fieldWords, KnownAnswers } from './KnownAnswers.tsx';
 import { Progress } from './Progress.tsx';
 import { QuestionForm } from './Question.tsx';
 import type { LoadDrawing } from './use-answer.ts';
@@ -138,7 +139,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
             </a>
           )}
         </div>
-        {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} all={all} say={say} />}
+        {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} say={say} />}
         {state.question !== undefined && questions[state.question.id] !== undefined && (
           <QuestionForm
             key={state.question.id}
@@ -208,14 +209,6 @@ function Awaited({ loaded: { value, failed, again }, wanted, say }: AwaitedProps
   );
 }
 
-function intercept(act: () => void): (event: MouseEvent) => void {
-  return (event) => {
-    if (event.metaKey || event.ctrlKey || event.shiftKey || event.button !== 0) return;
-    event.preventDefault();
-    act();
-  };
-}
-
 interface OutcomeProps
   extends Pick<FrameProps, 'questions' | 'words' | 'language' | 'home' | 'release'>,
     Pick<WorkedOutProps, 'answers' | 'numbers' | 'left' | 'onAsk' | 'onTell'> {
@@ -264,27 +257,18 @@ function PlainAnswer({ outcome, ...props }: AnswerProps & { readonly outcome: st
   );
 }
 
-function LinkProblems({
-  problems,
-  questions,
-  all,
-  say,
-}: {
-  problems: readonly Problem[];
-  questions: WizardProps['questions'];
-  all: readonly Question[];
-  say: Say;
-}) {
-  const wordsOf = (problem: Problem): QuestionWords | undefined => {
-    const question = all.find((one) => one.fields.some((field) => field.id === problem.field));
-    return question === undefined ? undefined : questions[question.id];
-  };
+interface LinkProblemsProps extends Pick<WizardProps, 'questions'> {
+  readonly problems: readonly Problem[];
+  readonly say: Say;
+}
+
+function LinkProblems({ problems, questions, say }: LinkProblemsProps) {
   return (
     <div class="problem" role="alert">
       <h2>{say('problem-link-title')}</h2>
       <ul>
         {problems.map((problem) => (
-          <li key={problem.field}>{wordsOf(problem)?.fields[problem.field]?.known}</li>
+          <li key={problem.field}>{fieldWords(questions, problem.field)?.known}</li>
         ))}
       </ul>
       <p>{say('problem-kept')}</p>

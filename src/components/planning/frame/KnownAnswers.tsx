@@ -3,6 +3,7 @@ import type { Answer, Answers, Assumption, Field, Question } from '../../../wiza
 import { answersTo, fieldOf, takenAs, toAddress, without } from '../../../wizards/planning/index.ts';
 import { withUnits } from '../../device/index.ts';
 import type { FieldWords, Numbers, QuestionWords, Say } from '../../words/index.ts';
+import { intercept } from './intercept.ts';
 
 interface Props {
   readonly trail: readonly Question[];
@@ -28,11 +29,7 @@ export function KnownAnswers({ trail, answers, questions, say, numbers, onChange
               <li key={field.id}>
                 <a
                   href={withUnits(toAddress(without(answers, question))) || '?'}
-                  onClick={(event) => {
-                    if (event.metaKey || event.ctrlKey || event.shiftKey) return;
-                    event.preventDefault();
-                    onChange(question);
-                  }}
+                  onClick={intercept(() => onChange(question))}
                 >
                   <b>{words.known}</b> <span>{answerWords(answer, field, words, say, numbers)}</span>
                 </a>
@@ -48,13 +45,17 @@ export function KnownAnswers({ trail, answers, questions, say, numbers, onChange
 /** Where there is a column for it, it stands open. */
 const isWide = (): boolean => typeof matchMedia === 'function' && matchMedia('(width >= 62rem)').matches;
 
+/** The words of a field, whatever question it stands in. */
+export const fieldWords = (questions: Props['questions'], field: string): FieldWords | undefined =>
+  Object.values(questions).find(({ fields }) => fields[field])?.fields[field];
+
 type Assuming = Pick<Props, 'questions' | 'say' | 'numbers'> & { readonly assumptions: readonly Assumption[] };
 
 /** What was assumed, one line each. */
 export function assumedLines({ assumptions, questions, say, numbers }: Assuming): string[] {
   return assumptions.flatMap(({ field, answer }) => {
     const found = fieldOf(field);
-    const words = Object.values(questions).find((one) => one.fields[field] !== undefined)?.fields[field];
+    const words = fieldWords(questions, field);
     if (found === undefined || words === undefined) return [];
     return [`${words.known}: ${answerWords(withUnit(answer), found, words, say, numbers)} (${say('is-assumed')})`];
   });

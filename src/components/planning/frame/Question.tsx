@@ -11,6 +11,7 @@ import {
   parseQuestion,
   takenAs,
   UNKNOWN,
+  withNone,
 } from '../../../wizards/planning/index.ts';
 import type { FieldWords, Numbers, QuestionWords, Say } from '../../words/index.ts';
 import { LabelPicture, LabelSign } from './LabelSign.tsx';
@@ -41,7 +42,7 @@ export function QuestionForm(props: Props) {
   const set = (id: string, text: string): void => setTexts((old) => withLine(question, id, text, old));
   const read = parseQuestion(
     question,
-    new Map(Object.entries(texts)),
+    new Map(Object.entries(withNone(question, texts))),
     (quantity) => numbers.systemFor(quantity),
     before,
   );
