@@ -290,8 +290,13 @@ describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
   test('nothing is called enough before the labels are read, and amperes hold only if the labels say so', () => {
     expect(top + rest).toMatch(/if its labels say so/);
     expect(top + rest).not.toMatch(/has enough|is enough/);
+  });
+
+  test('without trains nothing is called enough and no steps stand there: the one thing to do is to count them', () => {
     const none = drawn('share-out', { ...beginner, modern: '0', 'station-amps': '3 A', 'booster-amps': '2 A' });
-    expect(none.top.split('What to do')[0]).not.toMatch(/enough/);
+    expect(none.steps).toEqual([]);
+    expect(none.top).toMatch(/trains first.*no trains.*Count the trains/);
+    expect(none.top + none.rest).not.toMatch(/enough/);
   });
 
   test('the steps read the labels, switch off, list every path, gap there, and prove it at the end', () => {

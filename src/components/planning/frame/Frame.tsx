@@ -46,7 +46,7 @@ export interface WorkedOutProps extends AnswerProps {
   readonly questions: WizardProps['questions'];
   /** Questions that would make the answer surer and are not answered, in the order of the chart. */
   readonly left: readonly QuestionId[];
-  /** Asks one of them, and comes back. */
+  /** Asks one of them and comes back, or one that was answered on the way. */
   readonly onAsk: (question: QuestionId) => void;
   /** Takes these for the person's answers, as if they had been given; Back undoes it. */
   readonly onTell: (answers: Answers) => void;
@@ -91,13 +91,12 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
     const after = replay(machine, next);
     go(after.question === undefined ? after.used : next);
   };
-  const askMore = (question: QuestionId): void => go(answers, question);
   const beyond = useMemo(() => surerIn(machine), [machine]);
   const askAgain = (question: Question): void => {
     setFormer((old) => ({ ...old, ...answers }));
     const more = beyond.find((id) => id === question.id);
     if (more === undefined) go(without(answers, question));
-    else askMore(more);
+    else go(answers, more);
   };
   const isMore = state.question !== undefined && state.question.id === wanted;
   const last = isMore ? undefined : state.trail.at(-1);
@@ -173,7 +172,7 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
             home={home}
             release={release}
             left={state.left}
-            onAsk={askMore}
+            onAsk={(question) => askAgain(QUESTIONS[question])}
             onTell={answer}
           />
         )}

@@ -13,6 +13,7 @@ export function ShareOutAnswer(props: WorkedOutProps) {
   const { answers, say, fixes } = props;
   const found = useReckoned('share', answers, shareOutFor);
   if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  if (found.outcome === 'power-is-enough') return <NoTrains {...props} found={found} />;
   const fix = fixes[found.outcome];
   if (fix === undefined) return null;
   const [best, ...others] = found.ways;
@@ -42,6 +43,26 @@ export function ShareOutAnswer(props: WorkedOutProps) {
   );
 }
 
+/** There is nothing to divide for until somebody counts the trains. */
+function NoTrains({ found, say, onAsk }: WorkedOutProps & { readonly found: ShareFound }) {
+  const { tone, word } = verdictOf(found, say);
+  return (
+    <section class="part answer" id="answer">
+      <p>
+        <span class={`tag ${tone}`}>{word}</span>
+      </p>
+      <h1 class="verdict" tabIndex={-1}>
+        {headlineOf(found, say)}
+      </h1>
+      <p class="acts">
+        <button class="button" type="button" onClick={() => onAsk('fleet')}>
+          {say('share-count')}
+        </button>
+      </p>
+    </section>
+  );
+}
+
 /** The sections of a shape, by the names that the answer has called them. */
 const withPartNames = ({ sheet, fresh }: ReturnType<typeof takenInto>, say: Say): ReturnType<typeof takenInto> => ({
   fresh,
@@ -53,7 +74,6 @@ const could = (question: QuestionId, say: Say): string =>
   say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
 
 function leadWithout({ districts, outcome }: ShareFound, fix: FixWords, say: Say): string {
-  if (outcome === 'power-is-enough') return say('share-lead-none');
   return outcome === 'more-districts' && districts !== undefined ? say('share-lead-more', { n: districts }) : fix.lead;
 }
 

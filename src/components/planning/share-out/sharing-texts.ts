@@ -8,10 +8,10 @@ export const headlineOf = ({ outcome, ways: [best] }: ShareFound, say: Say): str
 
 export function verdictOf({ outcome, stop, ways, labelsRead }: ShareFound, say: Say): { tone: Tone; word: string } {
   if (stop !== undefined) return { tone: 'stop', word: say('verdict-stop') };
-  if (outcome === 'power-is-enough' && labelsRead) return { tone: 'enough', word: say('verdict-enough') };
+  if (outcome === 'power-is-enough') return { tone: 'open', word: say('share-verdict-none') };
   const asked = ways[0]?.asked;
-  if (asked === undefined && outcome !== 'power-is-enough') return { tone: 'short', word: say('verdict-short') };
-  if (asked === undefined || !labelsRead) return { tone: 'open', word: say('verdict-unknown') };
+  if (asked === undefined) return { tone: 'short', word: say('verdict-short') };
+  if (!labelsRead) return { tone: 'open', word: say('verdict-unknown') };
   const tight = asked.some(({ verdict }) => verdict === 'tight');
   return { tone: tight ? 'tight' : 'enough', word: say(tight ? 'verdict-tight' : 'verdict-enough') };
 }
