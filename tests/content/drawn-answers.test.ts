@@ -3,9 +3,13 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test, vi } from 'vitest';
 
-vi.mock('../../src/components/planning/frame/reckon.ts', () => ({
-  useReckoned: (_: string, answers: unknown, here: (answers: unknown) => unknown) => here(answers),
-}));
+vi.mock('../../src/components/planning/frame/reckon.ts', async () => {
+  const { shareOutFor } = await import('../../src/wizards/share-out/index.ts');
+  return {
+    useReckoned: (task: string, answers: Answers, here: (answers: Answers) => unknown) =>
+      task === 'share' ? shareOutFor(answers) : here(answers),
+  };
+});
 vi.mock('../../src/components/planning/frame/use-stages.ts', () => ({ useStages: (last: number) => last }));
 vi.mock('../../src/components/planning/frame/Surer.tsx', () => ({ Surer: () => null }));
 vi.mock('../../src/components/link/Share.tsx', () => ({ Share: () => null }));
@@ -19,7 +23,7 @@ import { inMeasures, Numbers } from '../../src/components/words/index.ts';
 import type { FixWords, StepWords } from '../../src/components/words/words.ts';
 import { sayer } from '../../src/components/words/words.ts';
 import type { WizardId } from '../../src/wizards/index.ts';
-import { replay } from '../../src/wizards/planning/index.ts';
+import { type Answers, replay } from '../../src/wizards/planning/index.ts';
 import { told, WIZARDS } from '../wizards/told.ts';
 import { stepsOf, wordsOf } from './folder.ts';
 
@@ -68,7 +72,7 @@ function drawn(wizard: WizardId, texts: Readonly<Record<string, string>>): Drawn
   const { words, fixes } = inMeasures({ words: SENTENCES, fixes: FIXES }, numbers);
   const given = {
     ...{ say: sayer(words, 'en'), numbers, fixes, cautions: {}, inGarden: false, language: 'en' },
-    ...{ home: '/en/', release: '1.0.0', answers: used, questions: {}, left },
+    ...{ home: '/en/', release: '1.0.0', answers: used, questions: {}, left, diagramStyles: '' },
     onAsk: () => undefined,
     onTell: () => undefined,
   };

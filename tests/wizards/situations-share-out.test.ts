@@ -29,7 +29,7 @@ describe('six trains, 3 A and 2 A', () => {
   test('on an oval: two gaps, both on plain straight track, about half of the traffic on each side', () => {
     const { ways, outcome } = found({});
     expect(outcome).toBe('divide-the-track');
-    expect(ways[0]?.gaps).toEqual([
+    expect(ways[0]?.gaps).toMatchObject([
       { from: 'back-left', to: 'back-right' },
       { from: 'front-right', to: 'front-left' },
     ]);
@@ -64,7 +64,8 @@ describe('six trains, 3 A and 2 A', () => {
     for (const shape of SHAPE_IDS) {
       const never = SHAPES[shape](6).joints.filter(({ gap }) => gap === 'impossible');
       for (const { gaps } of found({ shape }).ways) {
-        for (const { from, to } of never) expect(gaps).not.toContainEqual({ from, to });
+        const cut = gaps.map(({ joint }) => joint);
+        for (const { id } of never) expect(cut).not.toContain(id);
       }
     }
   });

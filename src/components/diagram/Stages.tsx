@@ -2,7 +2,7 @@
 import type { Sheet, SheetStage } from '../../wizards/sheet/index.ts';
 import type { Dressed } from '../../wizards/sheet-drawing/index.ts';
 import { joined, type Numbers, type Say } from '../words/index.ts';
-import { hasPattern, lookOf } from './look.ts';
+import { DistrictTag } from './DistrictTag.tsx';
 import { stageSaid } from './said.ts';
 
 interface StagesProps {
@@ -42,13 +42,9 @@ function Stage({ stage, sheet, dressed, names, say, numbers, language }: { reado
     <li>
       <div class="bus">
         {own.map(({ letter, place }) => (
-          <span key={letter} class={`district-tag ${lookOf(place)}`}>
-            <svg width="64" height="18" viewBox="0 0 64 18" aria-hidden="true">
-              <line class="track" x1="0" x2="64" y1="9" y2="9" />
-              {hasPattern(lookOf(place)) && <line class="pattern" x1="0" x2="64" y1="9" y2="9" />}
-            </svg>
+          <DistrictTag key={letter} place={place}>
             {say('diagram-district', { district: letter })}
-          </span>
+          </DistrictTag>
         ))}
         {own.length === 0 && (
           <span>{say(dressed.districts.length === 0 ? 'diagram-track' : 'diagram-no-district')}</span>

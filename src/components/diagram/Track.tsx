@@ -90,7 +90,7 @@ const spotsOf = ({ laid }: TrackProps): readonly Spot[] => [
 ];
 
 /** All track; where one passes over another, that one is broken below it. */
-function Lines({ laid, dressed }: TrackProps) {
+export function Lines({ laid, dressed }: Pick<Shown, 'laid' | 'dressed'>) {
   return (
     <>
       {linesByDistrict(laid, dressed).map(([look, d]) => (
@@ -119,7 +119,11 @@ function Line({ look, d }: { readonly look: string; readonly d: string }) {
   );
 }
 
-function Section({ section, sheet, dressed }: { readonly section: LaidSection } & TrackProps) {
+export function Section({
+  section,
+  sheet,
+  dressed,
+}: { readonly section: LaidSection } & Pick<Shown, 'sheet' | 'dressed'>) {
   const { id, left, right, y } = section;
   const place = dressed.districtOf.get(id);
   const district = place === undefined ? undefined : dressed.districts[place];
@@ -142,7 +146,7 @@ function Section({ section, sheet, dressed }: { readonly section: LaidSection } 
 const UNREAD = { 'aria-hidden': true } as const;
 
 /** Names and letters: each section is called by both already where it can be chosen, so a reader passes these over. */
-function Names({ laid, dressed, names }: TrackProps) {
+export function Names({ laid, dressed, names }: Pick<Shown, 'laid' | 'dressed' | 'names'>) {
   return (
     <g class="names" {...UNREAD}>
       {laid.sections.map(({ id, left, right, y, lines }) => (

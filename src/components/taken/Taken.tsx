@@ -59,7 +59,7 @@ async function take(into: TakeInProps['into']): Promise<Done> {
     const { kept } = await putSheet(withAnswers(before?.sheet ?? EMPTY_SHEET, answers), before);
     return { now: kept, before, beside: false };
   }
-  const { sheet, fresh } = into(before?.sheet, answers);
+  const { sheet, fresh } = await into(before?.sheet, answers);
   const { kept } = await putSheet(sheet, fresh ? undefined : before);
   return { now: kept, before: fresh ? undefined : before, beside: fresh && before !== undefined };
 }

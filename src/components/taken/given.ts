@@ -7,5 +7,5 @@ export interface TakeInProps {
   /** Where the pages of this language begin. */
   readonly home: string;
   /** What lays the answers into a sheet, where they tell of its track. */
-  readonly into?: typeof takenInto | undefined;
+  readonly into?: ((...given: Parameters<typeof takenInto>) => Promise<ReturnType<typeof takenInto>>) | undefined;
 }

@@ -12,6 +12,7 @@ import { STOPS } from './outcomes.ts';
 
 /** A place where both rails are cut: the sections on its two sides. */
 export interface GapPlace {
+  readonly joint: string;
   readonly from: string;
   readonly to: string;
   /** Which of them, where the same two sections meet twice. */
@@ -26,6 +27,8 @@ export interface ShareFound {
   readonly outcome: ShareOutOutcome;
   /** Why nothing is plugged yet, as the placing of supplies says it. */
   readonly stop: Placement | undefined;
+  /** The shape that was told, as it is divided; none where something stops before that. */
+  readonly sheet: Sheet | undefined;
   /** First the one with the fewest gaps among those that are good, or else as even as can be; then the others. None where there is no division. */
   readonly ways: readonly PlacedWay[];
   /** Whether every label is read. */
@@ -52,6 +55,7 @@ export function shareOutFor(answers: Answers): ShareFound {
   return {
     outcome: stops ?? outcomeOf(found?.division.division, found?.division.fewest),
     stop: stops === undefined ? undefined : placement,
+    sheet: found?.sheet,
     ways,
     labelsRead,
     exchanged,
@@ -160,9 +164,10 @@ function evenFirst(ways: readonly PlacedWay[]): readonly PlacedWay[] {
 }
 
 function placeOf(joint: Joint, { joints }: Sheet): GapPlace {
-  const { from, to } = joint;
+  const { id, from, to } = joint;
   const alike = joints.filter((one) => one.from === from && one.to === to);
-  return alike.length < 2 ? { from, to } : { from, to, end: joint === alike[0] ? 1 : 2 };
+  const place = { joint: id, from, to };
+  return alike.length < 2 ? place : { ...place, end: joint === alike[0] ? 1 : 2 };
 }
 
 function waysOf({ sheet, division: { division } }: Found): readonly PlacedWay[] {

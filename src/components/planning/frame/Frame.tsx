@@ -78,7 +78,9 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
   }, []);
 
   const [crash, recover] = useErrorBoundary();
-  const done = state.question === undefined;
+  const { question: asked } = state;
+  const done = asked === undefined;
+  const askedWords = done ? undefined : questions[asked.id];
   const outcome = String(state.snapshot.value);
   // The marks that an answer leaves in its address tell nothing else.
   const told = toAddress(state.used, wanted);
@@ -98,19 +100,18 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
     if (more === undefined) go(without(answers, question));
     else go(answers, more);
   };
-  const isMore = state.question !== undefined && state.question.id === wanted;
+  const isMore = !done && asked.id === wanted;
   const last = isMore ? undefined : state.trail.at(-1);
   const linkProblems = [...problems, ...state.problems];
-  const elsewhere = linkProblems.filter(
-    (problem) => !state.question?.fields.some((field) => field.id === problem.field),
-  );
+  const isHere = ({ field }: Problem): boolean => asked?.fields.some(({ id }) => id === field) === true;
+  const elsewhere = linkProblems.filter((problem) => !isHere(problem));
   const loaded = useAnswer(`${home}work-it-out/${wizard}.json`, load, state.trail.length > 0);
   const fetched = loaded.value;
 
   return (
     <div class="wizard stage" ref={heading}>
       <div class="stepped">
-        {state.question !== undefined && <Progress count={state.count} say={say} />}
+        {!done && <Progress count={state.count} say={say} />}
         <div class="acts ways">
           {isMore && (
             <a href={withUnits(toAddress(answers)) || '?'} onClick={intercept(() => go(answers))}>
@@ -139,16 +140,14 @@ export function Frame({ wizard, machine, load, language, home, release, words, q
           )}
         </div>
         {elsewhere.length > 0 && <LinkProblems problems={elsewhere} questions={questions} say={say} />}
-        {state.question !== undefined && questions[state.question.id] !== undefined && (
+        {asked !== undefined && askedWords !== undefined && (
           <QuestionForm
-            key={state.question.id}
-            question={state.question}
-            words={questions[state.question.id] ?? { title: '', why: '', fields: {} }}
+            key={asked.id}
+            question={asked}
+            words={askedWords}
             before={state.used}
             former={{ ...former, ...answers }}
-            problems={linkProblems.filter((problem) =>
-              state.question?.fields.some((field) => field.id === problem.field),
-            )}
+            problems={linkProblems.filter(isHere)}
             say={say}
             numbers={numbers}
             onAnswer={answer}

@@ -41,18 +41,18 @@ interface ResultFor<Result> {
   readonly system: MeasureSystem | undefined;
 }
 
-/** The result for these answers and no others; undefined while it is being worked out. */
+/** The result for these answers and no others; undefined while it is being worked out. `here`: does the work on the page. */
 export function useReckoned<Task extends keyof Tasks>(
   task: Task,
   answers: Answers,
-  here: (answers: Answers) => Tasks[Task],
+  here: (answers: Answers) => Tasks[Task] | Promise<Tasks[Task]>,
   beside: Beside = {},
 ): Tasks[Task] | undefined {
   const [found, setFound] = useState<ResultFor<Tasks[Task]> | undefined>(undefined);
   const { system } = beside;
   useEffect(() => {
     const tell = (result: Tasks[Task]): void => setFound({ result, answers, system });
-    return ask({ task, answers, ...beside }, tell, () => tell(here(answers)));
+    return ask({ task, answers, ...beside }, tell, () => Promise.resolve(here(answers)).then(tell));
   }, [answers, system]);
   return found?.answers === answers && found.system === system ? found.result : undefined;
 }

@@ -1,50 +1,85 @@
 // The answer to "Where do I divide the layout?": where both rails are cut, what each part then draws, and the steps in order.
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { GapPlace, PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
-import { LABELS_FIRST, shareOutFor, takenInto } from '../../../wizards/share-out/index.ts';
+import { LABELS_FIRST } from '../../../wizards/share-out/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, assumedLines, Surer, useReckoned } from '../frame/index.ts';
-import { givesSaid, headlineOf, verdictOf } from './sharing-texts.ts';
+import { Drawn } from './Drawn.tsx';
+import { shareHere, takenHere } from './here.ts';
+import { givesSaid, headlineOf, unitName, verdictOf } from './sharing-texts.ts';
 import { WhatIf } from './WhatIf.tsx';
 
-export function ShareOutAnswer(props: WorkedOutProps) {
-  const { answers, say, fixes } = props;
-  const found = useReckoned('share', answers, shareOutFor);
+interface ShareOutAnswerProps extends WorkedOutProps {
+  /** The address of the styles of the diagram. */
+  readonly diagramStyles: string;
+}
+
+export function ShareOutAnswer(props: ShareOutAnswerProps) {
+  const { answers, say } = props;
+  const found = useReckoned('share', answers, shareHere);
   if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
   if (found.outcome === 'power-is-enough') return <NoTrains {...props} found={found} />;
-  const fix = fixes[found.outcome];
-  if (fix === undefined) return null;
-  const [best, ...others] = found.ways;
-  const steps = best === undefined ? undefined : stepsOf(found, best, props);
+  const [way] = found.ways;
+  return way === undefined ? <Undivided {...props} found={found} /> : <Divided {...props} found={found} way={way} />;
+}
+
+interface WithFound extends ShareOutAnswerProps {
+  readonly found: ShareFound;
+}
+
+interface WithWay extends WithFound {
+  readonly way: PlacedWay;
+}
+
+const shared = ({ found, ...props }: WithFound) => ({
+  ...props,
+  outcome: found.outcome,
+  verdict: verdictOf(found, props.say),
+  headline: headlineOf(found, props.say),
+  assumed: assumedLines({ ...props, assumptions: found.assumptions }),
+  surer: <Surer {...props} items={props.left.map((question) => ({ question, could: could(question, props.say) }))} />,
+  into: async (...[open, told]: Parameters<typeof takenHere>) => withPartNames(await takenHere(open, told), props.say),
+});
+
+/** No division of the shape carries the trains, or something has to be put right before any gap. */
+function Undivided(props: WithFound) {
+  const { found, say, fixes } = props;
   return (
     <AnswerPage
-      {...props}
-      outcome={found.outcome}
-      into={(open, told) => withPartNames(takenInto(open, told), say)}
+      {...shared(props)}
       only={found.stop !== undefined}
-      verdict={verdictOf(found, say)}
-      headline={headlineOf(found, say)}
-      saidAbove={best === undefined}
-      lead={best === undefined ? leadWithout(found, fix, say) : leadOf(best, props)}
-      warnings={best === undefined || found.labelsRead ? [] : [say('share-labels-first')]}
-      because={best === undefined || !fitsAbove(best) ? undefined : <Gaps way={best} say={say} />}
+      saidAbove={true}
+      lead={leadWithout(found, fixes[found.outcome], say)}
+    />
+  );
+}
+
+function Divided(props: WithWay) {
+  const { found, way, say } = props;
+  const steps = stepsOf(found, way, props);
+  const [, ...others] = found.ways;
+  return (
+    <AnswerPage
+      {...shared(props)}
+      lead={leadOf(way, props)}
+      warnings={found.labelsRead ? [] : [say('share-labels-first')]}
+      because={fitsAbove(way) ? <Gaps way={way} say={say} /> : undefined}
       several={steps === undefined ? undefined : { fixes: [found.outcome], fix: steps }}
-      doubts={best === undefined ? [] : doubtsOf(found, say)}
-      facts={best === undefined ? [] : factsOf(best, props)}
-      assumed={assumedLines({ ...props, assumptions: found.assumptions })}
-      figure={best === undefined ? undefined : <Parts {...props} way={best} found={found} />}
-      others={others.length === 0 ? undefined : <Others ways={others} best={best} {...props} />}
-      surer={<Surer {...props} items={props.left.map((question) => ({ question, could: could(question, say) }))} />}
-      trial={best === undefined ? undefined : <WhatIf {...props} />}
-      numbers={best === undefined ? undefined : <Sections {...props} way={best} />}
+      doubts={doubtsOf(found, say)}
+      facts={factsOf(way, props)}
+      fits={<Drawn found={found} styles={props.diagramStyles} say={say} />}
+      figure={<Parts {...props} />}
+      others={others.length === 0 ? undefined : <Others {...props} ways={others} best={way} />}
+      trial={<WhatIf {...props} />}
+      numbers={<Sections {...props} />}
     />
   );
 }
 
 /** There is nothing to divide for until somebody counts the trains. */
-function NoTrains({ found, say, onAsk }: WorkedOutProps & { readonly found: ShareFound }) {
+function NoTrains({ found, say, onAsk }: WithFound) {
   const { tone, word } = verdictOf(found, say);
   return (
     <section class="part answer" id="answer">
@@ -63,8 +98,10 @@ function NoTrains({ found, say, onAsk }: WorkedOutProps & { readonly found: Shar
   );
 }
 
+type Taken = Awaited<ReturnType<typeof takenHere>>;
+
 /** The sections of a shape, by the names that the answer has called them. */
-const withPartNames = ({ sheet, fresh }: ReturnType<typeof takenInto>, say: Say): ReturnType<typeof takenInto> => ({
+const withPartNames = ({ sheet, fresh }: Taken, say: Say): Taken => ({
   fresh,
   sheet: { ...sheet, sections: sheet.sections.map((one) => ({ ...one, name: say(`part-${one.id}`) })) },
 });
@@ -73,8 +110,9 @@ const LABELS: readonly QuestionId[] = ['station-label', 'booster-label', 'supply
 const could = (question: QuestionId, say: Say): string =>
   say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
 
-function leadWithout({ districts, outcome }: ShareFound, fix: FixWords, say: Say): string {
-  return outcome === 'more-districts' && districts !== undefined ? say('share-lead-more', { n: districts }) : fix.lead;
+function leadWithout({ districts, outcome }: ShareFound, fix: FixWords | undefined, say: Say): string {
+  if (outcome === 'more-districts' && districts !== undefined) return say('share-lead-more', { n: districts });
+  return fix?.lead ?? '';
 }
 
 function leadOf({ asked }: PlacedWay, { say, numbers }: WorkedOutProps): string {
@@ -105,13 +143,6 @@ function Gaps({ way, say }: { readonly way: PlacedWay; readonly say: Say }) {
     </ol>
   );
 }
-
-interface WithWay extends WorkedOutProps {
-  readonly way: PlacedWay;
-  readonly found: ShareFound;
-}
-
-const unitName = (at: number, say: Say): string => say(at === 0 ? 'share-station' : 'share-booster');
 
 /** What each part holds, draws and can have. */
 function Parts({ way, found, ...props }: WithWay) {
@@ -198,12 +229,12 @@ const factsOf = (way: PlacedWay, { say, numbers }: WorkedOutProps): string[] => 
 
 interface OthersProps extends WorkedOutProps {
   readonly ways: readonly PlacedWay[];
-  readonly best: PlacedWay | undefined;
+  readonly best: PlacedWay;
 }
 
 /** More gaps and more even use, or fewer and less even. */
 function Others({ ways, best, say, numbers }: OthersProps) {
-  const isFewer = ({ gaps }: PlacedWay): boolean => best !== undefined && gaps.length < best.gaps.length;
+  const isFewer = ({ gaps }: PlacedWay): boolean => gaps.length < best.gaps.length;
   return (
     <ul>
       {ways.map((way) => (

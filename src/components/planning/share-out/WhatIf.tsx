@@ -2,16 +2,16 @@
 import { trainCount } from '../../../engine/index.ts';
 import { QUESTIONS, Reader } from '../../../wizards/planning/index.ts';
 import type { ShareFound } from '../../../wizards/share-out/index.ts';
-import { shareOutFor } from '../../../wizards/share-out/index.ts';
 import { Slider } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { Trial, TrialResult, useReckoned, useSettled, useTrial } from '../frame/index.ts';
+import { shareHere } from './here.ts';
 import { headlineOf, verdictOf } from './sharing-texts.ts';
 
 /** What the trial comes to, worked out as the answer would be; nothing while a slider moves and while it is worked out. */
 function Comes({ answers, say }: Pick<WorkedOutProps, 'answers' | 'say'>) {
   const settled = useSettled(answers);
-  const found: ShareFound | undefined = useReckoned('share', settled, shareOutFor);
+  const found: ShareFound | undefined = useReckoned('share', settled, shareHere);
   if (found === undefined || settled !== answers) return null;
   return <TrialResult {...verdictOf(found, say)} sentence={headlineOf(found, say)} />;
 }

@@ -21,3 +21,6 @@ export function givesSaid({ usable, verdict }: PlacedWay['asked'][number], say: 
   const gives = numbers.amps(usable);
   return verdict === 'unknown' ? say('share-if-read', { gives }) : gives;
 }
+
+/** Who feeds the part at this place. */
+export const unitName = (at: number, say: Say): string => say(at === 0 ? 'share-station' : 'share-booster');

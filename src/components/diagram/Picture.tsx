@@ -1,0 +1,79 @@
+// A division as one picture: track by its districts, new gaps by their numbers. Nothing in it can be chosen.
+import { useMemo } from 'preact/hooks';
+import type { Sheet } from '../../wizards/sheet/index.ts';
+import { type Districts, dress, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
+import type { Say } from '../words/index.ts';
+import { DistrictTag } from './DistrictTag.tsx';
+import { Key } from './Key.tsx';
+import { scrolled } from './Stages.tsx';
+import { JointMark, Lines, Names, Section } from './Track.tsx';
+
+interface PictureProps {
+  readonly sheet: Sheet;
+  readonly districts: Districts;
+  /** Joints to cut, in the order in which they are numbered elsewhere. */
+  readonly gaps: readonly string[];
+  /** Who feeds each district, in their order. */
+  readonly units: readonly string[];
+  readonly nameOf: NameOf;
+  readonly say: Say;
+}
+
+export function Picture({ sheet, districts, gaps, units, nameOf, say }: PictureProps) {
+  const laid = useMemo(() => layOut(sheet, nameOf), [sheet]);
+  const dressed = useMemo(() => dress(sheet, districts), [sheet, districts]);
+  const names = new Map(sheet.sections.map((one) => [one.id, nameOf(one)]));
+  const others = new Map([...dressed.joints].filter(([id]) => !gaps.includes(id)));
+  return (
+    <figure class="diagram picture">
+      <div class="diagram-view" {...scrolled(say('diagram-view'))}>
+        <svg
+          viewBox={`0 0 ${laid.width} ${laid.height}`}
+          style={{ '--width': `${laid.width}px` }}
+          role="img"
+          aria-label={say('diagram-divided')}
+        >
+          <Lines laid={laid} dressed={dressed} />
+          {laid.sections.map((section) => (
+            <Section key={section.id} section={section} sheet={sheet} dressed={dressed} />
+          ))}
+          {laid.joints.map(({ id, at: { x, y }, turned }) => (
+            <g key={id} class="joint" transform={`translate(${x} ${y})`}>
+              {gaps.includes(id) ? (
+                <Numbered number={gaps.indexOf(id) + 1} />
+              ) : (
+                <JointMark state={others.get(id)?.state ?? 'joined'} turned={turned} />
+              )}
+            </g>
+          ))}
+          <Names laid={laid} dressed={dressed} names={names} />
+        </svg>
+      </div>
+      <ul class="diagram-key">
+        {dressed.districts.map(({ letter }, place) => (
+          <li key={letter}>
+            <DistrictTag place={place}>
+              {say('diagram-unit', { district: letter, unit: units[place] ?? '' })}
+            </DistrictTag>
+          </li>
+        ))}
+        <li>
+          <svg width="32" height="32" viewBox="-16 -16 32 32" aria-hidden="true">
+            <Numbered number={1} />
+          </svg>
+          {say('diagram-key-numbered')}
+        </li>
+      </ul>
+      <Key dressed={{ ...dressed, joints: others }} sheet={sheet} say={say} />
+    </figure>
+  );
+}
+
+const Numbered = ({ number }: { readonly number: number }) => (
+  <g class="numbered">
+    <circle class="ring" r="13" />
+    <text class="letter" y="5">
+      {number}
+    </text>
+  </g>
+);
