@@ -76,6 +76,31 @@ describe('the ways to divide', () => {
     expect(text).toContain(say('division-is-taken'));
     expect(text).not.toContain(say('division-take'));
     expect(shown(DEMO_OVAL)).toContain(say('division-take'));
+    // The sheet holds another one now than when it was divided.
+    const [own] = ways;
+    if (own === undefined) throw new Error('no way');
+    const mine = { ...own, districts: [{ stage: 'station', sections: DEMO_OVAL.sections.map(({ id }) => id) }] };
+    expect(shown({ ...DEMO_OVAL, districts }, { own: mine })).toContain(say('division-before'));
+  });
+
+  test('a division that the sheet holds stays chosen, and the advised one stands beside it', () => {
+    const whole = { stage: 'station', sections: DEMO_OVAL.sections.map(({ id }) => id) };
+    const { own, division } = divided({ ...DEMO_OVAL, districts: [whole] });
+    const made = division.kind === 'choice' ? division.ways : [];
+    const [mine, ...others] = shown({ ...DEMO_OVAL, districts: [whole] }, { own, ways: made, fewest: undefined })
+      .split('<label')
+      .slice(1);
+    expect(mine).toMatch(/checked/);
+    expect(mine).toContain(say('division-own'));
+    const advised = others.find((text) => text.includes(say('division-advised')));
+    expect(advised).toMatch(/Way 2/);
+    expect(advised).not.toMatch(/checked/);
+    // One that is among the ways is not there twice, and says that it is in the sheet.
+    const [few] = made;
+    const held = few?.districts.map(({ stage, sections }) => ({ stage, sections: [...sections] })) ?? [];
+    const same = shown({ ...DEMO_OVAL, districts: held }, { own: few, ways: made, fewest: undefined });
+    expect(same.match(/type="radio"/g)).toHaveLength(made.length);
+    expect(same).toMatch(/checked/);
   });
 
   test('rails that are cut already are not to be cut again', () => {

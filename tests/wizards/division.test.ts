@@ -6,6 +6,7 @@ import {
   DEMO_CLUB,
   DEMO_OVAL,
   fleetOf,
+  islandsIn,
   type Joint,
   readSheet,
   SHAPE_IDS,
@@ -205,6 +206,9 @@ describe('what cannot be divided', () => {
     for (const id of SHAPE_IDS) expect(apartIn(SHAPES[id](6))).toEqual([]);
     const away = (one: string) => DEMO_OVAL.joints.filter(({ from, to }) => from !== one && to !== one);
     expect(apartIn({ ...DEMO_OVAL, joints: away('main-track') })).toEqual([['main-track']]);
+    const inOrder = DEMO_OVAL.sections.map(({ id }) => id).filter((id) => id !== 'main-track');
+    expect(islandsIn({ ...DEMO_OVAL, joints: away('main-track') })).toEqual([inOrder, ['main-track']]);
+    expect(islandsIn(DEMO_OVAL)).toHaveLength(1);
     const two = { ...DEMO_OVAL, joints: DEMO_OVAL.joints.slice(0, 1) };
     expect(apartIn(two)).toHaveLength(DEMO_OVAL.sections.length - 2);
   });

@@ -85,6 +85,25 @@ describe('What is typed in a table', () => {
     });
   });
 
+  test('another mark of a section is taken wherever the old one stood: joints, feeders, districts; and can be undone', () => {
+    const districts = [{ stage: 'station', sections: OVAL.sections.map(({ id }) => id) }];
+    const fed = { ...sheetOf(typed(OVAL, 'stages', 0, 'feeds', 'left-back')), districts };
+    const sheet = sheetOf(typed(fed, 'sections', 0, 'id', ' Mühle West '));
+    expect(sheet.sections[0]).toEqual({ ...fed.sections[0], id: 'muhle-west' });
+    expect(JSON.stringify(sheet)).not.toContain('"left-back"');
+    expect(sheet.joints.filter(({ from, to }) => [from, to].includes('muhle-west'))).toHaveLength(2);
+    expect(sheet.stages[0]?.feeds).toEqual(['muhle-west']);
+    expect(sheet.districts?.[0]?.sections[0]).toBe('muhle-west');
+    expect(undone(done(begun(fed), sheet)).now).toEqual(fed);
+  });
+
+  test('a mark that another section has, or none at all, is refused', () => {
+    expect(typed(OVAL, 'sections', 0, 'id', 'back-left')).toMatchObject({ flaw: { why: 'taken', mark: 'back-left' } });
+    expect(typed(OVAL, 'sections', 0, 'id', ' ')).toMatchObject({ problem: { because: 'empty' } });
+    expect(typed(OVAL, 'sections', 0, 'id', '!!')).toMatchObject({ flaw: { why: 'not-allowed' } });
+    expect(sheetOf(typed(OVAL, 'sections', 0, 'id', 'Left back'))).toEqual(OVAL);
+  });
+
   test('a section is fed by one stage only', () => {
     const two = sheetOf(withMore(sheetOf(typed(OVAL, 'stages', 0, 'feeds', 'left-back')), 'stages'));
     expect(typed(two, 'stages', 1, 'feeds', 'left-back')).toMatchObject({ flaw: { why: 'twice', mark: 'left-back' } });

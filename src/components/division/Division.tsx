@@ -76,9 +76,9 @@ export function Division(props: DivisionProps) {
         <Found
           {...props}
           divided={work.divided}
-          onTake={(way, letter) => {
+          onTake={(way, name) => {
             props.onTake(way.districts);
-            setTold(say('division-taken', { way: letter }));
+            setTold(say('division-taken', { way: name }));
           }}
         />
       )}
@@ -97,7 +97,7 @@ function statusOf(work: Work, say: Say, told: string): string {
 
 interface FoundProps extends Omit<DivisionProps, 'onTake'> {
   readonly divided: SheetDivided;
-  readonly onTake: (way: Way, letter: string) => void;
+  readonly onTake: (way: Way, name: string) => void;
 }
 
 function Found(props: FoundProps) {

@@ -12,26 +12,33 @@ interface WaysProps extends Omit<DivisionProps, 'onTake'> {
   /** The division that the sheet held already, and the one with the fewest districts. */
   readonly own: Way | undefined;
   readonly fewest: Way | undefined;
-  readonly onTake: (way: Way, number: string) => void;
+  readonly onTake: (way: Way, name: string) => void;
 }
 
 /** The look of a tag for what a district has. */
 const TAGS = { ample: 'enough', enough: 'enough', tight: 'tight', short: 'short', unknown: 'tight' } as const;
 
 export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, language, nameOf }: WaysProps) {
-  const all = [...ways];
-  for (const more of [fewest, own]) {
-    if (more !== undefined && !all.some((way) => isSame(way, more))) all.push(more);
-  }
   const advised = advisedOf(ways);
-  const [at, setAt] = useState(advised === undefined ? 0 : all.indexOf(advised));
+  const all = [...ways];
+  if (own !== undefined && !has(all, own)) all.unshift(own);
+  if (fewest !== undefined && !has(all, fewest)) all.push(fewest);
+  // What somebody has chosen stays chosen; what is advised stands beside it.
+  const chosen = all.findIndex((way) => (own === undefined ? way === advised : isSame(way, own)));
+  const [at, setAt] = useState(Math.max(0, chosen));
   const shown = all[at];
   useEffect(() => {
     onShow(shown?.districts);
     return () => onShow(undefined);
   }, [shown]);
   if (shown === undefined) return null;
-  const isTaken = sheet.districts !== undefined && isSame(shown, { districts: sheet.districts });
+  const { districts } = sheet;
+  const isTaken = (way: Way): boolean => districts !== undefined && isSame(way, { districts });
+  const nameFor = (way: Way): string => {
+    if (way === own) return say(isTaken(own) ? 'division-own' : 'division-before');
+    if (way === fewest) return say('division-fewest-way', { districts: way.districts.length });
+    return say('division-way', { n: ways.indexOf(way) + 1 });
+  };
   const named = (ids: readonly string[]): string =>
     joined(
       ids.map((id) => pairSaid(id, { sheet, say, nameOf })),
@@ -46,7 +53,8 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
           <label key={i}>
             <input type="radio" name="division-way" checked={i === at} onChange={() => setAt(i)} />
             <span>
-              <b>{wayName(way, i, { own, fewest }, say)}</b>
+              <b>{nameFor(way)}</b>
+              {way !== own && isTaken(way) && <strong>{say('division-here')}</strong>}
               {adviceOn(way, advised, say).map((line) => (
                 <strong key={line}>{line}</strong>
               ))}
@@ -91,10 +99,10 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
       {shown.toCut.length > 0 && <p>{say('division-gaps', { gaps: named(shown.toCut) })}</p>}
       {there.length > 0 && <p>{say('division-there', { gaps: named(there) })}</p>}
       <p class="acts">
-        {isTaken ? (
+        {isTaken(shown) ? (
           <b>{say('division-is-taken')}</b>
         ) : (
-          <button class="button" type="button" onClick={() => onTake(shown, numbers.plain(at + 1, 0))}>
+          <button class="button" type="button" onClick={() => onTake(shown, nameFor(shown))}>
             {say('division-take')}
           </button>
         )}
@@ -105,14 +113,9 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
 
 /** The same sections with the same stages. */
 const isSame = (one: Pick<Way, 'districts'>, other: Pick<Way, 'districts'>): boolean => written(one) === written(other);
+const has = (ways: readonly Way[], one: Way): boolean => ways.some((way) => isSame(way, one));
 const written = ({ districts }: Pick<Way, 'districts'>): string =>
   JSON.stringify(districts.map(({ stage, sections }) => [stage, sections.toSorted()]).toSorted());
-
-function wayName(way: Way, at: number, { own, fewest }: Pick<WaysProps, 'own' | 'fewest'>, say: Say): string {
-  if (way === own) return say('division-own');
-  if (way === fewest) return say('division-fewest-way', { districts: way.districts.length });
-  return say('division-way', { n: at + 1 });
-}
 
 /** What speaks for the way that is advised, and against one that spares gaps. */
 function adviceOn(way: Way, advised: Way | undefined, say: Say): string[] {

@@ -108,6 +108,7 @@ export function Editor({ words, language, wizards, schema, sheet: first, flaws, 
           <tables.value.Tables
             sheet={sheet}
             say={say}
+            language={language}
             system={system}
             selected={selected}
             onSelect={setSelected}

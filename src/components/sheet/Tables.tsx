@@ -5,6 +5,7 @@ import type { Column, Edited, Sheet, Table } from '../../wizards/sheet/index.ts'
 import {
   COLUMNS,
   cellText,
+  islandsIn,
   TABLES,
   WIRING_COLUMNS,
   withCell,
@@ -12,7 +13,7 @@ import {
   without,
   withWire,
 } from '../../wizards/sheet/index.ts';
-import type { Say } from '../words/index.ts';
+import { joined, type Say } from '../words/index.ts';
 import { Chosen, Typed } from './Cell.tsx';
 import { valueAt } from './Facts.tsx';
 import { byKeys } from './keys.ts';
@@ -22,6 +23,7 @@ import { sectionName, stageName, supplyName, wordOf } from './sayings.ts';
 interface TablesProps {
   readonly sheet: Sheet;
   readonly say: Say;
+  readonly language: string;
   readonly system: MeasureSystem;
   readonly selected: string | undefined;
   readonly onSelect: (mark: string | undefined) => void;
@@ -33,6 +35,7 @@ export function Tables(props: TablesProps) {
   return (
     <>
       <p class="small">{say('sheet-tables-keys')}</p>
+      <Islands {...props} />
       {TABLES.map((table) => (
         <details key={table} class="part" open={table === 'sections'}>
           <summary>{say('sheet-table-count', { table: say(`sheet-table-${table}`), n: sheet[table].length })}</summary>
@@ -50,6 +53,30 @@ export function Tables(props: TablesProps) {
           ))}
         </div>
       </details>
+    </>
+  );
+}
+
+/** What hangs together, where not everything does. Without any joint the table of joints says so. */
+function Islands({ sheet, say, language }: TablesProps) {
+  const islands = islandsIn(sheet);
+  if (islands.length < 2 || sheet.joints.length === 0) return null;
+  return (
+    <>
+      <p>{say('sheet-islands', { n: islands.length })}</p>
+      <ul>
+        {islands.map((ids, i) => (
+          <li key={ids[0]}>
+            {say('sheet-island', {
+              n: i + 1,
+              sections: joined(
+                ids.map((id) => sectionName(sheet, id)),
+                language,
+              ),
+            })}
+          </li>
+        ))}
+      </ul>
     </>
   );
 }
@@ -91,7 +118,8 @@ function Grid({ sheet, table, say, system, selected, onSelect, onTake }: GridPro
               const name = rowName(sheet, table, at, say);
               return (
                 <tr
-                  key={mark}
+                  // A section keeps its row, and the hand its place, when its mark changes.
+                  key={at}
                   class={mark === selected ? 'selected' : undefined}
                   onFocusCapture={() => onSelect('id' in part ? mark : undefined)}
                 >

@@ -52,6 +52,7 @@ function fieldSaid(field: string, say: Say): string {
 
 const FIELDS: ReadonlySet<string> = new Set([
   ...([
+    'id',
     'name',
     'scale',
     'trains',

@@ -37,8 +37,16 @@ export {
 export { bothBusy, chanceEither } from './joint.ts';
 export type { InputLabel, LabelFinding, Plug, SupplyLabel } from './labels.ts';
 export { checkLabels } from './labels.ts';
-export type { DistrictAdvice, DistrictFinding, DividedLayout, OwnDistrict } from './own-districts.ts';
-export { allHaveEnough, bearsShare, districtsAlike, dividedLayout, fewerDistricts } from './own-districts.ts';
+export type { DistrictAdvice, DistrictFinder, DistrictFinding, DividedLayout, OwnDistrict } from './own-districts.ts';
+export {
+  allHaveEnough,
+  bearsShare,
+  districtFinder,
+  districtFindings,
+  districtsAlike,
+  dividedLayout,
+  fewerDistricts,
+} from './own-districts.ts';
 export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
   dcVoltsFor,

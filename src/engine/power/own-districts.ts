@@ -98,15 +98,7 @@ const SHARE_STEPS = 100;
  * RangeError otherwise. `lampsKnown`: whether it is told what lights the coaches. Source of the rules: as for `judge`; of the law: own derivation, see `fittingDemand`.
  */
 export function dividedLayout(fleet: Fleet, districts: readonly OwnDistrict[], lampsKnown = true): DividedLayout {
-  const total = districts.reduce((sum, { traffic }) => sum + traffic, 0);
-  if (districts.length < 1 || districts.length > MOST_OWN_DISTRICTS) {
-    throw new RangeError(`dividedLayout: ${districts.length} districts are outside 1 to ${MOST_OWN_DISTRICTS}`);
-  }
-  if (!(total > 0) || districts.some(({ traffic }) => traffic < 0)) {
-    throw new RangeError('dividedLayout: no traffic in any district, or less than none');
-  }
-  const room = new Map<string, number>();
-  const findings = districts.map((district) => findingOf(fleet, district, district.traffic / total, room));
+  const findings = districtFindings(districts, districtFinder(fleet));
   const verdict = worstVerdict(findings.map(({ judgement }) => judgement.verdict));
   const worst = worstOf(findings);
   const nearest = findings[worst];
@@ -116,6 +108,33 @@ export function dividedLayout(fleet: Fleet, districts: readonly OwnDistrict[], l
     worst,
     advice: adviceFor(fleet, districts, findings, verdict, worst),
     kind: nearest === undefined ? 'depends' : howSure(fleet, nearest, lampsKnown),
+  };
+}
+
+/** What every district of a divided layout is asked, in their order; throws as `dividedLayout` does. */
+export function districtFindings(districts: readonly OwnDistrict[], find: DistrictFinder): readonly DistrictFinding[] {
+  const total = districts.reduce((sum, { traffic }) => sum + traffic, 0);
+  if (districts.length < 1 || districts.length > MOST_OWN_DISTRICTS) {
+    throw new RangeError(`dividedLayout: ${districts.length} districts are outside 1 to ${MOST_OWN_DISTRICTS}`);
+  }
+  if (!(total > 0) || districts.some(({ traffic }) => traffic < 0)) {
+    throw new RangeError('dividedLayout: no traffic in any district, or less than none');
+  }
+  return districts.map((district) => find(district, district.traffic / total));
+}
+
+/** What a district with this share of the traffic is asked. */
+export type DistrictFinder = (district: OwnDistrict, share: number) => DistrictFinding;
+
+/** Works out each district of a fleet once: several divisions of a layout share many of them. */
+export function districtFinder(fleet: Fleet): DistrictFinder {
+  const room = new Map<string, number>();
+  const known = new Map<string, DistrictFinding>();
+  return ({ supply, stage, traffic }, share) => {
+    const key = JSON.stringify([share, supply, stage]);
+    const found = known.get(key) ?? findingOf(fleet, { supply, stage, traffic }, share, room);
+    known.set(key, found);
+    return found;
   };
 }
 

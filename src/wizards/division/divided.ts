@@ -1,14 +1,15 @@
 // What comes of dividing a sheet, in the marks of the sheet: several ways with what each asks of every stage, or why there is none.
-import type { Dividing, Division, Fleet, Hindrance, Proof, Verdict } from '../../engine/index.ts';
+import type { DistrictFinder, Dividing, Division, Hindrance, Proof, Verdict } from '../../engine/index.ts';
 import {
-  dividedLayout,
+  districtFinder,
+  districtFindings,
   divisionChoiceInParts,
   evennessOf,
   fewestDistrictsInParts,
   trainCount,
   withFixedDraw,
 } from '../../engine/index.ts';
-import { fleetOf, type Sheet, stagesOf } from '../sheet/index.ts';
+import { fleetOf, islandsIn, type Sheet, stagesOf } from '../sheet/index.ts';
 import { problemOf, type SheetProblem } from './problem.ts';
 
 type Districts = NonNullable<Sheet['districts']>;
@@ -77,7 +78,7 @@ export function* divideSheet(sheet: Sheet): Dividing<SheetDivided> {
   const missing = missingIn(sheet);
   if (missing !== undefined) return { division: { kind: 'missing', what: missing } };
   const fleet = fleetOf(sheet);
-  const told = { sheet, fleet, ...problemOf(sheet, fleet) };
+  const told = { sheet, find: districtFinder(fleet), ...problemOf(sheet, fleet) };
   const own = sheet.districts === undefined ? {} : { own: wayOf(sheet.districts, told) };
   const choice = yield* divisionChoiceInParts(told.problem);
   const division = divisionFor(choice, told);
@@ -94,22 +95,12 @@ export function missingIn(sheet: Sheet): Missing | undefined {
 }
 
 /** Stretches that no joint joins to the largest one, each by its sections; none where the whole layout hangs together. */
-export function apartIn({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>): readonly (readonly string[])[] {
-  const groups = joints.reduce<readonly (readonly string[])[]>(
-    (apart, { from, to }) => {
-      const [one, other] = [from, to].map((end) => apart.find((group) => group.includes(end)));
-      if (one === undefined || other === undefined || one === other) return apart;
-      return [...apart.filter((group) => group !== one && group !== other), [...one, ...other]];
-    },
-    sections.map(({ id }) => [id]),
-  );
-  const largest = groups.reduce<readonly string[]>((most, group) => (group.length > most.length ? group : most), []);
-  return groups.filter((group) => group !== largest);
-}
+export const apartIn = (sheet: Pick<Sheet, 'sections' | 'joints'>): readonly (readonly string[])[] =>
+  islandsIn(sheet).slice(1);
 
 interface Told extends SheetProblem {
   readonly sheet: Sheet;
-  readonly fleet: Fleet;
+  readonly find: DistrictFinder;
 }
 
 type Choice = ReturnType<typeof divisionChoiceInParts> extends Dividing<infer Made> ? Made : never;
@@ -143,10 +134,10 @@ function madeOf({ parts, evenness }: Division, told: Told): Way {
   return { ...wayOf(districts, told), evenness };
 }
 
-function wayOf(districts: Districts, { sheet, fleet }: Told): Way {
+function wayOf(districts: Districts, { sheet, find }: Told): Way {
   const districtOf = new Map(districts.flatMap(({ sections }, at) => sections.map((id) => [id, at] as const)));
   const between = sheet.joints.filter(({ from, to }) => districtOf.get(from) !== districtOf.get(to));
-  const asked = askedOf(districts, sheet, fleet);
+  const asked = askedOf(districts, sheet, find);
   return {
     districts,
     asked,
@@ -166,7 +157,7 @@ function busiestOf(asked: readonly DistrictAsked[]): number {
 }
 
 /** What each district asks of its stage, by the law of its share of the fleet. */
-function askedOf(districts: Districts, sheet: Sheet, fleet: Fleet): readonly DistrictAsked[] {
+function askedOf(districts: Districts, sheet: Sheet, find: DistrictFinder): readonly DistrictAsked[] {
   const read = new Map(stagesOf(sheet).map((one) => [one.id, one]));
   const sections = new Map(sheet.sections.map((one) => [one.id, one]));
   const inEach = districts.flatMap(({ stage: id, sections: ids }) => {
@@ -177,13 +168,13 @@ function askedOf(districts: Districts, sheet: Sheet, fleet: Fleet): readonly Dis
     return [{ ...found, fixed, traffic: own.reduce((sum, { traffic }) => sum + traffic, 0) }];
   });
   if (inEach.every(({ traffic }) => traffic === 0)) return [];
-  const { districts: findings } = dividedLayout(
-    fleet,
+  const findings = districtFindings(
     inEach.map(({ traffic, supply, stage, fixed }) => ({
       traffic,
       supply,
       stage: withFixedDraw(supply, stage, fixed),
     })),
+    find,
   );
   return findings.flatMap(({ share, often, capacity, judgement, mostShare }, at) => {
     const district = inEach[at];

@@ -44,6 +44,7 @@ export const COLUMNS: Readonly<Record<Table, readonly Column[]>> = {
     { field: 'tags', kind: 'choices', options: SECTION_TAGS },
     measure('fixedAmps', 'current', 0, 10),
     { field: 'at', kind: 'place' },
+    needed(text('id')),
   ],
   joints: [
     { field: 'from', kind: 'section', needed: true },

@@ -36,10 +36,39 @@ export function withCell(
 ): Edited {
   const read = readCell(column, typed, bare);
   if ('problem' in read) return read;
+  if (table === 'sections' && column.field === 'id') return withMark(sheet, at, markFrom(String(read.value)));
   const parts = sheet[table].map(
     (part, index): Fields => (index === at ? withField(part, column.field, read.value) : part),
   );
   return edited({ ...sheet, [table]: parts });
+}
+
+/** A mark as a sheet takes it: small letters, digits and hyphens. */
+const markFrom = (typed: string): string =>
+  typed
+    .normalize('NFKD')
+    .toLowerCase()
+    .replaceAll(/\p{M}/gu, '')
+    .replaceAll(/[^a-z0-9]+/g, '-')
+    .replaceAll(/^-|-$/g, '');
+
+/** The sheet with another mark for a section, wherever it is named. */
+function withMark(sheet: Sheet, at: number, to: string): Edited {
+  const from = sheet.sections[at]?.id;
+  if (from === undefined || from === to) return { sheet };
+  const flaw = { list: 'sections', at: at + 1, field: 'id', mark: to } as const;
+  if (to === '') return { flaw: { why: 'not-allowed', ...flaw } };
+  if (sheet.sections.some(({ id }) => id === to)) return { flaw: { why: 'taken', ...flaw } };
+  const named = (id: string): string => (id === from ? to : id);
+  return edited({
+    ...sheet,
+    sections: sheet.sections.map((section) => ({ ...section, id: named(section.id) })),
+    joints: sheet.joints.map((joint) => ({ ...joint, from: named(joint.from), to: named(joint.to) })),
+    stages: sheet.stages.map(({ feeds, ...stage }) => ({ ...stage, ...told({ feeds: feeds?.map(named) }) })),
+    ...told({
+      districts: sheet.districts?.map((district) => ({ ...district, sections: district.sections.map(named) })),
+    }),
+  });
 }
 
 /** A field of the sheet itself, or of its wiring. */

@@ -8,6 +8,7 @@ export type List = (typeof LISTS)[number];
 export type FlawReason =
   | 'not-allowed'
   | 'twice'
+  | 'taken'
   | 'names-nothing'
   | 'to-itself'
   | 'first-no-station'
@@ -21,6 +22,6 @@ export interface Flaw {
   readonly list?: List;
   readonly at?: number;
   readonly field?: string;
-  /** The mark that is there twice, or names nothing. */
+  /** The mark that is there twice, that another section has already, or that names nothing. */
   readonly mark?: string;
 }

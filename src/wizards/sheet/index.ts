@@ -7,6 +7,7 @@ export type { Edited, History } from './edits.ts';
 export { begun, done, redone, undone, withCell, withMore, without, withTold, withWire } from './edits.ts';
 export { divisionFlaw } from './fit.ts';
 export type { Flaw } from './flaws.ts';
+export { islandsIn } from './islands.ts';
 export { EMPTY_SHEET } from './migrations.ts';
 export type { Pasted, PastedTable } from './pasted.ts';
 export { PASTED, pasted } from './pasted.ts';

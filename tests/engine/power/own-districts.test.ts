@@ -4,7 +4,12 @@ import { describe, expect, test } from 'vitest';
 import type { Fleet } from '../../../src/engine/power/fleet.ts';
 import { countedTrains, measuredTrains } from '../../../src/engine/power/fleet.ts';
 import type { OwnDistrict } from '../../../src/engine/power/own-districts.ts';
-import { districtsAlike, dividedLayout } from '../../../src/engine/power/own-districts.ts';
+import {
+  districtFinder,
+  districtFindings,
+  districtsAlike,
+  dividedLayout,
+} from '../../../src/engine/power/own-districts.ts';
 import { supplyTrip } from '../../../src/engine/power/trip-reach.ts';
 import { near } from '../../near.ts';
 
@@ -22,6 +27,17 @@ const fleetOf = (count: number, moving: number, amps: number): Fleet => ({
 const choose = (n: number, k: number): number => (k === 0 ? 1 : (choose(n - 1, k - 1) * n) / k);
 
 describe('A divided layout', () => {
+  test('is worked out district by district, and what is alike in several divisions once', () => {
+    const fleet = fleetOf(5, 5, 0.4);
+    const find = districtFinder(fleet);
+    const halves = [district(1, 4, 3), district(1, 2, 3)];
+    const [first] = districtFindings(halves, find);
+    const [again, other] = districtFindings([district(2, 4, 3), district(2, 4, 3)], find);
+    expect(again).toBe(first);
+    expect(other).toBe(first);
+    expect(districtFindings(halves, find)).toEqual(dividedLayout(fleet, halves).districts);
+  });
+
   test('each district draws what the trains in it draw: as counted out, train by train', () => {
     // Of 5 trains under way with 1 A each, k are in a district with a third of the traffic. It passes 2.9 A: more than that is 3 or more.
     const { districts } = dividedLayout(fleetOf(5, 5, 1), [district(1, 4, 2.9), district(2, 4, 2.9)]);
