@@ -15,7 +15,7 @@ interface DrawnProps {
 
 export function Drawn({ found: { sheet, ways }, styles, say }: DrawnProps) {
   const load = useCallback(async () => {
-    const [{ Picture }] = await Promise.all([import('../../diagram/index.ts'), fetchStyles(styles)]);
+    const [{ Picture }] = await Promise.all([import('./picture.ts'), fetchStyles(styles)]);
     return { Picture };
   }, [styles]);
   const { value } = useLoaded(load);

@@ -1,0 +1,2 @@
+// What draws the answer, as a part of its own.
+export { Picture } from '../../diagram/index.ts';
