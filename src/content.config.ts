@@ -207,7 +207,10 @@ const words = defineCollection({
 
 /** What people say in languages that the site may have no pages in: phrases/<language>/<kind>.yaml. Of checks by check/option. */
 const phrases = defineCollection({
-  loader: glob({ pattern: 'phrases/*/{fixes,lessons,complaints,checks,wizards,glossary}.yaml', base: './src/content' }),
+  loader: glob({
+    pattern: 'phrases/*/{fixes,lessons,complaints,checks,wizards,pages,glossary}.yaml',
+    base: './src/content',
+  }),
   schema: z.record(z.string(), z.array(text).min(1)),
 });
 

@@ -46,13 +46,19 @@ export async function searchedFor(language: Language): Promise<Searched[]> {
     says: phrases('wizards', id),
   }));
   const fromASheet: Searched[] = [
-    { path: 'plan/', kind: 'wizard', title: ofSheets('plan-title'), lead: ofSheets('plan-lead'), says: [] },
+    {
+      path: 'plan/',
+      kind: 'wizard',
+      title: ofSheets('plan-title'),
+      lead: ofSheets('plan-lead'),
+      says: phrases('pages', 'plan'),
+    },
     {
       path: 'work-it-out/first-power-up/',
       kind: 'wizard',
       title: ofSheets('power-up-title'),
       lead: ofSheets('power-up-lead'),
-      says: [],
+      says: phrases('pages', 'first-power-up'),
     },
   ];
   const troubles: Searched[] = complaints

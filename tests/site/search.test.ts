@@ -59,6 +59,30 @@ describe('What people type', () => {
   });
 });
 
+describe('The pages of a layout and its plan', () => {
+  test.each([
+    [
+      'work-it-out/share-out/',
+      'wo soll ich das Oval trennen',
+      'où couper les rails de mon ovale',
+      'waar moet mijn ovaal doorgeknipt',
+    ],
+    ['layout-sheet/', 'meinen Gleisplan eintragen', 'entrer mon plan de voie', 'sporenplan invullen'],
+    ['plan/', 'Verkabelungsplan drucken', 'imprimer mon plan de câblage', 'bedradingsplan afdrukken'],
+    [
+      'work-it-out/first-power-up/',
+      'erstes Einschalten nach dem Umbau',
+      'première mise sous tension',
+      'voor het eerst inschakelen',
+    ],
+  ])('%s is among the first three in German, French and Dutch', (path, ...phrases) => {
+    for (const phrase of phrases) {
+      const found = searcher.find(phrase).map((page) => page.path);
+      expect(found.slice(0, 3), phrase).toContain(path);
+    }
+  });
+});
+
 describe('What beginners believe', () => {
   test('is 18 things, each in words of their own', () => {
     expect(new Set(CONFUSIONS.map(({ says }) => says)).size).toBe(18);
