@@ -55,6 +55,8 @@ export class Router {
   private readonly costs: Int32Array;
   private readonly from: Int32Array;
   private readonly seen: Uint32Array;
+  /** The search that has gone on from a state: it is taken from the queue once more where a cheaper way to it was found later. */
+  private readonly left: Uint32Array;
   private search = 0;
 
   constructor(field: Field) {
@@ -65,6 +67,7 @@ export class Router {
     this.costs = new Int32Array(points * 8);
     this.from = new Int32Array(points * 8);
     this.seen = new Uint32Array(points * 8);
+    this.left = new Uint32Array(points * 8);
   }
 
   /** Nothing may pass here but what ends here. */
@@ -101,29 +104,40 @@ export class Router {
     const goal = this.index(to.x, to.y);
     if (start === undefined || goal === undefined) return undefined;
     this.search += 1;
+    const { search } = this;
     const queue = new Queue();
-    for (const way of outward(from.end)) this.enter(queue, start * 8 + way, 0, -1, to);
+    const { width } = this.field;
+    const wanted = { start, goal, column: goal % width, row: Math.floor(goal / width), overlap, from, to };
+    for (const way of outward(from.end))
+      this.enter(queue, start * 8 + way, 0, -1, start % width, Math.floor(start / width), wanted);
     for (let state = queue.take(); state !== undefined; state = queue.take()) {
+      if (this.left[state] === search) continue;
+      this.left[state] = search;
       if (state >> 3 === goal && (this.from[state] ?? -1) >= 0) return this.trace(state);
-      this.spread(queue, state, { start, goal, overlap, from, to });
+      this.spread(queue, state, wanted);
     }
     return undefined;
   }
 
   /** Goes one step on from a state, in each direction that it may. */
   private spread(queue: Queue, state: number, search: Search): void {
+    const { width, height } = this.field;
     const here = state >> 3;
     const way = state & 7;
-    const { x, y } = this.at(here);
+    const row = Math.floor(here / width);
+    const column = here - row * width;
+    const isIn = (x: number, y: number): boolean => x >= 0 && y >= 0 && x < width && y < height;
     const first = here === search.start && (this.from[state] ?? -1) < 0;
     const soFar = this.costs[state] ?? 0;
     for (const turn of first ? NO_TURN : TURNS) {
       const out = (way + turn) & 7;
-      const next = this.index(x + (DX[out] ?? 0), y + (DY[out] ?? 0));
-      if (next === undefined || this.isShut(next, out, search)) continue;
+      const across = column + (DX[out] ?? 0);
+      const down = row + (DY[out] ?? 0);
+      const next = down * width + across;
+      if (!isIn(across, down) || this.isShut(next, out, search)) continue;
       const through = first ? 0 : this.passing(here, way, out, search);
-      if (through !== undefined)
-        this.enter(queue, next * 8 + out, soFar + through + stepCost(out, turn), state, search.to);
+      if (through === undefined) continue;
+      this.enter(queue, next * 8 + out, soFar + through + stepCost(out, turn), state, across, down, search);
     }
   }
 
@@ -144,13 +158,14 @@ export class Router {
     return straight ? CROSSING : undefined;
   }
 
-  private enter(queue: Queue, state: number, cost: number, before: number, to: Point): void {
+  /** Puts a state into the queue that was not reached as cheaply before; `x` and `y` say where it is. */
+  private enter(queue: Queue, state: number, cost: number, before: number, x: number, y: number, to: Search): void {
     if (this.seen[state] === this.search && (this.costs[state] ?? 0) <= cost) return;
     this.seen[state] = this.search;
     this.costs[state] = cost;
     this.from[state] = before;
-    const { x, y } = this.at(state >> 3);
-    const [across, down] = [Math.abs(to.x - x), Math.abs(to.y - y)];
+    const across = Math.abs(to.column - x);
+    const down = Math.abs(to.row - y);
     const slant = Math.min(across, down);
     queue.put(state, cost + SLANT * slant + STEP * (across - slant) + (STEP + UPRIGHT) * (down - slant));
   }
@@ -212,6 +227,9 @@ function aroundMark(points: readonly Point[], half: number): readonly Point[] {
 interface Search {
   readonly start: number;
   readonly goal: number;
+  /** Where the goal lies in the field. */
+  readonly column: number;
+  readonly row: number;
   readonly overlap: boolean;
   readonly from: EndPoint;
   readonly to: EndPoint;

@@ -2,7 +2,6 @@
 import type { ComponentChildren } from 'preact';
 import { useEffect } from 'preact/hooks';
 import type { ReadFirst } from '../../../wizards/planning/index.ts';
-import { OUT_OF_SCOPE } from '../../../wizards/planning/index.ts';
 import { ALL_OUTDOORS } from '../../../wizards/safety/index.ts';
 import { outdoors, StepByStep, Verify } from '../../fix/index.ts';
 import type { Answer } from '../../link/index.ts';
@@ -39,6 +38,8 @@ interface AnswerPageProps extends Omit<AnswerProps, 'numbers'> {
    * `open`, or where the one thing to do has a name of its own.
    */
   readonly only?: boolean;
+  /** Nothing of it goes into a layout sheet. */
+  readonly outOfScope?: boolean;
   /** What can be run with what is there. */
   readonly tonight?: string | undefined;
   /** How many fit, what the answer rests on and leaves open: what stands as sentences on the page, for the copy as text. */
@@ -196,7 +197,7 @@ function Below({ fix, unfolded, answer, ...props }: BelowProps) {
         say={say}
         made={{ release, verdict: outcome }}
         stepped
-        more={!OUT_OF_SCOPE.some((one) => one === outcome) && <TakeIn say={say} home={props.home} into={props.into} />}
+        more={props.outOfScope !== true && <TakeIn say={say} home={props.home} into={props.into} />}
       />
       {!only && numbers !== undefined && (
         <details class="part folded">

@@ -251,6 +251,7 @@ function PlainAnswer({ outcome, ...props }: AnswerProps & { readonly outcome: st
       lead={fix.lead}
       because={fix.because}
       only
+      outOfScope
     />
   );
 }
