@@ -237,9 +237,20 @@ test('from the home page to a division, which comes into the sheet with its trac
   const { page, problems, close } = await open('en/');
   await page.getByRole('link', { name: 'Where do I divide the layout?' }).click();
   await page.waitForURL(/work-it-out\/share-out\//);
-  const told = '?booster-amps=2+A&modern=6&older=0&scale=h0&shape=oval&station-amps=3+A&system=two-rail';
-  const answer = new URL(told, page.url()).href;
-  await page.goto(answer);
+  for (const option of ['Two rails, digital', 'H0', 'An oval']) {
+    await page.getByRole('radio', { name: option }).first().check();
+    await page.getByRole('button', { name: 'Continue' }).click();
+  }
+  // No older ones: nothing is typed there.
+  await page.getByLabel('Locomotives with modern motors').fill('6');
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.getByLabel('The supply of the command station').fill('3 A');
+  await page.getByLabel('The supply of the booster').fill('2 A');
+  await page.getByRole('button', { name: 'Continue' }).click();
+  await page.getByRole('heading', { name: 'Divide it at 2 places.' }).waitFor();
+  await page.locator('.picture svg[role=img]').waitFor();
+  expect(await page.locator('.picture svg[role=img] .numbered').allTextContents()).toEqual(['1', '2']);
+  const answer = page.url();
   await page.getByRole('button', { name: 'Take into my layout sheet' }).click();
   await page.getByText('What you told here now stands in your layout sheet.').waitFor();
   await page.goto(new URL('../../plan/', answer).href);

@@ -266,44 +266,23 @@ const WAYS = [5, 6, 7, 4, 0, 0, 3, 2, 1] as const;
 const bendsAt = (points: readonly Point[], i: number): boolean =>
   i > 0 && i < points.length - 1 && wayAt(points, i - 1) !== wayAt(points, i);
 
-/** States by what they cost at least; of those that cost the same, the one put in first. */
+/** States by what they cost at least, a whole number; of those that cost the same, the one put in last, since it lies nearest to the goal. */
 class Queue {
-  private readonly states: number[] = [];
-  private readonly costs: number[] = [];
+  private readonly piles: number[][] = [];
+  private least = 0;
 
   put(state: number, cost: number): void {
-    let at = this.states.length;
-    while (at > 0) {
-      const above = (at - 1) >> 1;
-      if ((this.costs[above] ?? 0) <= cost) break;
-      this.move(above, at);
-      at = above;
-    }
-    this.states[at] = state;
-    this.costs[at] = cost;
+    const pile = this.piles[cost];
+    if (pile === undefined) this.piles[cost] = [state];
+    else pile.push(state);
+    if (cost < this.least) this.least = cost;
   }
 
   take(): number | undefined {
-    const [first] = this.states;
-    const state = this.states.pop();
-    const cost = this.costs.pop();
-    if (first === undefined || state === undefined || cost === undefined || this.states.length === 0) return first;
-    let at = 0;
-    for (;;) {
-      let below = 2 * at + 1;
-      if (below >= this.states.length) break;
-      if ((this.costs[below + 1] ?? Number.POSITIVE_INFINITY) < (this.costs[below] ?? 0)) below += 1;
-      if ((this.costs[below] ?? 0) >= cost) break;
-      this.move(below, at);
-      at = below;
+    for (; this.least < this.piles.length; this.least += 1) {
+      const state = this.piles[this.least]?.pop();
+      if (state !== undefined) return state;
     }
-    this.states[at] = state;
-    this.costs[at] = cost;
-    return first;
-  }
-
-  private move(from: number, to: number): void {
-    this.states[to] = this.states[from] ?? 0;
-    this.costs[to] = this.costs[from] ?? 0;
+    return undefined;
   }
 }
