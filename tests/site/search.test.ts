@@ -67,7 +67,7 @@ describe('The pages of a layout and its plan', () => {
       'où couper les rails de mon ovale',
       'waar moet mijn ovaal doorgeknipt',
     ],
-    ['layout-sheet/', 'meinen Gleisplan eintragen', 'entrer mon plan de voie', 'sporenplan invullen'],
+    ['layout-sheet/', 'meinen Gleisplan eintragen', 'décrire mon réseau tronçon par tronçon', 'sporenplan invullen'],
     ['plan/', 'Verkabelungsplan drucken', 'imprimer mon plan de câblage', 'bedradingsplan afdrukken'],
     [
       'work-it-out/first-power-up/',

@@ -7,32 +7,18 @@ import { Feed, JointMark, Tag } from './Track.tsx';
 const STATES: readonly JointState[] = ['gap', 'to-cut', 'one-cut', 'not-known', 'never', 'joined'];
 const TAGS: readonly SectionTag[] = ['station', 'stop', 'hidden', 'turntable', 'reversing', 'lift-out', 'programming'];
 
-export function Key({ dressed, sheet, say }: { readonly dressed: Dressed; readonly sheet: Sheet; readonly say: Say }) {
+interface KeyProps {
+  readonly dressed: Dressed;
+  readonly sheet: Sheet;
+  readonly say: Say;
+}
+
+export function Key({ dressed, sheet, say }: KeyProps) {
   const seen = new Set([...dressed.joints.values()].map(({ state }) => state));
-  const states = STATES.filter((state) => seen.has(state));
-  const tags = TAGS.filter((tag) => sheet.sections.some((section) => section.tags?.includes(tag)));
   return (
     <ul class="diagram-key">
-      {states.map((state) => (
-        <li key={state}>
-          <svg width="40" height="32" viewBox="-20 -16 40 32" aria-hidden="true">
-            <line class="track" x1="-20" x2="20" />
-            <g class="joint">
-              <JointMark state={state} turned={0} />
-            </g>
-          </svg>
-          {say(`diagram-key-${state}`)}
-        </li>
-      ))}
-      {tags.map((tag) => (
-        <li key={tag}>
-          <svg width="66" height="36" viewBox="-33 -18 66 36" aria-hidden="true">
-            <line class="track" x1="-32" x2="32" />
-            <Tag tag={tag} left={-32} right={32} y={0} />
-          </svg>
-          {say(`diagram-key-${tag}`)}
-        </li>
-      ))}
+      <StateKeys states={STATES.filter((state) => seen.has(state))} say={say} />
+      <TagKeys sheet={sheet} say={say} />
       {dressed.districts.some(({ fed }) => fed.length > 0) && (
         <li>
           <svg width="40" height="40" viewBox="-20 -16 40 40" aria-hidden="true">
@@ -45,3 +31,33 @@ export function Key({ dressed, sheet, say }: { readonly dressed: Dressed; readon
     </ul>
   );
 }
+
+export const StateKeys = ({ states, say }: { readonly states: readonly JointState[]; readonly say: Say }) => (
+  <>
+    {states.map((state) => (
+      <li key={state}>
+        <svg width="40" height="32" viewBox="-20 -16 40 32" aria-hidden="true">
+          <line class="track" x1="-20" x2="20" />
+          <g class="joint">
+            <JointMark state={state} turned={0} />
+          </g>
+        </svg>
+        {say(`diagram-key-${state}`)}
+      </li>
+    ))}
+  </>
+);
+
+export const TagKeys = ({ sheet, say }: Pick<KeyProps, 'sheet' | 'say'>) => (
+  <>
+    {TAGS.filter((tag) => sheet.sections.some(({ tags }) => tags?.includes(tag))).map((tag) => (
+      <li key={tag}>
+        <svg width="66" height="36" viewBox="-33 -18 66 36" aria-hidden="true">
+          <line class="track" x1="-32" x2="32" />
+          <Tag tag={tag} left={-32} right={32} y={0} />
+        </svg>
+        {say(`diagram-key-${tag}`)}
+      </li>
+    ))}
+  </>
+);

@@ -4,7 +4,7 @@ import type { Sheet } from '../../wizards/sheet/index.ts';
 import { type Districts, dress, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
 import type { Say } from '../words/index.ts';
 import { DistrictTag } from './DistrictTag.tsx';
-import { Key } from './Key.tsx';
+import { StateKeys, TagKeys } from './Key.tsx';
 import { scrolled } from './Stages.tsx';
 import { JointMark, Lines, Names, Section } from './Track.tsx';
 
@@ -63,8 +63,10 @@ export function Picture({ sheet, districts, gaps, units, nameOf, say }: PictureP
           </svg>
           {say('diagram-key-numbered')}
         </li>
+        {/* A gap that is there in any case, as at the end of a loop, is no place to divide. */}
+        {[...others.values()].some(({ state }) => state === 'to-cut') && <StateKeys states={['to-cut']} say={say} />}
+        <TagKeys sheet={sheet} say={say} />
       </ul>
-      <Key dressed={{ ...dressed, joints: others }} sheet={sheet} say={say} />
     </figure>
   );
 }
