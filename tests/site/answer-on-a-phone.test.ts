@@ -335,6 +335,7 @@ describe('At 360 by 740, nothing opened', () => {
       await page.goto(`${site}${wizard}/?${new URLSearchParams(told)}`);
       await page.locator('#answer[aria-busy="false"]').waitFor();
       await page.locator('.share').waitFor();
+      await page.locator('.share-picture:empty').waitFor({ state: 'detached' });
       const found = await page.evaluate(() => {
         const box = (what: string) => document.querySelector(what)?.getBoundingClientRect();
         const text = (what: string) => document.querySelector(what)?.textContent?.trim().replace(/\.$/, '') ?? '';

@@ -22,7 +22,8 @@ export function Drawn({ found: { sheet, ways }, styles, say }: DrawnProps) {
   const [way] = ways;
   if (sheet === undefined || way === undefined) return null;
   return (
-    <div class="share-picture">
+    // What stands below does not move when it comes.
+    <div class="share-picture" style={{ minBlockSize: '14rem' }}>
       {value !== undefined && (
         <value.Picture
           sheet={sheet}
