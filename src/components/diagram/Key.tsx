@@ -17,7 +17,11 @@ export function Key({ dressed, sheet, say }: KeyProps) {
   const seen = new Set([...dressed.joints.values()].map(({ state }) => state));
   return (
     <ul class="diagram-key">
-      <StateKeys states={STATES.filter((state) => seen.has(state))} say={say} />
+      {STATES.filter((state) => seen.has(state)).map((state) => (
+        <StateKey key={state} state={state}>
+          {say(`diagram-key-${state}`)}
+        </StateKey>
+      ))}
       <TagKeys sheet={sheet} say={say} />
       {dressed.districts.some(({ fed }) => fed.length > 0) && (
         <li>
@@ -32,20 +36,21 @@ export function Key({ dressed, sheet, say }: KeyProps) {
   );
 }
 
-export const StateKeys = ({ states, say }: { readonly states: readonly JointState[]; readonly say: Say }) => (
-  <>
-    {states.map((state) => (
-      <li key={state}>
-        <svg width="40" height="32" viewBox="-20 -16 40 32" aria-hidden="true">
-          <line class="track" x1="-20" x2="20" />
-          <g class="joint">
-            <JointMark state={state} turned={0} />
-          </g>
-        </svg>
-        {say(`diagram-key-${state}`)}
-      </li>
-    ))}
-  </>
+interface StateKeyProps {
+  readonly state: JointState;
+  readonly children: string;
+}
+
+export const StateKey = ({ state, children }: StateKeyProps) => (
+  <li>
+    <svg width="40" height="32" viewBox="-20 -16 40 32" aria-hidden="true">
+      <line class="track" x1="-20" x2="20" />
+      <g class="joint">
+        <JointMark state={state} turned={0} />
+      </g>
+    </svg>
+    {children}
+  </li>
 );
 
 export const TagKeys = ({ sheet, say }: Pick<KeyProps, 'sheet' | 'say'>) => (

@@ -4,9 +4,12 @@ import type { Sheet } from '../../wizards/sheet/index.ts';
 import { type Districts, dress, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
 import type { Say } from '../words/index.ts';
 import { DistrictTag } from './DistrictTag.tsx';
-import { StateKeys, TagKeys } from './Key.tsx';
+import { StateKey, TagKeys } from './Key.tsx';
 import { scrolled } from './Stages.tsx';
 import { JointMark, Lines, Names, Section } from './Track.tsx';
+
+/** From here on names would be too small to read where all of it is in sight, pixels. Source: own-choice. */
+const LARGE = 900;
 
 interface PictureProps {
   readonly sheet: Sheet;
@@ -25,7 +28,7 @@ export function Picture({ sheet, districts, gaps, units, nameOf, say }: PictureP
   const names = new Map(sheet.sections.map((one) => [one.id, nameOf(one)]));
   const others = new Map([...dressed.joints].filter(([id]) => !gaps.includes(id)));
   return (
-    <figure class="diagram picture">
+    <figure class={laid.width > LARGE ? 'diagram picture large' : 'diagram picture'}>
       <div class="diagram-view" {...scrolled(say('diagram-view'))}>
         <svg
           viewBox={`0 0 ${laid.width} ${laid.height}`}
@@ -64,7 +67,9 @@ export function Picture({ sheet, districts, gaps, units, nameOf, say }: PictureP
           {say('diagram-key-numbered')}
         </li>
         {/* A gap that is there in any case, as at the end of a loop, is no place to divide. */}
-        {[...others.values()].some(({ state }) => state === 'to-cut') && <StateKeys states={['to-cut']} say={say} />}
+        {[...others.values()].some(({ state }) => state === 'to-cut') && (
+          <StateKey state="to-cut">{say('diagram-key-anyway')}</StateKey>
+        )}
         <TagKeys sheet={sheet} say={say} />
       </ul>
     </figure>
