@@ -495,6 +495,36 @@ describe('a train over the gap meets what each part draws', () => {
   });
 });
 
+describe('what is advised at the gap', () => {
+  const advice = (more: Texts, way = 0) => {
+    const found = placed(more);
+    const crossing = found.crossings[way];
+    if (crossing === undefined) throw new Error('no crossing');
+    return crossingAdvice(crossing, found.supplies);
+  };
+
+  test('outputs that both follow their supplies cannot be set: no setting is advised', () => {
+    const apart = { ...supply('one', '16 V', '4 A'), ...supply('two', '18 V', '4 A') };
+    expect(advice(apart).advice).not.toContain('set-both-outputs-equal');
+    expect(advice(apart).advice).toContain('two-supplies-alike');
+    expect(advice({ ...set('station', '15 V'), ...set('booster', '12 V') }).advice).toContain('set-both-outputs-equal');
+  });
+
+  test('the supply of the booster goes to the command station only where that one’s label takes it, whichever it is', () => {
+    // The best way stands the command station higher; the other way round the higher supply would have to come to it.
+    const volts = (one: string, two: string): Texts => ({ ...supply('one', one, '4 A'), ...supply('two', two, '4 A') });
+    for (const more of [volts('16 V', '18 V'), volts('18 V', '16 V')]) {
+      expect(advice(more, 1).advice).toContain('higher-rails-to-command-station');
+      const narrow = placed({ ...more, 'station-input-volts': '17 V' });
+      const lower = narrow.crossings[0];
+      if (lower === undefined) throw new Error('no crossing');
+      const { advice: advised, withheld } = crossingAdvice(lower, narrow.supplies);
+      expect(advised).not.toContain('higher-rails-to-command-station');
+      expect(withheld).toContainEqual({ id: 'higher-rails-to-command-station', because: 'above-its-label' });
+    }
+  });
+});
+
 describe('what an outcome carries', () => {
   const facts = ({
     outcome,

@@ -627,6 +627,12 @@ describe('what is concluded of a crossing, at its borders', () => {
     const at = (load: number, limit: number) =>
       says({ near: booster(16, load, { limit }), far: station(15, 1, { limit: 9 }), ohms: 1 });
     expect(at(2, 3).reasons).toEqual(['step-above-limit']);
+    // What is just the limit passes it for no time at all.
+    expect(onlyPush({ near: booster(16, 2), far: station(15, 1, { limit: 9 }), ohms: 1 }).secondsOverLimit).toBe(0);
+    expect(onlyPush({ near: booster(16, 2.01), far: station(15, 1), ohms: 1 }).secondsOverLimit).toBe(
+      Number.POSITIVE_INFINITY,
+    );
+    expect(onlyPush({ near: booster(16, 3.5), far: station(15, 1), ohms: 1 }).secondsOverLimit).toBe(0);
     expect(at(2.01, 3).reasons).toEqual(['higher-stage-trips', 'step-above-limit']);
     expect(at(3.1, 3)).toMatchObject({
       reasons: ['step-above-limit'],

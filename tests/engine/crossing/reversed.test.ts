@@ -186,3 +186,26 @@ describe('what closes the loop', () => {
     });
   });
 });
+
+describe('where both sides stand alike', () => {
+  test.each(['floating', 'joined-negatives', 'common-rail'] as const)(
+    'in phase nothing flows, through no common wire either: %s',
+    (reference) => {
+      const found = crossingLoop({
+        phase: 'in-phase',
+        reference,
+        gapped: 'both',
+        bridged: 'both',
+        nearVolts: 15,
+        farVolts: 15,
+        ohms: 1,
+      });
+      expect(found).toMatchObject({
+        kind: 'open',
+        amps: { from: 0, to: 0 },
+        throughCommon: false,
+        withoutVehicle: false,
+      });
+    },
+  );
+});

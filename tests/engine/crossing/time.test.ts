@@ -65,6 +65,15 @@ describe('two stages that switch apart', () => {
     expect(skew({ volts: 30, ohms: 1, henries: 0, seconds: 0 }).peak).toBe(0);
   });
 
+  // The first terms of the series: half of what the full current would carry in x, and a third of its heat, of x times as much.
+  test('a skew that is short against the time constant keeps its digits', () => {
+    for (const x of [1e-9, 1e-7, 1e-5]) {
+      const found = skew({ volts: 30, ohms: 1, henries: 1e-3, seconds: 1e-3 * x });
+      near(found.charge / (30 * 1e-3 * (x ** 2 / 2)), 1, 1e-4);
+      near(found.energy / (900 * 1e-3 * (x ** 3 / 3)), 1, 1e-4);
+    }
+  });
+
   test.each([
     [0, 'fine'],
     [1, 'fine'],
