@@ -726,6 +726,9 @@ describe('advice on wiring', () => {
       'fails',
     ]);
     expect(anew(candidates, 'feeders', 'bus')[0]?.verdict).not.toBe('fails');
+    // Of what does not suffice the most is told that can be done: the closest feeders, the thickest wire.
+    expect(anew(candidates, 'feeders')[0]?.change.feeders?.spacing).toBe(FEEDER_SPACINGS.at(-1));
+    expect(anew(candidates, 'bus')[0]?.change.bus?.area).toBe(METRIC_SIZES.at(-1));
   });
 
   // planning.md 15: what an experienced person does first. Common practice, no source.

@@ -80,6 +80,12 @@ describe('No load test, and so no coin', () => {
       }
   });
 
+  test('is not asked where the resistor draws just four fifths of it', () => {
+    // 18.75 V over 15 ohms are 1.25 A, four fifths of 1.5625 A.
+    expect(tested(18.75, 1.5625).amps).toBe(1.25);
+    expect(tested(18, 1.5).amps).toBe(1.2);
+  });
+
   test('comes out of numbers that are none', () => {
     for (const wrong of [0, -1, Number.NaN, Number.POSITIVE_INFINITY])
       expect(shortTest({ volts: wrong, trip: 3 })).toEqual({ kind: 'none', because: 'not-a-number' });
