@@ -5,7 +5,7 @@ import type { WizardId } from '../wizards/index.ts';
 export type Room =
   | ('frame' | 'home' | 'entry' | 'lost' | 'search' | 'learn' | 'work-it-out' | 'put-it-right' | 'fix')
   | ('glossary' | 'cautions' | 'sources' | 'privacy' | 'licences' | 'contributors' | 'drawings' | 'checked')
-  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'sheet-parts' | 'diagram' | 'division')
+  | ('notebook' | 'help-desk' | 'sheet' | 'sheet-editing' | 'sheet-parts' | 'sheet-names' | 'diagram' | 'division')
   | ('plan' | 'first-power-up')
   | (
       | 'asking'
@@ -56,10 +56,10 @@ export const WALK_FIRST_ROOMS = ['asking', 'walk-first', 'units'] as const satis
 export const WALK_ROOMS = ['walk', 'causes', 'pictures', 'share'] as const satisfies readonly Room[];
 
 /** What the plan of a sheet says. */
-export const PLAN_ROOMS = ['plan', 'diagram', 'units', 'asking'] as const satisfies readonly Room[];
+export const PLAN_ROOMS = ['plan', 'diagram', 'sheet-names', 'units', 'asking'] as const satisfies readonly Room[];
 
 /** What the walk through its tests says. */
-export const POWER_UP_ROOMS = ['first-power-up', 'units', 'asking'] as const satisfies readonly Room[];
+export const POWER_UP_ROOMS = ['first-power-up', 'sheet-names', 'units', 'asking'] as const satisfies readonly Room[];
 
 /** What a computed question says. */
 export const CHECK_ROOMS = ['check-yourself', 'units'] as const satisfies readonly Room[];
@@ -69,6 +69,6 @@ export const CHECK_ASKING = ['words-missing', 'words-again'] as const;
 
 /** What the page of the layout sheet says once a sheet is worked on. */
 export const SHEET_ROOMS = [
-  ...(['sheet-editing', 'sheet-parts', 'diagram', 'division'] as const),
+  ...(['sheet-editing', 'sheet-parts', 'sheet-names', 'diagram', 'division'] as const),
   'units',
 ] as const satisfies readonly Room[];

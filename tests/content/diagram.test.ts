@@ -102,7 +102,9 @@ describe('the drawing of a layout', () => {
     const text = renderToString(h(WordList, { ...shown, say, language: 'en' }));
     expect(text).toContain('District A, from Command station: platform, siding, turnout-out, line, and turnout-loop.');
     expect(text).toContain('District B, from Booster 2: loop.');
-    expect(text).toContain('Between A and B, both rails cut: turnout-loop – loop and loop – turnout-loop.');
+    expect(text).toContain(
+      'Between A and B, both rails cut: turnout-loop – loop, first end and loop – turnout-loop, second end.',
+    );
     expect(text).toContain('One rail only is cut: platform – turnout-out.');
     expect(text).toContain('No gap is possible: turnout-out – line.');
   });

@@ -69,7 +69,11 @@ const READERS: readonly Reader[] = [
     rooms: CHECK_ROOMS,
     single: CHECK_ASKING,
   },
-  { name: 'where to divide', files: drawnBy('components/division/index.ts'), rooms: ['diagram', 'division', 'units'] },
+  {
+    name: 'where to divide',
+    files: drawnBy('components/division/index.ts'),
+    rooms: ['diagram', 'sheet-names', 'division', 'units'],
+  },
   { name: 'the plan', files: drawnBy('components/plan/index.ts'), rooms: PLAN_ROOMS },
   {
     name: 'the walk through its tests',

@@ -2,6 +2,7 @@
 import { useState } from 'preact/hooks';
 import type { DressedJoint } from '../../wizards/sheet-drawing/index.ts';
 import { joined, type Say } from '../words/index.ts';
+import { pairSaid } from './pair.ts';
 import { stageSaid } from './said.ts';
 import type { Shown } from './shown.ts';
 
@@ -31,8 +32,7 @@ export function WordList({ dressed, names, sheet, say, language }: InWordsProps)
       language,
     );
   const left = sheet.sections.map(({ id }) => id).filter((id) => !dressed.districtOf.has(id));
-  const pair = ({ from, to }: DressedJoint): string =>
-    say('diagram-pair', { from: names.get(from) ?? from, to: names.get(to) ?? to });
+  const pair = (joint: DressedJoint): string => pairSaid(joint, { sheet, say, nameOf: (id) => names.get(id) ?? id });
   const pairs = (joints: readonly DressedJoint[]): string => joined(joints.map(pair), language);
   const joints = [...dressed.joints.values()];
   const inside = joints.filter(({ between }) => between === undefined);

@@ -2,6 +2,7 @@
 import type { Sheet } from '../../wizards/sheet/index.ts';
 import type { Dressed, JointState } from '../../wizards/sheet-drawing/index.ts';
 import type { Say } from '../words/index.ts';
+import { pairSaid } from './pair.ts';
 
 interface Speaking {
   readonly dressed: Dressed;
@@ -29,12 +30,11 @@ const STATES = {
 } as const satisfies Readonly<Record<JointState, string>>;
 
 /** A joint by what it joins, with what is there. */
-export function jointSaid(id: string, { dressed, names, say }: Speaking): string {
+export function jointSaid(id: string, { dressed, names, sheet, say }: Speaking): string {
   const joint = dressed.joints.get(id);
   if (joint === undefined) return id;
   return say('diagram-joint', {
-    from: names.get(joint.from) ?? joint.from,
-    to: names.get(joint.to) ?? joint.to,
+    pair: pairSaid(joint, { sheet, say, nameOf: (section) => names.get(section) ?? section }),
     state: say(STATES[joint.state]),
   });
 }

@@ -1,8 +1,8 @@
 // Why a layout cannot be divided so: each reason by the part of the sheet that it lies in.
 import type { Reason } from '../../wizards/division/index.ts';
+import { jointNamed } from '../diagram/index.ts';
 import { joined, type Numbers, type Say } from '../words/index.ts';
 import type { DivisionProps } from './given.ts';
-import { pairSaid } from './pair.ts';
 
 interface BecauseProps extends Pick<DivisionProps, 'sheet' | 'say' | 'numbers' | 'language' | 'nameOf'> {
   readonly because: readonly Reason[];
@@ -10,7 +10,7 @@ interface BecauseProps extends Pick<DivisionProps, 'sheet' | 'say' | 'numbers' |
 
 export function Because({ because, sheet, say, numbers, language, nameOf }: BecauseProps) {
   const sections = (ids: readonly string[]): string => joined(ids.map(nameOf), language);
-  const pair = (id: string): string => pairSaid(id, { sheet, say, nameOf });
+  const pair = (id: string): string => jointNamed(id, { sheet, say, nameOf });
   const joints = (ids: readonly string[]): string => joined(ids.map(pair), language);
   const lines = new Set(because.map((reason) => reasonSaid(reason, say, numbers, { sections, joints })));
   return (

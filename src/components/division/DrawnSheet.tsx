@@ -2,10 +2,9 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Joint, Sheet } from '../../wizards/sheet/index.ts';
 import type { Districts } from '../../wizards/sheet-drawing/index.ts';
-import { Diagram, type Selected } from '../diagram/index.ts';
+import { Diagram, jointNamed, type Selected } from '../diagram/index.ts';
 import { Numbers, type Say } from '../words/index.ts';
 import { Division } from './Division.tsx';
-import { pairSaid } from './pair.ts';
 
 interface DrawnSheetProps {
   readonly sheet: Sheet;
@@ -44,7 +43,7 @@ export default function DrawnSheet({ sheet, say, language, words, selected, onSe
           ) : (
             <GapChoice
               joint={joint}
-              name={pairSaid(joint.id, { sheet, say, nameOf })}
+              name={jointNamed(joint.id, { sheet, say, nameOf })}
               say={say}
               onGap={(gap) => onChange(withGap(sheet, joint.id, gap))}
             />

@@ -2,10 +2,9 @@
 import { useEffect, useState } from 'preact/hooks';
 import { advisedOf, type Way } from '../../wizards/division/index.ts';
 import { districtLetter } from '../../wizards/sheet-drawing/index.ts';
-import { stageSaid } from '../diagram/index.ts';
+import { jointNamed, stageSaid } from '../diagram/index.ts';
 import { joined, type Say } from '../words/index.ts';
 import type { DivisionProps } from './given.ts';
-import { pairSaid } from './pair.ts';
 
 interface WaysProps extends Omit<DivisionProps, 'onTake'> {
   readonly ways: readonly Way[];
@@ -41,7 +40,7 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
   };
   const named = (ids: readonly string[]): string =>
     joined(
-      ids.map((id) => pairSaid(id, { sheet, say, nameOf })),
+      ids.map((id) => jointNamed(id, { sheet, say, nameOf })),
       language,
     );
   const there = shown.gaps.filter((id) => !shown.toCut.includes(id));

@@ -166,7 +166,7 @@ function Gaps(told: PartProps) {
       <ol class="plan-gaps">
         {gaps.map((gap) => (
           <li key={gap.number}>
-            <b>{gapSaid(gap, told)}</b> · {gapWhy(gap, told)} · {gapWork(gap, told)}
+            <b>{gapSaid(gap, plan.sheet, told)}</b> · {gapWhy(gap, told)} · {gapWork(gap, told)}
             {gap.joint.awkward > 1 && ` · ${say('plan-gap-awkward')}`}
           </li>
         ))}

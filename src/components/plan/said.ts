@@ -12,16 +12,15 @@ import type {
   Unread,
   Where,
 } from '../../wizards/plan/index.ts';
+import { pairSaid } from '../diagram/index.ts';
 import type { StepWords } from '../words/index.ts';
 import { joined, listed } from '../words/index.ts';
 import type { PartProps } from './props.ts';
 
 type Told = Omit<PartProps, 'plan' | 'cautions'>;
 
-export function gapSaid({ number, from, to, end }: PlanGap, { say, names }: Told): string {
-  const gap = say('plan-gap', { n: number, from: names.section(from.id), to: names.section(to.id) });
-  return end === undefined ? gap : say('plan-gap-twin', { gap, end: end.number, ends: end.of });
-}
+export const gapSaid = ({ number, joint }: PlanGap, sheet: Plan['sheet'], { say, names }: Told): string =>
+  say('plan-gap', { n: number, pair: pairSaid(joint, { sheet, say, nameOf: names.section }) });
 
 /** What becomes of the programming track. */
 export function programmingSaid({ sheet }: Plan, { say, names, language }: Told): string {
@@ -156,14 +155,14 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
     unread.length === 0
       ? []
       : [told.say('plan-more-unread', { list: unread.map((one) => unreadSaid(one, told)).join('; ') })],
-  'list-paths': ({ track: { gaps } }, told) => [
-    told.say('plan-more-paths', { n: gaps.length, list: gaps.map((gap) => gapSaid(gap, told)).join('; ') }),
+  'list-paths': ({ sheet, track: { gaps } }, told) => [
+    told.say('plan-more-paths', { n: gaps.length, list: gaps.map((gap) => gapSaid(gap, sheet, told)).join('; ') }),
   ],
-  'cut-gaps': ({ track: { gaps } }, told) =>
+  'cut-gaps': ({ sheet, track: { gaps } }, told) =>
     inList(
       gaps
         .filter(({ railsToCut, why }) => railsToCut > 0 && why !== 'programming')
-        .map((gap) => `${gapSaid(gap, told)} (${gapWork(gap, told)})`),
+        .map((gap) => `${gapSaid(gap, sheet, told)} (${gapWork(gap, told)})`),
       told,
     ),
   'program-apart': ({ sheet }, told) =>

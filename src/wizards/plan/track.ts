@@ -1,5 +1,6 @@
 // The track of a plan: its districts in order, what keeps a plan from being one, and where both rails are gapped.
-import type { Joint, Section, SectionTag, Sheet, SheetStage } from '../sheet/index.ts';
+import type { End, Joint, Section, SectionTag, Sheet, SheetStage } from '../sheet/index.ts';
+import { endOf } from '../sheet/index.ts';
 
 export interface TrackDistrict {
   /** A, B, C … in the order of the sheet. */
@@ -27,8 +28,8 @@ export interface PlanGap {
   /** The letters of both sides; the same twice where it lies inside one district. Undefined for track of its own. */
   readonly districts: readonly [string | undefined, string | undefined];
   readonly why: GapReason;
-  /** Where several gaps part the same two sections: which of how many, in the order of the sheet. */
-  readonly end: { readonly number: number; readonly of: number } | undefined;
+  /** Where the same two sections meet at several joints: which of them. */
+  readonly end: End | undefined;
   /** Rails that are still to be cut, at the most; somebody has to look where that is not known. */
   readonly railsToCut: 0 | 1 | 2;
 }
@@ -173,16 +174,7 @@ function gapsOf(
     const why = whyGapped(joint, from, to, districts);
     return why === undefined ? [] : [{ joint, from, to, districts, why, railsToCut: railsLeft(joint.cut) }];
   });
-  return gaps.map((gap, at) => ({ ...gap, number: at + 1, end: endOf(gap, gaps) }));
-}
-
-type Ends = Pick<PlanGap, 'from' | 'to' | 'joint'>;
-
-/** A loop begins and ends at the same section, so that its two gaps need telling apart. */
-function endOf({ from, to, joint }: Ends, gaps: readonly Ends[]): PlanGap['end'] {
-  const key = (one: Section, other: Section): string => [one.id, other.id].sort().join(' ');
-  const same = gaps.filter((gap) => key(gap.from, gap.to) === key(from, to));
-  return same.length < 2 ? undefined : { number: same.findIndex((gap) => gap.joint === joint) + 1, of: same.length };
+  return gaps.map((gap, at) => ({ ...gap, number: at + 1, end: endOf(gap.joint, { joints }) }));
 }
 
 /** Rails that are still to be cut: both where nobody has looked. */

@@ -5,6 +5,8 @@ export { COLUMNS, cellText, TABLES, WIRING_COLUMNS } from './columns.ts';
 export { DEMO_CLUB, DEMO_OVAL } from './demo.ts';
 export type { Edited, History } from './edits.ts';
 export { begun, done, redone, undone, withCell, withMore, without, withTold, withWire } from './edits.ts';
+export type { End } from './ends.ts';
+export { endOf } from './ends.ts';
 export { divisionFlaw } from './fit.ts';
 export type { Flaw } from './flaws.ts';
 export { islandsIn } from './islands.ts';
