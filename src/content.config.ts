@@ -141,7 +141,7 @@ const checks = defineCollection({
         says: z.array(text).min(1).max(40).describe('What people say who have seen this, in their own words'),
       }),
     ),
-    picture: z.string().optional().describe('Id of a picture in components/walk/CheckPicture'),
+    picture: z.string().optional().describe('Id of a picture in components/check-picture/CheckPicture'),
   }),
 });
 

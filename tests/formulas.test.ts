@@ -19,7 +19,7 @@ const DRAWING: Readonly<Record<string, readonly string[]>> = {
   ],
   'src/components/figures/who-opens/WhoOpens.tsx': ['100 * amps', '100 * trip'],
   'src/components/planning/enough-current/WhatIf.tsx': ['Math.max(10, power?.supply.amps ?? 0)'],
-  'src/components/walk/CheckPicture.tsx': ['(to - from - step) / step', '(count - 1) * step', 'step * place'],
+  'src/components/check-picture/CheckPicture.tsx': ['(to - from - step) / step', '(count - 1) * step', 'step * place'],
   'src/components/walk/Possible.tsx': ['100 * chance'],
 };
 

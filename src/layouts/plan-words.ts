@@ -1,7 +1,7 @@
 // The words of a plan, with the cautions of its steps and the names of the pages that it leads to; and of the walk through its tests.
 import type { PowerUpProps } from '../components/first-power-up/index.ts';
 import type { CautionWords } from '../components/words/index.ts';
-import { OWN_ACTS } from '../wizards/first-power-up/index.ts';
+import { MORE_ACTS, OWN_ACTS, ownSteps } from '../wizards/first-power-up/index.ts';
 import { CHECKED_BY, FIX_OF_REMEDY, STEP_KINDS } from '../wizards/plan/index.ts';
 import { dangersOf } from '../wizards/safety/index.ts';
 import { cautionWords, checksFor, entryNamed, fixesFor } from './entries.ts';
@@ -42,11 +42,12 @@ export async function powerUpWords(language: Language): Promise<Pick<PowerUpProp
     CHECKED_BY.map(async (id) => {
       const entry = entryNamed(checks, id);
       const { check } = await askedWords(language, entry);
-      const { title, how, cautions } = check;
+      const { title, how, picture } = check;
+      const cautions = [...new Set([...check.cautions, ...dangersOf(MORE_ACTS[id] ?? [])])];
       const options = Object.fromEntries(
         Object.entries(entry.data.options).map(([option, { label, hint }]) => [option, { label, hint }]),
       );
-      return [id, { title, how, cautions, options }] as const;
+      return [id, { title, how: ownSteps(id) === undefined ? how : [], cautions, options, picture }] as const;
     }),
   );
   const own = Object.entries(OWN_ACTS).map(

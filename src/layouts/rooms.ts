@@ -59,7 +59,13 @@ export const WALK_ROOMS = ['walk', 'causes', 'pictures', 'share'] as const satis
 export const PLAN_ROOMS = ['plan', 'diagram', 'sheet-names', 'units', 'asking'] as const satisfies readonly Room[];
 
 /** What the walk through its tests says. */
-export const POWER_UP_ROOMS = ['first-power-up', 'sheet-names', 'units', 'asking'] as const satisfies readonly Room[];
+export const POWER_UP_ROOMS = [
+  'first-power-up',
+  'sheet-names',
+  'pictures',
+  'units',
+  'asking',
+] as const satisfies readonly Room[];
 
 /** What a computed question says. */
 export const CHECK_ROOMS = ['check-yourself', 'units'] as const satisfies readonly Room[];

@@ -2,23 +2,28 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
+import { CheckPicture } from '../../src/components/check-picture/CheckPicture.tsx';
+import { expectedSaid, picturing, sidesSaid, stepsSaid, titleSaid } from '../../src/components/first-power-up/said.ts';
 import { namesIn } from '../../src/components/plan/props.ts';
 import { partsTable, testTable } from '../../src/components/plan/said.ts';
 import { WholePlan } from '../../src/components/plan/WholePlan.tsx';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
-import { PLAN_ROOMS } from '../../src/layouts/rooms.ts';
-import { planOf, STEP_KINDS } from '../../src/wizards/plan/index.ts';
+import { PLAN_ROOMS, POWER_UP_ROOMS } from '../../src/layouts/rooms.ts';
+import { planOf, STEP_KINDS, sidesOf, type TestRow } from '../../src/wizards/plan/index.ts';
 import { dangersOf, rankOf } from '../../src/wizards/safety/index.ts';
 import type { Sheet } from '../../src/wizards/sheet/index.ts';
 import { DEMO_CLUB, DEMO_OVAL, SHAPES } from '../../src/wizards/sheet/index.ts';
-import { CLUB, OVAL } from '../wizards/sheets.ts';
+import { CLUB, joint, OVAL } from '../wizards/sheets.ts';
 import { wordsOf } from './folder.ts';
 
-const WORDS: Readonly<Record<string, string>> = Object.fromEntries(
-  wordsOf('en', 'words')
-    .filter(({ id }) => PLAN_ROOMS.some((room) => room === id))
-    .flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
-);
+const roomsOf = (rooms: readonly string[]): Readonly<Record<string, string>> =>
+  Object.fromEntries(
+    wordsOf('en', 'words')
+      .filter(({ id }) => rooms.includes(id))
+      .flatMap(({ data }) => Object.entries(data).map(([key, text]) => [key, String(text)])),
+  );
+const asTexts = (told: unknown): string[] => (Array.isArray(told) ? told.map(String) : []);
+const WORDS = roomsOf(PLAN_ROOMS);
 const CAUTIONS = Object.fromEntries(
   wordsOf('en', 'cautions').map(({ id, data }) => [
     id,
@@ -120,5 +125,55 @@ describe('Its tables', () => {
       'trips at 2.8\u00a0A or less',
       '2',
     ]);
+  });
+});
+
+describe('A test in the walk through them', () => {
+  // The yard meets the second main line too: a gap with a booster on either side.
+  const sheet: Sheet = { ...CLUB, joints: [...CLUB.joints, joint('main-2', 'yard-2')] };
+  const plan = planOf(sheet);
+  const words = roomsOf(POWER_UP_ROOMS);
+  const powerSay = sayer(words, 'en');
+  const checks = Object.fromEntries(
+    wordsOf('en', 'checks').map(({ id, data }) => [
+      id,
+      { title: String(data['title']), how: asTexts(data['how']), cautions: [], options: {} },
+    ]),
+  );
+  const told = {
+    ...{ language: 'en', home: '/en/', pictureStyles: '', cautions: CAUTIONS, tests: checks, plan },
+    ...{ say: powerSay, names: namesIn(sheet, powerSay), numbers: new Numbers('en', 'metric', words) },
+  };
+  const textOf = (row: TestRow): string =>
+    [titleSaid(row, told), sidesSaid(row, told) ?? '', ...stepsSaid(row, told), expectedSaid(row, told)].join(' ');
+  const between = plan.tests.filter(({ where }) => {
+    const gap = plan.track.gaps.find(({ number }) => where.kind === 'gap' && number === where.gap);
+    const sides = gap === undefined ? undefined : sidesOf(gap, plan.track);
+    return sides?.old.stage.kind === 'booster' && sides.new.stage.kind === 'booster';
+  });
+
+  test('between two boosters names both as the sheet does, and never powers “the command station only”', () => {
+    expect(between.map(({ kind }) => kind)).toContain('jumper-test');
+    for (const row of between) {
+      const text = textOf(row);
+      expect(text).toMatch(
+        /Old part: district [A-D], fed by .+ New part: district [A-D], fed by .+ for their commands/,
+      );
+      expect(text).not.toMatch(/command station only|the booster/);
+    }
+  });
+
+  test('leaves no hole open, and is made, not remembered', () => {
+    for (const row of plan.tests) {
+      expect(textOf(row)).not.toMatch(/\[power-up-|\{[a-z]\w*\}|undefined|part with the trouble|from memory/);
+    }
+  });
+
+  test('shows a picture with the names of both sides', () => {
+    const row = between.find(({ kind }) => kind === 'jumper-test');
+    const pictured = row === undefined ? undefined : picturing(row, told);
+    const drawing = renderToString(h(CheckPicture, { id: 'jumper', say: pictured ?? powerSay }));
+    expect(drawing).not.toMatch(/command station|booster<|old part|new part/);
+    expect(drawing).toMatch(/unit of [A-D]/);
   });
 });

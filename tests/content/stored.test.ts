@@ -9,15 +9,17 @@ const REGISTRY = 'src/components/device/stored.ts';
 const COPY = ['src/components/device/copy.ts', 'src/offline/shelf.ts'];
 /** The case notebook and the layout sheets, which are more than a word. */
 const TEXTS = 'src/components/device/kept-text.ts';
+/** What one tab keeps until it is closed. */
+const TAB = 'src/components/device/tests-in-tab.ts';
 const KEEPERS = /\b(?:localStorage|sessionStorage|indexedDB|idb-keyval|document\.cookie|cookieStore|caches)\b/;
 
 describe('the registry of what is stored', () => {
-  test('is the only code that keeps anything on a device, but for the copy of the site and whole texts', () => {
+  test('is the only code that keeps anything on a device, but for the copy of the site, whole texts and what a tab keeps', () => {
     const files = globSync('src/**/*.{ts,tsx,js,mjs,astro,mdx}').map((file) => file.replaceAll('\\', '/'));
     expect(files).toContain(REGISTRY);
     const code = (file: string): string => readFileSync(file, 'utf8').replaceAll(/^\s*(?:\/\/|\/?\*).*$/gm, '');
     const keeping = files.filter((file) => KEEPERS.test(code(file)));
-    expect(keeping.toSorted()).toEqual([...COPY, TEXTS, REGISTRY].toSorted());
+    expect(keeping.toSorted()).toEqual([...COPY, TAB, TEXTS, REGISTRY].toSorted());
   });
 
   test.each([...STORED_IDS])('%s: the privacy page tells what, why, how long and who reads it', (id) => {

@@ -2,7 +2,7 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { basename, extname, join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { CHECK_PICTURES } from '../../src/components/walk/CheckPicture.tsx';
+import { CHECK_PICTURES } from '../../src/components/check-picture/CheckPicture.tsx';
 import { crossingInPhase } from '../../src/engine/crossing/crossing.ts';
 import { gapExpected } from '../../src/engine/crossing/expected.ts';
 import { crossingReversed } from '../../src/engine/crossing/reversed.ts';

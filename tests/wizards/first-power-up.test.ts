@@ -11,13 +11,16 @@ import {
   replayPowerUp,
   type Seen,
 } from '../../src/wizards/first-power-up/index.ts';
-import { planOf } from '../../src/wizards/plan/index.ts';
+import { type Plan, planOf } from '../../src/wizards/plan/index.ts';
 import { parseWalk } from '../../src/wizards/put-it-right/address.ts';
+import { COMPLAINT_IDS, possibleNow } from '../../src/wizards/put-it-right/index.ts';
 import { DEMO_CLUB } from '../../src/wizards/sheet/index.ts';
 import { CLUB, OVAL } from './sheets.ts';
 
-const OVAL_ROWS = planOf(OVAL).tests;
-const CLUB_ROWS = planOf(CLUB).tests;
+const OVAL_PLAN = planOf(OVAL);
+const CLUB_PLAN = planOf(CLUB);
+const OVAL_ROWS = OVAL_PLAN.tests;
+const CLUB_ROWS = CLUB_PLAN.tests;
 const may = (rows: typeof OVAL_ROWS) => ({ rows, mayPower: true });
 const allWell = OVAL_ROWS.map(({ id, expected }): Seen => ({ row: id, option: expected }));
 const upTo = (id: string, option: string, rows = OVAL_ROWS): Seen[] => {
@@ -143,11 +146,12 @@ describe('What differs is handed over to the walk', () => {
   const differing = [...OVAL_ROWS, ...CLUB_ROWS].flatMap((row) =>
     row.options.filter((option) => option !== row.expected).map((option) => [row.id, option] as const),
   );
+  const knownAfter = (plan: Plan, seen: readonly Seen[]) => parseWalk(handOver(plan, seen)?.search ?? '').told.seen;
 
   test.each([...new Map(differing.map((one) => [one.join(' '), one])).values()])('%s: %s', (id, option) => {
-    const rows = CLUB_ROWS.some((row) => row.id === id) ? CLUB_ROWS : OVAL_ROWS;
-    const row = rows.find((one) => one.id === id);
-    const led = handOver(rows, upTo(id, option, rows));
+    const plan = CLUB_ROWS.some((row) => row.id === id) ? CLUB_PLAN : OVAL_PLAN;
+    const row = plan.tests.find((one) => one.id === id);
+    const led = handOver(plan, upTo(id, option, plan.tests));
     expect(led?.complaint).toBe(row?.leads[option]);
     const { told, leftOut } = parseWalk(led?.search ?? '');
     expect(leftOut).toEqual([]);
@@ -155,26 +159,89 @@ describe('What differs is handed over to the walk', () => {
     if (isCheck) expect(told.seen[row?.kind ?? '']).toBe(option);
   });
 
-  test('with what was seen at the same place, and not what was seen at another', () => {
-    const led = handOver(CLUB_ROWS, upTo('two-lamps-2', 'both-light', CLUB_ROWS));
-    expect(parseWalk(led?.search ?? '').told.seen).toEqual({
-      'jumper-test': 'dead-with-each',
-      'two-lamps': 'both-light',
-    });
-    const coin = handOver(CLUB_ROWS, upTo('coin-near-a', 'stays-on', CLUB_ROWS));
-    expect(parseWalk(coin?.search ?? '').told.seen).toEqual({
-      'load-test': 'firm-everywhere',
-      'coin-near': 'stays-on',
+  // Titles are what people say of a trouble; whoever only tests has seen no train stop, jerk or short anything.
+  const CLAIMS: Readonly<Record<string, readonly string[]>> = {
+    'still-runs-past-gap': ['first-look'],
+    'trips-at-gap': ['crossing'],
+    'jerks-at-gap': ['crossing'],
+    'ignores-commands': ['vehicle-in-far-part'],
+    'trips-with-traffic': ['traffic', 'meter-supply-current'],
+    'cuts-out-after-a-while': ['traffic'],
+    'starts-by-itself': ['vehicle-in-far-part'],
+  };
+
+  test('under a title that claims nothing which that test cannot show', () => {
+    const said = [...OVAL_ROWS, ...CLUB_ROWS].flatMap(({ kind, leads }) =>
+      Object.values(leads).map((title) => [title, kind] as const),
+    );
+    expect(said.filter(([title, kind]) => CLAIMS[title]?.includes(kind) === false)).toEqual([]);
+  });
+
+  test('a train that stopped at the gap is not said to run on, though a jumper shows one rail joined', () => {
+    const seen = upTo('jumper-test-1', 'alive-with-one');
+    expect(handOver(OVAL_PLAN, seen)?.complaint).toBe('since-rewired');
+    expect(knownAfter(OVAL_PLAN, seen)).toMatchObject({
+      'other-locomotive-runs-on': 'stops',
+      'what-happens': 'just-testing',
     });
   });
 
+  test('with what was seen at the same place, and what holds there too, but not what was seen at another', () => {
+    expect(knownAfter(CLUB_PLAN, upTo('two-lamps-3', 'both-light', CLUB_ROWS))).toEqual({
+      'other-locomotive-runs-on': 'stops',
+      'jumper-test': 'dead-with-each',
+      'each-stage-alone': 'all-fine',
+      'two-lamps': 'both-light',
+      'what-happens': 'just-testing',
+      'how-many-parts': 'several',
+      'what-is-between': 'breaker',
+      'what-feeds-accessories': 'own-supply',
+    });
+    // District B has a boundary with A only: what was seen at the yard's is none of its business.
+    const deaf = knownAfter(CLUB_PLAN, upTo('vehicle-in-far-part-b', 'lit-but-deaf', CLUB_ROWS));
+    expect(deaf).toMatchObject({ 'load-test': 'firm-everywhere', 'coin-far': 'off-at-once' });
+    expect(deaf).not.toHaveProperty('what-is-between');
+  });
+
+  test('and of a test that was not made everywhere it bears on, nothing', () => {
+    const at = OVAL_ROWS.findIndex(({ id }) => id === 'load-test-b');
+    const seen = [
+      ...OVAL_ROWS.slice(0, at).map((row): Seen => ({ row: row.id, option: row.expected })),
+      { row: 'load-test-b', option: CANNOT },
+      { row: 'crossing-1', option: 'trips' },
+    ];
+    expect(knownAfter(OVAL_PLAN, seen)).not.toHaveProperty('load-test');
+    expect(knownAfter(OVAL_PLAN, seen)).toHaveProperty('jumper-test');
+  });
+
+  // common practice, no source: what somebody who wires layouts would look for after such a test
+  test.each([
+    ['jumper-test-1', 'alive-with-one', 'one-rail'],
+    ['jumper-test-1', 'alive-without', 'second-path'],
+    ['two-lamps-1', 'both-light', 'reversed'],
+    ['meter-two-stages-1', 'differ-idle', 'voltage-step'],
+    ['load-test-a', 'weak-far', 'few-feeds'],
+    ['coin-near-a', 'off-late', 'protection-set-wrong'],
+    ['vehicle-in-far-part-b', 'dark', 'no-feed'],
+    ['meter-supply-current-a', 'high-idle', 'leak'],
+    ['meter-supply-current-a', 'near-limit', 'not-enough'],
+  ])('%s shows %s: the walk thinks first of %s', (id, option, fixClass) => {
+    const led = handOver(OVAL_PLAN, upTo(id, option));
+    const complaint = COMPLAINT_IDS.find((one) => one === led?.complaint);
+    if (complaint === undefined) throw new Error(`No walk begins with ${led?.complaint}`);
+    const { seen } = parseWalk(led?.search ?? '').told;
+    const answers = Object.entries(seen).map(([check, seenAs]) => ({ check, option: seenAs }));
+    const nothing = { skipped: [], tools: undefined, tried: [], trusted: new Set<string>() };
+    expect(possibleNow({ complaint, answers, ...nothing }).shown[0]?.fixClass).toBe(fixClass);
+  });
+
   test('and never that something is safe: whether anything is hot is asked there first', () => {
-    const led = handOver(OVAL_ROWS, upTo('coin-near-a', 'stays-on'));
+    const led = handOver(OVAL_PLAN, upTo('coin-near-a', 'stays-on'));
     expect(led?.search).not.toMatch(/danger-now|none/);
   });
 
   test('nothing is handed over where all is as expected', () => {
-    expect(handOver(OVAL_ROWS, allWell)).toBeUndefined();
+    expect(handOver(OVAL_PLAN, allWell)).toBeUndefined();
   });
 });
 

@@ -19,6 +19,7 @@ export {
 export { PATH } from './path-name.ts';
 export { saveFile } from './save-file.ts';
 export { clearStored, systemNamed } from './stored.ts';
+export { clearTests, keepTests, TESTS, testsInTab } from './tests-in-tab.ts';
 export {
   chooseUnits,
   chosenUnits,

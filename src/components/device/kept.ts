@@ -1,6 +1,7 @@
 // The list of all that may be kept on a device, for the privacy page.
 import { FACES } from './faces.ts';
 import { type Entry, LESSONS, readStored, textStored, UNITS } from './stored.ts';
+import { TESTS, testsInTab } from './tests-in-tab.ts';
 
 /** Kept once a person cleared the copy of the site, so that it is not made again. */
 export const COPY_WISH: Entry<'none'> = {
@@ -26,7 +27,10 @@ const ENTRIES: readonly { readonly id: string; readonly read: (text: string) => 
   FACES,
 ];
 /** All that may be kept, in the order in which the privacy page tells it. */
-export const STORED_IDS: readonly string[] = [UNITS.id, LESSONS.id, NOTEBOOK, SHEETS, COPY, COPY_WISH.id, FACES.id];
+export const STORED_IDS: readonly string[] = [
+  ...[UNITS.id, LESSONS.id, NOTEBOOK, SHEETS, TESTS],
+  ...[COPY, COPY_WISH.id, FACES.id],
+];
 
 /** What the privacy page tells of one: whether anything lies there, and its text where it can be read. */
 export interface StoredNow {
@@ -35,6 +39,10 @@ export interface StoredNow {
 }
 
 export function storedNow(id: string): StoredNow {
+  if (id === TESTS) {
+    const tests = testsInTab();
+    return { kept: tests !== undefined, text: tests?.place };
+  }
   const text = textStored(id);
   const entry = ENTRIES.find((one) => one.id === id);
   const readable = text !== undefined && entry?.read(text) !== undefined;

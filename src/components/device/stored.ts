@@ -1,5 +1,5 @@
 // Everything that this site keeps on a device, and the only code that reads or writes it, but for the copy of the site (src/offline, copy.ts)
-// and whole texts, as the case notebook is one (kept-text.ts).
+// whole texts, as the case notebook is one (kept-text.ts), and what a tab keeps until it is closed (tests-in-tab.ts).
 // The privacy page lists it by id; what each entry is for stands in the content as stored-<id>-what, -why, -how-long and -who.
 import type { MeasureSystem } from '../../engine/index.ts';
 

@@ -8,10 +8,12 @@ interface Props extends Told {
   readonly row: TestRow;
   readonly seen: Seen | undefined;
   readonly led: HandOver | undefined;
+  /** On the way to the walk that finds the fault. */
+  readonly onLeave: () => void;
   readonly onAgain: () => void;
 }
 
-export function Differs({ row, seen, led, onAgain, ...told }: Props) {
+export function Differs({ row, seen, led, onLeave, onAgain, ...told }: Props) {
   const { say, home } = told;
   const loss = lossSays(row, seen?.values ?? {});
   return (
@@ -21,7 +23,7 @@ export function Differs({ row, seen, led, onAgain, ...told }: Props) {
       {seen !== undefined && (
         <p>
           {say('power-up-differs-lead', {
-            seen: seenSaid(row.kind, seen, told),
+            seen: seenSaid(row, seen, told),
             expected: expectedSaid(row, told),
           })}
         </p>
@@ -29,7 +31,7 @@ export function Differs({ row, seen, led, onAgain, ...told }: Props) {
       {loss !== undefined && <p>{say(`power-up-loss-${loss}`)}</p>}
       <p class="acts">
         {led !== undefined && (
-          <a class="button" href={`${home}put-it-right/${led.complaint}/${led.search}`}>
+          <a class="button" href={`${home}put-it-right/${led.complaint}/${led.search}`} onClick={onLeave}>
             {say('power-up-find')}
           </a>
         )}

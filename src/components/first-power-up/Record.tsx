@@ -19,7 +19,7 @@ export function Record({ now, onAnew, ...told }: Props) {
           if (row === undefined) return null;
           return (
             <li key={row.id}>
-              {titleSaid(row.kind, told)} <b>{seenSaid(row.kind, seen, told)}</b> · {whereSaid(row, told)}
+              {titleSaid(row, told)} <b>{seenSaid(row, seen, told)}</b> · {whereSaid(row, told)}
             </li>
           );
         })}

@@ -1,10 +1,22 @@
 // One test: where, what is to be seen, how it is made, what can hurt, and an answer by one tap or by what was read.
-import { useState } from 'preact/hooks';
+import { useCallback, useState } from 'preact/hooks';
 import type { ReadingField } from '../../wizards/first-power-up/index.ts';
-import { CANNOT, fieldsOf, isOwnTest, optionRead } from '../../wizards/first-power-up/index.ts';
+import { CANNOT, fieldsOf, optionRead } from '../../wizards/first-power-up/index.ts';
 import type { TestRow } from '../../wizards/plan/index.ts';
+import { loadPicture } from '../check-picture/index.ts';
 import { Steps } from '../fix/index.ts';
-import { expectedSaid, optionSaid, type Told, titleSaid, whereSaid } from './said.ts';
+import { useLoaded } from '../shared/index.ts';
+import {
+  expectedSaid,
+  fieldSaid,
+  optionSaid,
+  picturing,
+  sidesSaid,
+  stepsSaid,
+  type Told,
+  titleSaid,
+  whereSaid,
+} from './said.ts';
 
 interface Props extends Told {
   readonly row: TestRow;
@@ -18,16 +30,19 @@ export function Test(props: Props) {
   const { row, number, onSaw, onBack, ...told } = props;
   const { say, plan, tests, cautions, language, home } = told;
   const words = tests[row.kind];
-  const how = isOwnTest(row.kind) ? [say(`power-up-how-${row.kind}`)] : (words?.how ?? []);
+  const how = stepsSaid(row, told);
+  const sides = sidesSaid(row, told);
   // What can hurt is read before the first hand moves.
   const steps = how.map((act, i) => ({ do: act, cautions: i === 0 ? (words?.cautions ?? []) : [] }));
   const at = { n: number, total: plan.tests.length, where: whereSaid(row, told) };
   return (
     <section class="part asked">
       <p class="power-up-at">{say('power-up-at', at)}</p>
-      <h1 tabIndex={-1}>{titleSaid(row.kind, told)}</h1>
+      <h1 tabIndex={-1}>{titleSaid(row, told)}</h1>
+      {sides !== undefined && <p>{sides}</p>}
       <p class="power-up-expected">{say('power-up-expected', { expected: expectedSaid(row, told) })}</p>
       <Steps fix={{ steps }} cautions={cautions} say={say} language={language} />
+      {words?.picture !== undefined && <Picture {...told} row={row} id={words.picture} />}
       {fieldsOf(row).length > 0 && <Readings {...told} row={row} onSaw={onSaw} />}
       <ul class="answers">
         {row.options.map((option) => {
@@ -67,7 +82,16 @@ function numberIn(text: string): number {
   return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : Number.NaN;
 }
 
-function Readings({ row, onSaw, say }: Pick<Props, 'row' | 'onSaw' | 'say'>) {
+/** Comes when it is there; nobody waits for it. */
+function Picture({ row, id, ...told }: Told & { readonly row: TestRow; readonly id: string }) {
+  const { pictureStyles } = told;
+  const load = useCallback(() => loadPicture(pictureStyles), [pictureStyles]);
+  const { value: Drawn } = useLoaded(load);
+  return Drawn === undefined ? null : <Drawn id={id} say={picturing(row, told)} />;
+}
+
+function Readings({ row, onSaw, ...told }: Told & Pick<Props, 'row' | 'onSaw'>) {
+  const { say } = told;
   const fields = fieldsOf(row);
   const [typed, setTyped] = useState<Partial<Record<ReadingField, string>>>({});
   const [wrong, setWrong] = useState(false);
@@ -83,7 +107,7 @@ function Readings({ row, onSaw, say }: Pick<Props, 'row' | 'onSaw' | 'say'>) {
       <p>{say('power-up-readings')}</p>
       {fields.map((field) => (
         <label key={field} class="field">
-          {say(`power-up-read-${field}`)}
+          {fieldSaid(field, row, told)}
           <input
             inputMode="decimal"
             value={typed[field] ?? ''}

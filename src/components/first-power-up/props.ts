@@ -5,6 +5,8 @@ interface TestWords {
   readonly title: string;
   readonly how: readonly string[];
   readonly cautions: readonly string[];
+  /** Id of its picture, where it has one. */
+  readonly picture?: string | undefined;
   readonly options: Readonly<Record<string, { readonly label: string; readonly hint?: string | undefined }>>;
 }
 
@@ -16,4 +18,6 @@ export interface PowerUpProps {
   /** Tests by kind, in the words of the walk that finds faults. */
   readonly tests: Readonly<Record<string, TestWords>>;
   readonly cautions: Readonly<Record<string, CautionWords>>;
+  /** Address of the styles that only pictures need. */
+  readonly pictureStyles: string;
 }

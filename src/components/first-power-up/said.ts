@@ -1,7 +1,10 @@
 // A test in sentences: where it is made, what is to be seen there, what was seen.
 import type { Seen } from '../../wizards/first-power-up/index.ts';
-import { CANNOT, isOwnTest, NO_COIN } from '../../wizards/first-power-up/index.ts';
-import type { Plan, Reading, TestRow } from '../../wizards/plan/index.ts';
+import { CANNOT, hasOwnQuestion, isOwnTest, NO_COIN, ownSteps } from '../../wizards/first-power-up/index.ts';
+import type { Plan, PlanGap, Reading, TestRow } from '../../wizards/plan/index.ts';
+import { isTurning, sidesOf } from '../../wizards/plan/index.ts';
+import { pairSaid } from '../diagram/index.ts';
+import type { Names } from '../plan/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
 import { listed } from '../words/index.ts';
 import type { PowerUpProps } from './props.ts';
@@ -10,47 +13,113 @@ export interface Told extends Omit<PowerUpProps, 'words'> {
   readonly say: Say;
   readonly numbers: Numbers;
   readonly plan: Plan;
+  readonly names: Names;
 }
 
-const nameOf = (id: string, { plan: { sheet } }: Told): string =>
-  sheet.sections.find((one) => one.id === id)?.name ?? id.replaceAll('-', ' ');
+const gapOf = ({ where }: TestRow, { plan }: Told): PlanGap | undefined =>
+  where.kind === 'gap' ? plan.track.gaps.find(({ number }) => number === where.gap) : undefined;
 
-export function whereSaid({ where }: TestRow, told: Told): string {
-  const { say, plan } = told;
+export function whereSaid(row: TestRow, told: Told): string {
+  const { where } = row;
+  const { say, plan, names } = told;
   switch (where.kind) {
     case 'gap': {
-      const gap = plan.track.gaps.find(({ number }) => number === where.gap);
-      const [from, to] = [nameOf(gap?.from.id ?? '', told), nameOf(gap?.to.id ?? '', told)];
-      const place = say('power-up-where-gap', { n: where.gap, from, to });
-      return gap?.end === undefined
-        ? place
-        : say('power-up-where-twin', { place, end: gap.end.number, ends: gap.end.of });
+      const joint = gapOf(row, told)?.joint;
+      const pair = joint === undefined ? '' : pairSaid(joint, { sheet: plan.sheet, say, nameOf: names.section });
+      return say('power-up-where-gap', { n: where.gap, pair });
     }
     case 'district':
       return say('power-up-where-district', { district: where.district });
     case 'section':
-      return say('power-up-where-section', { section: nameOf(where.section, told) });
+      return say('power-up-where-section', { section: names.section(where.section) });
     case 'all':
       return say('power-up-where-all');
   }
 }
 
-function figureSaid({ what, unit, from, to }: Reading, { say, numbers }: Told): string {
-  const written = (value: number): string => {
+/** Who is who at this place: districts and units by their names. */
+function namesAt(row: TestRow, told: Told): Readonly<Record<string, string>> {
+  const { plan, names } = told;
+  const gap = gapOf(row, told);
+  const sides = gap === undefined ? undefined : sidesOf(gap, plan.track);
+  const letter = row.where.kind === 'district' ? row.where.district : '';
+  const here = plan.track.districts.find((one) => one.letter === letter);
+  const station = plan.sheet.stages.find(({ kind }) => kind === 'station');
+  return {
+    district: letter,
+    unit: names.stage(here?.stage.id ?? ''),
+    station: names.stage(station?.id ?? ''),
+    old: sides?.old.letter ?? '',
+    new: sides?.new.letter ?? '',
+    oldUnit: names.stage(sides?.old.stage.id ?? ''),
+    newUnit: names.stage(sides?.new.stage.id ?? ''),
+  };
+}
+
+/** Which part is which at a gap, and that boosters get their commands from elsewhere. */
+export function sidesSaid(row: TestRow, told: Told): string | undefined {
+  const gap = gapOf(row, told);
+  const sides = gap === undefined ? undefined : sidesOf(gap, told.plan.track);
+  if (sides === undefined) return undefined;
+  const who = told.say('power-up-sides', namesAt(row, told));
+  return sides.old.stage.kind === 'station' ? who : `${who} ${told.say('power-up-signal')}`;
+}
+
+/** The steps of a test, with the units and districts of this layout. */
+export function stepsSaid(row: TestRow, told: Told): readonly string[] {
+  const { say, tests } = told;
+  const count = ownSteps(row.kind);
+  if (count === undefined) return tests[row.kind]?.how ?? [];
+  const at = namesAt(row, told);
+  const steps = Array.from({ length: count }, (_, step) => say(`power-up-how-${row.kind}-${step + 1}`, at));
+  const gap = gapOf(row, told);
+  const turns = row.kind === 'jumper-test' && gap !== undefined && isTurning(gap);
+  return turns ? steps.toSpliced(2, 0, say('power-up-reverser')) : steps;
+}
+
+/** Words of a picture, with the units and districts of this layout. */
+export function picturing(row: TestRow, told: Told): Say {
+  const { say } = told;
+  const at = namesAt(row, told);
+  if (at['old'] === '') return say;
+  const own: Readonly<Record<string, string>> = {
+    'picture-parts-old': say('power-up-picture-old', at),
+    'picture-parts-new': say('power-up-picture-new', at),
+    'picture-jumper': say('power-up-picture-jumper', at),
+    'picture-jumper-station': say('power-up-picture-unit', { district: at['old'] ?? '' }),
+    'picture-jumper-booster': say('power-up-picture-unit', { district: at['new'] ?? '' }),
+  };
+  return (id, values) => own[id] ?? say(id, values);
+}
+
+function figuresSaid(row: TestRow, told: Told): string[] {
+  const { say, numbers } = told;
+  const at = namesAt(row, told);
+  const written = (unit: Reading['unit'], value: number): string => {
     if (unit === 'share') return numbers.share(value);
     return unit === 'V' ? numbers.volts(value) : numbers.amps(value);
   };
-  return say(`power-up-figure-${what}`, { from: written(from), to: written(to) });
+  const said = (what: string, { unit, from, to }: Reading): string =>
+    say(`power-up-figure-${what}`, { from: written(unit, from), to: written(unit, to), ...at });
+  const [one, other, ...others] = row.readings;
+  const alike = one?.what === 'rails' && other !== undefined && said('both-rails', one) === said('both-rails', other);
+  return alike
+    ? [said('both-rails', one), ...others.map((reading) => said(reading.what, reading))]
+    : row.readings.map((reading) => said(reading.what, reading));
 }
 
-export function expectedSaid({ kind, readings, turning }: TestRow, told: Told): string {
-  const seen = turning ? `${kind}-turning` : kind;
-  return listed([told.say(`power-up-expect-${seen}`), ...readings.map((one) => figureSaid(one, told))], told.language);
+export function expectedSaid(row: TestRow, told: Told): string {
+  const seen = row.turning ? `${row.kind}-turning` : row.kind;
+  return listed([told.say(`power-up-expect-${seen}`), ...figuresSaid(row, told)], told.language);
 }
 
 /** The question of a test. */
-export const titleSaid = (kind: string, { say, tests }: Told): string =>
-  isOwnTest(kind) ? say(`power-up-ask-${kind}`) : (tests[kind]?.title ?? kind);
+export function titleSaid(row: TestRow, told: Told): string {
+  const { kind } = row;
+  return hasOwnQuestion(kind)
+    ? told.say(`power-up-ask-${kind}`, namesAt(row, told))
+    : (told.tests[kind]?.title ?? kind);
+}
 
 /** An option in the words in which it is tapped. */
 export function optionSaid(kind: string, option: string, { say, tests }: Told): string {
@@ -59,12 +128,16 @@ export function optionSaid(kind: string, option: string, { say, tests }: Told): 
   return isOwnTest(kind) ? say(`power-up-option-${kind}-${option}`) : (tests[kind]?.options[option]?.label ?? option);
 }
 
+/** What is typed in, by what it is. */
+export const fieldSaid = (field: string, row: TestRow, told: Told): string =>
+  told.say(`power-up-read-${field}`, namesAt(row, told));
+
 /** With what was read, where something was. */
-export function seenSaid(kind: string, { option, values = {} }: Seen, told: Told): string {
+export function seenSaid(row: TestRow, { option, values = {} }: Seen, told: Told): string {
   const read = Object.entries(values).map(
-    ([name, value]) => `${told.say(`power-up-read-${name}`)} ${told.numbers.plain(value, 2)}`,
+    ([name, value]) => `${fieldSaid(name, row, told)} ${told.numbers.plain(value, 2)}`,
   );
-  const label = optionSaid(kind, option, told);
+  const label = optionSaid(row.kind, option, told);
   return read.length === 0
     ? label
     : `${label} (${told.say('power-up-values', { values: listed(read, told.language) })})`;

@@ -4,6 +4,7 @@ import {
   clearBook,
   clearCopy,
   clearStored,
+  clearTests,
   copyKept,
   keptInBook,
   NOTEBOOK,
@@ -11,6 +12,7 @@ import {
   SHEETS,
   STORED_IDS,
   storedNow,
+  TESTS,
   tellUnits,
 } from '../device/index.ts';
 import { fill } from '../words/index.ts';
@@ -69,7 +71,10 @@ async function look(stored: HTMLElement): Promise<void> {
 async function clear(stored: HTMLElement, which: string | undefined): Promise<void> {
   const chosen = STORED_IDS.filter((id) => which === '' || which === id);
   const clearing = chosen.filter(clearedApart).map((id) => CLEARED_APART[id]());
-  for (const id of chosen) if (!clearedApart(id)) clearStored(id);
+  for (const id of chosen) {
+    if (id === TESTS) clearTests();
+    else if (!clearedApart(id)) clearStored(id);
+  }
   tellUnits();
   showNow(stored);
   await Promise.allSettled(clearing);

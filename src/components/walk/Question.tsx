@@ -1,8 +1,8 @@
 // One check: what to do, what must hold first, what can hurt, and an answer with one tap.
 import type { ComponentChildren, ComponentType } from 'preact';
 import { isDoneFirst } from '../../wizards/put-it-right/index.ts';
+import type { PictureProps } from '../check-picture/index.ts';
 import { CheckCautions } from './CheckCautions.tsx';
-import type { PictureProps } from './load-picture.ts';
 import type { PartProps } from './part-props.ts';
 import type { CheckRow, CheckWords } from './words.ts';
 

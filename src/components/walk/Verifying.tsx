@@ -3,9 +3,9 @@
 import { useCallback } from 'preact/hooks';
 import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right/index.ts';
 import { ISOLATION, PHASE } from '../../wizards/put-it-right/index.ts';
+import { loadPicture } from '../check-picture/index.ts';
 import { NotYet, useLoaded } from '../shared/index.ts';
 import { CheckCautions } from './CheckCautions.tsx';
-import { loadPicture } from './load-picture.ts';
 import type { PartProps } from './part-props.ts';
 
 interface Props extends PartProps {

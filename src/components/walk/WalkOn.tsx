@@ -1,5 +1,5 @@
 // A walk after its first question: the address holds what was seen and done, replay makes the state, and this draws it.
-import { useCallback, useMemo } from 'preact/hooks';
+import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { InParts } from '../../engine/index.ts';
 import type { Made } from '../../wizards/links/index.ts';
 import { HANDED_ON } from '../../wizards/links/index.ts';
@@ -19,6 +19,7 @@ import {
   walkAddress,
   withoutMending,
 } from '../../wizards/put-it-right/index.ts';
+import { testsInTab } from '../device/index.ts';
 import { MadeThen, Share } from '../link/index.ts';
 import { type Address, useHeading } from '../shared/index.ts';
 import { inMeasures, type Numbers, type Say } from '../words/index.ts';
@@ -93,12 +94,24 @@ export function WalkOn(props: WalkOnProps) {
         <Danger {...parts} words={danger} onCold={() => go(setAside(told, walk.fixClass ?? ''))} />
       )}
       {danger === undefined && <p class="small">{say(`complaint-${complaint}`)}</p>}
+      {danger === undefined && <FromTests complaint={complaint} say={say} />}
       <Acts say={say} back={before(told, walk, address.search)} go={go} />
       <Troubles leftOut={leftOut} say={say} />
       {made !== undefined && <MadeThen {...made} titleOf={(id) => titleOf(id, rest.words.words)} say={say} />}
       {danger === undefined && <Now {...beside} see={see} />}
       {danger === undefined && <Beside {...beside} />}
     </div>
+  );
+}
+
+/** The place of the test that led here, by the names of the person’s own sheet; and the way back to it. */
+function FromTests({ complaint, say }: Pick<WalkOnProps, 'complaint' | 'say'>) {
+  const [tests] = useState(testsInTab);
+  if (tests?.complaint !== complaint) return null;
+  return (
+    <p class="small not-on-paper">
+      {say('walk-from-tests', { place: tests.place })} <a href={tests.back}>{say('walk-back-to-tests')}</a>
+    </p>
   );
 }
 

@@ -2,9 +2,9 @@
 import type { ComponentType } from 'preact';
 import { useCallback } from 'preact/hooks';
 import type { Walk } from '../../wizards/put-it-right/index.ts';
+import { loadPicture, type PictureProps } from '../check-picture/index.ts';
 import { fetchWords, type Loaded } from '../shared/index.ts';
 import { Kept, useKept } from './kept.ts';
-import { loadPicture, type PictureProps } from './load-picture.ts';
 import type { PartProps } from './part-props.ts';
 import { readAsked, readFix } from './word-shapes.ts';
 import type { FetchedCheck, FetchedFix } from './words.ts';

@@ -1,5 +1,5 @@
-// From a test that showed something else to the walk that finds the fault, with what was seen at the same place.
-import type { TestRow } from '../plan/index.ts';
+// From a test that showed something else to the walk that finds the fault, with what was seen there and what holds there too.
+import type { Plan, TestRow, Where } from '../plan/index.ts';
 import { isUnseen, type Seen } from './flow.ts';
 import { isOwnTest } from './own-acts.ts';
 import { isSame } from './same-place.ts';
@@ -10,16 +10,95 @@ export interface HandOver {
   readonly search: string;
 }
 
+type Sign = readonly [check: string, option: string];
+
+/** A test that is no check of the walk, but shows what one of them asks for. */
+const SHOWS: Readonly<Record<string, Readonly<Record<string, Sign>>>> = {
+  'first-look': { stops: ['other-locomotive-runs-on', 'stops'] },
+};
+
+/** Nothing has run yet, and nothing has gone off: something only tests otherwise than it should. */
+const BEFORE_TRAINS: readonly string[] = ['jumper-test', 'two-lamps', 'meter-two-stages'];
+
 /** @param seen everything up to the row that differs, which is the last; undefined where that row shows what is expected */
-export function handOver(rows: readonly TestRow[], seen: readonly Seen[]): HandOver | undefined {
+export function handOver(plan: Pick<Plan, 'tests' | 'track' | 'sheet'>, seen: readonly Seen[]): HandOver | undefined {
+  const { tests } = plan;
   const last = seen.at(-1);
-  const row = rows.find(({ id }) => id === last?.row);
+  const row = tests.find(({ id }) => id === last?.row);
   const complaint = last === undefined ? undefined : row?.leads[last.option];
-  if (row === undefined || complaint === undefined) return undefined;
-  const here = seen.flatMap(({ row: id, option }): [string, string][] => {
-    const one = rows.find((other) => other.id === id);
-    const counts = one !== undefined && !isUnseen(option) && !isOwnTest(one.kind) && isSame(one.where, row.where);
-    return counts ? [[one.kind, option]] : [];
-  });
-  return { complaint, search: `?${new URLSearchParams([...here, ['told', 'yes']])}` };
+  if (row === undefined || last === undefined || complaint === undefined) return undefined;
+  const kinds = [...new Set(tests.map(({ kind }) => kind))];
+  const signs: Sign[] = [
+    ...kinds.flatMap((kind) => seenOf(kind, row, last, plan, seen)),
+    ...(BEFORE_TRAINS.includes(row.kind) ? [['what-happens', 'just-testing'] as const] : []),
+    ...layoutOf(row.where, plan),
+  ];
+  return {
+    complaint,
+    search: `?${new URLSearchParams([...signs.map(([check, option]) => [check, option]), ['told', 'yes']])}`,
+  };
+}
+
+/** What the tests of one kind say of the place: the one made there, else that it was as expected wherever it bears on it. */
+function seenOf(
+  kind: TestRow['kind'],
+  at: TestRow,
+  last: Seen,
+  { tests, track }: Pick<Plan, 'tests' | 'track'>,
+  seen: readonly Seen[],
+): Sign[] {
+  if (kind === at.kind) return signOf(kind, last.option);
+  const bearing = tests.filter((row) => row.kind === kind && bearsOn(row.where, at.where, track));
+  const here = bearing.find(({ where }) => isSame(where, at.where));
+  const counted = here === undefined ? bearing : [here];
+  const [option, ...others] = new Set(counted.map(({ id }) => seen.find(({ row }) => row === id)?.option));
+  return option === undefined || others.length > 0 || isUnseen(option) ? [] : signOf(kind, option);
+}
+
+function signOf(kind: TestRow['kind'], option: string): Sign[] {
+  const shown = SHOWS[kind]?.[option];
+  if (shown !== undefined) return [shown];
+  return isOwnTest(kind) ? [] : [[kind, option]];
+}
+
+/** Whether what is seen at one place says something of the other: a district and its own gaps do, and two gaps between the same two districts. */
+function bearsOn(where: Where, at: Where, track: Plan['track']): boolean {
+  if (isSame(where, at) || at.kind === 'all') return true;
+  const [one, other] = [lettersOf(where, track), lettersOf(at, track)];
+  const isWithin = (inner: readonly string[], outer: readonly string[]): boolean =>
+    inner.length > 0 && inner.every((letter) => outer.includes(letter));
+  return isWithin(one, other) || isWithin(other, one);
+}
+
+/** The districts of a place. */
+function lettersOf(where: Where, { districts, gaps }: Plan['track']): string[] {
+  switch (where.kind) {
+    case 'gap':
+      return gaps.find(({ number }) => number === where.gap)?.districts.flatMap((letter) => letter ?? []) ?? [];
+    case 'district':
+      return [where.district];
+    case 'section':
+      return districts.flatMap(({ letter, sections }) =>
+        sections.some(({ id }) => id === where.section) ? letter : [],
+      );
+    case 'all':
+      return districts.map(({ letter }) => letter);
+  }
+}
+
+/** What the sheet tells of the layout, where the walk would ask for it. */
+function layoutOf(where: Where, { sheet, track }: Pick<Plan, 'sheet' | 'track'>): Sign[] {
+  const letters = lettersOf(where, track);
+  const stages = track.districts.filter(({ letter }) => letters.includes(letter)).map(({ stage }) => stage);
+  const [common, ...others] = new Set(stages.map((stage) => stage.common));
+  return [
+    ['how-many-parts', track.districts.length > 1 ? 'several' : 'one'],
+    ...(stages.some(({ breakers = 0 }) => breakers > 0) ? [['what-is-between', 'breaker'] as const] : []),
+    ...(stages.length > 1 && common !== undefined && others.length === 0
+      ? [['common-wire', common === 'joined' ? 'joined' : 'floating'] as const]
+      : []),
+    ...(sheet.accessoryBus === undefined
+      ? []
+      : [['what-feeds-accessories', sheet.accessoryBus === 'own' ? 'own-supply' : 'from-the-track'] as const]),
+  ];
 }

@@ -231,8 +231,25 @@ export function runsOf({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>,
 }
 
 /** Gaps at which two units meet, at a loop and a bridge too: what is proven there is isolation, phase and volts. */
-export const isBoundary = ({ why, districts: [near, far] }: PlanGap): boolean =>
+export const isBoundary = ({ why, districts: [near, far] }: Pick<PlanGap, 'why' | 'districts'>): boolean =>
   why !== 'programming' && near !== undefined && far !== undefined && near !== far;
+
+/** Two districts that meet at a gap: the old part keeps its power while the new one is tested. */
+export interface Sides {
+  readonly old: TrackDistrict;
+  readonly new: TrackDistrict;
+}
+
+/** The command station’s side is the old part, else the district before the other in the order of the sheet; undefined where no two districts meet. */
+export function sidesOf(
+  gap: Pick<PlanGap, 'why' | 'districts'>,
+  { districts }: Pick<Track, 'districts'>,
+): Sides | undefined {
+  if (!isBoundary(gap)) return undefined;
+  const [first, second] = districts.filter(({ letter }) => gap.districts.includes(letter));
+  if (first === undefined || second === undefined) return undefined;
+  return second.stage.kind === 'station' ? { old: second, new: first } : { old: first, new: second };
+}
 
 /** Beyond it rails change sides while trains run, so that one look at their phase is not enough. */
 export const isTurning = ({ why }: PlanGap): boolean => why === 'reversing' || why === 'turntable';
