@@ -64,6 +64,12 @@ const LAYOUTS: Readonly<Record<string, Sheet>> = {
     ...OVAL,
     wiring: { busSquareMillimetres: 2.5, feederSquareMillimetres: 0.5, metresBetweenFeeders: 2 },
   },
+  'with breakers and gaps for them': {
+    ...OVAL,
+    stages: OVAL.stages.slice(0, 1).map((one) => ({ ...one, breakers: 2 })),
+    joints: OVAL.joints.map((one, at) => ({ ...one, gap: at % 2 === 1 ? 'required' : 'possible' })),
+    districts: undefined,
+  },
   'with forbidden supplies': { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) },
   'that is lopsided': { ...OVAL, trains: [{ kind: 'older', count: 6 }] },
   'with far too many older trains': { ...OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 },

@@ -604,6 +604,74 @@ describe('The test sheet', () => {
   });
 });
 
+describe('Breakers behind a unit', () => {
+  const ring = (breakers: number, gaps: readonly string[]): Sheet => ({
+    ...ONE_UNIT,
+    stages: ONE_UNIT.stages.map((one) => ({ ...one, breakers, tripSeconds: 0.2 })),
+    joints: ONE_UNIT.joints.map((one) => ({ ...one, gap: gaps.includes(one.id) ? 'required' : 'possible' })),
+  });
+  const BOTH = ['east-curve-far-side', 'west-curve-station-track'];
+  const parted = planOf(ring(2, BOTH));
+
+  test('feed a sub-district each, parted by gaps in both rails where the sheet asks for them', () => {
+    expect(
+      parted.track.districts[0]?.parts.map(({ letter, sections }) => [letter, sections.map(({ id }) => id)]),
+    ).toEqual([
+      ['A1', ['station-track', 'east-curve']],
+      ['A2', ['far-side', 'west-curve']],
+    ]);
+    expect(parted.track.gaps.map(({ joint: { id }, parts, railsToCut }) => [id, parts, railsToCut])).toEqual([
+      ['east-curve-far-side', ['A1', 'A2'], 2],
+      ['west-curve-station-track', ['A2', 'A1'], 2],
+    ]);
+    expect(parted.parts.find(({ id }) => id === 'breaker')).toMatchObject({ count: 2, of: 'A' });
+    expect(parted.subDistricts[0]?.couldCut).toBeUndefined();
+  });
+
+  test('each has a bus, feeders and labels of its own, and there is one lead from the supply', () => {
+    expect(parted.wires.map(({ district, busMetres }) => [district, busMetres])).toEqual([
+      ['A1', 3.5],
+      ['A2', 3.5],
+    ]);
+    expect(parted.labels.filter(({ wire }) => wire === 'supply')).toHaveLength(1);
+    expect(parted.labels.filter(({ wire }) => wire === 'bus').map(({ district }) => district)).toEqual(['A1', 'A2']);
+  });
+
+  test('are each proven by load test and coin, where the breaker acts and not the unit', () => {
+    const coins = parted.tests.filter(({ kind }) => kind === 'coin-near');
+    expect(coins.map(({ where, breaker }) => [where, breaker])).toEqual([
+      [{ kind: 'district', district: 'A1' }, true],
+      [{ kind: 'district', district: 'A2' }, true],
+    ]);
+    expect(parted.tests.filter(({ kind }) => kind === 'load-test').map(({ readings }) => readings.length)).toEqual([
+      3, 3,
+    ]);
+    expect(oval.tests.some(({ breaker }) => breaker)).toBe(false);
+  });
+
+  test('without a gap between them the plan says which joints would do, and cuts nothing', () => {
+    const open = planOf(ring(2, []));
+    expect(open.track.gaps).toEqual([]);
+    expect(open.subDistricts[0]?.couldCut).toHaveLength(2);
+    const cut = open.subDistricts[0]?.couldCut?.map(({ id }) => id) ?? [];
+    expect(planOf(ring(2, cut)).track.districts[0]?.parts).toHaveLength(2);
+  });
+
+  test('one gap in a ring parts nothing, and rails that cannot be cut are not proposed', () => {
+    const [first = ''] = BOTH;
+    expect(planOf(ring(2, [first])).track.districts[0]?.parts).toEqual([]);
+    const fixed = ring(2, []);
+    const joints = fixed.joints.map((one) => ({ ...one, gap: 'impossible' as const }));
+    expect(planOf({ ...fixed, joints }).subDistricts[0]?.couldCut).toEqual([]);
+  });
+
+  test('without breakers a gap that is asked for inside a district parts no sub-districts', () => {
+    const plain = planOf(ring(0, BOTH));
+    expect(plain.track.districts[0]?.parts).toEqual([]);
+    expect(plain.track.gaps.map(({ parts }) => parts)).toEqual([undefined, undefined]);
+  });
+});
+
 test('A breaker trips at no more than 0.7 of its unit, and within 5 to 30 ms', () => {
   // common practice, no source
   const [first] = club.subDistricts;

@@ -4,7 +4,7 @@ import { CANNOT, hasOwnQuestion, isOwnTest, NO_COIN, ownSteps } from '../../wiza
 import type { Plan, PlanGap, Reading, TestRow } from '../../wizards/plan/index.ts';
 import { isTurning, sidesOf } from '../../wizards/plan/index.ts';
 import { pairSaid } from '../diagram/index.ts';
-import type { Names } from '../plan/index.ts';
+import { expectedAs, type Names } from '../plan/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
 import { listed } from '../words/index.ts';
 import type { PowerUpProps } from './props.ts';
@@ -109,7 +109,7 @@ function figuresSaid(row: TestRow, told: Told): string[] {
 }
 
 export function expectedSaid(row: TestRow, told: Told): string {
-  const seen = row.turning ? `${row.kind}-turning` : row.kind;
+  const seen = expectedAs(row.kind, row.turning, row.breaker);
   return listed([told.say(`power-up-expect-${seen}`), ...figuresSaid(row, told)], told.language);
 }
 

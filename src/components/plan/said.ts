@@ -12,9 +12,11 @@ import type {
   Unread,
   Where,
 } from '../../wizards/plan/index.ts';
+import { sidesOf } from '../../wizards/plan/index.ts';
 import { pairSaid } from '../diagram/index.ts';
 import type { StepWords } from '../words/index.ts';
 import { joined, listed } from '../words/index.ts';
+import { expectedAs } from './expected-as.ts';
 import type { PartProps } from './props.ts';
 
 type Told = Omit<PartProps, 'plan' | 'cautions'>;
@@ -32,8 +34,9 @@ export function programmingSaid({ sheet }: Plan, { say, names, language }: Told)
     : say('plan-programming', { sections: listed(sections, language) });
 }
 
-export function gapWhy({ why, districts: [near = '', far = ''] }: PlanGap, { say }: Told): string {
+export function gapWhy({ why, parts, districts: [near = '', far = ''] }: PlanGap, { say }: Told): string {
   if (why !== 'district') return say(`plan-gap-${why}`);
+  if (parts !== undefined) return say('plan-gap-parts', { one: parts[0], other: parts[1] });
   return near === far ? say('plan-gap-inside', { near }) : say('plan-gap-district', { near, far });
 }
 
@@ -263,26 +266,55 @@ export function wireLines({ wires }: Plan, { say, numbers, language }: Told): st
 }
 
 export function breakerLines(
-  { subDistricts }: Plan,
-  { say, numbers }: Told,
+  { sheet, subDistricts }: Plan,
+  told: Told,
   wanted: (one: Plan['subDistricts'][number]) => boolean,
 ): string[] {
-  return subDistricts.filter(wanted).map(({ district, tripAtMost, seconds }) =>
-    tripAtMost === undefined
-      ? say('plan-one-short-unread', { district })
-      : say('plan-one-short-row', {
-          district,
-          amps: numbers.amps(tripAtMost, 'at-most'),
-          from: numbers.plain(toThousandths(seconds.from), 0),
-          to: numbers.plain(toThousandths(seconds.to), 0),
-        }),
-  );
+  return subDistricts.filter(wanted).flatMap((one) => [breakerSaid(one, told), ...choiceSaid(one, sheet, told)]);
 }
 
-export function whereSaid(where: Where, { say, names }: Told): string {
+type SubDistricts = Plan['subDistricts'][number];
+
+function breakerSaid(
+  { district, tripAtMost, seconds, parts }: SubDistricts,
+  { say, numbers, names, language }: Told,
+): string {
+  if (tripAtMost === undefined) return say('plan-one-short-unread', { district });
+  const row = say('plan-one-short-row', {
+    district,
+    amps: numbers.amps(tripAtMost, 'at-most'),
+    from: numbers.plain(toThousandths(seconds.from), 0),
+    to: numbers.plain(toThousandths(seconds.to), 0),
+  });
+  if (parts.length === 0) return row;
+  const list = parts.map(({ letter, sections }) =>
+    say('plan-one-short-part', {
+      part: letter,
+      sections: joined(
+        sections.map(({ id }) => names.section(id)),
+        language,
+      ),
+    }),
+  );
+  return say('plan-one-short-parts', { row, parts: list.join('; ') });
+}
+
+/** Where the sheet does not say what each breaker feeds. */
+function choiceSaid({ district, breakers: n, couldCut }: SubDistricts, sheet: Plan['sheet'], told: Told): string[] {
+  const { say, names, language } = told;
+  if (couldCut === undefined) return [];
+  if (couldCut.length === 0) return [say('plan-one-short-cannot', { district, n })];
+  const joints = couldCut.map((joint) => pairSaid(joint, { sheet, say, nameOf: names.section }));
+  return [say('plan-one-short-choose', { district, n, joints: joined(joints, language) })];
+}
+
+export function whereSaid(where: Where, { say, names, plan: { track } }: Told & Pick<PartProps, 'plan'>): string {
   switch (where.kind) {
-    case 'gap':
-      return say('plan-where-gap', { n: where.gap });
+    case 'gap': {
+      const gap = gapNumbered(where.gap, track);
+      const sides = gap === undefined ? undefined : sidesOf(gap, track);
+      return say('plan-where-gap', { n: where.gap, old: sides?.old.letter ?? '', new: sides?.new.letter ?? '' });
+    }
     case 'district':
       return say('plan-where-district', { district: where.district });
     case 'section':
@@ -292,18 +324,37 @@ export function whereSaid(where: Where, { say, names }: Told): string {
   }
 }
 
-export function readingSaid({ what, unit, from, to }: Reading, { say, numbers }: Told): string {
-  const written = (value: number): string => {
+function readingsSaid(row: TestRow, { say, numbers, plan: { track } }: Told & Pick<PartProps, 'plan'>): string[] {
+  const gap = row.where.kind === 'gap' ? gapNumbered(row.where.gap, track) : undefined;
+  const sides = gap === undefined ? undefined : sidesOf(gap, track);
+  const written = (unit: Reading['unit'], value: number): string => {
     if (unit === 'share') return numbers.share(value);
     return unit === 'V' ? numbers.volts(value) : numbers.amps(value);
   };
-  return say(`plan-reading-${what}`, { from: written(from), to: written(to) });
+  const said = (what: string, { unit, from, to }: Reading): string =>
+    say(`plan-reading-${what}`, {
+      from: written(unit, from),
+      to: written(unit, to),
+      old: sides?.old.letter ?? '',
+      new: sides?.new.letter ?? '',
+    });
+  const [one, other, ...others] = row.readings;
+  const isAlike = one?.what === 'rails' && other !== undefined && said('both-rails', one) === said('both-rails', other);
+  return isAlike
+    ? [said('both-rails', one), ...others.map((reading) => said(reading.what, reading))]
+    : row.readings.map((reading) => said(reading.what, reading));
 }
 
+const gapNumbered = (number: number, { gaps }: Plan['track']): PlanGap | undefined =>
+  gaps.find((gap) => gap.number === number);
+
 /** What is to be seen, with this layout’s figures. */
-export function expectedSaid({ kind, readings, turning }: TestRow, told: Told): string {
-  const seen = turning ? `${kind}-turning` : kind;
-  return listed([told.say(`plan-expect-${seen}`), ...readings.map((one) => readingSaid(one, told))], told.language);
+export function expectedSaid(row: TestRow, told: Told & Pick<PartProps, 'plan'>): string {
+  const { kind, turning, breaker } = row;
+  return listed(
+    [told.say(`plan-expect-${expectedAs(kind, turning, breaker)}`), ...readingsSaid(row, told)],
+    told.language,
+  );
 }
 
 export function partSize(
@@ -359,7 +410,8 @@ export function partsTable(plan: Plan, told: Told): string[][] {
   ];
 }
 
-export function testTable(plan: Plan, told: Told): string[][] {
+export function testTable(plan: Plan, given: Told): string[][] {
+  const told = { ...given, plan };
   const { say } = told;
   return [
     [

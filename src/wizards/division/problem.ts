@@ -17,8 +17,16 @@ export interface SheetProblem {
 }
 
 export function problemOf(sheet: Sheet, fleet: Fleet): SheetProblem {
+  const { problem, joints } = divisionProblem(sheet);
   const place = new Map(sheet.sections.map(({ id }, at) => [id, at]));
   const placesOf = (ids: readonly string[] = []) => ids.map((id) => place.get(id)).filter((at) => at !== undefined);
+  const stages = able(sheet, fleet).map((stage, at) => ({ ...stage, feeds: placesOf(sheet.stages[at]?.feeds) }));
+  return { joints, problem: { ...problem, stages } };
+}
+
+/** Its track alone: whoever divides says into what. */
+export function divisionProblem(sheet: Pick<Sheet, 'sections' | 'joints'>): SheetProblem {
+  const place = new Map(sheet.sections.map(({ id }, at) => [id, at]));
   const placed = sheet.joints.flatMap((joint) => {
     const [a, b] = [place.get(joint.from), place.get(joint.to)];
     return a === undefined || b === undefined || a === b ? [] : [{ joint, a, b }];
@@ -33,7 +41,7 @@ export function problemOf(sheet: Sheet, fleet: Fleet): SheetProblem {
         const ends = { either: has(a, GAPPED) || has(b, GAPPED), loop: has(a, ['reversing']) && has(b, ['reversing']) };
         return { a, b, cost: costOf(joint, ends.either), gap: gapOf(joint, ends) };
       }),
-      stages: able(sheet, fleet).map((stage, at) => ({ ...stage, feeds: placesOf(sheet.stages[at]?.feeds) })),
+      stages: [],
     },
   };
 }

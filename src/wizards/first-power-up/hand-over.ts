@@ -1,5 +1,6 @@
 // From a test that showed something else to the walk that finds the fault, with what was seen there and what holds there too.
 import type { Plan, TestRow, Where } from '../plan/index.ts';
+import { districtOf } from '../plan/index.ts';
 import { isUnseen, type Seen } from './flow.ts';
 import { isOwnTest } from './own-acts.ts';
 import { isSame } from './same-place.ts';
@@ -71,12 +72,13 @@ function bearsOn(where: Where, at: Where, track: Plan['track']): boolean {
 }
 
 /** The districts of a place. */
-function lettersOf(where: Where, { districts, gaps }: Plan['track']): string[] {
+function lettersOf(where: Where, track: Plan['track']): string[] {
+  const { districts, gaps } = track;
   switch (where.kind) {
     case 'gap':
       return gaps.find(({ number }) => number === where.gap)?.districts.flatMap((letter) => letter ?? []) ?? [];
     case 'district':
-      return [where.district];
+      return [districtOf(where.district, track)?.letter ?? where.district];
     case 'section':
       return districts.flatMap(({ letter, sections }) =>
         sections.some(({ id }) => id === where.section) ? letter : [],

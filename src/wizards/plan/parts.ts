@@ -6,8 +6,8 @@ import type { Sheet } from '../sheet/index.ts';
 import type { PlacedUnit, Power } from './power.ts';
 import { tripOf } from './power.ts';
 import { STOPS } from './steps.ts';
-import type { PlanGap, Track } from './track.ts';
-import { runsOf } from './track.ts';
+import type { PlanGap, Track, TrackDistrict } from './track.ts';
+import { fedIn, runsOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
 
 /** `power`: what feeds the layout, which waits until labels are read. */
@@ -105,7 +105,7 @@ function trackParts({ sheet, track, wires }: Wanted): Part[] {
     pieces('ferrule', 2 * feeders + 4 * wires.length),
     pieces(
       'wire-label',
-      labelsOf(wires).reduce((sum, { count }) => sum + count, 0),
+      labelsOf(track.districts, wires).reduce((sum, { count }) => sum + count, 0),
     ),
     pieces('reverser', reversers(sheet, track)),
     pieces('changeover', runsOf(sheet, 'programming').length),
@@ -138,8 +138,11 @@ const testParts = (): Part[] => [
   pieces('test-resistor', 1, { ohms: TEST_RESISTOR.ohms, watts: TEST_RESISTOR.rating }),
 ];
 
-function powerParts({ power: { units } }: Wanted): Part[] {
-  return [...units.flatMap(partsOfUnit), pieces('control-cable', units.filter(isBooster).length)];
+function powerParts({ power: { units }, track }: Wanted): Part[] {
+  return [
+    ...units.flatMap((unit) => partsOfUnit(unit, track)),
+    pieces('control-cable', units.filter(isBooster).length),
+  ];
 }
 
 const isBooster = ({ stage }: PlacedUnit): boolean => stage.kind === 'booster';
@@ -147,7 +150,7 @@ const isBooster = ({ stage }: PlacedUnit): boolean => stage.kind === 'booster';
 /** Plain wire of the supply’s lead, metres. Source: common-practice. */
 const LEAD_METRES = 1;
 
-function partsOfUnit({ district, stage, supply, fuse }: PlacedUnit): Part[] {
+function partsOfUnit({ district, stage, supply, fuse }: PlacedUnit, { districts }: Track): Part[] {
   const { limitAmps, inputKind, inputVolts, leastInputVolts, plug, breakers = 0, tripSeconds } = stage;
   return [
     pieces(stage.kind === 'booster' ? 'booster' : 'unit', 1, {
@@ -164,7 +167,8 @@ function partsOfUnit({ district, stage, supply, fuse }: PlacedUnit): Part[] {
           metres('lead-wire', LEAD_METRES, { area: fuse.area }, district),
         ]
       : []),
-    pieces('breaker', breakers, {
+    // One for each sub-district, however many the sheet has so far.
+    pieces('breaker', Math.max(breakers, districts.find(({ letter }) => letter === district)?.parts.length ?? 0), {
       of: district,
       amps: breakerUnder(tripOf(stage) ?? 0, tripSeconds).tripAtMost,
     }),
@@ -191,12 +195,15 @@ export interface WireLabels {
   readonly count: number;
 }
 
-/** District, which rail, which end. */
-export function labelsOf(wires: readonly DistrictWires[]): WireLabels[] {
-  return wires.flatMap(({ district, feeders }): WireLabels[] => [
-    { district, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 2 },
-    // Both halves of the bus.
-    { district, wire: 'bus', numbers: 2, ends: ['unit', 'far-end'], count: 8 },
-    { district, wire: 'feeder', numbers: feeders, ends: ['bus', 'rail'], count: 4 * feeders },
+/** District, which rail, which end; one supply lead for each unit, a bus and feeders for each of its sub-districts. */
+export const labelsOf = (districts: readonly TrackDistrict[], wires: readonly DistrictWires[]): WireLabels[] =>
+  districts.flatMap((district): WireLabels[] => [
+    { district: district.letter, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 2 },
+    ...fedIn(district).flatMap(({ letter }) => wires.filter((one) => one.district === letter).flatMap(wireLabels)),
   ]);
-}
+
+const wireLabels = ({ district, feeders }: DistrictWires): WireLabels[] => [
+  // Both halves of the bus.
+  { district, wire: 'bus', numbers: 2, ends: ['unit', 'far-end'], count: 8 },
+  { district, wire: 'feeder', numbers: feeders, ends: ['bus', 'rail'], count: 4 * feeders },
+];

@@ -3,30 +3,21 @@ import type { MeasureSystem } from '../../engine/index.ts';
 import type { Sheet } from '../sheet/index.ts';
 import { fleetOf } from '../sheet/index.ts';
 import type { Parts, WireLabels } from './parts.ts';
-import { breakerUnder, labelsOf, partsOf } from './parts.ts';
+import { labelsOf, partsOf } from './parts.ts';
 import type { Power } from './power.ts';
-import { powerOf, tripOf } from './power.ts';
+import { powerOf } from './power.ts';
 import type { PlanStep } from './steps.ts';
 import { stepsOf } from './steps.ts';
+import type { SubDistricts } from './sub-districts.ts';
+import { subDistrictsOf } from './sub-districts.ts';
 import type { TestRow } from './test-sheet.ts';
 import { testSheetOf } from './test-sheet.ts';
 import type { Track, TrackProblem } from './track.ts';
-import { isOnlyNamed, trackOf } from './track.ts';
+import { fedIn, isOnlyNamed, trackOf } from './track.ts';
 import type { Unread } from './unread.ts';
 import { unreadIn } from './unread.ts';
 import type { DistrictWires } from './wires.ts';
 import { wiresOf } from './wires.ts';
-
-/** What only breakers give: one short does not stop everyone. No more power. */
-export interface SubDistricts {
-  readonly district: string;
-  /** What a breaker may trip at, amperes; undefined while the unit's trip current is not read. */
-  readonly tripAtMost: number | undefined;
-  /** Seconds within which it should open. */
-  readonly seconds: { readonly from: number; readonly to: number };
-  /** Breakers that the sheet has there. */
-  readonly breakers: number;
-}
 
 export interface Plan extends Parts {
   readonly sheet: Sheet;
@@ -53,15 +44,10 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
   const fleet = fleetOf(sheet);
   const districts = stops.length > 0 ? [] : track.districts;
   const judged = powerOf({ sheet, districts, unread, fleet });
-  const wires = districts.map((district) =>
-    wiresOf(
-      sheet,
-      district,
-      judged.units.find(({ district: letter }) => letter === district.letter),
-      track.gaps,
-      system,
-    ),
-  );
+  const wires = districts.flatMap((district) => {
+    const unit = judged.units.find(({ district: letter }) => letter === district.letter);
+    return fedIn(district).map((fed) => wiresOf(sheet, fed, district.stage, unit, track.gaps, system));
+  });
   const built = { sheet, track, power: judged, wires };
   const whole = stops.length === 0;
   return {
@@ -69,18 +55,9 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
     ...{ sheet, track, stops, unread, judged, wires },
     steps: whole ? stepsOf(built) : [],
     tests: whole ? testSheetOf(built) : [],
-    labels: labelsOf(wires),
+    labels: labelsOf(districts, wires),
     but: butOf(judged, track),
-    subDistricts: districts.map(({ letter, stage }): SubDistricts => {
-      const trip = tripOf(stage);
-      const { tripAtMost, seconds } = breakerUnder(trip ?? 0, stage.tripSeconds);
-      return {
-        district: letter,
-        tripAtMost: trip === undefined ? undefined : tripAtMost,
-        seconds,
-        breakers: stage.breakers ?? 0,
-      };
-    }),
+    subDistricts: districts.map((district) => subDistrictsOf(district, sheet)),
   };
 }
 

@@ -3,8 +3,8 @@
 import { metersShow, STEP_LIMIT } from '../../engine/index.ts';
 import type { Sheet } from '../sheet/index.ts';
 import type { Power } from './power.ts';
-import type { PlanGap, Track, TrackDistrict } from './track.ts';
-import { isBoundary, isTurning, runsOf, sidesOf } from './track.ts';
+import type { Fed, PlanGap, Track, TrackDistrict } from './track.ts';
+import { fedIn, isBoundary, isTurning, runsOf, sidesOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
 
 /** Tests with words, pictures and dangers of their own in the walk that finds faults. */
@@ -52,6 +52,8 @@ export interface TestRow {
   readonly readings: readonly Reading[];
   /** Beyond the gap rails change sides: what is seen with them one way round is looked at the other way round too. */
   readonly turning: boolean;
+  /** In a sub-district: its breaker acts, and the unit stays on. */
+  readonly breaker: boolean;
   /** Whether nobody may go on without it: what it guards against harms or hides. */
   readonly must: boolean;
   /** A complaint of the walk, by what was seen instead. */
@@ -144,7 +146,7 @@ function row(kind: RowKind, where: Where, readings: readonly Reading[] = [], tur
   const { expected, else: leads, must } = KINDS[kind];
   return {
     id: [kind, ...idOf(where)].join('-'),
-    ...{ kind, where, expected, readings, turning, must, leads },
+    ...{ kind, where, expected, readings, turning, breaker: false, must, leads },
     options: [expected, ...Object.keys(leads)],
   };
 }
@@ -185,6 +187,14 @@ export function testSheetOf(told: Tested): TestRow[] {
     track.districts
       .filter(wanted)
       .map((district) => row(kind, { kind: 'district', district: district.letter }, readings(district)));
+  // Each sub-district has a breaker of its own to prove.
+  const inFed = (kind: RowKind, readings: (fed: Fed) => readonly Reading[] = () => []): TestRow[] =>
+    track.districts.flatMap((district) =>
+      fedIn(district).map((fed) => ({
+        ...row(kind, { kind: 'district', district: fed.letter }, readings(fed)),
+        breaker: district.parts.length > 0,
+      })),
+    );
   const isBoosted = ({ stage }: TrackDistrict): boolean => stage.kind === 'booster';
   const loops = runsOf(sheet, 'reversing').flatMap(([first]) => first ?? []);
   const apart = runsOf(sheet, 'programming').flatMap(([first]) => first ?? []);
@@ -194,9 +204,9 @@ export function testSheetOf(told: Tested): TestRow[] {
     ...inDistricts('each-stage-alone', undefined, isBoosted),
     ...atGaps('two-lamps'),
     ...atGaps('meter-two-stages', (gap) => voltsAt(gap, told)),
-    ...inDistricts('load-test', (district) => loadTestIn(district, told)),
-    ...inDistricts('coin-near'),
-    ...inDistricts('coin-far'),
+    ...inFed('load-test', (fed) => loadTestIn(fed, told)),
+    ...inFed('coin-near'),
+    ...inFed('coin-far'),
     ...inDistricts('vehicle-in-far-part', undefined, isBoosted),
     ...apart.map(({ id }) => row('programming-track', { kind: 'section', section: id })),
     ...loops.map(({ id }) => row('short-locomotive-through-loop', { kind: 'section', section: id })),
@@ -224,7 +234,7 @@ function voltsAt(gap: PlanGap, { power, track }: Tested): Reading[] {
   ];
 }
 
-function loadTestIn({ letter }: TrackDistrict, { wires }: Tested): Reading[] {
+function loadTestIn({ letter }: Fed, { wires }: Tested): Reading[] {
   const test = wires.find(({ district }) => district === letter)?.test;
   if (test === undefined) return [];
   return [

@@ -2,12 +2,20 @@
 import type { End, Joint, Section, SectionTag, Sheet, SheetStage } from '../sheet/index.ts';
 import { endOf } from '../sheet/index.ts';
 
-export interface TrackDistrict {
+/** What one feed of a unit reaches: a district, or where breakers part it, one of its sub-districts. */
+export interface Fed {
+  /** A1, A2 … for sub-districts. */
+  readonly letter: string;
+  readonly sections: readonly Section[];
+  readonly metres: number;
+}
+
+export interface TrackDistrict extends Fed {
   /** A, B, C … in the order of the sheet. */
   readonly letter: string;
   readonly stage: SheetStage;
-  readonly sections: readonly Section[];
-  readonly metres: number;
+  /** Its sub-districts, each behind a breaker of its own, where gaps inside it part it; none where no breaker is told. */
+  readonly parts: readonly Fed[];
   /** Of all traffic, 0 to 1. */
   readonly share: number;
   /** The same of ten trains under way. */
@@ -27,6 +35,8 @@ export interface PlanGap {
   readonly to: Section;
   /** The letters of both sides; the same twice where it lies inside one district. Undefined for track of its own. */
   readonly districts: readonly [string | undefined, string | undefined];
+  /** Two sub-districts of one unit that meet here. */
+  readonly parts: readonly [string, string] | undefined;
   readonly why: GapReason;
   /** Where the same two sections meet at several joints: which of them. */
   readonly end: End | undefined;
@@ -77,7 +87,7 @@ export function trackOf(sheet: Sheet): Track {
   const letterOf = new Map(
     districts.flatMap(({ letter, sections }) => sections.map(({ id }) => [id, letter] as const)),
   );
-  const gaps = gapsOf(sheet, byId, letterOf);
+  const gaps = gapsOf(sheet, byId, letterOf, districts);
   return {
     districts,
     gaps,
@@ -136,8 +146,10 @@ function problemsIn(sheet: Sheet, chosen: readonly Chosen[], byId: ReadonlyMap<s
   ];
 }
 
+const metresOf = (sections: readonly Section[]): number => sections.reduce((sum, { metres }) => sum + metres, 0);
+
 function districtsOf(
-  { stages }: Sheet,
+  { stages, joints }: Sheet,
   chosen: readonly Chosen[],
   byId: ReadonlyMap<string, Section>,
 ): TrackDistrict[] {
@@ -155,26 +167,71 @@ function districtsOf(
   const busy = ({ traffic, metres }: Section): number => (told ? traffic : metres);
   return found.map((one) => ({
     ...one,
-    metres: sum(one.sections, ({ metres }) => metres),
+    metres: metresOf(one.sections),
+    parts: partsIn(one, joints),
     share: sum(one.sections, busy) / sum(all, busy),
     ofTen: (TEN * sum(one.sections, busy)) / sum(all, busy),
     fixedAmps: sum(one.sections, ({ fixedAmps = 0 }) => fixedAmps),
   }));
 }
 
+/** The pieces into which the gaps that the sheet asks for part a district, if its unit has breakers behind it. */
+function partsIn(
+  { letter, stage, sections }: Pick<TrackDistrict, 'letter' | 'stage' | 'sections'>,
+  joints: readonly Joint[],
+): Fed[] {
+  if ((stage.breakers ?? 0) === 0) return [];
+  const byId = new Map(sections.map((section) => [section.id, section]));
+  const kept = joints.filter(({ from, to, gap }) => {
+    const [one, other] = [byId.get(from), byId.get(to)];
+    return one !== undefined && other !== undefined && (gap !== 'required' || isEnd(one, other));
+  });
+  const pieces: Section[][] = [];
+  for (const { id } of sections) {
+    if (pieces.some((piece) => piece.some((one) => one.id === id))) continue;
+    const reached = reachedFrom(id, kept);
+    pieces.push(sections.filter((one) => reached.has(one.id)));
+  }
+  return pieces.length < 2
+    ? []
+    : pieces.map((piece, at) => ({ letter: `${letter}${at + 1}`, sections: piece, metres: metresOf(piece) }));
+}
+
+/** Where a loop or a bridge ends: it hangs on its unit by a device of its own. */
+const isEnd = (one: Section, other: Section): boolean =>
+  has(one, 'reversing') !== has(other, 'reversing') || has(one, 'turntable') || has(other, 'turntable');
+
+/** What each feed of a unit reaches: the whole district, or each of its sub-districts. */
+export const fedIn = (district: TrackDistrict): readonly Fed[] =>
+  district.parts.length === 0 ? [district] : district.parts;
+
+/** The district of a letter, its own or that of one of its sub-districts. */
+export const districtOf = (letter: string, { districts }: Pick<Track, 'districts'>): TrackDistrict | undefined =>
+  districts.find((district) => [district, ...district.parts].some((one) => one.letter === letter));
+
 function gapsOf(
   { joints }: Sheet,
   byId: ReadonlyMap<string, Section>,
   letterOf: ReadonlyMap<string, string>,
+  found: readonly TrackDistrict[],
 ): PlanGap[] {
   const gaps = joints.flatMap((joint) => {
     const [from, to] = [byId.get(joint.from), byId.get(joint.to)];
     if (from === undefined || to === undefined) return [];
     const districts = [letterOf.get(from.id), letterOf.get(to.id)] as const;
     const why = whyGapped(joint, from, to, districts);
-    return why === undefined ? [] : [{ joint, from, to, districts, why, railsToCut: railsLeft(joint.cut) }];
+    const district = districts[0] === districts[1] ? found.find(({ letter }) => letter === districts[0]) : undefined;
+    const parts = why === 'district' && district !== undefined ? partsAt(from, to, district) : undefined;
+    return why === undefined ? [] : [{ joint, from, to, districts, parts, why, railsToCut: railsLeft(joint.cut) }];
   });
   return gaps.map((gap, at) => ({ ...gap, number: at + 1, end: endOf(gap.joint, { joints }) }));
+}
+
+function partsAt(from: Section, to: Section, { parts }: Pick<TrackDistrict, 'parts'>): PlanGap['parts'] {
+  const [one, other] = [from, to].map(
+    ({ id }) => parts.find(({ sections }) => sections.some((section) => section.id === id))?.letter,
+  );
+  return one === undefined || other === undefined || one === other ? undefined : [one, other];
 }
 
 /** Rails that are still to be cut: both where nobody has looked. */

@@ -11,14 +11,15 @@ import {
   stageOhms,
 } from '../../engine/index.ts';
 import type { Answers } from '../planning/index.ts';
-import type { Sheet, SheetSupply } from '../sheet/index.ts';
+import type { Section, Sheet, SheetStage, SheetSupply } from '../sheet/index.ts';
 import type { NotKnown } from '../wire-it/index.ts';
 import { wire } from '../wire-it/index.ts';
 import type { PlacedUnit } from './power.ts';
 import { tripOf } from './power.ts';
-import type { PlanGap, TrackDistrict } from './track.ts';
+import type { Fed, PlanGap } from './track.ts';
 
 export interface DistrictWires {
+  /** The letter of the district, or of a sub-district behind its breaker. */
   readonly district: string;
   /** Metres of bus from the unit, in the middle, to each end, and of both halves together. */
   readonly reach: number;
@@ -61,7 +62,8 @@ const MOST_METRES = 100;
 
 export function wiresOf(
   sheet: Sheet,
-  { letter, stage, metres }: TrackDistrict,
+  { letter, sections, metres }: Fed,
+  stage: SheetStage,
   unit: PlacedUnit | undefined,
   gaps: readonly PlanGap[],
   system: MeasureSystem,
@@ -83,7 +85,8 @@ export function wiresOf(
       ? {}
       : { 'rail-kind': choice('measured'), 'rail-ohms': amount(sheet.wiring.railOhmsPerMetre) }),
   };
-  const atGaps = gaps.filter(({ districts }) => districts.includes(letter)).length;
+  const isHere = (one: Section): boolean => sections.some(({ id }) => id === one.id);
+  const atGaps = gaps.filter(({ from, to }) => isHere(from) || isHere(to)).length;
   const kept = keptOf(sheet, answers, track, system);
   const found = wire(answers, system);
   const [enough] = found.kind === 'not-known' ? found.enough : [];

@@ -1,0 +1,8 @@
+// Under which name stands what is to be seen in a test.
+import type { TestRow } from '../../wizards/plan/index.ts';
+
+/** What is to be seen has words of its own where rails change sides, and where a breaker acts. */
+export function expectedAs(kind: TestRow['kind'], turning: boolean, breaker: boolean): string {
+  if (turning) return `${kind}-turning`;
+  return breaker && (kind === 'coin-near' || kind === 'coin-far') ? `${kind}-breaker` : kind;
+}
