@@ -1,5 +1,6 @@
 // Divisions judged by a routine that shares nothing with the engine’s: every rule of a division, one by one. And layouts to divide.
-import type { Division, DivisionJoint, DivisionProblem, DivisionStage } from '../src/engine/index.ts';
+import type { DivisionJoint, DivisionStage } from '../src/engine/districts/problem.ts';
+import type { Division, DivisionProblem } from '../src/engine/index.ts';
 import { seeded } from './seeded.ts';
 
 /** What is wrong with a division, in words; nothing where it keeps every rule. */

@@ -84,30 +84,8 @@ export {
 } from './diagnosis/index.ts';
 
 // districts: where a layout is divided.
-export type {
-  Divided,
-  Dividing,
-  Division,
-  DivisionChoice,
-  DivisionJoint,
-  DivisionOptions,
-  DivisionProblem,
-  DivisionProgress,
-  DivisionSection,
-  DivisionStage,
-  Fewest,
-  Hindrance,
-  Proof,
-} from './districts/index.ts';
-export {
-  divide,
-  divideInParts,
-  divisionChoice,
-  divisionChoiceInParts,
-  fewestDistricts,
-  fewestDistrictsInParts,
-  MOST_DIVIDED,
-} from './districts/index.ts';
+export type { Dividing, Division, DivisionProblem, Hindrance, Proof } from './districts/index.ts';
+export { divide, divisionChoiceInParts, fewestDistrictsInParts } from './districts/index.ts';
 
 // drive: the drive across the gap that one plays with.
 export type { DriveFrame, DrivePoint, DrivePreset, DriveSettings, Happening } from './drive/index.ts';

@@ -90,15 +90,24 @@ describe('The plan of a layout', () => {
     expect(html).not.toContain(say('plan-no-gaps'));
   });
 
-  test('has every danger of a step at that step, the worst in full', () => {
+  test('has every danger of a step at that step: in full where it first bites, then its harm, with the way up to it', () => {
     const html = drawn(CLUB);
-    const [, work = ''] = /<section[^>]*id="plan-steps">([\s\S]*?)<\/section>/.exec(html) ?? [];
+    const [, work = ''] = /<section[^>]*id="plan-steps"[^>]*>([\s\S]*?)<\/section>/.exec(html) ?? [];
     const items = work.split('<li').slice(1);
     const { steps } = planOf(CLUB);
     expect(items).toHaveLength(steps.length);
+    const told = new Set<string>();
     for (const [at, { acts, id }] of steps.entries()) {
-      for (const danger of dangersOf(acts).filter((one) => rankOf(one) !== 'damage'))
-        expect(items[at], `${id} without ${danger}`).toContain(CAUTIONS[danger]?.harm);
+      for (const danger of dangersOf(acts)) {
+        const words = CAUTIONS[danger];
+        const isLine = told.has(danger) && rankOf(danger) === 'damage' && words?.line !== undefined;
+        expect(items[at], `${id} without ${danger}`).toContain(isLine ? words.line : words?.harm);
+        expect(items[at], `${id}: the way from ${danger}`).toContain(
+          told.has(danger) ? `href="#plan-danger-${danger}"` : `id="plan-danger-${danger}"`,
+        );
+        if (!told.has(danger)) expect(items[at]).toContain(words?.do);
+        told.add(danger);
+      }
     }
   });
 

@@ -1,6 +1,7 @@
 // Divisions against every division looked at one by one, each district judged by the law of what it draws.
 import { describe, expect, test } from 'vitest';
-import type { DivisionProblem, DivisionStage } from '../../src/engine/index.ts';
+import type { DivisionStage } from '../../src/engine/districts/problem.ts';
+import type { DivisionProblem } from '../../src/engine/index.ts';
 import { atLeast, capacity, districtLoad, divide, judge } from '../../src/engine/index.ts';
 import type { Fleet } from '../../src/engine/power/fleet.ts';
 import { bearsShare } from '../../src/engine/power/own-districts.ts';

@@ -1,6 +1,7 @@
 // Divisions against what is published: the fewest cut edges of a state’s counties, counts of partings of grids, perimeters of squares.
 import { describe, expect, test } from 'vitest';
-import type { Divided, DivisionProblem } from '../../src/engine/index.ts';
+import type { Divided } from '../../src/engine/districts/problem.ts';
+import type { DivisionProblem } from '../../src/engine/index.ts';
 import { divide } from '../../src/engine/index.ts';
 import { alike, grid, link, wrongWith } from '../divisions.ts';
 import { everyParting } from './every-division.ts';

@@ -8,6 +8,9 @@ import { CLUB, OVAL } from '../wizards/sheets.ts';
 import { open } from './browser.ts';
 import { accessibilityFaults, overflow } from './measure.ts';
 
+/** Screens of 360 by 740 that the plan of a small layout may have. */
+const MOST_SCREENS = 12;
+
 const linked = (path: string, sheet: Sheet): string =>
   `${path}#sheet=${deflateRawSync(JSON.stringify(sheet)).toString('base64url')}`;
 
@@ -22,7 +25,13 @@ test('an oval with six trains has its two gaps, its steps and its tests on one p
   await page.getByRole('button', { name: 'Test sheet as a table (CSV)' }).click();
   const saved = readFileSync(await (await saving).path(), 'utf8');
   expect(saved.startsWith('\uFEFF"What","Where"')).toBe(true);
-  expect(saved.split('\r\n').length).toBe(2 + (await page.locator('.plan-tests tbody tr').count()));
+  expect(saved.split('\r\n').length).toBe(2 + (await page.locator('.plan-tests .places > li').count()));
+  // A way within the page leaves the sheet in its address, and so the plan on the screen.
+  await page.locator('.contents a').nth(4).click();
+  await page.locator('#plan-steps .caution.again a').first().click();
+  expect(await page.locator('#plan-steps .steps > li').count()).toBeGreaterThan(15);
+  // Ten screens of a phone, as tall as most (common practice, no source).
+  expect((await page.evaluate(() => document.documentElement.scrollHeight)) / 740).toBeLessThan(MOST_SCREENS);
   const pdf = await page.pdf({ format: 'A4' });
   expect((pdf.toString('latin1').match(/\/Type\s*\/Page\b/g) ?? []).length).toBeLessThanOrEqual(6);
   await page.emulateMedia({ media: 'print' });
@@ -65,7 +74,9 @@ test('a test that shows something else ends the walk, and the way on knows what 
   await page.getByRole('button', { name: /^It comes alive with one of the two/ }).click();
   await page.getByRole('heading', { name: 'Stop here. Do not go on to the next test.' }).waitFor();
   const way = await page.getByRole('link', { name: 'Find the fault' }).getAttribute('href');
-  expect(way).toBe('/en/put-it-right/still-runs-past-gap/?jumper-test=alive-with-one&told=yes');
+  expect(way).toBe(
+    '/en/put-it-right/since-rewired/?other-locomotive-runs-on=stops&jumper-test=alive-with-one&what-happens=just-testing&how-many-parts=several&what-is-between=breaker&what-feeds-accessories=own-supply&told=yes',
+  );
   expect(await problems()).toEqual([]);
   await close();
 });

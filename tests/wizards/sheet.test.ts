@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { districtLoad, dividedLayout } from '../../src/engine/index.ts';
 import { parseAddress, QUESTIONS, toAddress } from '../../src/wizards/planning/index.ts';
+import { trafficOf } from '../../src/wizards/sheet/answers.ts';
 import {
   answersOf,
   DEMO_CLUB,
@@ -15,7 +16,6 @@ import {
   SHAPES,
   type Sheet,
   stagesOf,
-  trafficOf,
   withAnswers,
   writeSheet,
 } from '../../src/wizards/sheet/index.ts';

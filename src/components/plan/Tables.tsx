@@ -1,6 +1,6 @@
 // The two tables of a plan, each with a place for one’s own.
 import type { PartProps } from './props.ts';
-import { expectedSaid, partCount, partSize, whereSaid } from './said.ts';
+import { partCount, partSize, testGroups } from './said.ts';
 
 export function TestTable(told: PartProps) {
   const { plan, say, home } = told;
@@ -13,22 +13,26 @@ export function TestTable(told: PartProps) {
         <thead>
           <tr>
             <th scope="col">{say('plan-test-what')}</th>
-            <th scope="col">{say('plan-test-where')}</th>
             <th scope="col">{say('plan-test-expected')}</th>
-            <th scope="col" class="yours">
-              {say('plan-test-yours')}
-            </th>
+            <th scope="col">{say('plan-test-where-yours')}</th>
             <th scope="col">{say('plan-test-unless')}</th>
           </tr>
         </thead>
         <tbody>
-          {plan.tests.map((row) => (
-            <tr key={row.id}>
-              <th scope="row">{say(`plan-test-${row.kind}`)}</th>
-              <td data-head={say('plan-test-where')}>{whereSaid(row.where, told)}</td>
-              <td data-head={say('plan-test-expected')}>{expectedSaid(row, told)}</td>
-              <td data-head={say('plan-test-yours')} class="yours" />
-              <td data-head={say('plan-test-unless')}>{say(`plan-unless-${row.kind}`)}</td>
+          {testGroups(plan, told).map(({ kind, expected, places }) => (
+            <tr key={`${kind} ${expected}`}>
+              <th scope="row">{say(`plan-test-${kind}`)}</th>
+              <td data-head={say('plan-test-expected')}>{expected}</td>
+              <td data-head={say('plan-test-where')}>
+                <ul class="places">
+                  {places.map(({ id, where }) => (
+                    <li key={id}>
+                      <span>{where}</span> <span class="yours" />
+                    </li>
+                  ))}
+                </ul>
+              </td>
+              <td data-head={say('plan-test-unless')}>{say(`plan-unless-${kind}`)}</td>
             </tr>
           ))}
         </tbody>

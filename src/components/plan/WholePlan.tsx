@@ -4,7 +4,6 @@ import type { MeasureSystem } from '../../engine/index.ts';
 import type { Plan } from '../../wizards/plan/index.ts';
 import { FIX_OF_REMEDY } from '../../wizards/plan/index.ts';
 import { Diagram } from '../diagram/index.ts';
-import { Steps } from '../fix/index.ts';
 import { Numbers, type Say } from '../words/index.ts';
 import { PassOn } from './PassOn.tsx';
 import { namesIn, type PartProps, type PlanProps } from './props.ts';
@@ -17,13 +16,13 @@ import {
   programmingSaid,
   railsSaid,
   remedySaid,
-  stepSaid,
-  stripSaid,
   supplySaid,
   unreadSaid,
   wireLines,
 } from './said.ts';
 import { PartsTable, TestTable } from './Tables.tsx';
+import { To } from './To.tsx';
+import { Work } from './Work.tsx';
 
 interface Props extends PlanProps {
   readonly say: Say;
@@ -58,14 +57,14 @@ export function WholePlan({ words, say, language, system, plan, ...rest }: Props
           <ol>
             {shown.map((part) => (
               <li key={part}>
-                <a href={`#plan-${part}`}>{say(`plan-part-${part}`)}</a>
+                <To to={`plan-${part}`}>{say(`plan-part-${part}`)}</To>
               </li>
             ))}
           </ol>
         </nav>
       )}
       {shown.map((part) => (
-        <section key={part} class="part" id={`plan-${part}`}>
+        <section key={part} class="part" id={`plan-${part}`} tabIndex={-1}>
           <h2>{say(`plan-part-${part}`)}</h2>
           {drawn[part]()}
         </section>
@@ -211,7 +210,7 @@ function Power(told: PartProps) {
         <a href={`${told.home}fixes/breakers-and-sub-districts/`}>{say('plan-remedy-page')}</a>
       </p>
       <ul>
-        {breakerLines(plan, told, () => true).map((line) => (
+        {breakerLines(plan, told).map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
@@ -228,24 +227,14 @@ function Wires(told: PartProps) {
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <p>{stripSaid(told)}</p>
-      <h3>{say('plan-labels')}</h3>
-      <ul>
-        {plan.labels.map(({ district, wire, numbers: n = 1 }) => (
-          <li key={`${district} ${wire}`}>{say(`plan-labels-${wire}`, { district, n })}</li>
-        ))}
-      </ul>
-    </>
-  );
-}
-
-function Work(told: PartProps) {
-  const { plan, say, language, cautions } = told;
-  const steps = plan.steps.map((step) => stepSaid(step, plan, told));
-  return (
-    <>
-      {!plan.steps.some(({ id }) => id === 'each-alone') && <p>{say('plan-steps-wait')}</p>}
-      <Steps fix={{ steps }} cautions={cautions} say={say} language={language} />
+      <details class="plan-labels">
+        <summary>{say('plan-labels')}</summary>
+        <ul>
+          {plan.labels.map(({ district, wire, numbers: n = 1 }) => (
+            <li key={`${district} ${wire}`}>{say(`plan-labels-${wire}`, { district, n })}</li>
+          ))}
+        </ul>
+      </details>
     </>
   );
 }

@@ -158,22 +158,22 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
     unread.length === 0
       ? []
       : [told.say('plan-more-unread', { list: unread.map((one) => unreadSaid(one, told)).join('; ') })],
-  'list-paths': ({ sheet, track: { gaps } }, told) => [
-    told.say('plan-more-paths', { n: gaps.length, list: gaps.map((gap) => gapSaid(gap, sheet, told)).join('; ') }),
+  'list-paths': ({ track: { gaps } }, { say }) => [say('plan-more-paths', { n: gaps.length })],
+  'cut-gaps': ({ track: { gaps } }, { say, language }) => [
+    say('plan-more-gaps', {
+      list: joined(
+        gaps
+          .filter(({ railsToCut, why }) => railsToCut > 0 && why !== 'programming')
+          .map(({ number }) => String(number)),
+        language,
+      ),
+    }),
   ],
-  'cut-gaps': ({ sheet, track: { gaps } }, told) =>
-    inList(
-      gaps
-        .filter(({ railsToCut, why }) => railsToCut > 0 && why !== 'programming')
-        .map((gap) => `${gapSaid(gap, sheet, told)} (${gapWork(gap, told)})`),
-      told,
-    ),
   'program-apart': ({ sheet }, told) =>
     inList(
       sheet.sections.filter(({ tags }) => tags?.includes('programming')).map(({ id }) => told.names.section(id)),
       told,
     ),
-  'lay-bus': (plan, told) => inList(wireLines(plan, told), told),
   'twist-bus': ({ wires }, told) => [
     ...inList(
       wires.filter(({ long }) => long).map(({ district }) => told.say('plan-where-district', { district })),
@@ -183,11 +183,6 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
   ],
   'feed-gaps': (_, told) => [stripSaid(told)],
   'accessory-bus': (_, { say }) => [say('plan-more-accessory')],
-  breakers: (plan, told) =>
-    inList(
-      breakerLines(plan, told, ({ breakers }) => breakers > 0),
-      told,
-    ),
   'reversing-device': ({ sheet }, { say, names, language }) => [
     say('plan-more-loop', {
       list: listed(
@@ -215,21 +210,6 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
       return [earthed === true ? say('plan-more-earthed', { list }) : say('plan-more-earth-unknown', { list })];
     }),
   'main-switch': (_, { say }) => [say('plan-more-electrician')],
-  'place-supplies': (plan, told) =>
-    inList(
-      plan.judged.units.map(({ stage, supply }) =>
-        told.say('plan-unit', { name: told.names.stage(stage.id), supply: supplySaid(supply.id, plan, told) }),
-      ),
-      told,
-    ),
-  'set-units': ({ judged }, told) => {
-    const { say, names, numbers, language } = told;
-    const units = judged.units.map(({ stage, trip, idle }) => {
-      const set = [say('plan-trips', { amps: numbers.amps(trip.trip) }), railsSaid(idle, told)];
-      return say('plan-unit', { name: names.stage(stage.id), supply: listed(set, language) });
-    });
-    return inList(units, told);
-  },
   'prove-volts': ({ tests }, { say, numbers }) =>
     tests
       .flatMap(({ readings }) => readings.filter(({ what }) => what === 'step'))
@@ -237,12 +217,24 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
       .map(({ to }) => say('plan-more-step', { volts: numbers.volts(to) })),
 };
 
+/** The part of the plan that says the rest, with its figures. */
+const SEE: Partial<Readonly<Record<PlanStep['id'], 'gaps' | 'power' | 'wires'>>> = {
+  'list-paths': 'gaps',
+  'cut-gaps': 'gaps',
+  'lay-bus': 'wires',
+  'feed-gaps': 'wires',
+  breakers: 'power',
+  'place-supplies': 'power',
+  'set-units': 'power',
+};
+export const partOfStep = (id: PlanStep['id'] | undefined) => (id === undefined ? undefined : SEE[id]);
+
 const moreOf = (step: PlanStep, plan: Plan, told: Told): readonly string[] => MORE[step.id]?.(plan, told) ?? [];
 
 const inList = (things: readonly string[], { say }: Told): string[] =>
   things.length === 0 ? [] : [say('plan-more-list', { list: things.join('; ') })];
 
-export const stripSaid = ({ say, numbers }: Told): string =>
+const stripSaid = ({ say, numbers }: Told): string =>
   say('plan-strip', { clamp: numbers.thin(STRIPPED.clamp), rail: numbers.thin(STRIPPED.rail) });
 
 export function wireLines({ wires }: Plan, { say, numbers, language }: Told): string[] {
@@ -265,12 +257,32 @@ export function wireLines({ wires }: Plan, { say, numbers, language }: Told): st
   });
 }
 
-export function breakerLines(
-  { sheet, subDistricts }: Plan,
-  told: Told,
-  wanted: (one: Plan['subDistricts'][number]) => boolean,
-): string[] {
-  return subDistricts.filter(wanted).flatMap((one) => [breakerSaid(one, told), ...choiceSaid(one, sheet, told)]);
+/** Where there are breakers, district by district; where there are none, what one there may trip at. */
+export function breakerLines({ sheet, subDistricts }: Plan, told: Told): string[] {
+  const { say, numbers, language } = told;
+  const without = subDistricts.filter(({ breakers }) => breakers === 0);
+  const known = without.flatMap(({ district, tripAtMost }) =>
+    tripAtMost === undefined ? [] : [say('plan-one-short-at', { district, amps: numbers.amps(tripAtMost, 'at-most') })],
+  );
+  return [
+    ...subDistricts
+      .filter(({ breakers }) => breakers > 0)
+      .flatMap((one) => [breakerSaid(one, told), ...choiceSaid(one, sheet, told)]),
+    ...(known.length === 0
+      ? []
+      : [
+          say('plan-one-short-none', {
+            districts: joined(
+              without.map(({ district }) => district),
+              language,
+            ),
+            list: known.join('; '),
+          }),
+        ]),
+    ...without
+      .filter(({ tripAtMost }) => tripAtMost === undefined)
+      .map(({ district }) => say('plan-one-short-unread', { district })),
+  ];
 }
 
 type SubDistricts = Plan['subDistricts'][number];
@@ -347,6 +359,40 @@ function readingsSaid(row: TestRow, { say, numbers, plan: { track } }: Told & Pi
 
 const gapNumbered = (number: number, { gaps }: Plan['track']): PlanGap | undefined =>
   gaps.find((gap) => gap.number === number);
+
+interface TestGroup {
+  readonly kind: TestRow['kind'];
+  readonly expected: string;
+  readonly places: readonly { readonly id: string; readonly where: string }[];
+}
+
+/** Tests of one kind stand together: what is to be seen once, and where; figures stand at the place where they differ from place to place. */
+export function testGroups({ tests }: Plan, told: PartProps): TestGroup[] {
+  const groups = new Map<string, TestRow[]>();
+  for (const row of tests) {
+    const key = expectedAs(row.kind, row.turning, row.breaker);
+    groups.set(key, [...(groups.get(key) ?? []), row]);
+  }
+  return [...groups].flatMap(([key, rows]): TestGroup[] => {
+    const [first] = rows;
+    if (first === undefined) return [];
+    const figures = rows.map((row) => listed(readingsSaid(row, told), told.language));
+    const [one = ''] = figures;
+    const isOne = figures.every((figure) => figure === one);
+    const expected = told.say(`plan-expect-${key}`);
+    return [
+      {
+        kind: first.kind,
+        expected: isOne && one !== '' ? listed([expected, one], told.language) : expected,
+        places: rows.map((row, at) => {
+          const where = whereSaid(row.where, told);
+          const figure = figures[at] ?? '';
+          return { id: row.id, where: isOne ? where : told.say('plan-where-figures', { where, figures: figure }) };
+        }),
+      },
+    ];
+  });
+}
 
 /** What is to be seen, with this layout’s figures. */
 export function expectedSaid(row: TestRow, told: Told & Pick<PartProps, 'plan'>): string {

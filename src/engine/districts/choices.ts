@@ -1,5 +1,5 @@
 // Few gaps or even use: several ways to choose from. And how many districts it takes at all.
-import { atOnce, divideInParts, seek } from './divide.ts';
+import { divideInParts, seek } from './divide.ts';
 import type { Divided, Dividing, Division, DivisionChoice, DivisionProblem, DivisionStage, Proof } from './problem.ts';
 import { MOST_DIVIDED, wholeOf } from './whole.ts';
 
@@ -20,10 +20,7 @@ const PLAIN = 1;
 
 /**
  * Up to five divisions, the one with the fewest gaps first, each next one more even. Where it can be, every stage has something to carry.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
-export const divisionChoice = (problem: DivisionProblem): DivisionChoice => atOnce(divisionChoiceInParts(problem));
-
 export function* divisionChoiceInParts(problem: DivisionProblem): Dividing<DivisionChoice> {
   const worth = yield* seek(problem, { least: WORTH_A_STAGE });
   const least = worth.kind === 'divided' ? WORTH_A_STAGE : 0;
@@ -52,7 +49,6 @@ const isBetter = (one: Division, other: Division): boolean =>
 
 /**
  * How many districts it takes, and the division into so many.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export interface Fewest {
   readonly districts: number;
@@ -62,11 +58,7 @@ export interface Fewest {
 /**
  * The smallest number of districts that will do, each with the next of the stages; those with feeds of their own are in it in any case.
  * `more`: stages like this follow the last. Where none will do, the last that was tried, and why.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
-export const fewestDistricts = (problem: DivisionProblem, more?: DivisionStage): Fewest =>
-  atOnce(fewestDistrictsInParts(problem, more));
-
 export function* fewestDistrictsInParts(problem: DivisionProblem, more?: DivisionStage): Dividing<Fewest> {
   const { stages, sections } = problem;
   const most = Math.min(more === undefined ? stages.length : MOST_DIVIDED.stages, Math.max(1, sections.length));

@@ -20,12 +20,10 @@ export function atOnce<Made>(parts: Dividing<Made>): Made {
 /**
  * The division with the fewest and least awkward gaps that every stage bears, and among those of the same cost the most even one. The
  * same problem always gives the same. Throws RangeError for numbers and places that are no problem.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export const divide = (problem: DivisionProblem, options: DivisionOptions = {}): Divided =>
   atOnce(divideInParts(problem, options));
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export function* divideInParts(problem: DivisionProblem, options: DivisionOptions = {}): Dividing<Divided> {
   const sought = yield* seek(problem, options);
   if (sought.kind !== 'none') return sought;

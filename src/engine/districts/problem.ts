@@ -1,7 +1,6 @@
 // What is divided, and what comes of it. Sections are nodes of a graph, joints its edges; whatever is named is named by its place in its list.
 import type { Evenness } from '../power/index.ts';
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionSection {
   /** Its part of the traffic, by any measure: shares are put in proportion to each other. >= 0; kept to a thousandth. */
   readonly traffic: number;
@@ -9,7 +8,6 @@ export interface DivisionSection {
   readonly fixedAmps?: number | undefined;
 }
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionJoint {
   readonly a: number;
   readonly b: number;
@@ -21,7 +19,6 @@ export interface DivisionJoint {
 
 /**
  * A stage, and with it a district.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export interface DivisionStage {
   /**
@@ -44,7 +41,6 @@ export interface DivisionProblem {
   readonly conflicts?: readonly (readonly [number, number])[] | undefined;
 }
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export interface DivisionOptions {
   /** How far each district may be from the share that fits its stage, as a share of it (0.1: ten per cent). Left out: as far as stages bear. */
   readonly tolerance?: number | undefined;
@@ -96,7 +92,6 @@ export type Hindrance =
  */
 export type Proof = { readonly kind: 'proven' } | { readonly kind: 'found'; readonly atLeast: number };
 
-/** @keptFor I the choice of divisions on the page of the layout sheet */
 export type Divided =
   | { readonly kind: 'divided'; readonly division: Division; readonly proof: Proof }
   /** `nearest`: the most even one, which asks more of a stage than it bears. */
@@ -106,7 +101,6 @@ export type Divided =
 
 /**
  * How far it is: what gaps are tried to cost at most, and how much of that try is done, 0 to 1.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export interface DivisionProgress {
   readonly cost: number;
@@ -120,7 +114,6 @@ export type Dividing<Made> = Generator<DivisionProgress, Made>;
 
 /**
  * Several ways, from the fewest gaps to the most even use, none of them worse than another in both.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export type DivisionChoice =
   | { readonly kind: 'choice'; readonly ways: readonly { readonly division: Division; readonly proof: Proof }[] }

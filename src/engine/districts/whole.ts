@@ -49,7 +49,6 @@ const SAME = 1e-9;
 
 /**
  * Most stages, sections and joints that are divided, and most joints of one section. Source: own-choice.
- * @keptFor I the choice of divisions on the page of the layout sheet
  */
 export const MOST_DIVIDED = { stages: 12, sections: 200, joints: 400, atOneSection: 24 } as const;
 

@@ -119,7 +119,6 @@ function tellSupply(told: Told, prefix: string, supply: SheetSupply | undefined)
 
 /**
  * Share of the traffic in each district of the sheet, in their order; together 1, or all 0 where there is none.
- * @keptFor I the plan
  */
 export function trafficOf({ sections, districts = [] }: Pick<Sheet, 'sections' | 'districts'>): number[] {
   const traffic = new Map(sections.map((section) => [section.id, section.traffic]));

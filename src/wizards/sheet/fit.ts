@@ -90,11 +90,8 @@ function stationFirst(stages: Sheet['stages'], flaws: Flaw[]): Sheet['stages'] {
 
 type Districts = NonNullable<Sheet['districts']>;
 
-/**
- * Why a division does not fit its sheet; undefined where it does: every section belongs to one district, each district to a stage of its own.
- * @keptFor I the choice of a division
- */
-export function divisionFlaw(
+/** Why a division does not fit its sheet; undefined where it does: every section belongs to one district, each district to a stage of its own. */
+function divisionFlaw(
   { sections, stages }: Pick<Sheet, 'sections' | 'stages'>,
   districts: Districts,
 ): Flaw | undefined {

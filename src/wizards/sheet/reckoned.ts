@@ -41,14 +41,12 @@ function groupOf({ kind, count, sound, runningAmps, standingAmps }: SheetTrains,
 
 /**
  * What of a stage or its supply nobody has read, and was taken as usual instead.
- * @keptFor I the plan
  */
 export type Unread = 'limitAmps' | 'rails' | 'railVolts' | 'inputKind' | 'inputVolts' | 'supply' | SupplyLabel;
 type SupplyLabel = 'supplyKind' | 'supplyVolts' | 'supplyAmps';
 
 /**
  * A stage of the sheet as the engine takes it. What is in `unread` is never good, only possible.
- * @keptFor I the plan and the division
  */
 export interface StageRead {
   readonly id: string;

@@ -1,22 +1,22 @@
 // Dividing a layout, as somebody with a saw in the hand would ask of it.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { divisionChoiceInParts, fewestDistrictsInParts } from '../../../src/engine/districts/choices.ts';
 import { deepen } from '../../../src/engine/districts/deepen.ts';
-import { wholeOf } from '../../../src/engine/districts/whole.ts';
-import type { Divided, Division, DivisionProblem } from '../../../src/engine/index.ts';
-import {
-  capacity,
-  divide,
-  divideInParts,
-  divisionChoice,
-  fewestDistricts,
-  MOST_DIVIDED,
-} from '../../../src/engine/index.ts';
+import { atOnce, divideInParts } from '../../../src/engine/districts/divide.ts';
+import type { Divided, DivisionStage } from '../../../src/engine/districts/problem.ts';
+import { MOST_DIVIDED, wholeOf } from '../../../src/engine/districts/whole.ts';
+import type { Division, DivisionProblem } from '../../../src/engine/index.ts';
+import { capacity, divide } from '../../../src/engine/index.ts';
 import { bearsShare } from '../../../src/engine/power/own-districts.ts';
 import { alike, bearing, grid, layout, link, wrongWith } from '../../divisions.ts';
 import { dc, h0, unit } from '../../samples.ts';
 import { seeded } from '../../seeded.ts';
 import { spread } from '../../spread.ts';
+
+const divisionChoice = (problem: DivisionProblem) => atOnce(divisionChoiceInParts(problem));
+const fewestDistricts = (problem: DivisionProblem, more?: DivisionStage) =>
+  atOnce(fewestDistrictsInParts(problem, more));
 
 /** A ring of so many sections with the same traffic. */
 const ring = (count: number): Pick<DivisionProblem, 'sections' | 'joints'> => ({
