@@ -499,6 +499,15 @@ describe('Whatever the sheet,', () => {
   });
 });
 
+test('The work falls into five phases, and each begins before the next', () => {
+  expect([...new Set(club.steps.map(({ phase }) => phase))]).toEqual(['before', 'track', 'units', 'prove', 'run']);
+  const at = club.steps.map(({ phase }) => ['before', 'track', 'units', 'prove', 'run'].indexOf(phase));
+  expect(at).toEqual(at.toSorted((one, other) => one - other));
+  // Nothing is joined up before both rails are proven cut, and no train runs before the coin.
+  const phaseOf = (step: StepId) => club.steps.find(({ id }) => id === step)?.phase;
+  expect([phaseOf('prove-dead'), phaseOf('coin'), phaseOf('slow-crossing')]).toEqual(['track', 'prove', 'run']);
+});
+
 test('A club with everything takes every step but those that its layout does not ask for', () => {
   const missing = Object.keys(STEP_KINDS).filter((id) => !stepsIn(club).some((step) => step === id));
   expect(missing).toEqual(['twist-bus', 'turntable-device']);

@@ -71,7 +71,7 @@ export function stepsSaid(row: TestRow, told: Told): readonly string[] {
   const count = ownSteps(row.kind);
   if (count === undefined) return tests[row.kind]?.how ?? [];
   const at = namesAt(row, told);
-  const steps = Array.from({ length: count }, (_, step) => say(`power-up-how-${row.kind}-${step + 1}`, at));
+  const steps = Array.from({ length: count }, (_, place) => say(`power-up-how-${row.kind}-${place + 1}`, at));
   const gap = gapOf(row, told);
   const turns = row.kind === 'jumper-test' && gap !== undefined && isTurning(gap);
   return turns ? steps.toSpliced(2, 0, say('power-up-reverser')) : steps;

@@ -12,6 +12,8 @@ export function To({ to, children }: Props) {
     const place = document.getElementById(to);
     if (place === null) return;
     event.preventDefault();
+    const folded = place.closest('details');
+    if (folded !== null) folded.open = true;
     place.scrollIntoView();
     place.focus({ preventScroll: true });
   };

@@ -15,7 +15,7 @@ export const MORE_ACTS: Readonly<Partial<Record<string, readonly Act[]>>> = {
   'short-locomotive-through-loop': ['sends-a-train-over-the-gap', 'stands-across-the-gap'],
 };
 
-/** Steps of the tests that are told in words of their own: the walk knows of one booster only, and speaks of a trouble. */
+/** Steps of the tests that are told in words of their own: the walk knows of one booster only, and speaks of a trouble. Source: own-choice. */
 const OWN_STEPS: Readonly<Partial<Record<string, number>>> = {
   'first-look': 1,
   'jumper-test': 6,

@@ -43,8 +43,8 @@ export const STEP_KINDS = {
   'prove-volts': { acts: ['measures-volts'] },
   'load-test': { acts: ['puts-a-resistor-on-the-rails', 'takes-a-meter'], job: 'load-test-and-coin' },
   coin: { acts: ['puts-a-coin-on-the-rails', 'meets-a-weak-fault'], job: 'load-test-and-coin' },
-  'prove-loops': { acts: ['sends-a-train-over-the-gap'] },
-  'slow-crossing': { acts: ['sends-a-train-over-the-gap'] },
+  'prove-loops': { acts: ['sends-a-train-over-the-gap', 'stands-across-the-gap'] },
+  'slow-crossing': { acts: ['sends-a-train-over-the-gap', 'stands-across-the-gap'] },
   'run-traffic': { acts: ['lets-it-run'] },
   'write-down': { acts: [] },
 } as const satisfies Readonly<Record<string, StepKind>>;
@@ -54,8 +54,32 @@ export type StepId = keyof typeof STEP_KINDS;
 const isStep = (id: string): id is StepId => Object.hasOwn(STEP_KINDS, id);
 const ORDER: readonly StepId[] = Object.keys(STEP_KINDS).filter(isStep);
 
+/** The phases of the work, each with the step that it begins with. */
+const PHASES = {
+  before: 'read-labels',
+  track: 'cut-gaps',
+  units: 'feed-without-capacitor',
+  prove: 'each-alone',
+  run: 'prove-loops',
+} as const satisfies Readonly<Record<string, StepId>>;
+
+export type Phase = keyof typeof PHASES;
+
+/** The last phase that has begun by this step. */
+function phaseOf(step: StepId): Phase {
+  let phase: Phase = 'before';
+  for (const [name, first] of PHASE_LIST) if (ORDER.indexOf(first) <= ORDER.indexOf(step)) phase = name;
+  return phase;
+}
+
+const isPhase = (name: string): name is Phase => Object.hasOwn(PHASES, name);
+const PHASE_LIST: readonly (readonly [Phase, StepId])[] = Object.keys(PHASES)
+  .filter(isPhase)
+  .map((name) => [name, PHASES[name]] as const);
+
 export interface PlanStep {
   readonly id: StepId;
+  readonly phase: Phase;
   readonly acts: readonly Act[];
   readonly job: StepKind['job'] | undefined;
 }
@@ -110,7 +134,7 @@ export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
   };
   return ORDER.filter((id) => wanted[id]).map((id): PlanStep => {
     const { acts, job }: StepKind = STEP_KINDS[id];
-    return { id, acts, job };
+    return { id, phase: phaseOf(id), acts, job };
   });
 }
 
