@@ -30,7 +30,7 @@ function onLog(level, log, print) {
  */
 const live = {
   name: 'live',
-  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept|faces|book|notebook|save-file)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept|faces|book|notebook|save-file|tests-in-tab)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
 };
 
 /** What checks fetched words is one file for answers and the notebook. */
