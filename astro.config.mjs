@@ -47,6 +47,9 @@ const texts = {
 /** The charts and what passes on where one is in them: what asks questions needs both, and two files weigh more than one. */
 const charts = { name: 'charts', test: /node_modules.xstate|src.components.link.(Share|Keep|MadeThen)\.tsx/ };
 
+/** A step and its cautions are one file, whoever draws cautions alone. */
+const steps = { name: 'steps', test: /src.components.fix.(Caution|Steps|forms|BeforeYouStart)\.tsx?/ };
+
 export default defineConfig({
   output: 'static',
   // Where the site is: only then it has canonical links, a map, a feed and pictures for whoever shares it.
@@ -59,7 +62,7 @@ export default defineConfig({
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: {
       client: {
-        build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts] } } } },
+        build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts, steps] } } } },
       },
     },
     define: {
