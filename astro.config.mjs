@@ -62,7 +62,9 @@ export default defineConfig({
     build: { assetsInlineLimit: 0, rolldownOptions: { onLog } },
     environments: {
       client: {
-        build: { rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts, steps] } } } },
+        build: {
+          rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts, steps] } } },
+        },
       },
     },
     define: {
