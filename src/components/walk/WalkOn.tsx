@@ -19,6 +19,7 @@ import {
   walkAddress,
   withoutMending,
 } from '../../wizards/put-it-right/index.ts';
+import { usePicturesSoon } from '../check-picture/index.ts';
 import { testsInTab } from '../device/index.ts';
 import { MadeThen, Share } from '../link/index.ts';
 import { type Address, useHeading } from '../shared/index.ts';
@@ -31,7 +32,6 @@ import { Danger } from './Danger.tsx';
 import { causesNamed, HandedOn, Solved } from './Ends.tsx';
 import { Equipping } from './Equipping.tsx';
 import { Fixing, Proposing } from './Fix.tsx';
-import { usePicturesSoon } from './load-picture.ts';
 import { Possible } from './Possible.tsx';
 import type { PartProps } from './part-props.ts';
 import { Seen } from './Seen.tsx';
