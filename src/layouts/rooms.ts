@@ -45,7 +45,17 @@ export const ANSWER_ROOMS = {
     ...(['which-supply-where', 'answer', 'share', 'verdicts', 'labels', 'charts', 'tables', 'crossing'] as const),
     ...(['measuring', 'workings-power', 'workings-crossing'] as const),
   ],
-  'share-out': ['share-out', 'sheet-parts', 'diagram', 'answer', 'share', 'verdicts', 'charts', 'tables'],
+  'share-out': [
+    'share-out',
+    'sheet-parts',
+    'sheet-names',
+    'diagram',
+    'answer',
+    'share',
+    'verdicts',
+    'charts',
+    'tables',
+  ],
   'wire-it': ['wire-it', 'answer', 'share', 'charts', 'tables', 'along', 'measuring', 'workings-wiring'],
 } as const satisfies Readonly<Record<WizardId, readonly Room[]>>;
 
