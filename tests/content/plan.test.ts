@@ -75,6 +75,19 @@ const LAYOUTS: Readonly<Record<string, Sheet>> = {
   'with far too many older trains': { ...OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 },
 };
 
+/** What stands of a danger where it first bites: the harm, what to do, and the place that others lead to. */
+const inFull = (danger: string): string[] => [
+  CAUTIONS[danger]?.harm ?? '',
+  CAUTIONS[danger]?.do ?? '',
+  `id="plan-danger-${danger}"`,
+];
+
+/** And where it bites again: its harm, or the one line of what only breaks something, and the way up. */
+function again(danger: string): string[] {
+  const { harm = '', line } = CAUTIONS[danger] ?? {};
+  return [rankOf(danger) === 'damage' ? (line ?? harm) : harm, `href="#plan-danger-${danger}"`];
+}
+
 describe('The plan of a layout', () => {
   test.each(Object.entries(LAYOUTS))('%s leaves no sentence out and no hole open', (_, sheet) => {
     const html = drawn(sheet);
@@ -99,13 +112,11 @@ describe('The plan of a layout', () => {
     const told = new Set<string>();
     for (const [at, { acts, id }] of steps.entries()) {
       for (const danger of dangersOf(acts)) {
-        const words = CAUTIONS[danger];
-        const isLine = told.has(danger) && rankOf(danger) === 'damage' && words?.line !== undefined;
-        expect(items[at], `${id} without ${danger}`).toContain(isLine ? words.line : words?.harm);
-        expect(items[at], `${id}: the way from ${danger}`).toContain(
-          told.has(danger) ? `href="#plan-danger-${danger}"` : `id="plan-danger-${danger}"`,
-        );
-        if (!told.has(danger)) expect(items[at]).toContain(words?.do);
+        const said = told.has(danger) ? again(danger) : inFull(danger);
+        expect(
+          said.filter((one) => items[at]?.includes(one) !== true),
+          `${id}: ${danger}`,
+        ).toEqual([]);
         told.add(danger);
       }
     }
