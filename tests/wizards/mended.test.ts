@@ -1,7 +1,8 @@
 // Who writes a decoder anew and finds all well has put it right: the walk ends there.
 import { describe, expect, test } from 'vitest';
 import { NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
-import { mendedByCheck, mendingCheck, withoutMending } from '../../src/wizards/put-it-right/index.ts';
+import { mendedByCheck, mendingCheck, withoutMending } from '../../src/wizards/put-it-right/mended.ts';
+import { placeOf } from '../../src/wizards/put-it-right/place.ts';
 
 const told = (seen: Readonly<Record<string, string>>) => ({ ...NOTHING_TOLD, seen, toldFirst: true });
 const SEEN = { 'one-or-all': 'acts-otherwise', 'what-happens': 'acts-otherwise', 'write-anew': 'cured' };
@@ -43,5 +44,23 @@ describe('A decoder written anew, after which all is well', () => {
 
   test('is not said any more once the trouble is back', () => {
     expect(withoutMending(SEEN)).toEqual({ 'one-or-all': 'acts-otherwise', 'what-happens': 'acts-otherwise' });
+  });
+});
+
+describe('Track wires swapped at the new unit, after which trains cross the gap', () => {
+  const seen = { 'when-it-happens': 'at-the-gap', 'last-change': 'supply-or-unit', 'swap-track-wires': 'cured' };
+  const mended = mendedByCheck('trips-at-gap', told(seen));
+  const sitting = { 'danger-now': 'none' };
+
+  test('had been the wrong way round', () => {
+    expect(mended).toBe('reversed');
+    expect(mendingCheck(seen)).toBe('swap-track-wires');
+  });
+
+  test('are not to be swapped again: what is left is to prove the gap', () => {
+    // Also by a link that says no more than that.
+    const { state, context } = placeOf('trips-at-gap', walkAddress(told(seen)), sitting).walk;
+    expect(state).toBe('verifying');
+    expect(context.fixed).toEqual(['reversed']);
   });
 });

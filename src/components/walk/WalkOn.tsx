@@ -7,8 +7,8 @@ import type { ComplaintId, LeftOut, Place, Sitting, Told, Walk } from '../../wiz
 import {
   besideInParts,
   CANNOT,
+  ended,
   leavesATrace,
-  mendedByCheck,
   mendingCheck,
   NOTHING_TOLD,
   placeInParts,
@@ -76,7 +76,7 @@ export function WalkOn(props: WalkOnProps) {
   const made = verdict === undefined ? undefined : { release, verdict };
   const parts = { say, numbers, language, home, cautions: all.cautions, pictureStyles };
   const see = (check: string, option: string): void => {
-    go(ended(withSeen(told, check, option), complaint), { ...sitting, [check]: option });
+    go(ended(complaint, withSeen(told, check, option)), { ...sitting, [check]: option });
   };
   const proposed = walk.state === 'proposing' ? walk.fixClass : undefined;
   const card = useCallback(
@@ -307,7 +307,7 @@ function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: N
           {...parts}
           seen={told.seen}
           checks={checks}
-          onTold={(seen) => go(ended({ ...told, seen, toldFirst: true }, complaint))}
+          onTold={(seen) => go(ended(complaint, { ...told, seen, toldFirst: true }))}
           passOn={(seen) => <PassOn {...parts} {...{ complaint, checks }} told={{ ...told, seen, toldFirst: true }} />}
         />
       );
@@ -388,14 +388,6 @@ function setAside(told: Told, fixClass: string): Told {
 function putBack(told: Told, fixClass: string, done: boolean): Told {
   const next = setAside(told, fixClass);
   return done ? next : { ...next, left: [...told.left, fixClass] };
-}
-
-/** A check that puts it right by being done ends the walk: what it mended has helped. */
-function ended(told: Told, complaint: ComplaintId): Told {
-  const mended = mendedByCheck(complaint, told);
-  if (mended === undefined || told.fixed.includes(mended)) return told;
-  const others = (tried: readonly string[]): string[] => tried.filter((one) => one !== mended);
-  return { ...told, tried: others(told.tried), left: others(told.left), fixed: [...told.fixed, mended] };
 }
 
 /** What seemed to help did not; nor did the check that seemed to. */

@@ -5,7 +5,7 @@ export type { ChipGroup } from './chips.ts';
 export { CHIP_GROUPS, CHIPS } from './chips.ts';
 export { COMPLAINT_GROUPS } from './complaint-groups.ts';
 export { causeLines, describedCauses } from './described.ts';
-export { mendedByCheck, mendingCheck, withoutMending } from './mended.ts';
+export { ended, mendingCheck, withoutMending } from './mended.ts';
 export type { ComplaintId, FixClass } from './model/index.ts';
 export {
   COMPLAINT_IDS,

@@ -6,8 +6,11 @@ import type { ComplaintId } from './model/index.ts';
 import { SIGN_MODEL } from './model/index.ts';
 import { stateOf, walkModelNow } from './step.ts';
 
-/** By check the answer that says so, and the sign of a cause that it mends. */
-const MENDS = { 'write-anew': { option: 'cured', sign: 'written-anew', value: 'cured' } } as const;
+/** By check the answer that says so, and the sign of a cause that it mends. To do it once more would bring the trouble back. */
+const MENDS = {
+  'write-anew': { option: 'cured', sign: 'written-anew', value: 'cured' },
+  'swap-track-wires': { option: 'cured', sign: 'swap', value: 'cured' },
+} as const;
 
 const done = (seen: Told['seen']) =>
   Object.entries(MENDS).flatMap(([check, of]) => (seen[check] === of.option ? [{ check, ...of }] : []));
@@ -47,4 +50,12 @@ function wordOf(cause: string, sign: string, value: string): string | undefined 
 export function withoutMending(seen: Told['seen']): Told['seen'] {
   const mended = new Set(done(seen).map(({ check }) => check));
   return Object.fromEntries(Object.entries(seen).filter(([check]) => !mended.has(check)));
+}
+
+/** What is told, ended where a check has put it right by being done: what it mended has helped. */
+export function ended(complaint: ComplaintId, told: Told): Told {
+  const mended = mendedByCheck(complaint, told);
+  if (mended === undefined || told.fixed.includes(mended)) return told;
+  const others = (tried: readonly string[]): string[] => tried.filter((one) => one !== mended);
+  return { ...told, tried: others(told.tried), left: others(told.left), fixed: [...told.fixed, mended] };
 }
