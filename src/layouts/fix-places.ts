@@ -151,6 +151,7 @@ export const FIX_PLACES = {
       'detector-crosstalk',
     ],
     ...['reverse-route', 'loop-no-device', 'loop-not-isolated', 'loop-too-short', 'two-auto-reversers', 'turntable'],
+    'turntable-reversed',
     'parked-across-loop',
   ],
   trains: [
@@ -169,6 +170,7 @@ export const FIX_PLACES = {
       'loco-short-inside',
       'loco-loose-contact',
       'decoder-damaged',
+      'no-decoder',
       'decoder-muddled',
       'decoder-disturbs',
       'consist-left-over',
@@ -177,6 +179,7 @@ export const FIX_PLACES = {
       'motor-stuck',
       'wheels-slip',
       'cannot-be-read',
+      'programming-not-fed',
       'programs-others',
     ],
   ],

@@ -71,6 +71,12 @@ const CASES: readonly Case[] = [
     never: ['uncouple'],
   },
   {
+    says: 'on the bridge of the turntable',
+    complaint: 'trips-at-one-spot',
+    told: { 'which-places': 'on-the-turntable' },
+    never: ['throw-turnouts', 'varnish-the-frog', 'look-at-the-frog', 'meter-at-the-frog', 'weather'],
+  },
+  {
     says: 'short ones stop on one turnout',
     complaint: 'stops-at-a-spot',
     told: { 'which-vehicles': 'short-ones', 'which-places': 'at-a-turnout' },

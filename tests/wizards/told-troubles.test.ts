@@ -218,6 +218,30 @@ const TROUBLES: readonly Trouble[] = [
     },
     page: 'protection-set-low',
   },
+  {
+    says: 'it shorts as the engine rolls off the turntable, with the bridge one way round only',
+    complaint: 'loop-trips',
+    told: { 'which-places': 'on-the-turntable', 'which-way': 'one-way', 'when-it-happens': 'at-another-place' },
+    page: 'turntable-reversed',
+  },
+  {
+    says: 'no locomotive reads on the programming track, each does on a loose piece at the output',
+    complaint: 'programming-fails',
+    told: { 'which-vehicles': 'every-one', 'programming-track': 'cannot-read', 'piece-at-programming': 'reads' },
+    page: 'programming-not-fed',
+  },
+  {
+    says: 'one that was just bought hums, stands and cannot be read',
+    complaint: 'one-locomotive-only',
+    told: { 'what-happens': 'hums', 'last-change': 'vehicle', 'programming-track': 'cannot-read' },
+    page: 'no-decoder',
+  },
+  {
+    says: 'slow at the far end, and the volts fall along the bus while trains run',
+    complaint: 'slow-far-away',
+    told: { 'which-places': 'with-distance', 'meter-while-they-run': 'in-the-bus' },
+    page: 'thin-wire',
+  },
 ];
 
 const THREE = 3;

@@ -70,7 +70,7 @@ export const WORDS = wordsIn(`
   aim scale draw fleet sound measured moving evening boosters coaches accessories supply-label unit-label rails
   own-use station-label booster-label supply-one supply-two wire-need bus track bus-shape feeders rail-kind divided
   our-districts plan busier larger-unit kept-apart wheels-slip frog-not-fed protection-set-low strong-lamp
-  divide-the-track shape both-amps
+  divide-the-track shape both-amps turntable-reversed programming-not-fed no-decoder
 `);
 
 const COMMON = `
@@ -310,6 +310,8 @@ const WALK = entriesIn(`${COMMON}
   look-at-the-frog 3 plastic fed no-wire cannot
   meter-at-the-frog 3 changes-over plastic none one-setting wrong-pole cannot
   wires-by-eye 3 ample thin-bus few-feeders cannot
+  piece-at-programming 3 reads no-change cannot
+  meter-while-they-run 3 none in-the-bus in-the-rails at-one-joiner at-the-unit cannot
 `);
 
 const FIGURES = entriesIn(`${COMMON}

@@ -60,6 +60,7 @@ export const NOT_ON_THE_TABLE = {
   'read-its-decoder': 'a decoder is told or not told to run on direct current; it holds no settings',
   'write-anew': 'a decoder of the table holds no settings',
   'programming-track': 'the programming track is an output and no piece of track',
+  'piece-at-programming': 'the programming track is an output and no piece of track',
   'accessories-without-trains': 'the table has no accessories',
   'accessory-moment': 'the table has no accessories',
   'one-accessory-or-all': 'the table has no accessories',

@@ -135,6 +135,8 @@ export const METER_ANSWERS = {
   'meter-same-and-diagonal': meterSameAndDiagonal,
   'meter-two-stages': meterTwoStages,
   'meter-along-the-way': meterAlongTheWay,
+  // Trains that draw about an ampere are to the wires what the resistor is.
+  'meter-while-they-run': meterAlongTheWay,
   'meter-supply': meterSupply,
   'meter-supply-current': meterSupplyCurrent,
   'meter-ohms-between-rails': meterOhmsBetweenRails,

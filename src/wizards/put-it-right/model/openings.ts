@@ -284,6 +284,7 @@ export const OPENINGS = [
     often: 7,
     says: { trouble: ['stops-lit'] },
     shares: {
+      'no-decoder': 1.5,
       'link-missing': 16,
       suppressor: 13,
       address: 10,
@@ -521,6 +522,7 @@ export const OPENINGS = [
     often: 5,
     says: { trouble: ['switches-off'], where: ['loop', 'turntable'] },
     shares: {
+      'turntable-reversed': 3,
       'loop-too-short': 24,
       'loop-not-isolated': 24,
       'loop-no-device': 12,
@@ -587,6 +589,7 @@ export const OPENINGS = [
     often: 6,
     says: { trouble: ['switches-off'], when: ['at-one-place', 'when-thrown'], where: ['turnout', 'spot'] },
     shares: {
+      'turntable-reversed': 2,
       'wheel-bridges-frog': 20,
       'live-frog': 17,
       'wheelset-at-turnouts': 13,
@@ -735,6 +738,7 @@ export const OPENINGS = [
     often: 8,
     says: { vehicles: ['one-only'] },
     shares: {
+      'no-decoder': 3,
       address: 16,
       pickup: 14,
       'decoder-damaged': 12,
@@ -779,7 +783,7 @@ export const OPENINGS = [
       'dead-joint': 12,
       'loose-joiner': 10,
       'turnout-routing': 9,
-      'joiner-forgotten': 8,
+      'joiner-forgotten': 7.5,
       pickup: 5,
       'feed-wire-broken': 5,
       'brake-section': 5,
@@ -1095,6 +1099,8 @@ export const OPENINGS = [
     often: 1.5,
     says: { trouble: ['cannot-be-read'] },
     shares: {
+      'programming-not-fed': 12,
+      'no-decoder': 3,
       'cannot-be-read': 40,
       'decoder-damaged': 12,
       'read-on-main': 12,

@@ -36,6 +36,8 @@ export const PRICES = {
   'control-bus-supply': 'cheap',
   'computer-acts': 'cheap',
   'cannot-be-read': 'cheap',
+  'programming-not-fed': 'cheap',
+  'no-decoder': 'cheap',
   'programs-others': 'cheap',
   'volts-set-low': 'cheap',
   'parked-across-loop': 'cheap',
@@ -53,6 +55,7 @@ export const PRICES = {
   'track-piece-faulty': 'dear',
   'loop-too-short': 'dear',
   'loop-no-device': 'dear',
+  'turntable-reversed': 'dear',
   'reverse-route': 'dear',
 } as const satisfies Readonly<Partial<Record<FixClass, Price>>>;
 
@@ -61,7 +64,7 @@ const NO_TRACE: ReadonlySet<string> = new Set<FixClass>([
   ...(['switch-off-now', 'booster-off', 'stop-active', 'dirty', 'test-misled', 'mains-off', 'pickup'] as const),
   ...(['binding-locomotive', 'cannot-be-read', 'handheld-lost', 'house-protection', 'tingle', 'mains-sag'] as const),
   ...(['stage-heat', 'supply-heat', 'restart-load', 'turntable', 'metal-across', 'wheelset-short'] as const),
-  ...(['parked-across-loop', 'blink-code'] as const),
+  ...(['parked-across-loop', 'blink-code', 'no-decoder'] as const),
 ]);
 
 /** Whether a repair that did not help is undone first, so that it does not become a second fault. */

@@ -631,6 +631,13 @@ export const OTHER_SIGNS = [
     sound: 'no-matter',
     unaffected: { 'no-matter': always },
   },
+  // One locomotive on a loose piece of track, wired straight to the programming output.
+  {
+    id: 'programming-piece',
+    values: ['no-help', 'reads'],
+    sound: 'no-help',
+    unaffected: { 'no-help': always, reads: rarely },
+  },
 ] as const satisfies readonly SignRow[];
 
 export const SIGNS = [...CORE_SIGNS, ...OTHER_SIGNS] as const;

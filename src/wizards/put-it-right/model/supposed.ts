@@ -147,9 +147,26 @@ export const SUPPOSED: readonly Supposed[] = [
     told: {},
     unless: { 'last-change': ['supply', 'supply-or-unit'] },
   },
+  // A programming track that is in use.
+  {
+    checks: ['piece-at-programming'],
+    allBut: ['programming-fails'],
+    told: {},
+    unless: {
+      'what-happens': ['cannot-be-read'],
+      'programming-track': ['cannot-read'],
+      'when-it-happens': ['while-programming'],
+    },
+  },
   // A spot that is slower or dimmer, or a wire or joint that gets warm.
   {
-    checks: ['meter-along-the-way', 'bright-lamp-along', 'clip-thick-pair', 'clip-along-the-bus'],
+    checks: [
+      'meter-along-the-way',
+      'meter-while-they-run',
+      'bright-lamp-along',
+      'clip-thick-pair',
+      'clip-along-the-bus',
+    ],
     allBut: [
       ...(['slow-far-away', 'all-slow', 'short-not-noticed', 'trips-with-traffic', 'stops-at-a-spot'] as const),
       ...(['jerks-at-gap', 'wrong-one-trips', 'cuts-out-after-a-while'] as const),
@@ -165,6 +182,14 @@ export const SUPPOSED: readonly Supposed[] = [
       'coin-far': ['stays-on'],
       'load-test': ['weak-far', 'weak-everywhere'],
     },
+  },
+  // A turnout: where it is the bridge of a turntable, nothing is thrown but the bridge.
+  {
+    checks: [
+      ...(['throw-turnouts', 'which-setting', 'live-frogs', 'varnish-the-frog', 'look-at-the-frog'] as const),
+      ...(['meter-at-the-frog', 'blade-in-turnout-cuts', 'weather'] as const),
+    ],
+    told: { 'which-places': ['on-the-turntable'] },
   },
   // A train of several vehicles.
   {

@@ -107,6 +107,24 @@ export const DECODERS = [
     },
   },
 
+  // It has no decoder, or its plug was put back without one: on digital track its motor hums, warms and does not obey.
+  {
+    id: 'no-decoder',
+    fixClass: 'no-decoder',
+    minutes: 10,
+    shows: {
+      ...ONE_DOES_NOT_OBEY,
+      trouble: { hums: always, 'stops-lit': usually, 'gets-hot': sometimes, 'cannot-be-read': usually },
+      when: { always: usually, 'when-set-on': usually, 'while-programming': rarely },
+      since: { vehicle: always, nothing: sometimes },
+      commands: { 'one-deaf': always },
+      hot: { nothing: usually, vehicle: usually },
+      'one-loco': { deaf: always, 'obeys-on-dc-only': usually, 'lights-only': rarely, 'shorts-alone': rarely },
+      programming: { 'cannot-read': usually, works: usually },
+      'written-anew': { 'not-taken': always, 'no-help': usually },
+    },
+  },
+
   // The decoder of one locomotive is weak, dead or half dead, most often since a short.
   {
     id: 'decoder-damaged',

@@ -203,6 +203,28 @@ export const LOOPS = [
       swap: { 'no-change': always, worse: rarely },
     },
   },
+  // The bridge lies turned round at some tracks, and neither a split ring nor a reverser changes its poles: a short as a wheel joins it with the track.
+  {
+    id: 'turntable-reversed',
+    fixClass: 'turntable-reversed',
+    minutes: 45,
+    needs: { rails: ['two'] },
+    shows: {
+      ...AT_THE_LOOP,
+      when: { 'at-the-gap': usually, 'at-one-place': always, 'when-thrown': rarely },
+      // Of one spot speaks who thinks of the track and not of the bridge.
+      where: { turntable: always, loop: rarely, spot: usually },
+      since: { 'track-or-wires': usually, nothing: usually, 'supply-or-unit': rarely },
+      sides: { reversed: usually, agree: usually },
+      // Some tracks only, or one way round of the bridge.
+      way: { 'one-way': usually, 'one-route': usually, either: sometimes },
+      'setting-matters': { 'short-in-one': usually, no: usually, 'dead-in-one': rarely },
+      loop: { 'no-loop': usually, 'trips-entering': usually, 'trips-leaving': usually },
+      reverser: { 'none-there': always, silent: sometimes },
+      sparks: { 'at-the-gap': usually, elsewhere: usually, none: usually },
+      swap: { 'no-change': always, worse: rarely },
+    },
+  },
   // A vehicle or a single wheelset is parked across the gap of a reversing section: both ends are joined, and whatever turns it over cannot suit both.
   {
     id: 'parked-across-loop',

@@ -21,7 +21,29 @@ export const PROGRAMMING = [
       'one-loco': { 'like-the-others': usually, 'runs-badly': rarely },
       'vehicle-in-hand': { nothing: usually, wipers: usually },
       programming: { 'cannot-read': always },
+      // That piece is clean, and nothing else stands on it.
+      'programming-piece': { 'no-help': usually, reads: usually },
       'written-anew': { 'no-help': usually, 'not-taken': sometimes, cured: rarely },
+    },
+  },
+
+  // Nothing comes to the programming track: a wire, plug, switch or joint on the way from the output is open, or it hangs on another output.
+  {
+    id: 'programming-not-fed',
+    fixClass: 'programming-not-fed',
+    minutes: 15,
+    shows: {
+      ...QUIET,
+      trouble: { 'cannot-be-read': always },
+      when: { 'while-programming': always, always: usually, 'now-and-then': rarely },
+      where: { spot: usually, everywhere: usually },
+      vehicles: { 'every-one': always, 'one-only': rarely },
+      since: { 'track-or-wires': usually, nothing: usually, 'supply-or-unit': sometimes, 'new-place': sometimes },
+      'one-loco': { 'like-the-others': always },
+      programming: { 'cannot-read': always },
+      'programming-piece': { reads: always },
+      // It takes nothing either.
+      'written-anew': { 'no-help': usually, 'not-taken': always },
     },
   },
 

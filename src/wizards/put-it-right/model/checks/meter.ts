@@ -164,6 +164,25 @@ export const METER_CHECKS = [
     },
   }),
 
+  // The same without a resistor, while the trains run that make it slow: they draw what loses the volts, and never quite alike.
+  check({
+    id: 'meter-while-they-run',
+    minutes: 10,
+    tool: 'multimeter',
+    risk: 1,
+    needs: ['nothing-got-hot'],
+    source: 'instrument',
+    options: ['none', 'in-the-bus', 'in-the-rails', 'at-one-joiner', 'at-the-unit'],
+    reads: 'loss',
+    reading: {
+      none: { none: always, 'in-the-rails': rarely },
+      bus: { 'in-the-bus': usually, none: sometimes, 'in-the-rails': rarely },
+      rails: { 'in-the-rails': usually, none: sometimes, 'at-one-joiner': sometimes },
+      joint: { 'at-one-joiner': usually, 'in-the-rails': sometimes, none: sometimes },
+      'at-the-unit': { 'at-the-unit': always, none: rarely },
+    },
+  }),
+
   // Volts at the supply's own plug or terminals, unloaded, then while the trouble happens (mains parts stay shut).
   // steady: as on its label, hardly lower at work · collapses: they fall far down or pulse at work · wrong-or-none: unloaded far from what the unit asks
   // for, a.c. instead of d.c., minus where plus belongs · dead: none at all.

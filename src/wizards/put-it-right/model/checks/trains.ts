@@ -298,4 +298,17 @@ export const TRAIN_CHECKS = [
       'shorts-there': { 'shorts-there': always, 'cannot-read': rarely },
     },
   }),
+
+  // Everything off: a loose piece of track straight at the programming output, one locomotive on it. Does it read now?
+  check({
+    id: 'piece-at-programming',
+    minutes: 5,
+    tool: 'wire',
+    risk: 0,
+    needs: ['power-off'],
+    source: 'eye',
+    options: ['reads', 'no-change'],
+    reads: 'programming-piece',
+    reading: { reads: { reads: always, 'no-change': rarely }, 'no-help': { 'no-change': always, reads: rarely } },
+  }),
 ] as const;
