@@ -62,7 +62,9 @@ export const meterTwoStages: Look<'meter-two-stages'> = ({ layout }) => {
   return Math.abs(loaded[0] - loaded[1]) > 0.8 ? 'differ-loaded' : 'alike';
 };
 
-export const meterAlongTheWay: Look<'meter-along-the-way'> = ({ layout }) => {
+export const meterAlongTheWay = ({
+  layout,
+}: Situation): 'none' | 'in-the-bus' | 'in-the-rails' | 'at-one-joiner' | 'at-the-unit' | undefined => {
   if (!isQuietAtRest(layout)) return;
   const loaded = bridged(layout, across('resistor', ...bothRails('new-far'), 20));
   const unit = stageVolts(loaded, 1, 'half');
