@@ -214,6 +214,12 @@ const phrases = defineCollection({
   schema: z.record(z.string(), z.array(text).min(1)),
 });
 
+/** Words that tell a danger, by check/option: of each line one word of every group stands near the next (src/wizards/hearing/danger.ts). */
+const dangers = defineCollection({
+  loader: glob({ pattern: 'phrases/*/dangers.yaml', base: './src/content' }),
+  schema: z.record(z.string(), z.array(z.array(text).min(1)).min(1)),
+});
+
 /** Words of all languages that mean the same in the search: a meaning, and the words that have it, parted by commas. */
 const same = defineCollection({
   loader: glob({ pattern: 'same.yaml', base: './src/content' }),
@@ -246,5 +252,6 @@ export const collections = {
   sources,
   words,
   phrases,
+  dangers,
   same,
 };

@@ -3,12 +3,13 @@ import { type CollectionEntry, type CollectionKey, getCollection } from 'astro:c
 import type { CautionWords } from '../components/words/index.ts';
 import { FALLBACK, localeOf } from '../components/words/index.ts';
 import { SOMETHING_ELSE } from '../engine/index.ts';
+import type { Said } from '../wizards/hearing/index.ts';
 import { fixesOf, WIZARD_IDS } from '../wizards/index.ts';
 import { COMPLAINT_IDS, SIGN_MODEL } from '../wizards/put-it-right/index.ts';
 import { JOBS, rankOf } from '../wizards/safety/index.ts';
 import { type Language, nameOf, writtenIn } from './href.ts';
 
-type Kind = Exclude<CollectionKey, 'words' | 'phrases' | 'same'>;
+type Kind = Exclude<CollectionKey, 'words' | 'phrases' | 'dangers' | 'same'>;
 
 async function entriesOf<Of extends Kind>(kind: Of, language: Language): Promise<CollectionEntry<Of>[]> {
   const all = await getCollection(kind);
@@ -80,6 +81,16 @@ export async function phrasesOfChecks(): Promise<ReadonlyMap<string, Readonly<Re
     for (const [answer, lines] of Object.entries(data)) said.set(answer, { ...said.get(answer), [language]: lines });
   }
   return said;
+}
+
+/** The words that tell a danger, by check/option and language. */
+export async function dangersOfChecks(): Promise<ReadonlyMap<string, NonNullable<Said['dangers']>>> {
+  const told = new Map<string, NonNullable<Said['dangers']>>();
+  for (const { id, data } of await getCollection('dangers')) {
+    const language = id.split('/').at(-2) ?? '';
+    for (const [answer, lines] of Object.entries(data)) told.set(answer, { ...told.get(answer), [language]: lines });
+  }
+  return told;
 }
 
 /** The latest first. */

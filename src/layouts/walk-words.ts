@@ -18,6 +18,7 @@ import {
   cautionWords,
   checksFor,
   complaintsFor,
+  dangersOfChecks,
   entryNamed,
   fixesFor,
   phrasesOfChecks,
@@ -147,13 +148,15 @@ export async function fixWords(language: Language, entry: CollectionEntry<'fixes
 
 /** What people say for each answer, in the words of every language: what is asked first is left out, for it has been asked. */
 export async function saidOf(language: Language): Promise<Said[]> {
-  const phrases = await phrasesOfChecks();
+  const [phrases, dangers] = await Promise.all([phrasesOfChecks(), dangersOfChecks()]);
   return (await checksFor(language)).flatMap(({ id, data }) => {
     const check = nameOf(id);
     const own = writtenIn(id);
     return Object.entries(data.options).map(([option, { says }]) => {
       const lines = phrases.get(`${check}/${option}`);
-      return { check, option, lines: { ...lines, [own]: [...says, ...(lines?.[own] ?? [])] } };
+      const near = dangers.get(`${check}/${option}`);
+      const said = { check, option, lines: { ...lines, [own]: [...says, ...(lines?.[own] ?? [])] } };
+      return near === undefined ? said : { ...said, dangers: near };
     });
   });
 }

@@ -100,9 +100,9 @@ describe('The languages', () => {
 function saidIn(kind: string): ReadonlyMap<string, readonly string[]> {
   if (kind === 'wizards') return new Map(WIZARD_IDS.map((id) => [id, []]));
   if (kind === 'pages') return new Map(['layout-sheet', 'plan', 'first-power-up'].map((id) => [id, []]));
-  const pages = wordsOf('en', kind);
+  const pages = wordsOf('en', kind === 'dangers' ? 'checks' : kind);
   if (kind === 'glossary') return new Map(pages.map(({ id, data }) => [id, texts(data['also'])]));
-  if (kind !== 'checks') return new Map(pages.map(({ id, data }) => [id, texts(data['says'])]));
+  if (!['checks', 'dangers'].includes(kind)) return new Map(pages.map(({ id, data }) => [id, texts(data['says'])]));
   return new Map(
     pages.flatMap(({ id, data }) =>
       Object.entries(isRecord(data['options']) ? data['options'] : {}).map(

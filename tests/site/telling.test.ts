@@ -39,6 +39,14 @@ test('a text of which nothing is understood is told so', async () => {
   await page.locator('textarea').fill('My grey boxcars have their moods with me');
   await page.getByText('Not understood').waitFor();
   expect(await page.locator('.heard .chip').count()).toBe(0);
+  // What is dangerous comes first, and the way on invites nobody past it; of two answers to one question the second says that the first is off.
+  await page.locator('textarea').fill('The RCD of the house trips when I plug in the booster.');
+  await page.locator('.heard .problem').getByText('This first').waitFor();
+  expect(await page.locator('.telling > .acts .button').allInnerTexts()).toEqual(['No such danger here: go on']);
+  await page.locator('textarea').fill('The booster trips, then the train stutters.');
+  for (const chip of ['Something switches off', 'It jerks'])
+    await page.locator('.heard .chip', { hasText: chip }).click();
+  expect(await page.locator('.heard .chip', { hasText: 'It jerks' }).innerText()).toContain('the other is off');
   await close();
 });
 

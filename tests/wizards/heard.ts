@@ -2,6 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
+import type { Groups } from '../../src/wizards/hearing/index.ts';
 import { Listener } from '../../src/wizards/hearing/index.ts';
 import { CONTENT, isRecord, texts, wordsOf } from '../content/folder.ts';
 
@@ -12,6 +13,16 @@ function phrasesIn(language: string): ReadonlyMap<string, readonly string[]> {
   const read: unknown = parse(readFileSync(join(CONTENT, `phrases/${language}/checks.yaml`), 'utf8'));
   return new Map(Object.entries(isRecord(read) ? read : {}).map(([id, lines]) => [id, texts(lines)]));
 }
+
+/** Word groups of danger by check/option, in one language. */
+export function dangersIn(language: string): ReadonlyMap<string, readonly Groups[]> {
+  const read: unknown = parse(readFileSync(join(CONTENT, `phrases/${language}/dangers.yaml`), 'utf8'));
+  return new Map(
+    Object.entries(isRecord(read) ? read : {}).map(([id, lines]) => [id, Array.isArray(lines) ? lines.map(texts) : []]),
+  );
+}
+
+const DANGERS = ['en', ...LANGUAGES].map((language) => ({ language, own: dangersIn(language) }));
 
 export const PHRASES = LANGUAGES.map(phrasesIn);
 
@@ -24,6 +35,12 @@ export const SAID = wordsOf('en', 'checks').flatMap(({ id: check, data: { option
     check,
     option,
     lines: linesOf(`${check}/${option}`, words),
+    dangers: Object.fromEntries(
+      DANGERS.flatMap(({ language, own }) => {
+        const groups = own.get(`${check}/${option}`);
+        return groups === undefined ? [] : [[language, groups]];
+      }),
+    ),
   })),
 );
 export const LISTENER = new Listener(SAID);

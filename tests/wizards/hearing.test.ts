@@ -161,6 +161,20 @@ describe('On the reported cases, as they were told', () => {
   });
 });
 
+describe('Words that only stand there too', () => {
+  test.each([
+    ['There is no computer and a second throttle works as well', 'what-the-handhelds-do/all-dead'],
+    ['The trains keep running', 'what-happens/stops-dark'],
+    ['The booster is far from the door', 'which-places/with-distance'],
+    ['It works in one direction', 'what-is-reported/fine'],
+    ['The other booster is fine', 'which-vehicles/one-vehicle'],
+    ['At the start of summer', 'how-driven/at-the-unit'],
+    ['Both have the same decoder', 'which-vehicles/one-kind'],
+  ])('“%s” is not heard as %s', (text, answer) => {
+    expect(heardIn(text)).not.toContain(answer);
+  });
+});
+
 describe('Words that decide', () => {
   test.each([
     ['with the third train the command station restarts', 'booster-lamp/goes-out-and-on'],
@@ -174,6 +188,15 @@ describe('Words that decide', () => {
     ['it does not pull its ten wagons any more', 'what-happens/wheels-spin'],
     ['am Berg drehen die Räder durch', 'what-happens/wheels-spin'],
     ['the more trains run the lights fade', 'what-happens/slow-or-dim'],
+    ['plugged into the command station itself it works', 'what-the-handhelds-do/weak-bus'],
+    ['all other locos OK', 'which-vehicles/one-vehicle'],
+    ['just hardwired', 'last-change/vehicle'],
+    ['with an auto reverser', 'what-is-between/reverser'],
+    ['then comes back', 'how-it-comes-back/seconds'],
+    ['each half runs perfectly on its own', 'each-stage-alone/only-together'],
+    ['no reversing loop', 'what-reverses/none'],
+    ['One pair of feed wires', 'wires-by-eye/few-feeders'],
+    ['decoder pretty warm', 'danger-now/warm-or-was-hot'],
   ])('“%s” is heard as %s', (text, answer) => {
     expect(heardIn(text)).toContain(answer);
   });

@@ -26,14 +26,18 @@ interface Props extends Pick<PartProps, 'say' | 'home'> {
 export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
   const [told, setTold] = useState(seen);
   const [text, setText] = useState('');
+  /** The check of which an answer was taken back by the last tap, for it has another now. */
+  const [takenBack, setTakenBack] = useState<string>();
   const listener = useListener(home, text !== '');
   const heard = useMemo(() => (text.trim() === '' ? [] : (listener?.hear(text) ?? [])), [text, listener]);
   const toggle: Toggle = (check, option) => {
     const { [check]: before, ...others } = told;
+    setTakenBack(before === undefined || before === option ? undefined : check);
     setTold(before === option ? others : { ...others, [check]: option });
   };
   const news = Object.keys(told).length - Object.keys(seen).length;
-  const chips = { told, checks, say, toggle };
+  const danger = heard.find(({ check, option }) => dangerOfAnswer(check, option) !== undefined);
+  const chips = { told, takenBack, checks, say, toggle };
   return (
     <Fragment>
       <form
@@ -50,7 +54,7 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
           <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
           <small>{say('walk-tell-stays-here')}</small>
         </label>
-        <Heard heard={heard} {...chips} home={home} />
+        <Heard heard={heard} danger={danger} {...chips} home={home} />
         {listener !== undefined && (
           <p role="status" class="small">
             {listener.isUnheard(text, heard) && say('walk-tell-nothing-heard')}
@@ -62,8 +66,8 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
           ))}
         </div>
         <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
-          <button class="button" type="submit">
-            {say(goOn(news, seen, text), { n: news })}
+          <button class={danger === undefined ? 'button' : 'button quiet'} type="submit">
+            {say(danger === undefined ? goOn(news, seen, text) : 'walk-tell-past', { n: news })}
           </button>
         </div>
       </form>
@@ -102,23 +106,28 @@ type Toggle = (check: string, option: string) => void;
 
 interface ChipProps extends Pick<Props, 'checks' | 'say'> {
   readonly told: Readonly<Record<string, string>>;
+  readonly takenBack: string | undefined;
   readonly toggle: Toggle;
 }
 
 interface HeardProps extends ChipProps {
   readonly heard: readonly HeardOf[];
+  /** What comes before all else. */
+  readonly danger: HeardOf | undefined;
   readonly home: string;
 }
 
 /** Words of danger open their page first; all else is a proposal, with the words that made it think so. */
-function Heard({ heard, told, checks, say, toggle, home }: HeardProps) {
-  const danger = heard.flatMap(({ check, option }) => dangerOfAnswer(check, option) ?? [])[0];
+function Heard({ heard, danger, home, ...chips }: HeardProps) {
+  const { say } = chips;
+  const first = danger === undefined ? undefined : dangerOfAnswer(danger.check, danger.option);
   const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
   return (
     <div role="status" class="heard">
-      {danger !== undefined && (
+      {first !== undefined && (
         <p class="problem">
-          {say('walk-tell-danger')} <a href={`${home}fixes/${danger}/`}>{say(`class-${danger}`)}</a>
+          {say('walk-tell-danger')} <a href={`${home}fixes/${first}/`}>{say(`class-${first}`)}</a>
+          <small>{say('walk-tell-because', { words: danger?.words.join(' ') ?? '' })}</small>
         </p>
       )}
       {proposed.length > 0 && (
@@ -127,7 +136,7 @@ function Heard({ heard, told, checks, say, toggle, home }: HeardProps) {
           <ul class="chips">
             {proposed.map(({ check, option, words }) => (
               <li key={check + option}>
-                <Chip check={check} option={option} named told={told} checks={checks} say={say} toggle={toggle}>
+                <Chip check={check} option={option} named {...chips}>
                   <small>{say('walk-tell-because', { words: words.join(' ') })}</small>
                 </Chip>
               </li>
@@ -193,7 +202,7 @@ interface RowProps extends ChipProps {
 
 function Row({ check, options, folds, sought, twice, ...chips }: RowProps) {
   const { checks, told } = chips;
-  const name = checks[check]?.known ?? check;
+  const name = nameOf(check, chips);
   const list = (
     <ul class="chips">
       {options.map((option) => (
@@ -218,6 +227,10 @@ function Row({ check, options, folds, sought, twice, ...chips }: RowProps) {
     </details>
   );
 }
+
+/** What a check is called; where its answer just took the place of another, that is said there instead. */
+const nameOf = (check: string, { checks, say, takenBack }: Pick<ChipProps, 'checks' | 'say' | 'takenBack'>): string =>
+  takenBack === check ? say('walk-tell-one-of') : (checks[check]?.known ?? check);
 
 const wordsFor = (checks: WalkWords['checks'], check: string, option: string): string =>
   checks[check]?.options[option]?.label ?? option;
@@ -246,8 +259,7 @@ interface OneChip extends ChipProps {
   readonly children?: ComponentChildren;
 }
 
-function Chip({ check, option, named, told, checks, toggle, children }: OneChip) {
-  const words = checks[check];
+function Chip({ check, option, named, told, takenBack, checks, say, toggle, children }: OneChip) {
   return (
     <label class="chip">
       <input
@@ -259,7 +271,9 @@ function Chip({ check, option, named, told, checks, toggle, children }: OneChip)
         }}
       />
       <span>
-        {named === true && <small>{words?.known ?? check}</small>}
+        {named === true && (
+          <small>{nameOf(check, { checks, say, takenBack: told[check] === option ? takenBack : undefined })}</small>
+        )}
         {wordsFor(checks, check, option)}
         {children}
       </span>

@@ -1,11 +1,16 @@
 // What people write in their own words, heard for what they could mean: proposals only, nothing counts until it is tapped.
 import MiniSearch from 'minisearch';
+import type { DangerLine, Groups } from './danger.ts';
+import { dangerHeard, dangerLine, sentencesOf } from './danger.ts';
+import { DENIES_BEFORE, NEGATIONS, REACH, wordsOf } from './words.ts';
 
 /** Lines that people say for one answer, by language. */
 export interface Said {
   readonly check: string;
   readonly option: string;
   readonly lines: Readonly<Record<string, readonly string[]>>;
+  /** Where it means danger: words that tell it where they stand near each other. */
+  readonly dangers?: Readonly<Record<string, readonly Groups[]>> | undefined;
 }
 
 export interface HeardOf {
@@ -27,40 +32,12 @@ interface Line {
 
 /** So much of a line must be heard, by weight of its words, 0 to 1. Source: from-memory (judgement). */
 const ENOUGH = 0.75;
-/** A negation reaches so many words ahead. Source: from-memory (judgement). */
-const REACH = 4;
 /** Between the first and the last word heard stand at most so many more than in the line. Source: from-memory (judgement). */
 const SPREAD = 2;
 /** Of what the words heard could come from, so much is one answer, 0 to 1. Source: from-memory (judgement). */
 const PARTICULAR = 0.5;
 /** Most answers that are proposed for one telling. Source: own-choice. */
 const MOST_HEARD = 12;
-/** These stand behind what they deny: "die Zentrale meldet nichts". */
-const DENIES_BEFORE = new Set('nicht nichts pas rien niet niets'.split(' '));
-
-const NEGATIONS = new Set(
-  [
-    'not',
-    'no',
-    'never',
-    'without',
-    'none',
-    'nothing',
-    'nicht',
-    'nichts',
-    'kein',
-    'keine',
-    'keinen',
-    'nie',
-    'ohne',
-  ].concat(
-    ...[
-      ['pas', 'sans', 'jamais', 'aucun', 'aucune', 'plus', 'rien'],
-      ['niet', 'niets', 'geen', 'nooit', 'zonder'],
-    ],
-  ),
-);
-
 /** Words that say that something is as it should be. */
 const WELL = new Set(
   [
@@ -124,20 +101,17 @@ const POINTERS = new Set(
 const counts = (language: string, spoken: readonly string[]): boolean =>
   spoken.includes(language) || !LANGUAGES.includes(language);
 
-/** Numbers belong to the word behind them: "two boosters" is not said by "the booster trips with two trains". */
-const NUMBERS = new Set('one two three both zwei drei beide deux trois twee drie beide'.split(' '));
+/** The beginning of another word, and no form of it: "the other one" is not said by "the others". */
+const WHOLE_WORDS = new Set(['other', 'autre', 'ander', 'andere']);
+
+/** These belong to the word behind them: "two boosters" is not said by "the booster trips with two trains". */
+const BELONG = new Set(
+  'one two three both zwei drei beide deux trois twee drie beide no kein keine keinen aucun aucune geen'.split(' '),
+);
 
 /** When and where are said of a trouble: a single word for it counts alone or beside a word for what happens, not in "factory settings everywhere". */
 const SAID_OF_TROUBLE = new Set(['when-it-happens', 'which-places']);
 const TROUBLE = 'what-happens';
-/** Danger is rather heard once too often. */
-const DANGER = 'danger-now';
-
-/** Words of a text: small letters without accents, "n't" as a word of its own. */
-function wordsOf(text: string): string[] {
-  const plain = text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase();
-  return plain.replace(/n[’']t\b/g, ' not').match(/[\p{L}\p{N}]+/gu) ?? [];
-}
 
 /** The words of a text as they are written there: "won't", not "wo not". */
 const asWritten = (text: string, words: readonly string[]): string[] =>
@@ -145,22 +119,42 @@ const asWritten = (text: string, words: readonly string[]): string[] =>
     wordsOf(written).some((word) => words.includes(word)),
   );
 
+/** Whether a danger is told by all the words of another answer: what is left then says nothing of its own. */
+const saysAllOf =
+  ({ words }: HeardOf) =>
+  (danger: HeardOf): boolean =>
+    words.every((word) => danger.words.includes(word));
+
 const CLAUSE = /[.,;:!?\n()]+|\s(?:but|aber|mais|maar|however|jedoch)\s/i;
 
 const clausesOf = (text: string): string[] => text.split(CLAUSE).filter((clause) => wordsOf(clause).length > 0);
+
+/** What tells a danger, in one language. */
+interface Danger {
+  readonly check: string;
+  readonly option: string;
+  readonly language: string;
+  readonly line: DangerLine;
+}
 
 /** Hears a text: every answer whose lines it seems to say, the surest first. */
 export class Listener {
   readonly #index: MiniSearch<Line>;
   readonly #lines: readonly Line[];
   readonly #weights = new Map<string, number>();
+  readonly #dangers: readonly Danger[];
   /** Weighty words of the lines for what happens, by language. */
   readonly #ofTrouble: ReadonlySet<string>;
 
   constructor(said: readonly Said[]) {
+    this.#dangers = said.flatMap(({ check, option, dangers = {} }) =>
+      Object.entries(dangers).flatMap(([language, own]) =>
+        own.map((groups) => ({ check, option, language, line: dangerLine(groups) })),
+      ),
+    );
     this.#lines = said
-      .flatMap(({ lines, ...of }) =>
-        Object.entries(lines).flatMap(([language, own]) => own.map((text) => ({ ...of, language, text }))),
+      .flatMap(({ check, option, lines }) =>
+        Object.entries(lines).flatMap(([language, own]) => own.map((text) => ({ check, option, language, text }))),
       )
       .map((line, id) => ({ id, clauses: Math.min(2, clausesOf(line.text).length), ...line }));
     this.#index = new MiniSearch<Line>({
@@ -189,6 +183,13 @@ export class Listener {
   hear(text: string): HeardOf[] {
     const best = new Map<string, HeardOf & { readonly score: number }>();
     const languages = languagesOf(wordsOf(text));
+    const sentences = sentencesOf(text);
+    for (const { line, check, option } of this.#dangers.filter(({ language }) => counts(language, languages))) {
+      const words = dangerHeard(line, sentences);
+      const key = `${check} ${option}`;
+      if (words !== undefined && !best.has(key))
+        best.set(key, { check, option, words: asWritten(text, words), score: Number.POSITIVE_INFINITY });
+    }
     const clauses = clausesOf(text);
     const spans = clauses
       .flatMap((one, at) => [[one], clauses.slice(at, at + 2)])
@@ -200,7 +201,9 @@ export class Listener {
           best.set(key, { check: line.check, option: line.option, words, score });
       }
     }
+    const dangers = [...best.values()].filter(({ score }) => score === Number.POSITIVE_INFINITY);
     return [...best.values()]
+      .filter((one) => one.score === Number.POSITIVE_INFINITY || !dangers.some(saysAllOf(one)))
       .sort((a, b) => b.score - a.score)
       .slice(0, MOST_HEARD)
       .map(({ check, option, words }) => ({ check, option, words }));
@@ -215,6 +218,7 @@ export class Listener {
       .filter(({ line }) => line.clauses === clauses.length)
       .filter((one) => one.share >= ENOUGH && isNear(one, spoken) && isMeant(one, spoken))
       .filter((one) => isCounted(one, spoken) && this.#isEnough(one, spoken))
+      .filter((one) => !RELATES.test(one.line.text) || inOrder(one, spoken))
       .filter((one) => isWhole(one, spoken) || particular(one, found) >= PARTICULAR)
       .map(({ line, share, heard, words }) => ({
         line,
@@ -226,7 +230,7 @@ export class Listener {
   /** A line of one weighty word is said word for word, and beside what happens where it only says when or where. */
   #isEnough(one: Found, spoken: readonly string[]): boolean {
     const weighty = one.own.filter((word) => this.#weigh([word]) > 0);
-    if (weighty.length > 1 || one.line.check === DANGER) return true;
+    if (weighty.length > 1) return true;
     return isWhole(one, spoken, POINTERS) && (!isBareWhen(one) || this.#isOfTrouble(one, spoken));
   }
 
@@ -240,14 +244,14 @@ export class Listener {
   #found(clause: string, spoken: readonly string[]): Found[] {
     const found = this.#index.search(clause, {
       combineWith: 'OR',
-      prefix: (term) => term.length > 4,
+      prefix: (term) => term.length > 4 && !WHOLE_WORDS.has(term),
       fuzzy: (term) => (term.length > 6 ? 0.2 : 0),
     });
     return found.flatMap(({ id, match, queryTerms }) => {
       const line = this.#lines[Number(id)];
       if (line === undefined) return [];
       const own = [...new Set(wordsOf(line.text))];
-      const heard = own.filter((word) => Object.hasOwn(match, word));
+      const heard = own.filter((word) => Object.hasOwn(match, word) && queryTerms.some(isLike(word)));
       const words = spoken.filter((word) => queryTerms.includes(word));
       return [{ line, own, heard, words, share: this.#weigh(heard) / this.#weigh(own) }];
     });
@@ -296,15 +300,29 @@ function isNear({ own, words }: Found, spoken: readonly string[]): boolean {
   return spoken.some((_, at) => sought.every((word) => spoken.slice(at, at + width).includes(word)));
 }
 
+/** What stands on either side of these may not change places: "far from the booster". */
+const RELATES = /\S+ (from|von|vom|van) /;
+
+/** Whether some stretch of the text has the words in the order of the line. */
+function inOrder({ line, heard }: Found, spoken: readonly string[]): boolean {
+  let at = -1;
+  for (const word of wordsOf(line.text).filter((one) => heard.includes(one) && !SMALL.has(one))) {
+    const next = spoken.findIndex((said, place) => place > at && isLike(word)(said));
+    if (next < 0) return false;
+    at = next;
+  }
+  return true;
+}
+
 /** Whether a line is one bare word for when or where. */
 const isBareWhen = ({ own, line }: Found): boolean => own.length === 1 && SAID_OF_TROUBLE.has(line.check);
 
-/** Whether each number of the line stands before the same word as there, or one word farther off: "two old boosters". */
+/** Whether each number and "no" of the line stands before the same word as there, or one word farther off: "two old boosters". */
 function isCounted({ line, heard }: Found, spoken: readonly string[]): boolean {
   const own = wordsOf(line.text);
   return own.every((number, at) => {
     const counted = own[at + 1];
-    if (!(NUMBERS.has(number) && heard.includes(number)) || counted === undefined) return true;
+    if (!(BELONG.has(number) && heard.includes(number)) || counted === undefined) return true;
     return spoken.some((word, place) => word === number && spoken.slice(place + 1, place + 3).some(isLike(counted)));
   });
 }
