@@ -2,7 +2,6 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'yaml';
-import type { Groups } from '../../src/wizards/hearing/index.ts';
 import { Listener } from '../../src/wizards/hearing/index.ts';
 import { CONTENT, isRecord, texts, wordsOf } from '../content/folder.ts';
 
@@ -15,7 +14,7 @@ function phrasesIn(language: string): ReadonlyMap<string, readonly string[]> {
 }
 
 /** Word groups of danger by check/option, in one language. */
-export function dangersIn(language: string): ReadonlyMap<string, readonly Groups[]> {
+export function dangersIn(language: string): ReadonlyMap<string, readonly (readonly string[])[]> {
   const read: unknown = parse(readFileSync(join(CONTENT, `phrases/${language}/dangers.yaml`), 'utf8'));
   return new Map(
     Object.entries(isRecord(read) ? read : {}).map(([id, lines]) => [id, Array.isArray(lines) ? lines.map(texts) : []]),
