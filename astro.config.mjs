@@ -50,6 +50,9 @@ const charts = { name: 'charts', test: /node_modules.xstate|src.components.link.
 /** A step and its cautions are one file, whoever draws cautions alone. */
 const steps = { name: 'steps', test: /src.components.fix.(Caution|Steps|forms|BeforeYouStart)\.tsx?/ };
 
+/** What a walk that came from the tests of a plan shares with them: two small files weigh more than one. */
+const tests = { name: 'tests', test: /src.components.(device.tests-in-tab|check-picture.load-picture)/ };
+
 export default defineConfig({
   output: 'static',
   // Where the site is: only then it has canonical links, a map, a feed and pictures for whoever shares it.
@@ -63,7 +66,9 @@ export default defineConfig({
     environments: {
       client: {
         build: {
-          rolldownOptions: { output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts, steps] } } },
+          rolldownOptions: {
+            output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts, steps, tests] } },
+          },
         },
       },
     },

@@ -125,7 +125,8 @@ export async function walkWords(language: Language): Promise<SentWords> {
   for (const { id, fixClass } of SIGN_MODEL.causes) {
     if (words[`fault-${id}`] === words[`class-${fixClass}`]) delete words[`fault-${id}`];
   }
-  return { words, checks: Object.fromEntries(checks), cautions };
+  const pictures = [...entries].flatMap(([id, { picture }]) => (picture === undefined ? [] : [id]));
+  return { words, checks: Object.fromEntries(checks), pictures, cautions };
 }
 
 /** One question with its cautions; how its answers are called came with the words of the walk. */

@@ -19,7 +19,7 @@ import {
   walkAddress,
   withoutMending,
 } from '../../wizards/put-it-right/index.ts';
-import { usePicturesSoon } from '../check-picture/index.ts';
+import { loadPicture } from '../check-picture/index.ts';
 import { testsInTab } from '../device/index.ts';
 import { MadeThen, Share } from '../link/index.ts';
 import { type Address, useHeading } from '../shared/index.ts';
@@ -66,10 +66,12 @@ export function WalkOn(props: WalkOnProps) {
   const { go, isOn } = useGoing({ complaint, address, sitting, setSitting, home, pictureStyles });
   const all = useMemo(() => inMeasures(together(first, rest.words), numbers), [first, rest, numbers]);
   useAhead(
-    useMemo(() => stepsAhead(complaint, place, sitting), [complaint, place, sitting]),
+    useMemo(
+      () => stepsAhead(complaint, place, sitting, (next) => begin(next, rest.words.pictures, pictureStyles)),
+      [complaint, place, sitting, rest, pictureStyles],
+    ),
     () => !isOn.current,
   );
-  usePicturesSoon(pictureStyles);
   const danger = dangerOf(walk, first);
   const box = useHeading(address, `${walk.state} ${walk.check} ${walk.fixClass}`);
   const verdict = verdictOf(walk);
@@ -133,14 +135,27 @@ const withSeen = (told: Told, check: string, option: string): Told => ({
 });
 
 /** The steps after each answer to the question that stands there; the walk remembers them. */
-function stepsAhead(complaint: ComplaintId, { told, walk }: Place, sitting: Sitting): (() => InParts<Place>)[] {
+function stepsAhead(
+  complaint: ComplaintId,
+  { told, walk }: Place,
+  sitting: Sitting,
+  begin: (next: Place) => void,
+): (() => InParts<void>)[] {
   const { state, check } = walk;
   if (state !== 'asking' || check === undefined) return [];
   const options = [...(rowOfCheck(check)?.options ?? []), CANNOT];
-  return options.map((option) => () => {
-    const search = walkAddress(withSeen(told, check, option));
-    return placeInParts(complaint, search, { ...sitting, [check]: option });
-  });
+  return options.map(
+    (option) =>
+      function* (): InParts<void> {
+        const search = walkAddress(withSeen(told, check, option));
+        begin(yield* placeInParts(complaint, search, { ...sitting, [check]: option }));
+      },
+  );
+}
+
+/** What draws the picture of a question to come is loaded while the one before it is read. What cannot be had is asked for again, and said, there. */
+function begin({ walk: { check } }: Place, pictures: readonly string[], styles: string): void {
+  if (check !== undefined && pictures.includes(check)) loadPicture(styles).catch(() => undefined);
 }
 
 /** How a walk calls what it came to. */
@@ -157,6 +172,7 @@ function dangerOf({ state, context, fixClass = '' }: Walk, { dangers }: FirstWor
 /** The words that came with the page, and those that came after. */
 const together = (first: FirstWords, later: WalkWords): WalkWords => ({
   words: later.words,
+  pictures: later.pictures,
   checks: { ...first.checks, ...later.checks },
   cautions: { ...first.cautions, ...later.cautions },
 });

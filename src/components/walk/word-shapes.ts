@@ -14,7 +14,12 @@ const CHECK = v.object({
   hints: v.record(text, text),
 });
 
-const WALK_WORDS = v.object({ words: SENTENCES, checks: v.record(text, v.array(text)), cautions: CAUTIONS });
+const WALK_WORDS = v.object({
+  words: SENTENCES,
+  checks: v.record(text, v.array(text)),
+  pictures: v.array(text),
+  cautions: CAUTIONS,
+});
 const ASKED = v.object({ check: CHECK, cautions: CAUTIONS });
 const FIX_WORDS = v.object({ lang: v.optional(text), fix: FIX, cautions: CAUTIONS });
 
@@ -23,10 +28,10 @@ export const readAsked = (value: unknown): FetchedCheck => v.parse(ASKED, value)
 export const readFix = (value: unknown): FetchedFix => v.parse(FIX_WORDS, value);
 
 /** What was sent, with every name where it is looked for. Throws where a check has not as many words as answers. */
-export function wholeWords({ words, checks, cautions }: SentWords): WalkWords {
+export function wholeWords({ words, checks, ...others }: SentWords): WalkWords {
   const faults = SIGN_MODEL.causes.map(({ id, fixClass }) => [`fault-${id}`, words[`class-${fixClass}`] ?? '']);
   const named = Object.entries(checks).map(([id, names]): [string, CheckNames] => [id, namesOf(id, names)]);
-  return { words: { ...Object.fromEntries(faults), ...words }, checks: Object.fromEntries(named), cautions };
+  return { words: { ...Object.fromEntries(faults), ...words }, checks: Object.fromEntries(named), ...others };
 }
 
 function namesOf(id: string, [known = '', ...labels]: readonly string[]): CheckNames {

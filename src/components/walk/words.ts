@@ -32,6 +32,8 @@ export interface FetchedCheck {
 export interface WalkWords {
   readonly words: Readonly<Record<string, string>>;
   readonly checks: Readonly<Record<string, CheckNames>>;
+  /** The checks that have a picture. */
+  readonly pictures: readonly string[];
   readonly cautions: Readonly<Record<string, CautionWords>>;
 }
 
