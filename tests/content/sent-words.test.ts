@@ -4,6 +4,7 @@ import { wholeWords } from '../../src/components/walk/word-shapes.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/index.ts';
 
 const SENT = {
+  pictures: [],
   words: { 'class-pickup': 'A wiper has lost contact', 'fault-few-feeds': 'Too few feeders' },
   checks: { 'which-setting': ['Setting', 'No', 'Short in one', 'Dead in one', 'Now so, now so'] },
   cautions: {},
