@@ -137,6 +137,7 @@ describe('On paper the fix', () => {
     const { page, close } = await open(`en/fixes/${fix}/`);
     await expectOnPaper(page, MOST_SHEETS);
     expect(await page.locator('.steps > li:visible').count()).toBeGreaterThan(2);
+    expect(await page.locator('.paper-link:visible').innerText()).toBe(page.url());
     await close();
   });
 });

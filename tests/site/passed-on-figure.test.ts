@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { open } from './browser.ts';
 import { copiedBy, linksIn } from './copied.ts';
+import { readCode } from './read-code.ts';
 
 const LESSON = 'en/learn/no-single-number/';
 /** Of a typical link, on a site with a short name. */
@@ -32,6 +33,7 @@ describe('The figure of a lesson', () => {
     await page.getByRole('button', { name: 'Show as a code' }).click();
     await page.locator('.paper-link.shown svg.qr path').waitFor();
     expect(await page.locator('.paper-link a').getAttribute('href')).toBe(link);
+    expect(await readCode(page)).toBe(link);
     expect(await problems()).toEqual([]);
     await page.goto(link);
     await page.locator('#figure astro-island:not([ssr])').waitFor({ state: 'attached' });

@@ -2,6 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { open, site } from './browser.ts';
 import { copiedBy, linksIn } from './copied.ts';
+import { readCode } from './read-code.ts';
 
 describe.each(['reversed', 'larger-supply', 'switch-off-now'])('The fix %s', (fix) => {
   test('is copied as text and as Markdown with every step, every danger and its proof', async () => {
@@ -37,6 +38,7 @@ describe.each(['reversed', 'larger-supply', 'switch-off-now'])('The fix %s', (fi
     await page.getByRole('link', { name: 'Show as a code' }).click();
     await page.locator('svg.qr path').waitFor();
     expect(await page.locator('svg.qr').getAttribute('aria-label')).toBe(`${address}en/fixes/${fix}/`);
+    expect(await readCode(page)).toBe(`${address}en/fixes/${fix}/`);
     await page.getByRole('link', { name: `${address}en/fixes/${fix}/` }).click();
     await page.waitForURL(`${address}en/fixes/${fix}/`);
     expect(await problems()).toEqual([]);

@@ -19,6 +19,8 @@ export async function codeBox(link: string): Promise<HTMLElement> {
     [ground, 'fill', '#fff'],
     [modules, 'd', dark],
     [modules, 'fill', '#000'],
+    // A line round each module would join them.
+    [modules, 'stroke', 'none'],
   ] as const)
     element.setAttribute(name, String(value));
   code.append(ground, modules);

@@ -12,9 +12,9 @@ const textsOf = (selector: string, within: ParentNode = document): string[] =>
 
 function stepOf(step: Element): Parts['steps'][number] {
   const link = step.querySelector<HTMLAnchorElement>('a.job');
-  const lines = textsOf(':scope > .caution.again > p, :scope > p:not(.step-at, :has(.job))', step);
   return {
-    text: lines.join(' '),
+    text: textsOf(':scope > p:not(.step-at, :has(.job))', step).join(' '),
+    lines: textsOf(':scope > .caution.again > p', step),
     job: link === null ? undefined : { title: textOf(link), address: link.href },
     dangers: [...step.querySelectorAll(':scope > .caution:not(.again) > p')].map((danger) => {
       const rank = textOf(danger.querySelector('em'));
@@ -27,7 +27,8 @@ function partsHere(): Parts {
   const proof = [...document.querySelectorAll('#proof h2')];
   return {
     headline: textOf(document.querySelector('h1')),
-    lead: textsOf('main .lead').join(' '),
+    // Lines of a drawing are called so too.
+    lead: textsOf('main p.lead').join(' '),
     said: [],
     facts: [],
     fix: card?.dataset.steps ?? '',
@@ -47,6 +48,15 @@ function tell(sentence: string | undefined): void {
   if (status !== null && status !== undefined) status.textContent = sentence ?? '';
 }
 
+/** Paper leads back: the address of this fix, whole, on paper only. */
+function addPaperLink(): void {
+  const line = document.createElement('p');
+  line.className = 'paper-link';
+  line.textContent = location.href.replace(/#.*$/, '');
+  card?.after(line);
+}
+
+addPaperLink();
 card?.removeAttribute('data-waits');
 card?.addEventListener('click', ({ target }) => {
   const way = target instanceof HTMLButtonElement ? target.dataset.copy : undefined;
