@@ -341,7 +341,7 @@ describe('Drawn', () => {
     const fix = { title: 'T', effort: 'E', before: [], steps, verify: 'V', next: 'N' };
     const here = 'https://a.example/';
     expect(plainText({ headline: 'H', lead: 'L', fix, cautions: CAUTIONS, facts: [], say, here })).toContain(
-      `${steps.length}. ${line} ${last?.do}`,
+      `${steps.length}. (${line}) ${last?.do}`,
     );
   });
 

@@ -19,10 +19,9 @@ const card = ([title = '', ...lines]: readonly string[]): string => [`## ${plain
 const listed = (lines: readonly string[]): string => lines.map((line) => `- ${plain(line)}`).join('\n');
 
 function answer({ headline, lead, said, facts, fix, before, steps, after }: Parts): string {
-  const told = steps.map(({ text, lines, job, dangers }, at) =>
+  const told = steps.map(({ text, job, dangers }, at) =>
     [
       `${at + 1}. ${plain(text)}`,
-      ...lines.map((line) => `   - ${plain(line)}`),
       ...(job === undefined ? [] : [`   - [${plain(job.title)}](${job.address})`]),
       ...dangers.map((danger) => `   - **${plain(danger.rank)}** ${plain(danger.text)}`),
     ].join('\n'),

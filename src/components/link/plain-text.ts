@@ -31,9 +31,8 @@ export interface Parts {
 }
 
 interface ToldStep {
+  /** With what only breaks something, or was said in full before, in brackets before it. */
   readonly text: string;
-  /** Cautions in one line each: what only breaks something, or was said in full before. */
-  readonly lines: readonly string[];
   readonly job: { readonly title: string; readonly address: string } | undefined;
   readonly dangers: readonly { readonly rank: string; readonly text: string }[];
 }
@@ -60,8 +59,10 @@ function stepsOf({ fix, cautions, say, here }: Answer): ToldStep[] {
   const lineOf = (index: number, id: string): string | undefined =>
     forms[index]?.[id] === 'line' ? cautions[id]?.line : undefined;
   return fix.steps.map(({ do: what, more, job, cautions: ids }, index) => ({
-    text: [what, more].filter((text) => text !== undefined).join(' '),
-    lines: ids.flatMap((id) => lineOf(index, id) ?? []),
+    text: guarded(
+      ids.flatMap((id) => lineOf(index, id) ?? []),
+      [what, more].filter((text) => text !== undefined),
+    ),
     job: job === undefined ? undefined : { title: job.title, address: new URL(job.href, here).href },
     dangers: ids.flatMap((id) => {
       const words = cautions[id];
@@ -71,12 +72,15 @@ function stepsOf({ fix, cautions, say, here }: Answer): ToldStep[] {
   }));
 }
 
+/** What a step says, with its cautions of one line before it, told apart from it. */
+export const guarded = (lines: readonly string[], says: readonly string[]): string =>
+  [...(lines.length === 0 ? [] : [`(${lines.join(' ')})`]), ...says].join(' ');
+
 export const plainText = (answer: Answer): string => plainOf(partsOf(answer));
 
 export function plainOf({ headline, lead, said, facts, fix, before, steps, after }: Parts): string {
-  const told = steps.flatMap(({ text, lines, job, dangers }, index) => [
+  const told = steps.flatMap(({ text, job, dangers }, index) => [
     `${index + 1}. ${text}`,
-    ...lines.map((line) => `   – ${line}`),
     ...(job === undefined ? [] : [`   ${job.title}: ${job.address}`]),
     ...dangers.map((danger) => `   ${danger.rank} ${danger.text}`),
   ]);

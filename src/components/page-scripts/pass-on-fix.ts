@@ -1,6 +1,6 @@
 // Passing a fix on, by the script that stands in its page: its link, and all that it says as text or as Markdown. Without script its address
 // does the same.
-import { markdown, type Parts, plainOf } from '../link/index.ts';
+import { guarded, markdown, type Parts, plainOf } from '../link/index.ts';
 import { fill } from '../words/index.ts';
 import { textOf } from './shown-text.ts';
 
@@ -13,8 +13,7 @@ const textsOf = (selector: string, within: ParentNode = document): string[] =>
 function stepOf(step: Element): Parts['steps'][number] {
   const link = step.querySelector<HTMLAnchorElement>('a.job');
   return {
-    text: textsOf(':scope > p:not(.step-at, :has(.job))', step).join(' '),
-    lines: textsOf(':scope > .caution.again > p', step),
+    text: guarded(textsOf(':scope > .caution.again > p', step), textsOf(':scope > p:not(.step-at, :has(.job))', step)),
     job: link === null ? undefined : { title: textOf(link), address: link.href },
     dangers: [...step.querySelectorAll(':scope > .caution:not(.again) > p')].map((danger) => {
       const rank = textOf(danger.querySelector('em'));
