@@ -738,7 +738,7 @@ export const OPENINGS = [
     often: 8,
     says: { vehicles: ['one-only'] },
     shares: {
-      'no-decoder': 3,
+      'no-decoder': 2,
       address: 16,
       pickup: 14,
       'decoder-damaged': 12,

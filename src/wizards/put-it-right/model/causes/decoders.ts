@@ -116,7 +116,8 @@ export const DECODERS = [
       ...ONE_DOES_NOT_OBEY,
       trouble: { hums: always, 'stops-lit': usually, 'gets-hot': sometimes, 'cannot-be-read': usually },
       when: { always: usually, 'when-set-on': usually, 'while-programming': rarely },
-      since: { vehicle: always, nothing: sometimes },
+      // One that has run here has a decoder.
+      since: { vehicle: always, nothing: rarely },
       commands: { 'one-deaf': always },
       hot: { nothing: usually, vehicle: usually },
       'one-loco': { deaf: always, 'obeys-on-dc-only': usually, 'lights-only': rarely, 'shorts-alone': rarely },
