@@ -4,7 +4,7 @@ import { join } from 'node:path';
 import { type HTMLElement as Parsed, parse } from 'node-html-parser';
 import type { Page } from 'playwright-core';
 import { describe, expect, test } from 'vitest';
-import { open } from '../site/browser.ts';
+import { answered, open } from '../site/browser.ts';
 import { englishIn, MADE_UP, sentence } from './language.ts';
 import { LACKING } from './site.ts';
 
@@ -232,7 +232,7 @@ describe('In a browser', () => {
       await isRight(page, `${wizard}: ${await page.locator('h1').first().textContent()}`);
       await goOn(page, answers);
     }
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     for (const folded of await page.locator('details').all())
       await folded.evaluate((one) => one.setAttribute('open', ''));
     await isRight(page, wizard);
@@ -246,7 +246,7 @@ describe('In a browser', () => {
       { width: 360 },
     );
     await nothingIsWarm(page);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     await isRight(page, 'the fix proposed');
     await page.locator('.walk .acts .button').first().click();
     await page.locator('.steps').waitFor();
@@ -275,7 +275,7 @@ describe('In a browser', () => {
 
   test('the switch of languages keeps the answers and the spot', async () => {
     const { page, problems, close } = await open(`${HOME}work-it-out/wire-it/?${TOLD['wire-it']}`);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     const here = new URL(page.url());
     await page.evaluate(() => history.replaceState(null, '', `${location.pathname}${location.search}#main`));
     await page.locator('[data-languages] a[hreflang=en]').click();
@@ -289,7 +289,7 @@ describe('In a browser', () => {
 
   test('numbers are written as its line says', async () => {
     const { page, close } = await open(`${HOME}work-it-out/wire-it/?${TOLD['wire-it']}`);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(await page.locator('.wizard .lead').textContent()).toMatch(/\d,\d/);
     expect(await page.locator('.wizard .lead').textContent()).not.toMatch(/\d\.\d/);
     await close();

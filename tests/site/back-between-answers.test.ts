@@ -1,6 +1,6 @@
 // Back from one answer to the one before: never the words of one with the numbers of the other.
 import { describe, expect, test } from 'vitest';
-import { type Opened, open } from './browser.ts';
+import { answered, type Opened, open } from './browser.ts';
 
 const ANSWERED =
   'en/work-it-out/enough-current/?accessories=0&coaches=0&evening=unknown&modern=4&moving=3&older=2&own-use=bare&scale=h0&sound=0&stored=0' +
@@ -40,7 +40,7 @@ describe.each([
 ])('on %s', (_, address, trains) => {
   test('an answer that was left by a trial is there again as a whole, and nothing of both in between', async () => {
     const { page, problems, close } = await open(address);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     await watch(page);
     const first = await told(page);
     await page.locator('input[aria-label="trains moving at once"]').fill(trains);

@@ -152,3 +152,6 @@ export const goWithin = (page: Page, search: string): Promise<void> =>
     }
     dispatchEvent(new PopStateEvent('popstate'));
   }, search);
+
+/** Waits until an answer is there with all that stands below its verdict; that comes one drawing of the page later. */
+export const answered = (page: Page): Promise<void> => page.locator('h1.verdict:not([aria-busy="true"] h1)').waitFor();

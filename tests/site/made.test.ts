@@ -1,7 +1,7 @@
 // Links to answers carry the release and the verdict: in the address line of an answer, and nowhere on the way.
 import { readFileSync } from 'node:fs';
 import { expect, test } from 'vitest';
-import { type Opened, open } from './browser.ts';
+import { answered, type Opened, open } from './browser.ts';
 import { copiedBy, found, longOf } from './copied.ts';
 import { nothingIsWarm } from './danger.ts';
 
@@ -14,7 +14,7 @@ const WALK =
   'en/put-it-right/trips-at-gap/?when-it-happens=at-the-gap&analogue-one-at-the-gap=turned-round&meter-same-and-diagonal=same-rail-large&told=yes&tools=multimeter';
 
 const made = (page: Page): string | null => new URL(page.url()).searchParams.get('made');
-const verdict = async (page: Page): Promise<void> => page.locator('h1.verdict').waitFor();
+const verdict = async (page: Page): Promise<void> => answered(page);
 const said = async (page: Page): Promise<string[]> => page.locator('.made-then').allTextContents();
 
 test('whoever answers has it in the address of the answer only', async () => {

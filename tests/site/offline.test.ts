@@ -11,6 +11,7 @@ import { writeOffline } from '../../scripts/build/offline.mjs';
 import { chromiumOptions } from '../../scripts/machine.mjs';
 import { serve } from '../../scripts/serve.mjs';
 import { shortened } from '../../src/wizards/short-links/index.ts';
+import { answered } from './browser.ts';
 import { nothingIsWarm } from './danger.ts';
 import { accessibilityFaults } from './measure.ts';
 
@@ -177,12 +178,12 @@ describe('after one visit, with the line cut', () => {
     await page.locator('astro-island:not([ssr]) input').first().waitFor();
 
     await page.goto(`${address}${ANSWERED}`);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
 
     const { pathname, search } = new URL(ANSWERED, address);
     await page.goto(`${address}en/a/?${shortened({ page: pathname.slice('/en/'.length, -1), search })}`);
     await page.waitForURL(/enough-current\/\?.*modern=4/);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
 
     await page.goto(`${address}en/put-it-right/trips-at-gap/?told=yes&tools=none`);
     await nothingIsWarm(page);
@@ -350,7 +351,7 @@ describe('a new release', () => {
     await page.getByRole('button', { name: 'Switch now' }).click();
     await page.waitForFunction((release) => document.documentElement.dataset.release === release, second.release);
     expect(page.url()).toBe(told);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(await page.title()).toMatch(/^Second /);
     expect(await markFetched(page)).toBe('Second');
 
@@ -381,7 +382,7 @@ describe('a new release', () => {
       expect(await markFetched(one)).toBe('Third');
     }
     expect(page.url()).toBe(told);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     await other.getByRole('button', { name: 'Understood' }).click();
     expect(await other.getByText(SAFETY).isVisible()).toBe(false);
     // Said once.

@@ -4,7 +4,7 @@ import { globSync, readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { parse } from 'node-html-parser';
 import { describe, expect, test } from 'vitest';
-import { type Opened, open } from './browser.ts';
+import { answered, type Opened, open } from './browser.ts';
 
 const SITE = process.env.SITE_FOLDER ?? 'dist';
 
@@ -87,7 +87,7 @@ describe('Trusted types, in a browser', () => {
         page.url(),
       ).href,
     );
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(started.some((address) => address.includes('reckon-worker'))).toBe(true);
     expect(await problems()).toEqual([]);
     await close();

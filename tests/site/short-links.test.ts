@@ -2,7 +2,7 @@
 // says so in a sentence and keeps what is good.
 import { readFileSync } from 'node:fs';
 import { describe, expect, test } from 'vitest';
-import { open, site } from './browser.ts';
+import { answered, open, site } from './browser.ts';
 import { copiedBy, found, linksIn, longOf } from './copied.ts';
 import { nothingIsWarm } from './danger.ts';
 
@@ -46,7 +46,7 @@ describe('The short link of an answer', () => {
       await page.goBack();
       expect(page.url()).toBe(`${address}en/`);
       await page.goForward();
-      await page.locator('h1.verdict').waitFor();
+      await answered(page);
       expect(page.url()).toBe(long);
       expect(await problems()).toEqual([]);
       await close();
@@ -106,7 +106,7 @@ describe('The short link of a walk', () => {
     const { address } = await site();
     const opened = await open(WALK, { width: 360 });
     await nothingIsWarm(opened.page);
-    await opened.page.locator('h1.verdict').waitFor();
+    await answered(opened.page);
     await found(opened.page);
     const short = await copiedBy(opened, 'Copy the link');
     expect(asOnExample(short, address).length).toBeLessThanOrEqual(MOST);
@@ -121,7 +121,7 @@ describe('The short link of a walk', () => {
     await page.getByRole('heading', { level: 1 }).waitFor();
     expect(await page.locator('h1.verdict').count()).toBe(0);
     await nothingIsWarm(page);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(await page.getByRole('alert').count()).toBe(0);
     expect(await problems()).toEqual([]);
     await close();

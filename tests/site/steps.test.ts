@@ -1,6 +1,6 @@
 // Steps that are followed one at a time, with dirty hands: on the page of a fix and at an answer.
 import { describe, expect, test } from 'vitest';
-import { type Opened, open } from './browser.ts';
+import { answered, type Opened, open } from './browser.ts';
 import { linksIn, longOf } from './copied.ts';
 import { overflow } from './measure.ts';
 
@@ -80,7 +80,7 @@ describe.each([
 describe('an answer', () => {
   test('has its steps one tap away, one at a time, and Back leads to the answer again', async () => {
     const { page, problems, close } = await open(PLACED, { width: 360 });
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(await shown(page)).toBe(0);
     await page.getByRole('link', { name: 'Start with the first step' }).click();
     const told = await follow(page);
@@ -108,7 +108,7 @@ describe('an answer', () => {
   test('copied as text holds the verdict, each step, its dangers, the proof and the link', async () => {
     const { page, context, close } = await open(PLACED);
     await context.grantPermissions(['clipboard-read', 'clipboard-write']);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     const verdict = await page.locator('h1.verdict').innerText();
     const steps = await page.locator('.steps > li > .step-at + p').allTextContents();
     const dangers = await page.locator('.steps .caution em').allTextContents();
@@ -130,7 +130,7 @@ describe('an answer', () => {
 
 test('An answer on paper has its steps, what was said and its link, no empty trial and no folded workings', async () => {
   const { page, close } = await open(PLACED);
-  await page.locator('h1.verdict').waitFor();
+  await answered(page);
   await page.emulateMedia({ media: 'print' });
   expect(await shown(page)).toBeGreaterThan(2);
   expect(await page.locator('.paper-link').innerText()).toContain('two-volts=15');

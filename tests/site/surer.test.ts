@@ -1,6 +1,6 @@
 // The quick answer, and one more question that makes it surer and leads back to it.
 import { describe, expect, test } from 'vitest';
-import { open } from './browser.ts';
+import { answered, open } from './browser.ts';
 
 const QUICK =
   'en/work-it-out/wire-it/?bus-length=12&bus-wire=0.75&feed-by=bus&scale=h0&supply-amps=4&supply-kind=dc&supply-plug=unknown' +
@@ -9,7 +9,7 @@ const QUICK =
 describe('a quick answer', () => {
   test('offers what would make it surer; one question opens, is outside the count, and leads back to the answer', async () => {
     const { page, problems, close } = await open(QUICK, { width: 360 });
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     const answer = page.url();
     await page.locator('.surer summary').click();
     const offered = await page.locator('.surer a').allInnerTexts();
@@ -20,7 +20,7 @@ describe('a quick answer', () => {
     expect(new URL(page.url()).searchParams.get('ask')).not.toBeNull();
 
     await page.getByRole('link', { name: 'Back to your answer' }).click();
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(page.url()).toBe(answer);
 
     await page.locator('.surer summary').click();
@@ -28,7 +28,7 @@ describe('a quick answer', () => {
     for (const radio of await page.locator('fieldset.choice').all()) await radio.locator('input').last().check();
     for (const unknown of await page.locator('.unknown input').all()) await unknown.check();
     await page.getByRole('button', { name: 'Continue' }).click();
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(page.url()).not.toContain('ask=');
     expect(await page.locator('.surer a').allTextContents()).not.toContain(offered[0]);
     expect(await problems()).toEqual([]);
@@ -39,7 +39,7 @@ describe('a quick answer', () => {
     const { page, close } = await open(`${QUICK}&ask=rail-kind`, { width: 360 });
     await page.locator('input[name="rail-kind"]').first().waitFor();
     const other = await open(`${QUICK}&ask=zebra`, { width: 360 });
-    await other.page.locator('h1.verdict').waitFor();
+    await answered(other.page);
     await other.close();
     await close();
   });
@@ -55,7 +55,7 @@ describe('what works an answer out', () => {
         return fails === 'aborted' ? route.abort() : undefined;
       });
       await page.goto(new URL(QUICK.replace(/^.*\?/, '?'), page.url()).href);
-      await page.locator('h1.verdict').waitFor();
+      await answered(page);
       expect(asked).toBeGreaterThan(0);
       await close();
     }
@@ -83,7 +83,7 @@ describe.each(['enough-current', 'which-supply-where', 'wire-it'])('whoever know
     }
     expect(screens).toBeLessThanOrEqual(6);
     expect(taps).toBeLessThanOrEqual(12);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThanOrEqual(4 * 800);
     const begin = await page.locator('.to-do .button').boundingBox();
     expect((begin?.y ?? 800) + (begin?.height ?? 0)).toBeLessThanOrEqual(800);

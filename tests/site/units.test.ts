@@ -2,7 +2,7 @@
 import { readFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, test } from 'vitest';
-import { type Opened, open, pages } from './browser.ts';
+import { answered, type Opened, open, pages } from './browser.ts';
 import { nothingIsWarm } from './danger.ts';
 
 type Page = Opened['page'];
@@ -26,7 +26,7 @@ const FEET = /\d (?:ft|in)\b(?! all)|AWG \d|mohm\/ft\b/g;
 describe('an answer in the units of what was typed', () => {
   test('feet and AWG come back as feet and AWG: the verdict, the figures, what to buy, what is known', async () => {
     const { page, problems, close } = await open(IN_FEET);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     const text = await shown(page);
     expect(text).toContain('40 ft');
     expect(text).toContain('AWG 18');
@@ -40,12 +40,12 @@ describe('an answer in the units of what was typed', () => {
 
   test('metres and mm² come back so, and a bare number says what it was taken as', async () => {
     const { page, close } = await open(IN_METRES);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect((await shown(page)).match(FEET)).toBeNull();
     expect(await shown(page)).not.toContain('taken as');
     await close();
     const bare = await open(BARE);
-    await bare.page.locator('h1.verdict').waitFor();
+    await answered(bare.page);
     const known = await bare.page.locator('.known').innerText();
     expect(known.match(/taken as metres/g)).toHaveLength(2);
     expect(known.match(/taken as mm²/g)).toHaveLength(1);
@@ -58,7 +58,7 @@ describe('an answer in the units of what was typed', () => {
 describe('the switch', () => {
   test('turns an answer, says so in the address, is kept on the device, and a link keeps its own units elsewhere', async () => {
     const { page, problems, close } = await open(BARE);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     await chooseFeet(page);
     await page.getByText('39.4 ft').first().waitFor();
     expect((await shown(page)).match(METRIC)).toBeNull();
@@ -67,14 +67,14 @@ describe('the switch', () => {
     expect(await kept(page)).toBe('feet');
 
     const other = await open(WIRE + search);
-    await other.page.locator('h1.verdict').waitFor();
+    await answered(other.page);
     expect((await shown(other.page)).match(METRIC)).toBeNull();
     expect(await kept(other.page)).toBeNull();
     await other.close();
 
     // A link with units of its own wins over the device.
     await page.goto(new URL(page.url()).origin + new URL(page.url()).pathname + IN_METRES.slice(WIRE.length));
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect((await shown(page)).match(FEET)).toBeNull();
     expect(await problems()).toEqual([]);
     await close();
@@ -140,7 +140,7 @@ describe('the switch', () => {
 
   test('units that were typed go on to the page of the fix', async () => {
     const { page, close } = await open(IN_FEET);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     await page.getByRole('link', { name: 'How to prove it' }).click();
     await page.locator('#proof').getByRole('link', { name: 'The whole page on this' }).first().click();
     await page.waitForURL(/fixes\/.*units=feet/);

@@ -2,7 +2,7 @@
 import { describe, expect, test } from 'vitest';
 import { QUESTIONS } from '../../src/wizards/planning/questions.ts';
 import { seeded } from '../seeded.ts';
-import { goWithin, type Opened, open } from './browser.ts';
+import { answered, goWithin, type Opened, open } from './browser.ts';
 import { copiedBy, found, longOf } from './copied.ts';
 import { overflow } from './measure.ts';
 
@@ -76,7 +76,7 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
       .replace('moving=3', 'moving=50')
       .replace('older=2', 'older=80');
     const { page, problems, close } = await open(`${WIZARD}${fleet}`);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     expect(await heading(page)).toMatch(/It switches off as soon as it gets busy/);
     await page.locator('.histogram').waitFor();
     expect(await problems()).toEqual([]);
@@ -124,7 +124,7 @@ describe('a newcomer with four modern and two older locomotives, three moving, o
 
   test('tries another supply beside the answer, which stays with its link until the trial is kept; Back then undoes it', async () => {
     const { page, problems, close } = await open(`${WIZARD}${ANSWERED}`);
-    await page.locator('h1.verdict').waitFor();
+    await answered(page);
     const [verdict, link] = [await heading(page), page.url()];
     await page.locator('#what-if-supply-amps').fill('3');
     // The same provisos as when it is told: that no more move, and that 3 A on 3 A may not trip.
