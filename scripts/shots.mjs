@@ -3,7 +3,7 @@
 import { mkdirSync } from 'node:fs';
 import { join } from 'node:path';
 import { chromium } from 'playwright-core';
-import { assertNode, chromiumOptions, ROOT } from './machine.mjs';
+import { assertNode, manyVisitsOptions, ROOT } from './machine.mjs';
 import { serve } from './serve.mjs';
 
 assertNode();
@@ -15,7 +15,7 @@ if (paths.length === 0) paths.push('en/');
 
 mkdirSync(folder, { recursive: true });
 const site = await serve({ folder: join(ROOT, 'dist'), base: process.env.BASE_PATH });
-const browser = await chromium.launch(chromiumOptions());
+const browser = await chromium.launch(manyVisitsOptions());
 
 /** A file's name, short enough for every file system. */
 const nameOf = (path) =>

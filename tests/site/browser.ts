@@ -2,7 +2,7 @@
 import { existsSync, globSync } from 'node:fs';
 import { type Browser, type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll } from 'vitest';
-import { chromiumOptions } from '../../scripts/machine.mjs';
+import { manyVisitsOptions } from '../../scripts/machine.mjs';
 import { serve } from '../../scripts/serve.mjs';
 
 /** The folder of the built site that is looked at, and the sub-path it was built for. */
@@ -53,7 +53,7 @@ async function start(): Promise<Site> {
   if (!existsSync(FOLDER)) throw new Error(`There is no built site in ${FOLDER}: run npm run build first`);
   const [{ address, origin, close }, browser] = await Promise.all([
     serve({ folder: FOLDER, base: BASE }),
-    chromium.launch(chromiumOptions()),
+    chromium.launch(manyVisitsOptions()),
   ]);
   ending.push(() => browser.close(), close);
   return { address, origin, browser };

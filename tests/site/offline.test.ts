@@ -8,7 +8,7 @@ import { type BrowserContext, chromium, type Page } from 'playwright-core';
 import { afterAll, afterEach, beforeAll, describe, expect, test } from 'vitest';
 import * as z from 'zod/mini';
 import { writeOffline } from '../../scripts/build/offline.mjs';
-import { chromiumOptions } from '../../scripts/machine.mjs';
+import { manyVisitsOptions } from '../../scripts/machine.mjs';
 import { serve } from '../../scripts/serve.mjs';
 import { shortened } from '../../src/wizards/short-links/index.ts';
 import { answered } from './browser.ts';
@@ -26,7 +26,7 @@ const READY = 'A new release is ready.';
 const SAFETY = 'A new release corrects something about safety, so this page switched to it.';
 
 const made: string[] = [];
-const browser = chromium.launch(chromiumOptions());
+const browser = chromium.launch(manyVisitsOptions());
 afterAll(async () => {
   await (await browser).close();
   for (const folder of made.splice(0)) rmSync(folder, { recursive: true });
