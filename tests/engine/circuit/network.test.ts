@@ -276,6 +276,15 @@ describe('A train within a section', () => {
     expect(lowestOnWay(ready(LINE), [], 1)).toEqual(refusal('no-section'));
   });
 
+  test('that draws nothing finds what the others leave; one that draws no such current is refused', () => {
+    const far = { from: ['a', '0'], to: ['b', '0'], ohms: 0.2 } as const;
+    const lowest = solved(lowestOnWay(ready(LINE), [far], 0, [draws('b', 1)]));
+    near(lowest.volts, 15 - 0.8, 1e-12);
+    expect([lowest.t, lowest.drop]).toEqual([1, 0]);
+    for (const amps of [-1, Infinity, Number.NaN])
+      expect(lowestOnWay(ready(LINE), [far], amps)).toEqual(refusal('bad-load'));
+  });
+
   const twoEnds: Network = {
     branches: [wire('s', 'e', 1)],
     sources: [supply(15, 0.1), supply(15, 0.1, 'e')],
@@ -515,6 +524,13 @@ describe('What cannot be solved', () => {
     near(running(LINE, [train(most * 0.999999)]).volts('b'), 7.5, 0.01);
     expect(solve(ready(LINE), [train(most * 1.000001)])).toEqual(refusal('no-operating-point', 'train'));
     expect(solve(ready(LINE), [draws('a', 0.5), train(1000)])).toEqual(refusal('no-operating-point', 'train'));
+  });
+
+  test('of several trains of constant power the one at the end of the line sank furthest, whichever is told first', () => {
+    const at = (plus: string, watts: number): Load => ({ id: `train-${plus}`, plus, minus: '0', watts });
+    const trains = [at('s', 40), at('a', 40), at('b', 40)];
+    expect(solve(ready(LINE), trains)).toEqual(refusal('no-operating-point', 'train-b'));
+    expect(solve(ready(LINE), trains.toReversed())).toEqual(refusal('no-operating-point', 'train-b'));
   });
 
   test('a train of constant power between two nodes without a voltage', () => {
