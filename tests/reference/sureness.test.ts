@@ -149,3 +149,22 @@ describe('the verdict of someone who knows', () => {
     expect(before).toBe(2);
   });
 });
+
+describe('what may still be found out', () => {
+  // 1.2 A, and twenty coaches of which nobody knows what lights them: 0.4 A with LEDs, some 1.5 A with filament lamps.
+  const coaches = (trains: Fleet['trains']): Fleet => ({
+    ...{ trains, moving: 1, coaches: 20, lamps: 'filament', accessories: 0, stored: 0 },
+  });
+  const measured = measuredTrains(1, { from: 1.2, to: 1.2 }, 0);
+  const unknownIn = (fleet: Fleet) => {
+    const { kind, unknowns } = sureness(of(fleet, 2.5, false));
+    return [kind, ...unknowns.map(({ unknown }) => unknown)];
+  };
+
+  test('is no draw of trains that were measured, and none of a kind of which there is none', () => {
+    const none = countedTrains('h0', 1, 0, 0).map((group) => ({ ...group, count: 0 }));
+    expect(unknownIn(coaches([measured]))).toEqual(['depends', 'coach-lamps']);
+    expect(unknownIn(coaches([measured, ...none]))).toEqual(['depends', 'coach-lamps']);
+    expect(unknownIn(coaches(countedTrains('h0', 1, 0, 0)))).toContain('train-draws');
+  });
+});

@@ -212,7 +212,7 @@ function adviceFor(
   if (dumb.length > 0) return { kind: 'cannot-trip', districts: dumb };
   if (atLeast(verdict, WANTED)) return { kind: 'nothing' };
   const room = findings.reduce((sum, { mostShare: most }) => sum + most, 0);
-  if (room >= 1 && findings.length > 1) {
+  if (room >= 1) {
     return { kind: 'share-out', ofTen: findings.map(({ mostShare: most }) => (TEN * most) / room) };
   }
   const failing = findings.filter(({ judgement }) => !atLeast(judgement.verdict, WANTED));

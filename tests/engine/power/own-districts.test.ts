@@ -1,14 +1,18 @@
 // A club with districts of its own. The chances are counted out by hand here; what an experienced person would say is common practice, no
 // source.
 import { describe, expect, test } from 'vitest';
+import { capacity } from '../../../src/engine/power/capacity.ts';
 import type { Fleet } from '../../../src/engine/power/fleet.ts';
 import { countedTrains, measuredTrains } from '../../../src/engine/power/fleet.ts';
 import type { OwnDistrict } from '../../../src/engine/power/own-districts.ts';
 import {
+  allHaveEnough,
   districtFinder,
   districtFindings,
   districtsAlike,
   dividedLayout,
+  fewerDistricts,
+  MOST_OWN_DISTRICTS,
 } from '../../../src/engine/power/own-districts.ts';
 import { supplyTrip } from '../../../src/engine/power/trip-reach.ts';
 import { near } from '../../near.ts';
@@ -119,6 +123,45 @@ describe('A divided layout', () => {
     const alike = Array.from({ length: advice.districts }, () => district(1, 4, 3));
     expect(dividedLayout(fleet, alike).advice).toEqual({ kind: 'nothing' });
     expect(dividedLayout(fleet, alike.slice(1)).advice.kind).not.toBe('nothing');
+  });
+
+  test('the number told is the smallest that does, up to twelve; where no number does, fewer have to move', () => {
+    const alike = (count: number) => Array.from({ length: count }, () => district(1, 2, 2));
+    const does = (count: number, trains: number) => allHaveEnough(fleetOf(trains, trains, 0.5), alike(count));
+    const told = (trains: number) => dividedLayout(fleetOf(trains, trains, 0.5), alike(2)).advice;
+    expect([does(11, 8), does(MOST_OWN_DISTRICTS, 8)]).toEqual([false, true]);
+    expect(told(8)).toMatchObject({ kind: 'another', districts: MOST_OWN_DISTRICTS });
+    expect(does(MOST_OWN_DISTRICTS, 9)).toBe(false);
+    expect(told(9).kind).toBe('fewer-moving');
+    const able = capacity(district(1, 2, 2).supply, district(1, 2, 2).stage);
+    expect(fewerDistricts(fleetOf(8, 8, 0.5), able, MOST_OWN_DISTRICTS + 1)).toBe(MOST_OWN_DISTRICTS);
+    expect(fewerDistricts(fleetOf(8, 8, 0.5), able, MOST_OWN_DISTRICTS)).toBeUndefined();
+    expect(fewerDistricts(fleetOf(9, 9, 0.5), able, MOST_OWN_DISTRICTS + 1)).toBeUndefined();
+  });
+
+  // 5 trains of 0.53 A are 2.65 A: with 2.9 A that is beyond nine tenths at every moment, with 3 A it never is.
+  test('a supply that just does not fill its unit is the cheapest to mend: one that fills it is told, in amperes of the unit', () => {
+    const five = fleetOf(5, 5, 0.53);
+    expect(dividedLayout(five, [district(1, 3, 3)]).advice).toEqual({ kind: 'larger-supply', district: 0, amps: 3 });
+    const other = dividedLayout(five, [district(0, 4, 3), district(1, 3, 3)]);
+    expect(other.verdict).toBe('short');
+    expect(dividedLayout(five, [district(1, 3.1, 3)]).advice).toEqual({ kind: 'nothing' });
+  });
+
+  // 4 trains of 0.7 A are 2.8 A, beyond nine tenths of 3 A; in one half of the district all four are in one of 16 moments, within a tenth.
+  test('a full unit that half of its trains would suit is divided in two; one that not even half suits is not', () => {
+    const alone = (trains: number) => dividedLayout(fleetOf(trains, trains, 0.7), [district(1, 4, 3)]).advice;
+    expect(alone(4)).toEqual({ kind: 'divide', district: 0 });
+    expect(alone(3)).toEqual({ kind: 'nothing' });
+    expect(alone(6).kind).toBe('another');
+  });
+
+  test('traffic is shared out in proportion to the room of each, ten trains in all', () => {
+    const { advice, districts } = dividedLayout(fleetOf(4, 4, 0.5), [district(3, 2, 2), district(1, 4, 3)]);
+    if (advice.kind !== 'share-out') throw new Error(advice.kind);
+    const [one = 0, other = 0] = advice.ofTen;
+    near(one + other, 10, 1e-9);
+    near(one / other, (districts[0]?.mostShare ?? 0) / (districts[1]?.mostShare ?? 0), 1e-9);
   });
 
   test('where not even one train fits a district, none is told, and never "0 trains"', () => {

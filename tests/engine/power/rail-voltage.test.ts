@@ -3,12 +3,20 @@ import { describe, expect, test } from 'vitest';
 import type { Scale } from '../../../src/engine/power/draws.ts';
 import type { FedStage, RailVoltage } from '../../../src/engine/power/rail-voltage.ts';
 import {
+  dcVoltsFor,
+  isAboveUsual,
+  isCommonVolts,
   judgedVolts,
   judgeRails,
+  loadedLink,
   neighbourVolts,
+  railFromConverter,
+  railsTooHigh,
+  railsTooLow,
   railVoltage,
   SCALE_RANGE,
   sags,
+  stageOhms,
 } from '../../../src/engine/power/rail-voltage.ts';
 import { near } from '../../near.ts';
 import { ac, dc } from '../../samples.ts';
@@ -58,6 +66,57 @@ describe('rails that are set', () => {
 
   test('hold behind a transformer that stands high enough with load', () => {
     expect(railVoltage(ac(3, 16), { kind: 'converter', volts: 15 })).toEqual(at(15));
+  });
+});
+
+// The volts with load were worked out with ngspice (tests/reference/alternating-supply.test.ts); the sums here are by hand.
+describe('behind a transformer and its rectifier', () => {
+  const label = 16;
+
+  test('with all that it gives, 16 V make 17.5 to 19.4 V, and one of next to no volts makes none', () => {
+    near(loadedLink(label).from, 1.22 * 16 - 2, 1e-9);
+    near(loadedLink(label).to, 1.335 * 16 - 2, 1e-9);
+    expect(loadedLink(1)).toEqual({ from: 0, to: 0 });
+  });
+
+  test('without load they stand up to a fifth higher, and a tenth more where the mains are high: 22 to 28 V', () => {
+    const { idle } = railVoltage(ac(3, label), { kind: 'follows' }, { build: 'switching' });
+    near(idle.from, Math.SQRT2 * 16 * 1.05 - 1.6, 1e-9);
+    near(idle.to, Math.SQRT2 * 16 * 1.3 - 1.6, 1e-9);
+  });
+
+  test('at full load they are what the rectifier leaves, less amperes times the ohms of the stage', () => {
+    const full = 3 / 1.8;
+    const { loaded } = railVoltage(ac(3, label), { kind: 'follows' }, { build: 'switching' });
+    near(loaded.from, 1.22 * 16 - 2 - full * 0.3, 1e-9);
+    near(loaded.to, 1.335 * 16 - 2 - full * 0.05, 1e-9);
+    expect(railVoltage(ac(3, label), { kind: 'follows' }, { build: 'switching', loaded: 9 }).loaded.to).toBeLessThan(
+      loaded.to,
+    );
+  });
+
+  test('at a quarter of it they have fallen by a quarter of the way at least, by half of it at most', () => {
+    const quarter = 3 / 1.8 / 4;
+    const { loaded } = railVoltage(ac(3, label), { kind: 'follows' }, { build: 'switching', loaded: quarter });
+    // Highest: one that is soft, on high mains. Lowest: a stiff one, which stands lower without load.
+    const [soft, stiff] = [Math.SQRT2 * 16 * 1.3 - 1.6, Math.SQRT2 * 16 * 1.05 - 1.6];
+    near(loaded.to, soft - (soft - 17.52) / 4 - quarter * 0.05, 1e-9);
+    near(loaded.from, stiff - (stiff - 19.36) / 2 - quarter * 0.3, 1e-9);
+  });
+
+  test('a set output needs a volt above it: 16 V bear 15 V loaded, 12 V do not', () => {
+    expect(railVoltage(ac(3, 16), { kind: 'set', volts: 15 }).loaded).toEqual({ from: 15, to: 15 });
+    near(railVoltage(ac(3, 12), { kind: 'set', volts: 15 }, { build: 'switching' }).loaded.from, 1.22 * 12 - 3, 1e-9);
+  });
+});
+
+describe('what a short circuit finds before the wires', () => {
+  test('is the supply and the stage: of both the least and the most', () => {
+    const { from, to } = stageOhms('switching');
+    near(from, 0.02 + 0.05, 1e-12);
+    near(to, 0.1 + 0.3, 1e-12);
+    expect(stageOhms('bipolar').from).toBeGreaterThan(from);
+    expect(stageOhms()).toEqual(stageOhms('switching'));
   });
 });
 
@@ -163,6 +222,57 @@ describe('the rails against the scale', () => {
       const { from, to } = SCALE_RANGE[scale];
       expect(judgeRails(at(from, to), scale)).toBe('in-range');
     }
+  });
+});
+
+// The limits are of NMRA S-9.1, the usual ranges of RCN-210 (tests/reference/standards.test.ts): at the border itself nothing is passed yet.
+describe('the rails at the border', () => {
+  test('22 V are allowed and 22.1 V are not; decoders for small scales survive 24 V', () => {
+    expect(judgeRails(at(16, 22), 'h0')).toBe('above-range');
+    expect(judgeRails(at(16, 24), 'n')).toBe('over-stop');
+    expect(judgeRails(at(16, 27), 'h0')).toBe('over-stop');
+    expect(judgeRails(at(8.5, 15), 'h0')).toBe('slow');
+    expect(railsTooHigh(at(22, 22), 'h0')).toBe('no');
+    expect(railsTooHigh(at(22.1, 22.1), 'h0')).toBe('surely');
+    const perhaps: RailVoltage = { idle: { from: 21, to: 23 }, loaded: { from: 20, to: 21 } };
+    expect(railsTooHigh(perhaps, 'h0')).toBe('perhaps');
+  });
+
+  test('up to a volt above its range a scale is used to: 19 V in H0, not 19.1 V', () => {
+    expect([18, 19, 19.1].map((volts) => isAboveUsual(volts, 'h0'))).toEqual([false, false, true]);
+  });
+
+  test('rails are of no use where they fall below 8.5 V and are below the range even at best', () => {
+    expect(railsTooLow(at(8, 14), 'h0')).toBe(true);
+    expect(railsTooLow(at(8.5, 14), 'h0')).toBe(false);
+    expect(railsTooLow(at(8, 15), 'h0')).toBe(false);
+  });
+});
+
+// Common practice, no source.
+describe('which d.c. supply to get', () => {
+  test('puts the middle of the range of the scale on the rails, within what the unit takes', () => {
+    expect(dcVoltsFor('h0', 24)).toBe(16);
+    expect(dcVoltsFor('h0', 15)).toBe(15);
+    expect(dcVoltsFor('n', 20)).toBe(15);
+    expect(dcVoltsFor('n', 14)).toBe(12);
+    expect(dcVoltsFor('z', 20)).toBe(12);
+    expect(dcVoltsFor('1', 24)).toBe(20);
+  });
+
+  test('none where the unit takes less than the scale asks for', () => {
+    expect(dcVoltsFor('h0', 14)).toBeUndefined();
+    expect(dcVoltsFor('1', 17)).toBeUndefined();
+  });
+
+  test('laptops make 19 V common, nothing makes 17 V so', () => {
+    expect([15, 16, 17, 18, 19].map(isCommonVolts)).toEqual([true, true, false, true, true]);
+  });
+
+  test('a unit may step 18 V down to the low end of the scale, not 16 V, and not a.c.', () => {
+    expect(railFromConverter(dc(3, 18), 'h0')).toEqual({ kind: 'converter', volts: 15 });
+    expect(railFromConverter(dc(3, 15), 'h0')).toBeUndefined();
+    expect(railFromConverter(ac(3, 18), 'h0')).toBeUndefined();
   });
 });
 

@@ -160,6 +160,16 @@ describe('a larger supply', () => {
     expect(ids(remedies(transformer({ kind: 'follows' }, 'ac')))).not.toContain('larger-supply');
   });
 
+  test('is none like one whose plug has its poles turned round; of another kind it has a plug of its own', () => {
+    const plugged = (of: RemedyInput): RemedyInput => ({
+      ...of,
+      supply: { ...of.supply, plug: 'centre-minus' },
+      input: { ...of.input, plug: 'centre-plus' },
+    });
+    expect(ids(remedies(plugged(input(h0(6, 0, 5), 2, 3))))).not.toContain('larger-supply');
+    expect(the('larger-supply', plugged(transformer({ kind: 'follows' }, 'either'))).supply?.kind).toBe('dc');
+  });
+
   test('is none above what the scale bears', () => {
     expect(ids(remedies({ ...input(h0(6, 0, 5), 3, 5), scale: 'n' }))).not.toContain('larger-supply');
   });
