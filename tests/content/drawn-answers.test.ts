@@ -175,6 +175,29 @@ describe('a supply that may be too small to trip its unit', () => {
   });
 });
 
+describe('a supply that cannot trip its unit', () => {
+  test('and is too little for the trains as well: the headline says both, what burns first', () => {
+    const { top } = enough({ ...trains('h0', 12, 9), ...dc(16, 2), ...unit(3) });
+    expect(top).toMatch(/This supply cannot make the unit trip, and it is too little for your trains as well\./);
+  });
+
+  test('and is enough for them: the headline says nothing of too little', () => {
+    const { top } = enough({ ...trains('h0', 2, 1), ...dc(16, 2), ...unit(3) });
+    expect(top).toMatch(/This supply cannot make the unit trip/);
+    expect(top).not.toMatch(/too little/);
+  });
+
+  test('in one of two districts, of which one has too little: both are said, what burns first', () => {
+    const { top } = enough({
+      ...{ ...CLUB, ...dc(18, 3), divided: 'divided', districts: '2', 'limit-b': '5 A', 'amps-b': '6 A' },
+      ...{ 'traffic-a': 'unknown', 'traffic-b': 'unknown' },
+    });
+    expect(top).toMatch(
+      /A short would not switch off: A\..*put that right first\. And district [AB] has too little for its trains\./,
+    );
+  });
+});
+
 describe('what is free', () => {
   test('stands before what is bought, with its price: in a club', () => {
     expect(enough(CLUB).steps.slice(0, 2).join(' ')).toMatch(/Turn the sound off/);

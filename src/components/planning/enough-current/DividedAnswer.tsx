@@ -290,11 +290,16 @@ function ofLayout({ letters, planned }: Divided, layout: DividedLayout, { say, n
   if (isPlan && advice.kind === 'another')
     return { headline: say('divided-another-headline', values), lead: say('plan-another-lead', values) };
   const words = isPlan && advice.kind === 'nothing' ? 'plan' : 'divided';
-  const none = 'moving' in advice && advice.moving === undefined;
   return {
     headline: say(`${words}-${advice.kind}-headline`, values),
-    lead: say(`${words}-${advice.kind}-${none ? 'none' : 'lead'}`, values),
+    lead: say(`${words}-${advice.kind}-${leadWanted(layout)}`, values),
   };
+}
+
+/** Which lead an advice has: the one of districts in which even what only stands is too much, or whose trains have too little besides. */
+function leadWanted({ advice, verdict }: DividedLayout): 'none' | 'short' | 'lead' {
+  if ('moving' in advice && advice.moving === undefined) return 'none';
+  return advice.kind === 'cannot-trip' && verdict === 'short' ? 'short' : 'lead';
 }
 
 function adviceValues(advice: DistrictAdvice, letters: readonly string[], numbers: Numbers, language: string) {

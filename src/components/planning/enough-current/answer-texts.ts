@@ -44,6 +44,8 @@ export function headlineOf({ reckoning, conclusion, fixes, say }: Found): string
   const { outcome, kind, deciding } = conclusion;
   if (outcome === 'read-both-labels' && areNamed(reckoning.unread)) return say('headline-labels-few');
   if (saysAboveUsual(reckoning, conclusion)) return say(`headline-above-usual${kind === 'depends' ? '-perhaps' : ''}`);
+  if (outcome === 'supply-cannot-trip' && power?.judgement.verdict === 'short')
+    return say('headline-cannot-trip-short');
   if (power === undefined || BEFORE_THE_TRAINS.has(outcome)) return fixes[outcome]?.title ?? '';
   if (kind === 'depends' && deciding !== undefined && fleet.moving === 0 && reckoning.trains > 0)
     return say('headline-depends-standing');
