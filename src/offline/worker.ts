@@ -78,6 +78,8 @@ async function page(event: FetchEvent, path: string): Promise<Response> {
   } catch {
     const missing = found === 'lost' ? found : await take(OWN, '404.html');
     if (!(missing instanceof Response)) return lostPage(path);
+    // Its search is of this release too.
+    event.waitUntil(belongs(resultingClientId, OWN));
     return new Response(missing.body, { status: 404, headers: missing.headers });
   }
 }

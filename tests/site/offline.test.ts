@@ -210,7 +210,7 @@ describe('after one visit, with the line cut', () => {
     expect(problems).toEqual([]);
   });
 
-  test('every page of the site is there, and an address that leads nowhere says so', async () => {
+  test('every page of the site is there, and an address that leads nowhere says so and finds what was meant', async () => {
     const { page, address, cut } = await visit('en/');
     await cut();
     const pages = globSync('**/index.html', { cwd: FOLDER }).map((file) => file.replace(/index\.html$/, ''));
@@ -222,9 +222,12 @@ describe('after one visit, with the line cut', () => {
       return paths.filter((_, i) => found[i] === undefined);
     }, pages);
     expect(missing).toEqual([]);
-    const response = await page.goto(`${address}en/no-such-page/`);
+    const response = await page.goto(`${address}en/fixes/larger-suply/`);
     expect(response?.status()).toBe(404);
     expect(await page.locator('h1').innerText()).toBe('There is no such page');
+    await page.locator('#results a[href="/en/fixes/larger-supply/"]').waitFor();
+    await page.locator('main input[type=search]').fill('more feeders');
+    await page.locator('#results a[href*="feeder"]').first().waitFor();
     await page.goto(`${address}en/learn`);
     expect(new URL(page.url()).pathname).toBe('/en/learn/');
   });
