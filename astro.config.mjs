@@ -5,6 +5,7 @@ import { asked } from './scripts/build/asked.mjs';
 import { compressedTwins } from './scripts/build/compressed-twins.mjs';
 import { constants } from './scripts/build/constants.mjs';
 import { faces, fonts } from './scripts/build/faces.mjs';
+import { fixCode } from './scripts/build/fix-code.mjs';
 import { found } from './scripts/build/found.mjs';
 import { hashOf, inlineScript } from './scripts/build/inline-script.mjs';
 import { licences } from './scripts/build/licences.mjs';
@@ -99,5 +100,16 @@ export default defineConfig({
       styleDirective: { resources: ["'self'"] },
     },
   },
-  integrations: [faces(), mdx(), preact(), asked(), licences(), found(), ownPolicies(), offline(), compressedTwins()],
+  integrations: [
+    faces(),
+    mdx(),
+    preact(),
+    asked(),
+    licences(),
+    found(),
+    fixCode(),
+    ownPolicies(),
+    offline(),
+    compressedTwins(),
+  ],
 });

@@ -5,6 +5,7 @@ import { TO_ENOUGH_CURRENT, TO_WHICH_SUPPLY, TO_WIRE_IT } from '../wizards/outco
 import { open } from './browser.ts';
 import { found } from './copied.ts';
 import { nothingIsWarm, type Page } from './danger.ts';
+import { readCode } from './read-code.ts';
 import { someOf } from './some.ts';
 
 const TRAINS = 'modern=4&moving=3&older=2&scale=h0&system=two-rail';
@@ -134,10 +135,13 @@ describe('On paper a walk', () => {
 
 describe('On paper the fix', () => {
   test.each(['more-feeders', 'reversed', 'larger-supply', 'switch-off-now', 'more-districts'])('%s', async (fix) => {
-    const { page, close } = await open(`en/fixes/${fix}/`);
+    const { page, problems, close } = await open(`en/fixes/${fix}/`);
+    await print(page);
     await expectOnPaper(page, MOST_SHEETS);
     expect(await page.locator('.steps > li:visible').count()).toBeGreaterThan(2);
     expect(await page.locator('.paper-link:visible').innerText()).toBe(page.url());
+    expect(await readCode(page)).toBe(page.url());
+    expect(await problems()).toEqual([]);
     await close();
   });
 });

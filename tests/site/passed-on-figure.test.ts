@@ -34,6 +34,17 @@ describe('The figure of a lesson', () => {
     await page.locator('.paper-link.shown svg.qr path').waitFor();
     expect(await page.locator('.paper-link a').getAttribute('href')).toBe(link);
     expect(await readCode(page)).toBe(link);
+    // The keys that print put the code of the figure as it is now on paper, in the place of the one before.
+    await page.evaluate(() => {
+      window.print = () => document.body.setAttribute('data-printed', 'yes');
+    });
+    await page.locator('#figure input[type="range"]').first().press('ArrowRight');
+    await page.waitForURL((now) => now.searchParams.get('total') === '10');
+    await page.keyboard.press('Control+p');
+    await page.locator('body[data-printed]').waitFor();
+    await page.emulateMedia({ media: 'print' });
+    expect(await readCode(page)).toBe(link.replace('total=9', 'total=10'));
+    await page.emulateMedia({ media: 'screen' });
     expect(await problems()).toEqual([]);
     await page.goto(link);
     await page.locator('#figure astro-island:not([ssr])').waitFor({ state: 'attached' });

@@ -27,6 +27,7 @@ describe.each(['reversed', 'larger-supply', 'switch-off-now'])('The fix %s', (fi
       expect(text).toContain('How you know it worked');
       expect(linksIn(text).at(-1)).toBe(page.url());
       expect(text).not.toContain('undefined');
+      if (button === 'Copy as text') expect(text).toContain(`#step-${count} behind this one leads to step ${count}.`);
     }
     expect(await problems()).toEqual([]);
     await close();

@@ -1,5 +1,5 @@
 // The address of an answer as a square to be read by another phone; loaded when it is asked for.
-import { codeOf } from './code.ts';
+import { codeOf } from '../code/index.ts';
 
 export function QrCode({ text, label }: { readonly text: string; readonly label: string }) {
   const { whole, path } = codeOf(text);

@@ -4,7 +4,7 @@ import { useEffect, useState } from 'preact/hooks';
 import type { Made } from '../../wizards/links/index.ts';
 import { withMade } from '../../wizards/links/index.ts';
 import { withUnits } from '../device/index.ts';
-import { Missing, useLoaded } from '../shared/index.ts';
+import { Missing, onPrintKey, useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
 import { Keep } from './Keep.tsx';
 import type { Told } from './markdown.ts';
@@ -20,15 +20,15 @@ interface Props {
   readonly say: Say;
   /** Undefined on the way to an answer. */
   readonly made: Made | undefined;
-  /** Whether it has steps with links of their own. */
-  readonly stepped?: boolean;
+  /** How many steps with links of their own it has. */
+  readonly steps?: number;
   /** What else can be done with it. */
   readonly more?: ComponentChildren;
   /** What the link says, where the address of the page does not say it yet; the notebook keeps addresses of pages, so it is not offered then. */
   readonly ahead?: string;
 }
 
-export function Share({ text, told, say, made, stepped = false, more, ahead }: Props) {
+export function Share({ text, told, say, made, steps = 0, more, ahead }: Props) {
   const [status, setStatus] = useState('');
   // What was copied was the page as it stood then.
   const here = ahead ?? location.search;
@@ -80,7 +80,9 @@ export function Share({ text, told, say, made, stepped = false, more, ahead }: P
         <button
           type="button"
           onClick={() =>
-            copy(async () => say(stepped ? 'share-text-steps' : 'share-text', { text: text(), link: await short() }))
+            copy(async () =>
+              say(steps > 0 ? 'share-text-steps' : 'share-text', { text: text(), link: await short(), step: steps }),
+            )
           }
         >
           {say('copy-text')}
@@ -119,15 +121,4 @@ export function Share({ text, told, say, made, stepped = false, more, ahead }: P
       </div>
     </>
   );
-}
-
-/** The keys that print do so once the code is there; what it gives back ends that. */
-function onPrintKey(print: () => void): () => void {
-  const press = (event: KeyboardEvent): void => {
-    if (event.key.toLowerCase() !== 'p' || event.altKey || event.shiftKey || event.ctrlKey === event.metaKey) return;
-    event.preventDefault();
-    print();
-  };
-  addEventListener('keydown', press);
-  return () => removeEventListener('keydown', press);
 }

@@ -1,5 +1,4 @@
 // What this room lets out.
-export { loadCode } from './load-code.ts';
 export { MadeThen } from './MadeThen.tsx';
 export { markdown } from './markdown.ts';
 export type { Answer, Parts } from './plain-text.ts';

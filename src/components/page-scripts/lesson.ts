@@ -1,6 +1,7 @@
 // A lesson comes alive: a prediction is made before it is shown, a link sets the figure without leaving the page, and what was answered
 // right marks the lesson as done on this device. Without script all of it stands there to be read.
 import { isLessonDone, markLesson, onLessons, PATH } from '../device/index.ts';
+import { onPrintKey } from '../shared/index.ts';
 
 const lesson = document.querySelector<HTMLElement>('[data-lesson]');
 
@@ -101,18 +102,21 @@ function offerFigure(card: HTMLElement): void {
     const status = card.querySelector('[role="status"]');
     if (status !== null) status.textContent = sentence ?? '';
   };
+  const passOn = (way: string): void => {
+    load()
+      .then((figure) => figure.passOn(card, way, NOT_OF_THE_FIGURE))
+      .then(
+        () => tell(way === 'code' || way === 'print' ? '' : card.dataset.copied),
+        () => (way === 'print' ? print() : tell(card.dataset.failed)),
+      );
+  };
   card.addEventListener('pointerenter', getReady);
   card.addEventListener('focusin', getReady);
   card.addEventListener('click', ({ target }) => {
     const way = target instanceof HTMLButtonElement ? target.dataset.copy : undefined;
-    if (way === undefined) return;
-    load()
-      .then(({ passOn }) => passOn(card, way, NOT_OF_THE_FIGURE))
-      .then(
-        () => tell(way === 'code' ? '' : card.dataset.copied),
-        () => tell(card.dataset.failed),
-      );
+    if (way !== undefined) passOn(way);
   });
+  onPrintKey(() => passOn('print'));
 }
 
 if (lesson !== null) {

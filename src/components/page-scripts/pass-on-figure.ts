@@ -46,9 +46,17 @@ const WRITERS: Readonly<Record<string, (card: HTMLElement, link: string) => stri
 /** Does what the button of this name says; rejects where it cannot be done. */
 export async function passOn(card: HTMLElement, way: string, others: readonly string[]): Promise<void> {
   const link = linkHere(others);
-  if (way !== 'code') return navigator.clipboard.writeText(WRITERS[way]?.(card, link) ?? link);
-  const box = await codeBox(link);
-  const old = card.nextElementSibling;
-  if (old?.classList.contains('paper-link')) old.remove();
+  const write = WRITERS[way];
+  if (write !== undefined) return navigator.clipboard.writeText(write(card, link));
+  await showCode(card, link, way === 'code');
+  if (way === 'print') print();
+}
+
+/** The code of the link below its card: on the screen where it is asked for, on paper always. */
+async function showCode(card: HTMLElement, link: string, onScreen: boolean): Promise<void> {
+  const old = card.nextElementSibling?.closest('.paper-link');
+  const shown = onScreen || old?.classList.contains('shown') === true;
+  const box = await codeBox(link, shown ? 'screen' : 'paper');
+  old?.remove();
   card.after(box);
 }

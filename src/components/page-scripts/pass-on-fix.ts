@@ -1,6 +1,7 @@
 // Passing a fix on, by the script that stands in its page: its link, and all that it says as text or as Markdown. Without script its address
 // does the same.
 import { guarded, markdown, type Parts, plainOf } from '../link/index.ts';
+import { onPrintKey } from '../shared/index.ts';
 import { fill } from '../words/index.ts';
 import { textOf } from './shown-text.ts';
 
@@ -55,12 +56,19 @@ function addPaperLink(): void {
   card?.after(line);
 }
 
+/** Its code goes on paper too; where that cannot be had, the address does. What draws it stands in the root of the site, as the picture of the page. */
+function printWithCode(): void {
+  const picture = document.querySelector<HTMLLinkElement>('link[rel=icon]');
+  import(new URL('code.js', picture?.href).href).catch(() => undefined).then(() => print());
+}
+
 addPaperLink();
+onPrintKey(printWithCode);
 card?.removeAttribute('data-waits');
 card?.addEventListener('click', ({ target }) => {
   const way = target instanceof HTMLButtonElement ? target.dataset.copy : undefined;
   if (way === undefined) return;
-  if (way === 'print') return print();
+  if (way === 'print') return printWithCode();
   const written = WRITERS[way]?.(location.href) ?? '';
   navigator.clipboard.writeText(written).then(
     () => tell(card.dataset.copied),

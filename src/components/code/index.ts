@@ -1,0 +1,2 @@
+// What this room lets out.
+export { codeOf } from './code.ts';
