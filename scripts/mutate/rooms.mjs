@@ -52,6 +52,7 @@ export const ROOMS = {
   'wizards/which-supply-where': room('wizards/situations-which-supply.test.ts', 'wizards/results.test.ts'),
   'wizards/share-out': room('wizards/situations-share-out.test.ts', 'wizards/results.test.ts'),
   'wizards/plan': room(
+    'wizards/plan-track.test.ts',
     'wizards/plan.test.ts',
     'wizards/plan-csv.test.ts',
     'wizards/first-power-up.test.ts',

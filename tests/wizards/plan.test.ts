@@ -10,6 +10,7 @@ import { COMPLAINT_IDS, SIGN_MODEL } from '../../src/wizards/put-it-right/index.
 import { JOBS } from '../../src/wizards/safety/index.ts';
 import type { Sheet } from '../../src/wizards/sheet/index.ts';
 import { DEMO_CLUB, sheetShape } from '../../src/wizards/sheet/index.ts';
+import { onceATest } from '../once-a-test.ts';
 import { CLUB, joint, OVAL, section, stage, supply } from './sheets.ts';
 
 const stepsIn = ({ steps }: Plan): StepId[] => steps.map(({ id }) => id);
@@ -18,37 +19,37 @@ const partIds = ({ parts }: Plan): string[] => parts.map(({ id }) => id);
 const POWER_PARTS = ['unit', 'booster', 'supply', 'fuse', 'lead-wire', 'breaker', 'control-cable'];
 
 describe('The invented club layout', () => {
-  const demo = planOf(DEMO_CLUB);
+  const demo = onceATest(() => planOf(DEMO_CLUB));
 
   test('has enough in each of its four districts as it is divided, so that its plan goes on to the parts', () => {
-    expect(demo.judged.findings.map(({ judgement: { verdict } }) => verdict)).not.toContain('short');
-    expect(demo.judged.remedy).toBe('nothing');
-    expect(demo.power).toBe('listed');
-    expect(partIds(demo)).toContain('supply');
+    expect(demo().judged.findings.map(({ judgement: { verdict } }) => verdict)).not.toContain('short');
+    expect(demo().judged.remedy).toBe('nothing');
+    expect(demo().power).toBe('listed');
+    expect(partIds(demo())).toContain('supply');
   });
 });
 
-const oval = planOf(OVAL);
+const oval = onceATest(() => planOf(OVAL));
 const ONE_UNIT: Sheet = { ...OVAL, stages: OVAL.stages.slice(0, 1), districts: undefined };
-const club = planOf(CLUB);
+const club = onceATest(() => planOf(CLUB));
 
 describe('Six trains on an oval with 3 A and 2 A', () => {
   test('take two gaps, one at each place where the two halves meet, both rails cut', () => {
-    expect(gapsIn(oval)).toEqual(['east-curve-far-side', 'west-curve-station-track']);
-    expect(oval.track.gaps.map(({ railsToCut }) => railsToCut)).toEqual([2, 2]);
-    expect(oval.parts.find(({ id }) => id === 'insulated-joiner')?.count).toBe(4);
+    expect(gapsIn(oval())).toEqual(['east-curve-far-side', 'west-curve-station-track']);
+    expect(oval().track.gaps.map(({ railsToCut }) => railsToCut)).toEqual([2, 2]);
+    expect(oval().parts.find(({ id }) => id === 'insulated-joiner')?.count).toBe(4);
   });
 
   test('have enough, and about as many consumers in each half', () => {
     // common practice, no source: about equal numbers in each part is a good division
-    expect(oval.judged.verdict).toBe('enough');
-    expect(oval.judged.remedy).toBe('nothing');
-    expect(oval.track.districts.map(({ share }) => share)).toEqual([0.5, 0.5]);
+    expect(oval().judged.verdict).toBe('enough');
+    expect(oval().judged.remedy).toBe('nothing');
+    expect(oval().track.districts.map(({ share }) => share)).toEqual([0.5, 0.5]);
   });
 
   test('and the larger supply stays on the command station', () => {
-    expect(oval.judged.units.map(({ supply: { id } }) => id)).toEqual(['large', 'small']);
-    expect(oval.judged.units.every(({ moved }) => !moved)).toBe(true);
+    expect(oval().judged.units.map(({ supply: { id } }) => id)).toEqual(['large', 'small']);
+    expect(oval().judged.units.every(({ moved }) => !moved)).toBe(true);
   });
 
   test('five consumers to one is no good division', () => {
@@ -96,7 +97,7 @@ describe('The supplies', () => {
     const small = planOf({ ...OVAL, supplies: [supply('large', 3), supply('small', 1.7)] });
     expect(small.judged.units[1]?.trip.kind).toBe('perhaps');
     expect(small.but).toBe('trip-perhaps');
-    expect(oval.but).toBeUndefined();
+    expect(oval().but).toBeUndefined();
     expect(planOf({ ...OVAL, stages: [...OVAL.stages, stage('spare', 2)] }).but).toBe('track-named');
   });
 
@@ -148,7 +149,7 @@ describe('Until both labels of every supply and unit are read', () => {
   });
 
   test('once they are, each unit has its supply, its fuse and its wire on the list', () => {
-    const power = oval.parts.filter(({ id }) => POWER_PARTS.includes(id));
+    const power = oval().parts.filter(({ id }) => POWER_PARTS.includes(id));
     expect(power.map(({ id, of }) => `${id} ${of ?? ''}`.trim())).toEqual([
       ...['unit A', 'supply A', 'fuse A', 'lead-wire A'],
       ...['booster B', 'supply B', 'fuse B', 'lead-wire B', 'control-cable'],
@@ -188,7 +189,7 @@ test('What a unit takes at its input stands on the list as from least to most', 
 
 describe('Where both rails are gapped', () => {
   test('where two districts meet, at both ends of a reversing loop, and round the programming track', () => {
-    expect(club.track.gaps.map(({ joint: { id }, why }) => [id, why])).toEqual([
+    expect(club().track.gaps.map(({ joint: { id }, why }) => [id, why])).toEqual([
       ['main-1-main-2', 'district'],
       ['other-way', 'district'],
       ['main-1-throat', 'district'],
@@ -199,13 +200,13 @@ describe('Where both rails are gapped', () => {
   });
 
   test('what is cut already is not cut again, and where nobody knows both rails are reckoned with', () => {
-    expect(club.track.gaps.map(({ railsToCut }) => railsToCut)).toEqual([2, 1, 2, 2, 0, 2]);
-    expect(club.parts.find(({ id }) => id === 'insulated-joiner')?.count).toBe(9);
+    expect(club().track.gaps.map(({ railsToCut }) => railsToCut)).toEqual([2, 1, 2, 2, 0, 2]);
+    expect(club().parts.find(({ id }) => id === 'insulated-joiner')?.count).toBe(9);
   });
 
   test('two gaps between the same two sections are told apart as ends', () => {
-    expect(club.track.gaps.map(({ end }) => end?.number)).toEqual([1, 2, undefined, 1, 2, undefined]);
-    expect(club.track.gaps.map(({ end }) => end?.of)).toEqual([2, 2, undefined, 2, 2, undefined]);
+    expect(club().track.gaps.map(({ end }) => end?.number)).toEqual([1, 2, undefined, 1, 2, undefined]);
+    expect(club().track.gaps.map(({ end }) => end?.of)).toEqual([2, 2, undefined, 2, 2, undefined]);
   });
 
   test('a rail that cannot be cut there is named, and nothing is planned', () => {
@@ -291,7 +292,7 @@ describe('A sheet that is no layout yet is told what it lacks', () => {
     const spare = planOf({ ...OVAL, stages: [...OVAL.stages, stage('spare', 2)] });
     expect(spare.track.problems).toEqual([{ kind: 'unused', stages: ['spare'] }]);
     expect(spare.stops).toEqual([]);
-    expect(oval.track.problems).toEqual([]);
+    expect(oval().track.problems).toEqual([]);
   });
 
   test('without a division everything hangs on the only unit, and nothing is cut', () => {
@@ -500,23 +501,23 @@ describe('Whatever the sheet,', () => {
 });
 
 test('The work falls into five phases, and each begins before the next', () => {
-  expect([...new Set(club.steps.map(({ phase }) => phase))]).toEqual(['before', 'track', 'units', 'prove', 'run']);
-  const at = club.steps.map(({ phase }) => ['before', 'track', 'units', 'prove', 'run'].indexOf(phase));
+  expect([...new Set(club().steps.map(({ phase }) => phase))]).toEqual(['before', 'track', 'units', 'prove', 'run']);
+  const at = club().steps.map(({ phase }) => ['before', 'track', 'units', 'prove', 'run'].indexOf(phase));
   expect(at).toEqual(at.toSorted((one, other) => one - other));
   // Nothing is joined up before both rails are proven cut, and no train runs before the coin.
-  const phaseOf = (step: StepId) => club.steps.find(({ id }) => id === step)?.phase;
+  const phaseOf = (step: StepId) => club().steps.find(({ id }) => id === step)?.phase;
   expect([phaseOf('prove-dead'), phaseOf('coin'), phaseOf('slow-crossing')]).toEqual(['track', 'prove', 'run']);
 });
 
 test('A club with everything takes every step but those that its layout does not ask for', () => {
-  const missing = Object.keys(STEP_KINDS).filter((id) => !stepsIn(club).some((step) => step === id));
+  const missing = Object.keys(STEP_KINDS).filter((id) => !stepsIn(club()).some((step) => step === id));
   expect(missing).toEqual(['twist-bus', 'turntable-device']);
 });
 
 describe('The test sheet', () => {
   test('a row that is a check of the walk asks what that check can be answered with', () => {
     const checks = new Map(SIGN_MODEL.checks.map(({ id, options }) => [id, options]));
-    for (const { kind, options, expected } of club.tests) {
+    for (const { kind, options, expected } of club().tests) {
       const known = checks.get(kind);
       expect(options).toContain(expected);
       if (known !== undefined)
@@ -525,12 +526,12 @@ describe('The test sheet', () => {
           kind,
         ).toEqual([]);
     }
-    expect(club.tests.filter(({ kind }) => checks.has(kind)).length).toBeGreaterThan(10);
+    expect(club().tests.filter(({ kind }) => checks.has(kind)).length).toBeGreaterThan(10);
   });
 
   test('whatever is seen instead leads to a complaint of the walk', () => {
     const complaints: readonly string[] = COMPLAINT_IDS;
-    for (const { id, leads, options, expected } of [...oval.tests, ...club.tests]) {
+    for (const { id, leads, options, expected } of [...oval().tests, ...club().tests]) {
       expect(Object.keys(leads).sort(), id).toEqual(options.filter((option) => option !== expected).sort());
       expect(
         Object.values(leads).filter((one) => !complaints.includes(one)),
@@ -540,7 +541,11 @@ describe('The test sheet', () => {
   });
 
   test('each rail of each gap between two units is proven, and no loop end is taken for one', () => {
-    expect(club.tests.filter(({ kind }) => kind === 'jumper-test').map(({ where }) => where)).toEqual([
+    expect(
+      club()
+        .tests.filter(({ kind }) => kind === 'jumper-test')
+        .map(({ where }) => where),
+    ).toEqual([
       { kind: 'gap', gap: 1 },
       { kind: 'gap', gap: 2 },
       { kind: 'gap', gap: 3 },
@@ -570,10 +575,13 @@ describe('The test sheet', () => {
         { stage: 'end', sections: ['loop'] },
       ],
     };
-    const plan = planOf(shed);
-    const parted = plan.track.gaps.filter(({ districts: [near, far] }) => near !== far).map(({ number }) => number);
+    const shedPlan = onceATest(() => planOf(shed));
+    const boundaries = (plan: Plan) =>
+      plan.track.gaps.filter(({ districts: [near, far] }) => near !== far).map(({ number }) => number);
 
     test.each(['jumper-test', 'two-lamps', 'meter-two-stages', 'crossing'])('each boundary has its %s', (kind) => {
+      const plan = shedPlan();
+      const parted = boundaries(plan);
       expect(plan.stops).toEqual([]);
       expect(parted).toHaveLength(6);
       expect(
@@ -582,6 +590,7 @@ describe('The test sheet', () => {
     });
 
     test('lamps are looked at both ways round where rails change sides, and there only', () => {
+      const plan = shedPlan();
       const turning = plan.track.gaps
         .filter(({ why }) => why !== 'district')
         .map(({ number }) => `two-lamps-${number}`);
@@ -592,13 +601,13 @@ describe('The test sheet', () => {
 
   test('a running train is a first look, and the jumper test the proof', () => {
     // common practice, no source: a train stops at a finished gap while the far side is unfed
-    const [look, proof] = ['first-look', 'jumper-test'].map((kind) => oval.tests.find((one) => one.kind === kind));
+    const [look, proof] = ['first-look', 'jumper-test'].map((kind) => oval().tests.find((one) => one.kind === kind));
     expect([look?.must, look?.expected]).toEqual([false, 'stops']);
     expect(proof?.must).toBe(true);
   });
 
   test('rails set to 15 V read 15 to 16.7 on either side, no more than half a volt apart', () => {
-    const volts = oval.tests.find(({ kind }) => kind === 'meter-two-stages')?.readings ?? [];
+    const volts = oval().tests.find(({ kind }) => kind === 'meter-two-stages')?.readings ?? [];
     expect(volts.map(({ what, from, to }) => [what, from, Number(to.toFixed(1))])).toEqual([
       ['rails', 15, 16.7],
       ['other-rails', 15, 16.7],
@@ -620,42 +629,48 @@ describe('Breakers behind a unit', () => {
     joints: ONE_UNIT.joints.map((one) => ({ ...one, gap: gaps.includes(one.id) ? 'required' : 'possible' })),
   });
   const BOTH = ['east-curve-far-side', 'west-curve-station-track'];
-  const parted = planOf(ring(2, BOTH));
+  const parted = onceATest(() => planOf(ring(2, BOTH)));
 
   test('feed a sub-district each, parted by gaps in both rails where the sheet asks for them', () => {
     expect(
-      parted.track.districts[0]?.parts.map(({ letter, sections }) => [letter, sections.map(({ id }) => id)]),
+      parted().track.districts[0]?.parts.map(({ letter, sections }) => [letter, sections.map(({ id }) => id)]),
     ).toEqual([
       ['A1', ['station-track', 'east-curve']],
       ['A2', ['far-side', 'west-curve']],
     ]);
-    expect(parted.track.gaps.map(({ joint: { id }, parts, railsToCut }) => [id, parts, railsToCut])).toEqual([
+    expect(parted().track.gaps.map(({ joint: { id }, parts, railsToCut }) => [id, parts, railsToCut])).toEqual([
       ['east-curve-far-side', ['A1', 'A2'], 2],
       ['west-curve-station-track', ['A2', 'A1'], 2],
     ]);
-    expect(parted.parts.find(({ id }) => id === 'breaker')).toMatchObject({ count: 2, of: 'A' });
-    expect(parted.subDistricts[0]?.couldCut).toBeUndefined();
+    expect(parted().parts.find(({ id }) => id === 'breaker')).toMatchObject({ count: 2, of: 'A' });
+    expect(parted().subDistricts[0]?.couldCut).toBeUndefined();
   });
 
   test('each has a bus, feeders and labels of its own, and there is one lead from the supply', () => {
-    expect(parted.wires.map(({ district, busMetres }) => [district, busMetres])).toEqual([
+    expect(parted().wires.map(({ district, busMetres }) => [district, busMetres])).toEqual([
       ['A1', 3.5],
       ['A2', 3.5],
     ]);
-    expect(parted.labels.filter(({ wire }) => wire === 'supply')).toHaveLength(1);
-    expect(parted.labels.filter(({ wire }) => wire === 'bus').map(({ district }) => district)).toEqual(['A1', 'A2']);
+    expect(parted().labels.filter(({ wire }) => wire === 'supply')).toHaveLength(1);
+    expect(
+      parted()
+        .labels.filter(({ wire }) => wire === 'bus')
+        .map(({ district }) => district),
+    ).toEqual(['A1', 'A2']);
   });
 
   test('are each proven by load test and coin, where the breaker acts and not the unit', () => {
-    const coins = parted.tests.filter(({ kind }) => kind === 'coin-near');
+    const coins = parted().tests.filter(({ kind }) => kind === 'coin-near');
     expect(coins.map(({ where, breaker }) => [where, breaker])).toEqual([
       [{ kind: 'district', district: 'A1' }, true],
       [{ kind: 'district', district: 'A2' }, true],
     ]);
-    expect(parted.tests.filter(({ kind }) => kind === 'load-test').map(({ readings }) => readings.length)).toEqual([
-      3, 3,
-    ]);
-    expect(oval.tests.some(({ breaker }) => breaker)).toBe(false);
+    expect(
+      parted()
+        .tests.filter(({ kind }) => kind === 'load-test')
+        .map(({ readings }) => readings.length),
+    ).toEqual([3, 3]);
+    expect(oval().tests.some(({ breaker }) => breaker)).toBe(false);
   });
 
   test('without a gap between them the plan says which joints would do, and cuts nothing', () => {
@@ -683,16 +698,16 @@ describe('Breakers behind a unit', () => {
 
 test('A breaker trips at no more than 0.7 of its unit, and within 5 to 30 ms', () => {
   // common practice, no source
-  const [first] = club.subDistricts;
+  const [first] = club().subDistricts;
   expect(first?.tripAtMost).toBeCloseTo(2.8, 9);
   expect(first?.seconds).toEqual({ from: 0.005, to: 0.03 });
-  expect(club.parts.find(({ id }) => id === 'breaker')).toMatchObject({ count: 2, of: 'A' });
+  expect(club().parts.find(({ id }) => id === 'breaker')).toMatchObject({ count: 2, of: 'A' });
 });
 
 test('What a plan tells to do first has a page, and so has every job', () => {
   const fixes = join(import.meta.dirname, '../../src/content/en/fixes');
   const pages = Object.values(FIX_OF_REMEDY).flatMap((id) => id ?? []);
-  const jobs = [...oval.steps, ...club.steps].flatMap(({ job }) => job ?? []);
+  const jobs = [...oval().steps, ...club().steps].flatMap(({ job }) => job ?? []);
   expect([...pages, ...jobs].filter((id) => !existsSync(join(fixes, `${id}.mdx`)))).toEqual([]);
   expect(jobs.filter((job) => !JOBS.includes(job))).toEqual([]);
 });
@@ -710,11 +725,11 @@ describe('The list of parts, counted by hand', () => {
     );
 
   test('for the oval: two gaps, 3.5 m of track and two feeders on each side', () => {
-    expect(oval.wires.map(({ busMetres, feeders }) => [busMetres, feeders])).toEqual([
+    expect(oval().wires.map(({ busMetres, feeders }) => [busMetres, feeders])).toEqual([
       [3.5, 2],
       [3.5, 2],
     ]);
-    expect(counted(oval)).toEqual([
+    expect(counted(oval())).toEqual([
       // Two gaps of two rails; 3.5 m and a tenth more; four feeders of 0.2 m, two clamps and two ferrules each, and eight at the units.
       ...['4 insulated-joiner', '4 m bus-wire, 0.5 mm2, A', '4 m bus-wire, 0.5 mm2, B', '2 m feeder-wire, 0.5 mm2'],
       ...['8 bus-clamp', '16 ferrule', '36 wire-label', '1 switched-strip', '2 test-lamp', '1 clip-wire'],
@@ -723,15 +738,17 @@ describe('The list of parts, counted by hand', () => {
       ...['1 booster, 1.80 A, 19 V, B', '1 supply, 2.00 A, 18 V, B', '1 fuse, 2.00 A, B', '2 m lead-wire, 0.5 mm2, B'],
       '1 control-cable',
     ]);
-    expect(oval.parts.find(({ id }) => id === 'test-resistor')).toMatchObject({ ohms: 15, watts: 50 });
-    expect(oval.parts.find(({ id }) => id === 'supply')).toMatchObject({ current: 'dc', plug: 'centre-plus' });
+    expect(oval().parts.find(({ id }) => id === 'test-resistor')).toMatchObject({ ohms: 15, watts: 50 });
+    expect(oval().parts.find(({ id }) => id === 'supply')).toMatchObject({ current: 'dc', plug: 'centre-plus' });
   });
 
   test('for the club: joiners, wire, clamps, ferrules and labels by its gaps, metres and feeders', () => {
-    const feeders = club.wires.reduce((sum, one) => sum + one.feeders, 0);
+    const feeders = club().wires.reduce((sum, one) => sum + one.feeders, 0);
     const number = (id: string): number =>
-      club.parts.filter((one) => one.id === id).reduce((sum, { count }) => sum + count, 0);
-    expect(club.wires.map(({ busMetres }) => busMetres)).toEqual([12, 18, 8]);
+      club()
+        .parts.filter((one) => one.id === id)
+        .reduce((sum, { count }) => sum + count, 0);
+    expect(club().wires.map(({ busMetres }) => busMetres)).toEqual([12, 18, 8]);
     expect(number('bus-wire')).toBe(14 + 20 + 9);
     expect(number('feeder-wire')).toBe(Math.ceil(1.1 * 0.3 * feeders));
     expect(number('bus-clamp')).toBe(2 * feeders);
@@ -756,8 +773,8 @@ describe('The list of parts, counted by hand', () => {
   });
 
   test('wires of each district have labels at both ends of both rails', () => {
-    const feeders = oval.wires.map((one) => one.feeders);
-    expect(oval.labels).toEqual(
+    const feeders = oval().wires.map((one) => one.feeders);
+    expect(oval().labels).toEqual(
       ['A', 'B'].flatMap((district, at) => [
         { district, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 2 },
         { district, wire: 'bus', numbers: 2, ends: ['unit', 'far-end'], count: 8 },
@@ -790,7 +807,7 @@ describe('The rows of the test sheet', () => {
   const ids = ({ tests }: Plan): string[] => tests.map(({ id }) => id);
 
   test('stand at each gap between units, in each district, and once for all', () => {
-    expect(ids(oval)).toEqual([
+    expect(ids(oval())).toEqual([
       ...['first-look-1', 'first-look-2', 'jumper-test-1', 'jumper-test-2', 'each-stage-alone-b'],
       ...['two-lamps-1', 'two-lamps-2', 'meter-two-stages-1', 'meter-two-stages-2', 'load-test-a', 'load-test-b'],
       ...[
@@ -804,11 +821,11 @@ describe('The rows of the test sheet', () => {
       ],
       ...['meter-supply-current-a', 'meter-supply-current-b', 'traffic'],
     ]);
-    expect(ids(club).filter((id) => /programming|loop/.test(id))).toEqual([
+    expect(ids(club()).filter((id) => /programming|loop/.test(id))).toEqual([
       'programming-track-bench',
       'short-locomotive-through-loop-loop',
     ]);
-    expect(oval.tests.find(({ id }) => id === 'coin-near-a')).toMatchObject({
+    expect(oval().tests.find(({ id }) => id === 'coin-near-a')).toMatchObject({
       kind: 'coin-near',
       where: { kind: 'district', district: 'A' },
       expected: 'off-at-once',
@@ -817,12 +834,12 @@ describe('The rows of the test sheet', () => {
       turning: false,
       readings: [],
     });
-    expect(oval.tests.at(-1)?.where).toEqual({ kind: 'all' });
+    expect(oval().tests.at(-1)?.where).toEqual({ kind: 'all' });
   });
 
   // The largest loop at which a short still draws 1.5 times the trip current, beside a resistor of 15 ohms.
   test('the load test: no trip where a short could not draw its margin, and no more lost than that where it should be firm', () => {
-    for (const { wires, tests, track } of [oval, club]) {
+    for (const { wires, tests, track } of [oval(), club()]) {
       for (const { letter, stage: of } of track.districts) {
         const loop = 15 / (1.5 * (of.tripAmps ?? 0));
         const most = loop / (loop + 15);
@@ -857,7 +874,9 @@ describe('The rows of the test sheet', () => {
   });
 
   test('amperes in the lead of each supply, from what the unit takes for itself to its busiest moment', () => {
-    const leads = oval.tests.filter(({ kind }) => kind === 'meter-supply-current').map(({ readings: [one] }) => one);
+    const leads = oval()
+      .tests.filter(({ kind }) => kind === 'meter-supply-current')
+      .map(({ readings: [one] }) => one);
     expect(leads.map((one) => [one?.what, one?.unit, one?.from])).toEqual([
       ['amps', 'A', 0],
       ['amps', 'A', 0.09],
@@ -869,7 +888,7 @@ describe('The rows of the test sheet', () => {
 describe('The steps', () => {
   test('of the oval and of one unit alone: what joins two units only where there are two', () => {
     const whole = planOf(ONE_UNIT);
-    const onlyTwo = stepsIn(oval).filter((id) => !stepsIn(whole).includes(id));
+    const onlyTwo = stepsIn(oval()).filter((id) => !stepsIn(whole).includes(id));
     expect(onlyTwo).toEqual([
       ...[
         'list-paths',
@@ -882,7 +901,7 @@ describe('The steps', () => {
         'slow-crossing',
       ],
     ]);
-    for (const { id, acts, job } of oval.steps) expect({ acts, job }).toEqual({ job: undefined, ...STEP_KINDS[id] });
+    for (const { id, acts, job } of oval().steps) expect({ acts, job }).toEqual({ job: undefined, ...STEP_KINDS[id] });
   });
 
   test.each<[StepId, Partial<Sheet>, boolean]>([
@@ -930,13 +949,13 @@ describe('The power of a plan', () => {
   });
 
   test('the step of two units is told, that of one is none', () => {
-    expect(oval.judged.step).toEqual({ from: expect.any(Number), to: expect.any(Number) });
+    expect(oval().judged.step).toEqual({ from: expect.any(Number), to: expect.any(Number) });
     expect(planOf(ONE_UNIT).judged.step).toBeUndefined();
   });
 
   test('what is always on in a district counts to its trains and to what it bears', () => {
     const fixed = { ...OVAL, sections: OVAL.sections.map((one, at) => ({ ...one, fixedAmps: at === 0 ? 0.4 : 0 })) };
-    const [with0, without0] = [planOf(fixed), oval].map(({ judged }) => judged.findings[0]);
+    const [with0, without0] = [planOf(fixed), oval()].map(({ judged }) => judged.findings[0]);
     expect(with0?.often).toBeCloseTo((without0?.often ?? 0) + 0.4, 6);
     expect(with0?.capacity.hard).toBeCloseTo(without0?.capacity.hard ?? 0, 6);
   });
@@ -966,7 +985,7 @@ describe('The wires of a plan', () => {
       [true, undefined],
     ]);
     expect(unread.wires.every(({ volts, trip }) => volts > 0 && trip > 0)).toBe(true);
-    expect(oval.wires.map(({ assumed, volts, trip }) => [assumed, volts, trip])).toEqual([
+    expect(oval().wires.map(({ assumed, volts, trip }) => [assumed, volts, trip])).toEqual([
       [false, 15, 2.5],
       [false, 15, 1.8],
     ]);
