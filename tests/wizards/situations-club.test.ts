@@ -166,6 +166,29 @@ describe('a club that plans districts', () => {
     expect(said.divided?.evenly).toBe(false);
   });
 
+  // 14 modern trains under way are too many for one unit of 5 A, not for each half of them.
+  test('a plan in which every district has enough once the traffic is shared out is what to do all the same', () => {
+    const crowded = (districts: string) =>
+      plan({
+        modern: '40',
+        older: '0',
+        sound: '0',
+        coaches: '0',
+        moving: '14',
+        'plan-districts': districts,
+        'plan-busiest': '10',
+      });
+    for (const [districts, outcome] of [
+      ['2', 'booster-with-own-supply'],
+      ['3', 'more-districts'],
+    ] as const) {
+      const said = crowded(districts);
+      expect(said.divided?.layout?.verdict).toBe('short');
+      expect(said.divided?.layout?.advice.kind).toBe('share-out');
+      expect(said.outcome).toBe(outcome);
+    }
+  });
+
   test('fewer than its even part is not the busiest: even shares are taken', () => {
     const said = plan({ 'plan-districts': '2', 'plan-busiest': '3' });
     expect(said.divided?.layout?.districts.map(({ ofTen }) => ofTen)).toEqual([5, 5]);

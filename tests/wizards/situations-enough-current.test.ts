@@ -533,6 +533,45 @@ describe('how sure', () => {
   });
 });
 
+describe('an answer that settles it', () => {
+  const STEADY = { draw: 'measured', trains: '4', running: '0.43 A', standing: '0 A', moving: '4' };
+
+  test.each<[string, Texts, readonly string[], Readonly<Record<string, Texts>>]>([
+    [
+      'lamps',
+      { coaches: '8', moving: '4', lamps: 'unknown' },
+      [],
+      { led: { lamps: 'led' }, filament: { lamps: 'filament' } },
+    ],
+    ['coaches', {}, ['coaches'], { none: { coaches: '0' } }],
+    ['accessories', {}, ['accessories'], { none: { accessories: '0' } }],
+    ['sound', { moving: '4' }, ['sound', 'stored'], { none: { sound: '0', stored: '0' } }],
+    [
+      'what the unit takes',
+      { ...STEADY, 'unit-limit': '2 A', 'supply-amps': '2.1 A' },
+      ['own-use'],
+      { bare: { 'own-use': 'bare' } },
+    ],
+  ])('of %s, once it is taken, comes to the verdict that stood beside it', (_, more, without, options) => {
+    const texts = Object.entries({ ...USUAL, ...more }).filter(([id]) => !without.includes(id));
+    const answers = told(Object.fromEntries(texts));
+    const choices = conclude(answers, reckon(answers)).deciding?.choices ?? [];
+    // As if it had been told at its question.
+    expect(Object.fromEntries(choices.map(({ id, answers: taken }) => [id, taken]))).toEqual(
+      Object.fromEntries(Object.entries(options).map(([id, one]) => [id, told(one)])),
+    );
+    for (const { answers: taken, verdict: so } of choices) {
+      const after = { ...answers, ...taken };
+      const reckoning = reckon(after);
+      const said = conclude(after, reckoning);
+      expect(reckoning.power?.judgement.verdict).toBe(so);
+      expect(Object.keys(taken).every((id) => !said.deciding?.choices.some(({ answers: asked }) => id in asked))).toBe(
+        true,
+      );
+    }
+  });
+});
+
 describe('the quick answer', () => {
   const QUICK = ['system', 'scale', 'modern', 'older', 'moving'];
   const quick: Texts = Object.fromEntries(
