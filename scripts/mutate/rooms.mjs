@@ -29,6 +29,7 @@ export const ROOMS = {
   ),
   'engine/power': room(
     'engine/power',
+    'reference/common-practice.test.ts',
     'reference/demand.test.ts',
     'reference/joint-law.test.ts',
     'reference/sureness.test.ts',

@@ -199,7 +199,7 @@ export function lawAt(input: SurenessInput, levels: Levels): Distribution {
   const fixed = [
     { count: fleet.coaches, draw: constant(coachAt(input, levels)) },
     { count: fleet.accessories, draw: constant(accessoryAt(levels)) },
-  ].filter(({ count }) => count > 0);
+  ];
   const law = (trains: readonly Trains[]): Distribution =>
     fittingDemand({ ...demandOf(trains, fleet.moving, fixed, levels), share });
   const trains = trainsAt(fleet, levels);

@@ -6,12 +6,17 @@ import type { Scale } from '../../../src/engine/power/draws.ts';
 import { ACCESSORY_DRAW, COACH_DRAWS, DRAWS, STORED_ENERGY_INRUSH } from '../../../src/engine/power/draws.ts';
 import type { Fleet } from '../../../src/engine/power/fleet.ts';
 import {
+  coldFilaments,
   countedTrains,
   districtLoad,
   largestMoving,
   measuredTrains,
   moreTrains,
+  muted,
+  parked,
   trainCount,
+  withAllSound,
+  withSound,
 } from '../../../src/engine/power/fleet.ts';
 import { atLeast } from '../../../src/engine/power/rules.ts';
 import { middle } from '../../../src/engine/units.ts';
@@ -155,5 +160,53 @@ describe('how many more trains could run', () => {
     if (modern === undefined) throw new Error('a fleet of six has a first kind');
     expect(moreTrains(fleet, modern, capacity(dc(2), unit(2)), 'tight')).toBe(0);
     expect(moreTrains(fleet, modern, { hard: 1000, usable: 900 }, 'tight', 4)).toBe(4);
+  });
+});
+
+describe('sound', () => {
+  const mixed: Fleet = {
+    ...h0(3, 2, 4),
+    trains: [...countedTrains('h0', 3, 2, 1), measuredTrains(4, { from: 0.3, to: 0.4 }, 0.1)],
+  };
+  const counts = ({ trains }: Fleet) => Object.fromEntries(trains.map(({ kind, count }) => [kind, count]));
+
+  test('in every train that was counted, modern or older; one’s own measurements hold theirs', () => {
+    expect(withSound(mixed)).toBe(1);
+    const loud = withAllSound(mixed, 'h0');
+    expect(withSound(loud)).toBe(5);
+    expect(trainCount(loud)).toBe(9);
+    expect(loud.trains.filter(({ kind }) => kind === 'measured')).toEqual(
+      mixed.trains.filter(({ kind }) => kind === 'measured'),
+    );
+    expect(Object.keys(counts(loud)).toSorted()).toEqual([...new Set(loud.trains.map(({ kind }) => kind))].toSorted());
+  });
+
+  test('turned off takes its amperes off what stands, and nothing off what moves or never had any', () => {
+    const loud = withAllSound(mixed, 'h0');
+    const quiet = muted(loud, 'h0');
+    const standing = (fleet: Fleet) => fleet.trains.reduce((sum, { count, standing: amps }) => sum + count * amps, 0);
+    near(standing(loud) - standing(quiet), 5 * middle(DRAWS.h0.sound), 1e-12);
+    expect(quiet.trains.map(({ running }) => running)).toEqual(loud.trains.map(({ running }) => running));
+    near(standing(quiet), standing(mixed) - middle(DRAWS.h0.sound), 1e-12);
+  });
+});
+
+describe('cold filament lamps', () => {
+  test('draw several times what warm ones do; LEDs never do', () => {
+    const warm = 8 * middle(COACH_DRAWS.filament);
+    const { from, to } = coldFilaments({ coaches: 8, lamps: 'filament' });
+    expect(from).toBeGreaterThan(4 * warm);
+    expect(to).toBeLessThan(16 * warm);
+    expect(coldFilaments({ coaches: 8, lamps: 'led' })).toEqual({ from: 0, to: 0 });
+  });
+});
+
+describe('track that is switched off', () => {
+  test('takes away what so many standing trains draw, and no more trains than stand', () => {
+    const stands: Fleet = { ...h0(0, 0, 0), trains: [measuredTrains(5, { from: 0.5, to: 0.5 }, 0.1)], moving: 1 };
+    const mean = (fleet: Fleet) => summarise(districtLoad(fleet).distribution).mean;
+    near(mean(stands), 0.5 + 4 * 0.1, 1e-9);
+    near(mean(parked(stands, 3)), 0.5 + 0.1, 1e-9);
+    expect(trainCount(parked(stands, 3))).toBe(5);
   });
 });

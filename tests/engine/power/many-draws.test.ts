@@ -239,6 +239,51 @@ describe('the tails of many even spreads', () => {
   });
 });
 
+// Up to 6000 cells for what varies: what is drawn at every moment only moves the law, so it needs none.
+describe('the grid of a few draws is as fine as its table may be', () => {
+  const train = { count: 1, running: even(0.2, 0.5), standing: constant(0) };
+  const step = (more: Partial<DemandInput>): number =>
+    fittingDemand({ trains: [train], moving: 1, fixed: [], ...more }).step;
+  const lamps = (chance?: number) => [{ count: 10, draw: constant(0.3), ...(chance === undefined ? {} : { chance }) }];
+
+  test.each<[string, Partial<DemandInput>, number]>([
+    // 0.5 A take 1000 cells of half a milliampere.
+    ['one train', {}, 0.0005],
+    ['one train beside 3 A that are always on', { fixed: lamps() }, 0.0005],
+    ['beside 3 A that are on in every moment', { fixed: lamps(1) }, 0.0005],
+    // 3.5 A would take 7000.
+    ['beside ten lamps of 0.3 A that are on in half of the moments', { fixed: lamps(0.5) }, 0.001],
+    [
+      'beside a shuttle that always draws 3 A',
+      { trains: [train, { count: 1, running: constant(3), standing: constant(0), alwaysMoving: true }], moving: 2 },
+      0.0005,
+    ],
+    [
+      'beside a train that draws 3 A if it is the one that moves',
+      { trains: [train, { count: 1, running: constant(3), standing: constant(0) }] },
+      0.0005,
+    ],
+    [
+      'two of which both may draw 2 A',
+      { trains: [{ count: 3, running: constant(2), standing: constant(0) }], moving: 2 },
+      0.001,
+    ],
+    // Twenty that stand and draw the same are no draws that vary: what varies is the two that move.
+    [
+      'two of twenty trains that draw the same while they stand',
+      { trains: [{ ...train, count: 20, standing: constant(0.04) }], moving: 2 },
+      0.0005,
+    ],
+  ])('%s', (_, more, expected) => {
+    expect(step(more)).toBe(expected);
+  });
+
+  test('an input that is none is refused there too', () => {
+    expect(() => fittingDemand({ trains: [{ ...train, count: 0.5 }], moving: 0, fixed: [] })).toThrow(RangeError);
+    expect(() => fittingDemand({ trains: [train], moving: 2, fixed: [] })).toThrow(RangeError);
+  });
+});
+
 describe('the near district and the whole layout at the same moment', () => {
   /** Means, variances and covariance of near and whole. */
   function momentsIn(input: JointInput, share: number) {

@@ -2,9 +2,9 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { capacity } from '../../../src/engine/power/capacity.ts';
 import { BOOSTER_OWN_USE, DRAWS } from '../../../src/engine/power/draws.ts';
-import { countedTrains, parked } from '../../../src/engine/power/fleet.ts';
+import { countedTrains, muted, parked } from '../../../src/engine/power/fleet.ts';
 import type { Remedy, RemedyId, RemedyInput } from '../../../src/engine/power/remedies.ts';
-import { chosenOf, MOST_DISTRICTS, remedies } from '../../../src/engine/power/remedies.ts';
+import { chosenOf, MOST_DISTRICTS, onceQuiet, remedies, tightBeside } from '../../../src/engine/power/remedies.ts';
 import { atLeast } from '../../../src/engine/power/rules.ts';
 import { near } from '../../near.ts';
 import { ac, h0, judged, unit, wish } from '../../samples.ts';
@@ -309,5 +309,43 @@ describe('the answer', () => {
     expect(moving).toBeGreaterThan(0);
     expect(atLeast(verdictOf(moving), 'enough')).toBe(true);
     expect(atLeast(verdictOf(moving + 1), 'enough')).toBe(false);
+  });
+});
+
+describe('what fewer districts would do once it is quiet', () => {
+  const districts = (of: RemedyInput) => remedies(of).find(({ id }) => id === 'more-districts');
+  const club = (sound: number): RemedyInput =>
+    input({ ...h0(40, 0, 8), trains: countedTrains('h0', 40, 0, sound) }, 4, 3);
+
+  test('forty trains with sound of which eight move: no more than the same trains ask for with the sound of the standing ones off', () => {
+    const loud = club(40);
+    const most = districts(loud);
+    if (most === undefined) throw new Error('no division');
+    const { muted: hushed, parked: away } = onceQuiet(loud, most);
+    const quiet = districts({ ...loud, fleet: { ...loud.fleet, trains: muted(loud.fleet, 'h0').trains } });
+    expect(hushed).toBeLessThanOrEqual(quiet?.usable.length ?? 0);
+    expect(hushed).toBeLessThan(most.usable.length);
+    expect(away ?? 0).toBeLessThan(hushed ?? 0);
+  });
+
+  test('where none has sound there is none to turn off', () => {
+    const silent = club(0);
+    const most = districts(silent);
+    if (most === undefined) throw new Error('no division');
+    expect(onceQuiet(silent, most).muted).toBeUndefined();
+  });
+
+  test('beside a division that is enough the cheapest that is tight is told; beside one that is tight, none', () => {
+    const of = input(h0(20, 0, 12), 4, 3);
+    const found = districts(of);
+    if (found === undefined) throw new Error('no division');
+    const tight = tightBeside(of, found);
+    expect(found.verdict).toBe('enough');
+    if (tight !== undefined) {
+      expect(tight.cost.money.to).toBeLessThanOrEqual(found.cost.money.to);
+      expect(atLeast(tight.verdict, 'tight')).toBe(true);
+    }
+    expect(tightBeside(of, { ...found, verdict: 'tight' })).toBeUndefined();
+    expect(tightBeside(of, { ...found, id: 'larger-supply' })).toBeUndefined();
   });
 });

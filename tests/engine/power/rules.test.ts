@@ -154,6 +154,9 @@ describe('what one will see of an overload', () => {
     [0.5, 'at-once'],
     [0.2, 'at-once'],
     [0.19, 'within-minutes'],
+    // One in 45 moments of 20 s: a quarter of an hour, and one in 720: four hours.
+    [1 / 45, 'within-minutes'],
+    [1 / 720, 'now-and-then'],
     [0.0223, 'within-minutes'],
     [0.0221, 'now-and-then'],
     [0.0014, 'now-and-then'],
