@@ -60,6 +60,12 @@ describe('an oval', () => {
     }
   });
 
+  test('tells of each district what its own stage bears', () => {
+    const { most, shares } = division(divide({ ...ring(10), stages: [bearing(0.8), bearing(0.3)] }));
+    expect(most.map((one) => Number(one.toFixed(2)))).toEqual([0.8, 0.3]);
+    expect(shares[0] ?? 0).toBeGreaterThan(shares[1] ?? 1);
+  });
+
   test('is cut on the plain straight, not in the tunnel', () => {
     const oval = ring(8);
     const joints = oval.joints.map((joint, at) => ({ ...joint, cost: at === 1 || at === 5 ? 1 : 2.5 }));
@@ -164,6 +170,19 @@ describe('how many districts it takes', () => {
     expect(division(found.divided).cuts).toHaveLength(3);
   });
 
+  test('a stage with feeders on the track has its district, even where the first would bear everything', () => {
+    const stages = [bearing(1), { ...bearing(1), feeds: [3] }, bearing(1)];
+    const found = fewestDistricts({ ...ring(9), stages });
+    expect(found.districts).toBe(2);
+    expect(division(found.divided).parts[1]).toContain(3);
+    expect(fewestDistricts({ ...ring(9), stages: alike(3) }).districts).toBe(1);
+  });
+
+  test('no more than there are sections', () => {
+    const found = fewestDistricts({ ...ring(3), stages: alike(1, 0.2) }, alike(1, 0.2)[0]);
+    expect([found.districts, found.divided.kind]).toEqual([3, 'impossible']);
+  });
+
   test('those that are there and not one more', () => {
     const found = fewestDistricts({ ...ring(9), stages: alike(2, 0.4) });
     expect([found.districts, because(found.divided)]).toEqual([2, ['too-much']]);
@@ -208,6 +227,17 @@ describe('where there is none it says why', () => {
     const joints = oval.joints.map((joint, at) => (at === 0 ? joint : { ...joint, gap: 'kept' as const }));
     const found = divide({ ...oval, joints, stages: alike(2, 0.6) });
     expect(because(found)).toEqual(['kept']);
+  });
+
+  test('of joints that may not be cut those are named that a division would cut, beside the gap that is there', () => {
+    // A row of four; the first joint is cut already, and dear where it is not. Three districts take one gap more.
+    const gaps = ['cut', 'kept', 'kept'] as const;
+    const joints = gaps.map((gap, at) => ({ ...link(at, at + 1, gap === 'cut' ? 9 : 1), gap }));
+    const sections = [4, 1, 1, 4].map((traffic) => ({ traffic }));
+    const found = divide({ sections, joints, stages: alike(3, 0.5) });
+    const named = found.kind === 'impossible' ? found.because : [];
+    expect(named).toHaveLength(1);
+    expect(named[0]).toMatchObject({ kind: 'kept', joints: [expect.any(Number)] });
   });
 
   test('gaps too near each other, where nothing else can be cut', () => {
