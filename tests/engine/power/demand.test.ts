@@ -311,6 +311,25 @@ describe('reading a distribution', () => {
     );
   });
 
+  test('bars half an ampere wide end where the next begins', () => {
+    const bars = histogram({ step: 0.5, mass: Float64Array.of(0, 0, 0.25, 0.5, 0.25) }, 0.5);
+    expect(bars).toEqual([
+      { from: 0.5, to: 1, probability: 0.25 },
+      { from: 1, to: 1.5, probability: 0.5 },
+      { from: 1.5, to: 2, probability: 0.25 },
+    ]);
+  });
+
+  test('a cell of a spread draw belongs to all bars that it reaches into, and nothing lies below 0', () => {
+    // Cells of 1 A around 0, 1 and 2 A: half of the first is below nothing and stays in the first bar.
+    const bars = histogram({ step: 1, mass: Float64Array.of(0.2, 0.4, 0.4), spread: true }, 0.75);
+    allNear(
+      bars.map(({ probability }) => probability),
+      [0.2 + 0.4 * 0.25, 0.4 * 0.75, 0.4 * 0.75, 0.4 * 0.25],
+      1e-12,
+    );
+  });
+
   test('bars in between that hold nothing are there with nothing', () => {
     const apart = { step: 1, mass: Float64Array.of(0.5, 0, 0, 0.5) };
     expect(histogram(apart, 1).map(({ probability }) => probability)).toEqual([0.5, 0, 0.5]);

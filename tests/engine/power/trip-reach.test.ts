@@ -43,6 +43,11 @@ describe('can the supply make the unit trip?', () => {
     expect(supplyTrip(ac(5), unit(3))).toMatchObject({ kind: 'perhaps', because: 'better-rectifier' });
   });
 
+  test('just as much as it trips at, for a moment, does not pass it', () => {
+    expect(supplyTrip(dc(3), unit(5), 3 * 1.3).kind).toBe('surely-not');
+    expect(supplyTrip(dc(3), unit(5), 3.89).kind).toBe('perhaps');
+  });
+
   test('a unit that takes all that the supply gives cannot trip', () => {
     expect(supplyTrip(dc(0.4), unit(3, { ownUse: 0.5 }))).toMatchObject({ because: 'unit-takes-all' });
   });
@@ -117,6 +122,13 @@ describe('the rating to get', () => {
     ['a step-down unit at 19 V wants 3 A for 3 A at 14 V', wish(3, { volts: 19, stage: converter(3) }), 3],
   ])('%s', (_, of, amps) => {
     expect(recommendedRating(of)).toMatchObject({ kind: 'rating', amps, finding: { kind: 'surely' } });
+  });
+
+  test('where no rating does, the trip level may be lowered below what the largest gives; a unit that takes that for itself wants another', () => {
+    const below = recommendedRating(wish(10, { scale: '1', volts: 18 }));
+    expect(below).toMatchObject({ instead: ['lower-the-trip', 'breaker'], tripBelow: 10 });
+    const taken = recommendedRating(wish(3, { stage: unit(3, { ownUse: 12 }) }));
+    expect(taken).toEqual({ kind: 'no-rating', because: 'beyond-nem-609', instead: ['other-supply'] });
   });
 
   test.each([
