@@ -298,6 +298,10 @@ describe('reading a distribution', () => {
     expect([least, most]).toEqual([0, 1.5]);
   });
 
+  test('least and most are what is drawn at all', () => {
+    expect(summarise({ step: 0.5, mass: Float64Array.of(0, 0.5, 0.5, 0) })).toMatchObject({ least: 0.5, most: 1 });
+  });
+
   test('bars hold every moment, and a current on an edge belongs to the lower bar', () => {
     const bars = histogram(distribution, 1);
     expect(bars.map(({ from, to }) => [from, to])).toEqual([

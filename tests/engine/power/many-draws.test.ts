@@ -201,6 +201,27 @@ describe('the tails of many even spreads', () => {
     expect(summarise(law).most).toBeLessThanOrEqual(most + 1e-9);
   };
 
+  // A table of kernels would be finer or coarser: the grid of a smooth law follows its deviation alone.
+  test.each<[string, DemandInput, boolean]>([
+    ['13 draws', { trains: [], moving: 0, fixed: [{ count: 13, draw: even(0, 1) }] }, true],
+    ['20 draws', { trains: [], moving: 0, fixed: [{ count: 20, draw: even(0, 1) }] }, true],
+    ['12 draws', { trains: [], moving: 0, fixed: [{ count: 12, draw: even(0, 1) }] }, false],
+    [
+      '60 that are here in most moments',
+      { trains: [], moving: 0, fixed: [{ count: 60, draw: even(0, 1) }], share: 0.8 },
+      true,
+    ],
+    [
+      '40 trains of which half move',
+      { trains: [{ count: 40, running: even(0.2, 0.6), standing: even(0, 0.1) }], moving: 20, fixed: [] },
+      true,
+    ],
+  ])('%s: a grid of about a twentieth of the deviation where there are more than twelve', (_, input, isSmooth) => {
+    const law = fittingDemand(input);
+    const cells = summarise(law).deviation / law.step;
+    expect(cells >= 20 - 1e-6 && cells < 20 * 2.5).toBe(isSmooth);
+  });
+
   test.each([1, 3, 8, 12, 13, 16])('%d draws that are always there', (count) =>
     asIn({ trains: [], moving: 0, fixed: [{ count, draw: even(0, 1) }] }, (limit) => manyAbove(count, limit), count),
   );
@@ -308,6 +329,8 @@ describe('the near district and the whole layout at the same moment', () => {
     [5, 0, 0.4, 0.5, 1e-7],
     [5, 0.1, 0.5, 0.5, 5e-5],
     [16, 0.1, 0.5, 0.65, 2e-3],
+    [80, 0.1, 0.5, 0.5, 2e-2],
+    [80, 0.1, 0.5, 0.3, 2e-2],
   ])(
     '%d draws of %d to %d A, each near with the chance %d: means, variances and covariance',
     (count, from, to, share, tolerance) => {
