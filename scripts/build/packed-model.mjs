@@ -48,7 +48,7 @@ export function packCauses(causes, signs, circumstances) {
     Object.fromEntries(causes.flatMap((cause, at) => (cause[name] === undefined ? [] : [[at, cause[name]]])));
   return {
     ids: causes.map(({ id }) => id).join(' '),
-    fixClasses: causes.map(({ fixClass }) => fixClass).join(' '),
+    fixClasses: Object.fromEntries(causes.flatMap(({ id, fixClass }, at) => (fixClass === id ? [] : [[at, fixClass]]))),
     minutes: causes.map(({ minutes }) => minutes),
     needs: some('needs'),
     well: some('well'),
@@ -68,33 +68,36 @@ function packReading(reading, values, options, rows) {
   return values.map((value) => packGives(reading[value], options)).join(' ');
 }
 
+/** By place, where a check has more than what stands in the columns. */
+function moreOf({ id, minutes, tool, risk, needs, source, options, reads, reading, ...more }, at) {
+  return Object.keys(more).length === 0 ? [] : [[at, more]];
+}
+
 export function packChecks(checks, signs, circumstances) {
   const rows = rowsOf(signs, circumstances);
-  return checks.map(({ id, minutes, tool, risk, needs, source, options, reads, reading, ...more }) => ({
-    id,
-    minutes,
-    tool,
-    risk,
-    needs,
-    source,
-    options: options.join(' '),
-    reads,
-    reading: packReading(reading, rows.get(reads) ?? [], options, rows),
-    more,
-  }));
+  return {
+    ids: checks.map(({ id }) => id).join(' '),
+    minutes: checks.map(({ minutes }) => minutes),
+    tools: checks.map(({ tool }) => tool),
+    risks: checks.map(({ risk }) => risk),
+    needs: checks.map(({ needs }) => needs),
+    sources: checks.map(({ source }) => source),
+    options: checks.map(({ options }) => options.join(' ')),
+    reads: checks.map(({ reads }) => reads),
+    readings: checks.map(({ reading, reads, options }) => packReading(reading, rows.get(reads) ?? [], options, rows)),
+    more: Object.fromEntries(checks.flatMap(moreOf)),
+  };
 }
 
 export function packOpenings(openings, causes) {
-  return openings.map(({ id, often, says, shares }) => {
-    const places = causes.flatMap((cause, at) => (shares[cause.id] === undefined ? [] : [at]));
-    return {
-      id,
-      often,
-      says,
-      steps: places.map((at, i) => at - (places[i - 1] ?? 0)),
-      weights: places.map((at) => shares[causes[at].id]),
-    };
-  });
+  const places = openings.map(({ shares }) => causes.flatMap(({ id }, at) => (shares[id] === undefined ? [] : [at])));
+  return {
+    ids: openings.map(({ id }) => id).join(' '),
+    often: openings.map(({ often }) => often),
+    says: openings.map(({ says }) => says),
+    steps: places.map((all) => all.map((at, i) => at - (all[i - 1] ?? 0))),
+    weights: openings.map(({ shares }, i) => places[i].map((at) => shares[causes[at].id])),
+  };
 }
 
 /** What stands in place of each file of the model in a browser. */

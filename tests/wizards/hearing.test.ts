@@ -17,6 +17,24 @@ describe('A word that many say for many things', () => {
     expect(heardIn(text)).not.toContain(answer);
   });
 
+  test.each([
+    ['trains keep running all the while', 'which-vehicles/every-one'],
+    ['the trains fill up all tracks', 'which-vehicles/every-one'],
+    ['the rest of the time everything runs smooth', 'which-vehicles/every-one'],
+    ['a new loco without decoder', 'last-change/vehicle-opened'],
+    ['eine neue Lok ohne Decoder', 'last-change/vehicle-opened'],
+  ])('“%s” is not heard as %s', (text, answer) => {
+    expect(heardIn(text)).not.toContain(answer);
+  });
+
+  test.each([
+    ['all of the trains stop', 'which-vehicles/every-one'],
+    ['all my trains do it', 'which-vehicles/every-one'],
+    ['just hardwired a new decoder into it', 'last-change/vehicle-opened'],
+  ])('“%s” is heard as %s', (text, answer) => {
+    expect(heardIn(text)).toContain(answer);
+  });
+
   test('“only” is part of what is said', () => {
     expect(heardIn('only the sound locomotives do it')).toContain('which-vehicles/one-kind');
     expect(heardIn('the sound locomotives run fine')).not.toContain('which-vehicles/one-kind');
@@ -190,7 +208,7 @@ describe('Words that decide', () => {
     ['the more trains run the lights fade', 'what-happens/slow-or-dim'],
     ['plugged into the command station itself it works', 'what-the-handhelds-do/weak-bus'],
     ['all other locos OK', 'which-vehicles/one-vehicle'],
-    ['just hardwired', 'last-change/vehicle'],
+    ['just hardwired', 'last-change/vehicle-opened'],
     ['with an auto reverser', 'what-is-between/reverser'],
     ['then comes back', 'how-it-comes-back/seconds'],
     ['each half runs perfectly on its own', 'each-stage-alone/only-together'],

@@ -276,6 +276,21 @@ test('what got hot inside is no wheelset first: the unit goes off before a wheel
   expect(found('trips-when-set-on', answers.slice(1))).toBe('wheelset-short');
 });
 
+// Common practice, no source: whoever fits a decoder leaves a brush or a wire on the frame more often than a wheelset turned round.
+test('a vehicle that trips everything since it was opened has its short inside, and not at its wheels', () => {
+  const first = (option: string): string | undefined => {
+    const answers = [
+      { check: 'last-change', option },
+      { check: 'which-vehicles', option: 'one-vehicle' },
+    ];
+    const complaint = 'trips-when-set-on';
+    const state = stateOf({ complaint, answers, skipped: [], tools: [], tried: [], trusted: new Set() });
+    return signPosterior(walkModelNow(), state).findings[0]?.fixClass;
+  };
+  expect(first('vehicle-opened')).toBe('loco-short-inside');
+  expect(first('vehicle')).toBe('wheelset-short');
+});
+
 test('a breaker read to be set too low is first, and no page that leaves its amperes alone', () => {
   for (const complaint of ['trips-at-gap', 'trips-with-traffic', 'trips-when-set-on'] as const) {
     const answers = [{ check: 'unit-settings', option: 'trip-low' }];

@@ -41,7 +41,7 @@ const MOST_HEARD = 12;
 /** Words that say that something is as it should be. */
 const WELL = new Set(
   [
-    'fine ok okay perfect perfectly well good great flawless flawlessly happy lovely',
+    'fine ok okay perfect perfectly well good great flawless flawlessly happy lovely smooth smoothly properly',
     'gut bestens perfekt einwandfrei tadellos bien parfait parfaitement goed prima',
   ].flatMap((words) => words.split(' ')),
 );
@@ -106,7 +106,10 @@ const WHOLE_WORDS = new Set(['other', 'autre', 'ander', 'andere']);
 
 /** These belong to the word behind them: "two boosters" is not said by "the booster trips with two trains". */
 const BELONG = new Set(
-  'one two three both zwei drei beide deux trois twee drie beide no kein keine keinen aucun aucune geen'.split(' '),
+  [
+    'one two three both zwei drei beide deux trois twee drie beide no kein keine keinen aucun aucune geen',
+    'all every each alle allen jede jeder jedes tous toutes chaque elke iedere',
+  ].flatMap((words) => words.split(' ')),
 );
 
 /** When and where are said of a trouble: a single word for it counts alone or beside a word for what happens, not in "factory settings everywhere". */
@@ -314,6 +317,10 @@ function inOrder({ line, heard }: Found, spoken: readonly string[]): boolean {
   return true;
 }
 
+/** What stands behind a place, small words left out: "all of the trains". */
+const behind = (words: readonly string[], place: number): readonly string[] =>
+  words.slice(place + 1).filter((word) => !SMALL.has(word));
+
 /** Whether a line is one bare word for when or where. */
 const isBareWhen = ({ own, line }: Found): boolean => own.length === 1 && SAID_OF_TROUBLE.has(line.check);
 
@@ -321,9 +328,9 @@ const isBareWhen = ({ own, line }: Found): boolean => own.length === 1 && SAID_O
 function isCounted({ line, heard }: Found, spoken: readonly string[]): boolean {
   const own = wordsOf(line.text);
   return own.every((number, at) => {
-    const counted = own[at + 1];
+    const counted = behind(own, at)[0];
     if (!(BELONG.has(number) && heard.includes(number)) || counted === undefined) return true;
-    return spoken.some((word, place) => word === number && spoken.slice(place + 1, place + 3).some(isLike(counted)));
+    return spoken.some((word, place) => word === number && behind(spoken, place).slice(0, 2).some(isLike(counted)));
   });
 }
 
@@ -345,13 +352,16 @@ function isMeant({ own, heard, words }: Found, spoken: readonly string[]): boole
   );
 }
 
-/** Whether a negation stands shortly before the first of these words, or behind the last. */
+/** Whether a negation stands shortly before the first of these words, right before another of them, or behind the last. */
 function isDenied(spoken: readonly string[], words: readonly string[]): boolean {
   const first = spoken.findIndex((word) => words.includes(word));
   const last = spoken.findLastIndex((word) => words.includes(word));
   return (
     spoken.slice(Math.max(0, first - REACH), Math.max(0, first)).some((word) => NEGATIONS.has(word)) ||
-    spoken.slice(last + 1, last + 2).some((word) => DENIES_BEFORE.has(word))
+    spoken.slice(last + 1, last + 2).some((word) => DENIES_BEFORE.has(word)) ||
+    spoken
+      .slice(first, last)
+      .some((word, at) => NEGATIONS.has(word) && words.includes(behind(spoken, first + at)[0] ?? ''))
   );
 }
 

@@ -192,7 +192,7 @@ const WALK = entriesIn(`${COMMON}
   how-it-comes-back 4 never-off blink seconds minutes button when-removed stays cannot
   which-vehicles 4 one-vehicle one-kind short-ones long-or-lit only-coupled only-many decoders-only every-one none-needed cannot
   which-places 4 one-spot at-a-turnout every-gap in-the-loop on-the-turntable that-part with-distance anywhere off-track cannot
-  last-change 4 track-or-wires supply supply-or-unit vehicle setting a-short new-place time nothing cannot
+  last-change 4 track-or-wires supply supply-or-unit vehicle setting a-short new-place time nothing cannot vehicle-opened
   which-way 3 either one-way one-route cannot
   which-setting 3 no short-in-one dead-in-one changing cannot
   analogue-one-at-the-gap 3 went-on turned-round cannot

@@ -21,9 +21,10 @@ export type PackedShows = string | readonly [string, ...PackedShows[]];
 
 /** Column by column, since what causes make of one sign is much alike. */
 export interface PackedCauses {
-  /** Ids and fix classes, parted by spaces. */
+  /** Ids, parted by spaces. */
   readonly ids: string;
-  readonly fixClasses: string;
+  /** By place of the cause, where it is not called like the cause. */
+  readonly fixClasses: Readonly<Record<string, string>>;
   readonly minutes: readonly number[];
   /** By place of the cause. */
   readonly needs: Readonly<Record<string, Named>>;
@@ -41,27 +42,31 @@ export type PackedReading =
   | readonly (readonly [Named, string])[]
   | { readonly by: string; readonly is: readonly PackedReading[] };
 
-export interface PackedCheck {
-  readonly id: string;
-  readonly minutes: number;
-  readonly tool: Tool;
-  readonly risk: Risk;
-  readonly needs: readonly Precondition[];
-  readonly source: Source;
-  readonly options: string;
-  readonly reads: string | readonly string[];
-  readonly reading: PackedReading;
-  /** Whatever else the row has. */
-  readonly more: Partial<SignCheck>;
+/** Column by column, as the causes. */
+export interface PackedChecks {
+  /** Parted by spaces. */
+  readonly ids: string;
+  readonly minutes: readonly number[];
+  readonly tools: readonly Tool[];
+  readonly risks: readonly Risk[];
+  readonly needs: readonly (readonly Precondition[])[];
+  readonly sources: readonly Source[];
+  /** Of each check, parted by spaces. */
+  readonly options: readonly string[];
+  readonly reads: readonly (string | readonly string[])[];
+  readonly readings: readonly PackedReading[];
+  /** Whatever else a row has, by its place. */
+  readonly more: Readonly<Record<string, Partial<SignCheck>>>;
 }
 
-export interface PackedOpening {
-  readonly id: string;
-  readonly often: number;
-  readonly says: Named;
-  /** How far each cause lies behind the one before it, and the weight of each. */
-  readonly steps: readonly number[];
-  readonly weights: readonly number[];
+export interface PackedOpenings {
+  /** Parted by spaces. */
+  readonly ids: string;
+  readonly often: readonly number[];
+  readonly says: readonly Named[];
+  /** Of each opening how far each cause lies behind the one before it, and the weight of each. */
+  readonly steps: readonly (readonly number[])[];
+  readonly weights: readonly (readonly number[])[];
 }
 
 const WORDS = ['never', 'rarely', 'sometimes', 'usually', 'always'] as const satisfies readonly LikelihoodWord[];
@@ -92,7 +97,6 @@ export function unpackCauses(
   circumstances: readonly CircumstanceRow[],
 ): SignCause[] {
   const rows = rowsOf(signs, circumstances);
-  const classes = fixClasses.split(' ');
   const columns = Object.entries(shows).map(([sign, [met, places]]) => {
     const values = valuesIn(rows, sign);
     return { sign, met: met.map((one) => once(() => shownBy(one, values, rows))), places };
@@ -103,7 +107,7 @@ export function unpackCauses(
     const comesAndGoes = well[at];
     return {
       id,
-      fixClass: classes[at] ?? '',
+      fixClass: fixClasses[at] ?? id,
       minutes: minutes[at] ?? 0,
       ...(needed === undefined ? {} : { needs: needed }),
       ...(comesAndGoes === undefined ? {} : { well: comesAndGoes }),
@@ -148,15 +152,27 @@ function shownBy(packed: PackedShows, values: readonly string[], rows: Rows): Sh
 
 /** The checks as they were written. */
 export function unpackChecks(
-  packed: readonly PackedCheck[],
+  packed: PackedChecks,
   signs: readonly SignRow[],
   circumstances: readonly CircumstanceRow[],
 ): SignCheck[] {
   const rows = rowsOf(signs, circumstances);
-  return packed.map(({ options, reading, more, ...row }) => {
-    const all = options.split(' ');
-    const values = typeof row.reads === 'string' ? valuesIn(rows, row.reads) : [];
-    return { ...row, options: all, reading: readingOf(reading, values, all, rows), ...more };
+  return packed.ids.split(' ').map((id, at) => {
+    const options = (packed.options[at] ?? '').split(' ');
+    const reads = packed.reads[at] ?? '';
+    const values = typeof reads === 'string' ? valuesIn(rows, reads) : [];
+    return {
+      id,
+      minutes: packed.minutes[at] ?? 0,
+      tool: packed.tools[at] ?? 'eyes',
+      risk: packed.risks[at] ?? 0,
+      needs: packed.needs[at] ?? [],
+      source: packed.sources[at] ?? 'memory',
+      options,
+      reads,
+      reading: readingOf(packed.readings[at] ?? '', values, options, rows),
+      ...packed.more[at],
+    };
   });
 }
 
@@ -187,13 +203,15 @@ const givenBy = (packed: string, options: readonly string[]): string | Partial<R
 
 /** The openings as they were written. */
 export function unpackOpenings(
-  packed: readonly PackedOpening[],
+  { ids, often, says, steps, weights }: PackedOpenings,
   causes: readonly { readonly id: string }[],
 ): Pick<OpeningRow, 'id' | 'often' | 'says' | 'shares'>[] {
-  return packed.map(({ steps, weights, ...row }) => {
-    const shares = once(() => sharesOf(steps, weights, causes));
+  return ids.split(' ').map((id, at) => {
+    const shares = once(() => sharesOf(steps[at] ?? [], weights[at] ?? [], causes));
     return {
-      ...row,
+      id,
+      often: often[at] ?? 0,
+      says: says[at] ?? {},
       get shares() {
         return shares();
       },

@@ -88,7 +88,8 @@ export const CORE_SIGNS = [
   },
   // What was done last before it began. `time`: nothing but age, dust, warmth or damp. `a-short`: it began with a short or a derailing.
   // `new-place`: the layout or some modules were set up at another place, such as a hall. `supply`: a supply alone was exchanged, moved or
-  // plugged in again; with a unit it is `supply-or-unit`.
+  // plugged in again; with a unit it is `supply-or-unit`. `vehicle`: another one, other wheels, clean ones, or more of them; opened, for a decoder
+  // or a repair, it is `vehicle-opened`.
   {
     id: 'since',
     values: [
@@ -97,6 +98,7 @@ export const CORE_SIGNS = [
       'time',
       'supply-or-unit',
       'vehicle',
+      'vehicle-opened',
       'setting',
       'a-short',
       'new-place',
@@ -109,6 +111,7 @@ export const CORE_SIGNS = [
       time: rarely,
       'supply-or-unit': rarely,
       vehicle: sometimes,
+      'vehicle-opened': rarely,
       setting: rarely,
       'new-place': rarely,
       supply: rarely,

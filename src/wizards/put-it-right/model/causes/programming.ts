@@ -16,7 +16,7 @@ export const PROGRAMMING = [
       when: { 'while-programming': always, always: sometimes, 'now-and-then': rarely },
       where: { spot: usually, everywhere: usually },
       vehicles: { 'one-only': usually, 'one-kind': usually, 'every-one': sometimes },
-      since: { vehicle: usually, nothing: usually, 'supply-or-unit': rarely, time: rarely },
+      since: { vehicle: usually, 'vehicle-opened': usually, nothing: usually, 'supply-or-unit': rarely, time: rarely },
       contact: { good: usually, dirty: usually },
       'one-loco': { 'like-the-others': usually, 'runs-badly': rarely },
       'vehicle-in-hand': { nothing: usually, wipers: usually },

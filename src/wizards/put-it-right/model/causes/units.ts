@@ -57,6 +57,7 @@ export const UNITS = [
         'supply-or-unit': sometimes,
         time: sometimes,
         vehicle: sometimes,
+        'vehicle-opened': rarely,
         'a-short': sometimes,
       },
       'goes-off': { nothing: usually, 'all-at-once': sometimes, 'that-part': sometimes },
@@ -250,6 +251,7 @@ export const UNITS = [
         time: sometimes,
         'track-or-wires': rarely,
         vehicle: sometimes,
+        'vehicle-opened': rarely,
         'a-short': rarely,
       },
       'goes-off': {

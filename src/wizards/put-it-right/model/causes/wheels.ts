@@ -71,7 +71,13 @@ export const WHEELS = [
       },
       where: { everywhere: usually, turnout: usually, spot: sometimes, gaps: usually, part: rarely },
       vehicles: { 'one-only': always, 'short-ones': rarely },
-      since: { time: usually, nothing: sometimes, vehicle: sometimes, 'track-or-wires': rarely },
+      since: {
+        time: usually,
+        nothing: sometimes,
+        vehicle: sometimes,
+        'vehicle-opened': sometimes,
+        'track-or-wires': rarely,
+      },
       way: { either: usually, 'one-way': sometimes, 'one-route': sometimes },
       'one-loco': {
         'runs-badly': usually,
@@ -103,7 +109,7 @@ export const WHEELS = [
         always: rarely,
       },
       where: { everywhere: always, turnout: rarely, spot: rarely },
-      since: { vehicle: usually, nothing: usually, time: sometimes, 'a-short': rarely },
+      since: { vehicle: usually, 'vehicle-opened': usually, nothing: usually, time: sometimes, 'a-short': rarely },
       commands: { arrive: usually, 'one-deaf': usually },
       // In the motor's own wires the lamps stay.
       'wheel-contact': { breaks: usually, holds: sometimes },
@@ -136,7 +142,7 @@ export const WHEELS = [
       },
       where: { everywhere: always, spot: rarely, gaps: rarely },
       // Set on again after cleaning it may short for the first time, since dirt insulates too.
-      since: { vehicle: usually, nothing: usually, 'a-short': sometimes, time: rarely },
+      since: { vehicle: usually, 'vehicle-opened': rarely, nothing: usually, 'a-short': sometimes, time: rarely },
       short: { vehicle: always, none: rarely },
       // The unit goes off before a wheel gets hot.
       hot: { nothing: usually, vehicle: rarely, 'joint-or-rail': rarely },
@@ -186,7 +192,7 @@ export const WHEELS = [
         'with-traffic': rarely,
       },
       where: { everywhere: always, spot: rarely },
-      since: { vehicle: usually, nothing: usually, time: sometimes, 'a-short': rarely },
+      since: { vehicle: usually, 'vehicle-opened': usually, nothing: usually, time: sometimes, 'a-short': rarely },
       short: { vehicle: usually, none: sometimes },
       // The current goes through the decoder, which is not made for it.
       hot: { nothing: usually, vehicle: usually },
@@ -248,7 +254,7 @@ export const WHEELS = [
       },
       where: { gaps: usually, spot: usually, loop: sometimes, turnout: usually, everywhere: sometimes },
       vehicles: { coupled: usually, 'one-only': sometimes, 'lit-or-long': sometimes },
-      since: { vehicle: usually, nothing: usually, time: rarely },
+      since: { vehicle: usually, 'vehicle-opened': rarely, nothing: usually, time: rarely },
       'goes-off': {
         by: 'parts',
         is: { one: TRIPS_ITS_UNIT, several: TRIPS_BOTH },
