@@ -36,7 +36,7 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
     setTold(before === option ? others : { ...others, [check]: option });
   };
   const news = Object.keys(told).length - Object.keys(seen).length;
-  const danger = heard.find(({ check, option }) => dangerOfAnswer(check, option) !== undefined);
+  const dangers = dangersIn(heard);
   const chips = { told, takenBack, checks, say, toggle };
   return (
     <Fragment>
@@ -54,7 +54,7 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
           <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
           <small>{say('walk-tell-stays-here')}</small>
         </label>
-        <Heard heard={heard} danger={danger} {...chips} home={home} />
+        <Heard heard={heard} dangers={dangers} {...chips} home={home} />
         {listener !== undefined && (
           <p role="status" class="small">
             {listener.isUnheard(text, heard) && say('walk-tell-nothing-heard')}
@@ -66,8 +66,8 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
           ))}
         </div>
         <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
-          <button class={danger === undefined ? 'button' : 'button quiet'} type="submit">
-            {say(danger === undefined ? goOn(news, seen, text) : 'walk-tell-past', { n: news })}
+          <button class={dangers.size === 0 ? 'button' : 'button quiet'} type="submit">
+            {say(dangers.size === 0 ? goOn(news, seen, text) : 'walk-tell-past', { n: news })}
           </button>
         </div>
       </form>
@@ -112,24 +112,33 @@ interface ChipProps extends Pick<Props, 'checks' | 'say'> {
 
 interface HeardProps extends ChipProps {
   readonly heard: readonly HeardOf[];
-  /** What comes before all else. */
-  readonly danger: HeardOf | undefined;
+  /** What comes before all else: the pages, and the words that made it think so. */
+  readonly dangers: ReadonlyMap<string, string>;
   readonly home: string;
 }
 
+/** The pages of the dangers that are heard, the surest first, each with its words. */
+function dangersIn(heard: readonly HeardOf[]): ReadonlyMap<string, string> {
+  const pages = new Map<string, string>();
+  for (const { check, option, words } of heard) {
+    const page = dangerOfAnswer(check, option);
+    if (page !== undefined && !pages.has(page)) pages.set(page, words.join(' '));
+  }
+  return pages;
+}
+
 /** Words of danger open their page first; all else is a proposal, with the words that made it think so. */
-function Heard({ heard, danger, home, ...chips }: HeardProps) {
+function Heard({ heard, dangers, home, ...chips }: HeardProps) {
   const { say } = chips;
-  const first = danger === undefined ? undefined : dangerOfAnswer(danger.check, danger.option);
   const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
   return (
     <div role="status" class="heard">
-      {first !== undefined && (
-        <p class="problem">
-          {say('walk-tell-danger')} <a href={`${home}fixes/${first}/`}>{say(`class-${first}`)}</a>
-          <small>{say('walk-tell-because', { words: danger?.words.join(' ') ?? '' })}</small>
+      {[...dangers].map(([page, words]) => (
+        <p key={page} class="problem">
+          {say('walk-tell-danger')} <a href={`${home}fixes/${page}/`}>{say(`class-${page}`)}</a>
+          <small>{say('walk-tell-because', { words })}</small>
         </p>
-      )}
+      ))}
       {proposed.length > 0 && (
         <>
           <p>{say('walk-tell-heard')}</p>
