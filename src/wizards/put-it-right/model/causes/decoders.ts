@@ -230,7 +230,7 @@ export const DECODERS = [
       when: { 'when-set-on': usually, 'now-and-then': usually, always: sometimes, 'with-traffic': sometimes },
       where: { everywhere: usually, part: sometimes },
       vehicles: { 'one-only': usually, 'every-one': usually },
-      since: { vehicle: usually, 'vehicle-opened': sometimes, nothing: usually, 'a-short': sometimes },
+      since: { vehicle: usually, 'vehicle-opened': usually, nothing: usually, 'a-short': sometimes },
       commands: { spoiled: usually, arrive: sometimes },
       fewer: { 'one-does-it': always },
       'moved-trains': { 'goes-along': usually, 'no-change': sometimes },
