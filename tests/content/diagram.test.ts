@@ -8,6 +8,7 @@ import { nextTo } from '../../src/components/diagram/keys.ts';
 import { lookOf } from '../../src/components/diagram/look.ts';
 import { stripsOf } from '../../src/components/diagram/strips.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
+import { DEMO_CLUB, SHAPE_IDS, SHAPES } from '../../src/wizards/sheet/index.ts';
 import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/sheet.ts';
 import { dress, layOut } from '../../src/wizards/sheet-drawing/index.ts';
 import { club, joined, LOOP } from '../wizards/sheet-drawing/tracks.ts';
@@ -91,6 +92,12 @@ describe('the drawing of a layout', () => {
     expect(letters).toHaveLength(6);
   });
 
+  test('gaps have the numbers of the list beside it', () => {
+    const numbered = drawn(SHEET, { gapNumbers: new Map([['line-turnout-loop', 12]]) });
+    expect(numbered.match(/class="gap-number"[^>]*>12</g)).toHaveLength(1);
+    expect(drawn(SHEET)).not.toContain('gap-number');
+  });
+
   test('the words name each district with its sections, and each gap between two', () => {
     const names = new Map(SHEET.sections.map(({ id }) => [id, id]));
     const shown = {
@@ -111,24 +118,47 @@ describe('the drawing of a layout', () => {
 });
 
 describe('on paper', () => {
-  test('a wide drawing stands in strips that leave nothing out, each no higher than what is in it', () => {
+  const named = (sheet: Sheet) => layOut(sheet, ({ id, name }) => name ?? id);
+  /** Letters of the drawing on paper, points: 72 to an inch of 25.4 mm. */
+  const pointsOf = (scale: number): number => (13 * scale * 72) / 25.4;
+
+  test('a wide drawing stands in strips that leave nothing out and cut no section, no name and no mark', () => {
     const laid = layOut(club(60, 68, 5), ({ id }) => id);
-    const strips = stripsOf(laid);
+    const { strips } = stripsOf(laid);
     expect(strips.length).toBeGreaterThan(2);
     expect(strips.reduce((sum, { width }) => sum + width, 0)).toBeCloseTo(laid.width);
+    const stripsWith = (left: number, right: number) =>
+      strips.filter((strip) => strip.x < right && strip.x + strip.width > left);
     for (const { left, right, y, label } of laid.sections) {
-      const inside = strips.filter((strip) => strip.x < right && strip.x + strip.width > left);
-      expect(inside.length).toBeGreaterThan(0);
+      const inside = stripsWith(Math.min(left, label.x), Math.max(right, label.x + label.width));
+      expect(inside).toHaveLength(1);
       for (const strip of inside) {
         expect(strip.y).toBeLessThan(label.y);
         expect(strip.y + strip.height).toBeGreaterThan(y);
       }
     }
-    expect(Math.min(...strips.map(({ height }) => height))).toBeLessThan(laid.height);
+    for (const { at } of laid.joints) expect(stripsWith(at.x - 14, at.x + 14)).toHaveLength(1);
+  });
+
+  test('a club’s drawing takes two sheets at most, a starter’s a part of one; letters have 7 points or more', () => {
+    const room = 273;
+    const sheetsFor = (sheet: Sheet): number => {
+      const { strips, scale } = stripsOf(named(sheet));
+      expect(pointsOf(scale)).toBeGreaterThanOrEqual(7);
+      let [sheets, used] = [1, 0];
+      for (const { height } of strips) {
+        const high = height * scale + 3;
+        if (used + high > room) [sheets, used] = [sheets + 1, 0];
+        used += high;
+      }
+      return sheets - 1 + used / room;
+    };
+    expect(sheetsFor(DEMO_CLUB)).toBeLessThanOrEqual(2);
+    for (const id of SHAPE_IDS) expect(sheetsFor(SHAPES[id](4))).toBeLessThan(0.75);
   });
 
   test('a small one stands as it is', () => {
-    expect(stripsOf(layOut(LOOP, ({ id }) => id))).toHaveLength(1);
+    expect(stripsOf(layOut(LOOP, ({ id }) => id)).strips).toHaveLength(1);
   });
 });
 

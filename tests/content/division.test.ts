@@ -141,6 +141,16 @@ describe('the ways to divide', () => {
   });
 });
 
+test('where nothing has to be parted, the gaps of a loop, a bridge or a wish of one’s own are not denied', () => {
+  const gapless = (sheet: Sheet): string => shown(sheet, { ways: [], fewest: { ...first, gaps: [], toCut: [] } });
+  expect(gapless(DEMO_OVAL)).toContain(say('division-no-gaps'));
+  const wished = DEMO_OVAL.joints.map((one, at) => ({ ...one, gap: at === 0 ? ('required' as const) : one.gap }));
+  for (const sheet of [SHAPES['out-and-back'](6), { ...DEMO_OVAL, joints: wished }]) {
+    expect(gapless(sheet)).toContain(say('division-no-gaps-between'));
+    expect(gapless(sheet)).not.toContain(say('division-no-gaps'));
+  }
+});
+
 test('every reason why there is no division names the part that it lies in', () => {
   const [one, other] = DEMO_OVAL.joints;
   const joints = [one?.id ?? '', other?.id ?? ''];

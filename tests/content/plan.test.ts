@@ -39,8 +39,14 @@ const DANGERS = Object.fromEntries(Object.entries(STEP_KINDS).map(([id, { acts }
 const say = sayer(WORDS, 'en');
 const given = { language: 'en', home: '/en/', words: WORDS, cautions: CAUTIONS, pages: {}, dangers: DANGERS };
 
-const drawn = (sheet: Sheet): string =>
-  renderToString(h(WholePlan, { ...given, say, system: 'metric', plan: planOf(sheet) }));
+const once = new Map<Sheet, string>();
+/** A plan is worked out and drawn once, however many tests look at it. */
+function drawn(sheet: Sheet): string {
+  const html =
+    once.get(sheet) ?? renderToString(h(WholePlan, { ...given, say, system: 'metric', plan: planOf(sheet) }));
+  once.set(sheet, html);
+  return html;
+}
 
 const LAYOUTS: Readonly<Record<string, Sheet>> = {
   oval: OVAL,
@@ -101,6 +107,25 @@ describe('The plan of a layout', () => {
     expect(html).toContain('/en/layout-sheet/');
     expect(html).not.toContain(say('plan-remedy-nothing'));
     expect(html).not.toContain(say('plan-no-gaps'));
+  });
+
+  test('what is still to be read leads to where it is typed in, is told once, and steps point up to it', () => {
+    const html = drawn(SHAPES.oval(6));
+    expect(html).toContain(say('plan-unread-where'));
+    expect(html).toContain('href="/en/layout-sheet/"');
+    expect(html.split(say('plan-unread-limit'))).toHaveLength(2);
+    expect(html).toContain(say('plan-see', { part: say('plan-part-verdict') }));
+    expect(drawn(CLUB)).not.toContain(say('plan-unread-where'));
+    expect(drawn(CLUB)).not.toContain(say('plan-see', { part: say('plan-part-verdict') }));
+  });
+
+  test('a phase of one step says which, not from where to where', () => {
+    for (const sheet of [SHAPES.oval(6), CLUB]) expect(drawn(sheet)).not.toMatch(/steps (\d+) to \1\b/);
+  });
+
+  test('the drawing calls each gap by the number that the list has', () => {
+    const numbers = [...drawn(CLUB).matchAll(/class="gap-number"[^>]*>(\d+)</g)].map(([, number]) => Number(number));
+    expect(numbers.toSorted((one, other) => one - other)).toEqual(planOf(CLUB).track.gaps.map(({ number }) => number));
   });
 
   test('has every danger of a step at that step: in full where it first bites, then its harm, with the way up to it', () => {

@@ -6,7 +6,7 @@ import { InWords } from './InWords.tsx';
 import { Key } from './Key.tsx';
 import { Stages, scrolled } from './Stages.tsx';
 import type { DiagramProps, Shown } from './shown.ts';
-import { stripsOf } from './strips.ts';
+import { shareOfPaper, stripsOf } from './strips.ts';
 import { Track } from './Track.tsx';
 
 const NO_DISTRICTS: Districts = [];
@@ -28,7 +28,6 @@ export function Diagram(props: DiagramProps) {
       <div class="diagram-view" {...scrolled(say('diagram-view'))}>
         <Track {...props} {...shown} />
       </div>
-      {printing && <OnPaper {...props} {...shown} />}
       {props.children}
       <p class="acts">
         <button class="button quiet" type="button" aria-pressed={whole} onClick={() => setWhole(!whole)}>
@@ -44,6 +43,7 @@ export function Diagram(props: DiagramProps) {
         numbers={props.numbers}
         language={props.language}
       />
+      {printing && <OnPaper {...props} {...shown} />}
       <InWords {...shown} say={say} language={props.language} />
     </figure>
   );
@@ -65,12 +65,15 @@ function usePrinting(): boolean {
   return printing;
 }
 
-/** On paper a wide drawing stands in strips below each other, so that its letters keep their size. */
+/** On paper a wide drawing stands in strips below each other, so that its letters keep their size; what its signs mean stands above. */
 function OnPaper(props: DiagramProps & Shown) {
+  const strips = stripsOf(props.laid);
   return (
     <div class="diagram-paper" aria-hidden="true">
-      {stripsOf(props.laid).map((part) => (
-        <Track key={part.x} {...props} onSelect={undefined} selected={undefined} part={part} />
+      {strips.strips.map((part) => (
+        <div key={part.x} style={{ inlineSize: `${100 * shareOfPaper(part, strips)}%` }}>
+          <Track {...props} onSelect={undefined} selected={undefined} part={part} />
+        </div>
       ))}
     </div>
   );

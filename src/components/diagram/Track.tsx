@@ -76,6 +76,7 @@ export function Track(props: TrackProps) {
         <g key={id} transform={`translate(${x} ${y})`} {...handle('joint', id)}>
           <circle class="grip" r="20" />
           <JointMark state={dressed.joints.get(id)?.state ?? 'joined'} turned={turned} />
+          <GapNumber number={props.gapNumbers?.get(id)} turned={turned} />
         </g>
       ))}
       <Names {...props} />
@@ -224,6 +225,16 @@ export function JointMark({ state, turned }: { readonly state: JointState; reado
         </text>
       )}
     </g>
+  );
+}
+
+/** Above level track, beside any other. */
+function GapNumber({ number, turned }: { readonly number: number | undefined; readonly turned: number }) {
+  if (number === undefined) return null;
+  return (
+    <text class="gap-number" x={turned === 0 ? 0 : 24} y={turned === 0 ? -19 : 5} {...UNREAD}>
+      {number}
+    </text>
   );
 }
 

@@ -18,6 +18,8 @@ export interface DiagramProps {
   readonly language: string;
   /** What a section is called; left out: its name, else its mark. */
   readonly nameOf?: NameOf | undefined;
+  /** What gaps are called beside the drawing, by their joints. */
+  readonly gapNumbers?: ReadonlyMap<string, number> | undefined;
   readonly selected?: Selected | undefined;
   /** What stands right below the drawing. */
   readonly children?: ComponentChildren;

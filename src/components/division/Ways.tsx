@@ -1,6 +1,6 @@
 // The ways to choose from, and what the one that is shown asks of each stage.
 import { useEffect, useState } from 'preact/hooks';
-import { advisedOf, type Way } from '../../wizards/division/index.ts';
+import { advisedOf, isGappedAnyway, type Way } from '../../wizards/division/index.ts';
 import { districtLetter } from '../../wizards/sheet-drawing/index.ts';
 import { jointNamed, stageSaid } from '../diagram/index.ts';
 import { joined, type Say } from '../words/index.ts';
@@ -94,7 +94,7 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
         </tbody>
       </table>
       {shown.asked.some(({ verdict }) => verdict === 'unknown') && <p class="small">{say('division-unread')}</p>}
-      {shown.gaps.length === 0 && <p>{say('division-no-gaps')}</p>}
+      {shown.gaps.length === 0 && <p>{say(isGappedAnyway(sheet) ? 'division-no-gaps-between' : 'division-no-gaps')}</p>}
       {shown.toCut.length > 0 && <p>{say('division-gaps', { gaps: named(shown.toCut) })}</p>}
       {there.length > 0 && <p>{say('division-there', { gaps: named(there) })}</p>}
       <p class="acts">

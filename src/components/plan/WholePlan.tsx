@@ -1,5 +1,5 @@
 // The whole plan: what it comes to, gaps, supplies, wires, the work, tests, parts. One page, and as good on paper.
-import { useMemo } from 'preact/hooks';
+import { useCallback, useMemo } from 'preact/hooks';
 import type { MeasureSystem } from '../../engine/index.ts';
 import type { Plan } from '../../wizards/plan/index.ts';
 import { FIX_OF_REMEDY } from '../../wizards/plan/index.ts';
@@ -115,6 +115,11 @@ function Verdict(told: PartProps) {
               <li key={one.id}>{unreadSaid(one, told)}</li>
             ))}
           </ul>
+          {stops.length === 0 && (
+            <p>
+              {say('plan-unread-where')} <a href={`${home}layout-sheet/${hash}`}>{say('plan-to-sheet')}</a>
+            </p>
+          )}
         </>
       )}
       {stops.length === 0 && (
@@ -151,6 +156,8 @@ function Verdict(told: PartProps) {
 function Gaps(told: PartProps) {
   const { plan, say, numbers, language, names } = told;
   const { gaps } = plan.track;
+  const nameOf = useCallback(({ id }: { readonly id: string }) => names.section(id), [names]);
+  const gapNumbers = useMemo(() => new Map(gaps.map(({ number, joint }) => [joint.id, number])), [gaps]);
   return (
     <>
       <Diagram
@@ -158,7 +165,8 @@ function Gaps(told: PartProps) {
         say={say}
         numbers={numbers}
         language={language}
-        nameOf={({ id }) => names.section(id)}
+        nameOf={nameOf}
+        gapNumbers={gapNumbers}
       />
       {gaps.length === 0 && <p>{say('plan-no-gaps')}</p>}
       <p>{programmingSaid(plan, told)}</p>

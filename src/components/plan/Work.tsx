@@ -31,14 +31,11 @@ export function Work(told: PartProps) {
       {!plan.steps.some(({ id }) => id === 'each-alone') && <p>{say('plan-steps-wait')}</p>}
       {phases.map((phase, at) => {
         const steps = all.filter(({ step }) => step.phase === phase);
+        const [from = 0, to = 0] = [steps.at(0)?.number, steps.at(-1)?.number];
         return (
           <details key={phase} open={wide || at === 0}>
             <summary>
-              {say('plan-phase', {
-                phase: say(`plan-phase-${phase}`),
-                from: steps.at(0)?.number ?? 0,
-                to: steps.at(-1)?.number ?? 0,
-              })}
+              {say(from === to ? 'plan-phase-one' : 'plan-phase', { phase: say(`plan-phase-${phase}`), from, to })}
             </summary>
             <ol class="steps">
               {steps.map((said) => (
@@ -61,7 +58,7 @@ function firstOf(all: readonly Said[]): First {
 function Step({ step, words, number, first, ...told }: PartProps & Said & { readonly first: First }) {
   const { say, language, cautions } = told;
   const [head, rest] = firstSentence(words.do, language);
-  const see = partOfStep(step.id);
+  const see = partOfStep(step.id, told.plan);
   return (
     <li>
       <Again {...told} ids={words.cautions.filter((id) => first.get(id) !== number)} first={first} />

@@ -154,10 +154,6 @@ type MoreOf = (plan: Plan, told: Told) => readonly string[];
 
 /** What a step says of this layout. */
 const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
-  'read-labels': ({ unread }, told) =>
-    unread.length === 0
-      ? []
-      : [told.say('plan-more-unread', { list: unread.map((one) => unreadSaid(one, told)).join('; ') })],
   'list-paths': ({ track: { gaps } }, { say }) => [say('plan-more-paths', { n: gaps.length })],
   'cut-gaps': ({ track: { gaps } }, { say, language }) => [
     say('plan-more-gaps', {
@@ -227,7 +223,8 @@ const SEE: Partial<Readonly<Record<PlanStep['id'], 'gaps' | 'power' | 'wires'>>>
   'place-supplies': 'power',
   'set-units': 'power',
 };
-export const partOfStep = (id: PlanStep['id'] | undefined) => (id === undefined ? undefined : SEE[id]);
+export const partOfStep = (id: PlanStep['id'], { unread }: Pick<Plan, 'unread'>) =>
+  id === 'read-labels' && unread.length > 0 ? 'verdict' : SEE[id];
 
 const moreOf = (step: PlanStep, plan: Plan, told: Told): readonly string[] => MORE[step.id]?.(plan, told) ?? [];
 

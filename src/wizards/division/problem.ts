@@ -10,6 +10,11 @@ const HALF_DONE = 0.5;
 /** Track that has its gaps at both ends in any case, to whichever district it belongs. */
 const GAPPED = ['reversing', 'turntable'] as const;
 
+/** Whether the track asks for gaps that part no districts: round what is gapped in any case, or where somebody demands one. */
+export const isGappedAnyway = ({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>): boolean =>
+  joints.some(({ gap }) => gap === 'required') ||
+  sections.some(({ tags = [] }) => tags.some((tag) => tag === 'programming' || GAPPED.some((one) => one === tag)));
+
 /** The sheet as a problem. Joints of sections that are not there are left away; `joints` says which are in it. */
 export interface SheetProblem {
   readonly problem: DivisionProblem;
