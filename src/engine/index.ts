@@ -36,6 +36,7 @@ export {
   largestPush,
   METER_KINDS,
   railsRead,
+  SINE_FACTOR,
   throughSection,
 } from './crossing/index.ts';
 

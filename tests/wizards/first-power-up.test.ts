@@ -3,6 +3,7 @@ import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   CANNOT,
+  doubtOf,
   fieldsOf,
   handOver,
   lossSays,
@@ -270,10 +271,34 @@ describe('What the meter shows is set beside what was expected:', () => {
     ['half an ampere with nothing on the track', 'meter-supply-current-a', { idle: 0.5, running: 1 }, 'high-idle'],
     ['as much as was expected', 'meter-supply-current-a', { idle: 0.1, running: 1.1 }, 'well-below'],
     ['twice that', 'meter-supply-current-a', { idle: 0.1, running: 2.3 }, 'near-limit'],
+    [
+      'a few tenths more with the resistor are the mains',
+      'load-test-a',
+      { open: 15, near: 15.2, far: 14.6 },
+      'firm-everywhere',
+    ],
     ['a field left out', 'load-test-a', { open: 15, near: 14 }, undefined],
     ['no number', 'load-test-a', { open: 15, near: Number.NaN, far: 14 }, undefined],
   ])('%s', (_, id, values, option) => {
     expect(optionRead(rowOf(id), Object.fromEntries(Object.entries(values)))).toBe(option);
+  });
+
+  test.each([
+    ['a point forgotten: no rails have 148 V', 'meter-two-stages-1', { rails: 148, 'other-rails': 14.6 }, 'too-high'],
+    ['both at 28 V are alike, and no good', 'meter-two-stages-1', { rails: 28, 'other-rails': 28 }, 'too-high'],
+    // S-9.1: 22 V at the most, which an averaging meter shows as 24.4 V.
+    ['23.9 V may be 21.5 V on such a meter', 'meter-two-stages-1', { rails: 23.9, 'other-rails': 23.9 }, undefined],
+    ['a dead side', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 0 }, 'no-number'],
+    ['more with the resistor than without', 'load-test-a', { open: 1.5, near: 14.6, far: 14.5 }, 'rises'],
+    ['only far out', 'load-test-a', { open: 14, near: 13.8, far: 15 }, 'rises'],
+    ['the mains instead of the rails', 'load-test-a', { open: 230, near: 229, far: 228 }, 'too-high'],
+    ['less with all trains than with none', 'meter-supply-current-a', { idle: 0.2, running: 0.1 }, 'falls'],
+    ['a meter that nothing flows through', 'meter-supply-current-a', { idle: 0, running: 0 }, 'falls'],
+    ['trains that run', 'meter-supply-current-a', { idle: 0, running: 0.8 }, undefined],
+  ])('%s: asked once more, and nothing concluded', (_, id, values, doubt) => {
+    const read = Object.fromEntries(Object.entries(values));
+    expect(doubtOf(rowOf(id), read)).toBe(doubt);
+    expect(optionRead(rowOf(id), read) === undefined).toBe(doubt !== undefined);
   });
 
   test.each([

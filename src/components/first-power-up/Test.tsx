@@ -1,7 +1,7 @@
 // One test: where, what is to be seen, how it is made, what can hurt, and an answer by one tap or by what was read.
 import { useCallback, useState } from 'preact/hooks';
-import type { ReadingField } from '../../wizards/first-power-up/index.ts';
-import { CANNOT, fieldsOf, optionRead } from '../../wizards/first-power-up/index.ts';
+import type { ReadingDoubt, ReadingField } from '../../wizards/first-power-up/index.ts';
+import { CANNOT, doubtOf, fieldsOf, optionRead } from '../../wizards/first-power-up/index.ts';
 import type { TestRow } from '../../wizards/plan/index.ts';
 import { loadPicture } from '../check-picture/index.ts';
 import { Steps } from '../fix/index.ts';
@@ -76,10 +76,10 @@ export function Test(props: Props) {
   );
 }
 
-/** A number as people type one, with a point or a comma. */
+/** A number as people type one, with a point or a comma, and with the unit or without. */
 function numberIn(text: string): number {
-  const plain = text.trim().replace(',', '.');
-  return /^\d+(\.\d+)?$/.test(plain) ? Number(plain) : Number.NaN;
+  const [, number] = /^(\d+(?:[.,]\d+)?)\s*[VA]?$/i.exec(text.trim()) ?? [];
+  return number === undefined ? Number.NaN : Number(number.replace(',', '.'));
 }
 
 /** Comes when it is there; nobody waits for it. */
@@ -94,13 +94,13 @@ function Readings({ row, onSaw, ...told }: Told & Pick<Props, 'row' | 'onSaw'>) 
   const { say } = told;
   const fields = fieldsOf(row);
   const [typed, setTyped] = useState<Partial<Record<ReadingField, string>>>({});
-  const [wrong, setWrong] = useState(false);
+  const [doubt, setDoubt] = useState<ReadingDoubt | undefined>(undefined);
   const compare = (event: Event): void => {
     event.preventDefault();
     const values = Object.fromEntries(fields.map((field) => [field, numberIn(typed[field] ?? '')]));
     const option = optionRead(row, values);
-    if (option === undefined) setWrong(true);
-    else onSaw(option, values);
+    setDoubt(doubtOf(row, values));
+    if (option !== undefined) onSaw(option, values);
   };
   return (
     <form class="power-up-readings" onSubmit={compare}>
@@ -115,9 +115,9 @@ function Readings({ row, onSaw, ...told }: Told & Pick<Props, 'row' | 'onSaw'>) 
           />
         </label>
       ))}
-      {wrong && (
+      {doubt !== undefined && (
         <p class="problem" role="alert">
-          {say('power-up-not-a-number')}
+          {say(`power-up-doubt-${doubt}`)}
         </p>
       )}
       <p class="acts">

@@ -1,5 +1,5 @@
 // What was read on a meter, set beside what was expected: which of the row's options that is.
-import { OWN_USE_DOUBT, stepFinding } from '../../engine/index.ts';
+import { OWN_USE_DOUBT, SINE_FACTOR, stepFinding, TRACK_LIMITS } from '../../engine/index.ts';
 import type { TestRow } from '../plan/index.ts';
 
 /** What is typed in for a row, in the order in which it is read. */
@@ -18,15 +18,41 @@ const hasFields = (kind: string): kind is WithFields => Object.hasOwn(FIELDS, ki
 export const fieldsOf = ({ kind, readings }: Pick<TestRow, 'kind' | 'readings'>): readonly ReadingField[] =>
   hasFields(kind) && readings.length > 0 ? FIELDS[kind] : [];
 
-/** The option that these readings (volts or amperes, each >= 0) come to; undefined while one is missing or can be none. */
+/**
+ * Why readings are no answer. `no-number`: one is missing or is none. `too-high`: more than rails may have on any scale, on whatever meter.
+ * `rises`: with the resistor the rails stand higher than without. `falls`: with trains running no more flows than without, or nothing at all.
+ */
+export type ReadingDoubt = 'no-number' | 'too-high' | 'rises' | 'falls';
+
+/** What rails may have at the most on any scale, on a meter that shows most of it, volts. Source: nmra-s-9-1. */
+const MOST_VOLTS = TRACK_LIMITS['1'].most * SINE_FACTOR;
+
+/** Undefined where the readings (volts or amperes) can be what a meter showed. */
+export function doubtOf(
+  row: Pick<TestRow, 'kind' | 'readings'>,
+  values: Readonly<Record<string, number>>,
+): ReadingDoubt | undefined {
+  const read = fieldsOf(row).map((field) => values[field] ?? Number.NaN);
+  if (!read.every((value) => Number.isFinite(value) && value >= 0)) return 'no-number';
+  const [first = 0, ...others] = read;
+  if (row.kind === 'meter-supply-current')
+    return others.some((amps) => amps <= 0 || amps < first) ? 'falls' : undefined;
+  if (read.some((volts) => volts > MOST_VOLTS)) return 'too-high';
+  if (first <= 0 || (row.kind === 'meter-two-stages' && others.some((volts) => volts <= 0))) return 'no-number';
+  return row.kind === 'load-test' && others.some((volts) => volts > first && !isLevel(volts - first))
+    ? 'rises'
+    : undefined;
+}
+
+/** Whether two readings of one meter are the same for all that it can tell. */
+const isLevel = (step: number): boolean => stepFinding({ from: step, to: step }) === 'level';
+
+/** The option that these readings (volts or amperes) come to; undefined where they are doubted, or nothing is read. */
 export function optionRead(
   row: Pick<TestRow, 'kind' | 'readings'>,
   values: Readonly<Record<string, number>>,
 ): string | undefined {
-  const fields = fieldsOf(row);
-  if (fields.length === 0) return undefined;
-  const read = fields.map((field) => values[field]);
-  if (!read.every((value) => value !== undefined && Number.isFinite(value) && value >= 0)) return undefined;
+  if (fieldsOf(row).length === 0 || doubtOf(row, values) !== undefined) return undefined;
   const of = (field: ReadingField): number => values[field] ?? 0;
   if (row.kind === 'meter-two-stages') return voltsRead(of('rails'), of('other-rails'));
   return row.kind === 'load-test'
@@ -34,18 +60,12 @@ export function optionRead(
     : ampsRead(row, of('idle'), of('running'));
 }
 
-/** A dead side is not alike, however close the figures. */
-function voltsRead(near: number, far: number): string | undefined {
-  if (near <= 0 || far <= 0) return undefined;
-  const step = far - near;
-  return stepFinding({ from: step, to: step }) === 'level' ? 'alike' : 'differ-idle';
-}
+const voltsRead = (near: number, far: number): string => (isLevel(far - near) ? 'alike' : 'differ-idle');
 
 const mostOf = ({ readings }: Pick<TestRow, 'readings'>, what: string): number =>
   readings.find((one) => one.what === what)?.to ?? 0;
 
-function lossRead(row: Pick<TestRow, 'readings'>, open: number, near: number, far: number): string | undefined {
-  if (open <= 0) return undefined;
+function lossRead(row: Pick<TestRow, 'readings'>, open: number, near: number, far: number): string {
   const firm = (volts: number, what: string): boolean => (open - volts) / open <= mostOf(row, what) + SAME;
   if (!firm(near, 'lost-near')) return 'weak-everywhere';
   return firm(far, 'lost-far') ? 'firm-everywhere' : 'weak-far';
