@@ -323,9 +323,13 @@ interface Measured {
   readonly firstAct: number;
   readonly headline: string;
   readonly toDo: string;
+  /** The picture of a division: pixels of it that are out of sight, and how large its smallest letters are. */
+  readonly picture: { readonly hidden: number; readonly letters: number } | undefined;
 }
 
 const measured: Measured[] = [];
+/** Where “Continue” ends on a question with one choice once something is chosen, pixels. */
+let onward = Number.POSITIVE_INFINITY;
 
 describe('At 360 by 740, nothing opened', () => {
   test('every case is measured', { timeout: 180_000 }, async () => {
@@ -344,10 +348,22 @@ describe('At 360 by 740, nothing opened', () => {
           firstAct: scrollY + (box('.to-do .button')?.bottom ?? box('.steps > li')?.top ?? Number.POSITIVE_INFINITY),
           headline: text('h1'),
           toDo: text('.to-do h2'),
+          picture: [...document.querySelectorAll('.picture .diagram-view')].map((view) => ({
+            hidden: view.scrollWidth - view.clientWidth,
+            letters: Math.min(
+              ...[...view.querySelectorAll<SVGTextElement>('.letter')].map(
+                (one) => Number.parseFloat(getComputedStyle(one).fontSize) * (one.getScreenCTM()?.a ?? 0),
+              ),
+            ),
+          }))[0],
         };
       });
       measured.push({ name, ...found });
     }
+    await page.goto(`${site}share-out/`);
+    await page.getByRole('radio').first().check();
+    const box = await page.getByRole('button', { name: 'Continue' }).boundingBox();
+    if (box !== null) onward = box.y + box.height;
     await close();
     expect(measured).toHaveLength(CASES.length);
     for (const { screens, firstAct } of measured) expect(Math.min(screens, firstAct / 100)).toBeGreaterThan(1);
@@ -355,6 +371,14 @@ describe('At 360 by 740, nothing opened', () => {
 
   test('no answer is longer than four screens', () =>
     expect(measured.filter(({ screens }) => screens > MOST_SCREENS)).toEqual([]));
+
+  test('a division is seen whole, with letters of 12 pixels and more', () => {
+    const pictures = measured.flatMap(({ name, picture }) => (picture === undefined ? [] : [{ name, ...picture }]));
+    expect(pictures).toHaveLength(2);
+    expect(pictures.filter(({ hidden, letters }) => hidden > 0 || !(letters >= 11.9))).toEqual([]);
+  });
+
+  test('whoever has chosen sees how to go on', () => expect(onward).toBeLessThan(SCREEN.height));
 
   test('the first act is on the first screen', () =>
     expect(measured.filter(({ firstAct }) => firstAct > SCREEN.height)).toEqual([]));

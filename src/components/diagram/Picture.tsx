@@ -11,6 +11,13 @@ import { JointMark, Lines, Names, Section } from './Track.tsx';
 /** From here on names would be too small to read where all of it is in sight, pixels. Source: own-choice. */
 const LARGE = 900;
 
+/** As wide as its place on a phone, pixels, and letters there. Source: own-choice (no text of a figure below 12 px). */
+const PHONE = { width: 320, letters: 12 } as const;
+/** Letters of districts and gaps in the drawing itself, pixels. */
+const LETTERS = 14;
+/** A wider one would have its letters on each other there: it is drawn half as large, and moved about. Source: own-choice. */
+const MOST_ON_PHONE = 1250;
+
 interface PictureProps {
   readonly sheet: Sheet;
   readonly districts: Districts;
@@ -27,12 +34,15 @@ export function Picture({ sheet, districts, gaps, units, nameOf, say }: PictureP
   const dressed = useMemo(() => dress(sheet, districts), [sheet, districts]);
   const names = new Map(sheet.sections.map((one) => [one.id, nameOf(one)]));
   const others = new Map([...dressed.joints].filter(([id]) => !gaps.includes(id)));
+  const fits = laid.width <= MOST_ON_PHONE;
+  const classes = ['diagram picture', ...(laid.width > LARGE ? ['large'] : []), ...(fits ? ['fits'] : [])];
+  const larger = (fits ? laid.width / PHONE.width : 2) * (PHONE.letters / LETTERS);
   return (
-    <figure class={laid.width > LARGE ? 'diagram picture large' : 'diagram picture'}>
+    <figure class={classes.join(' ')}>
       <div class="diagram-view" {...scrolled(say('diagram-view'))}>
         <svg
           viewBox={`0 0 ${laid.width} ${laid.height}`}
-          style={{ '--width': `${laid.width}px` }}
+          style={{ '--width': `${laid.width}px`, '--larger': larger }}
           role="img"
           aria-label={say('diagram-divided')}
         >
