@@ -1,7 +1,9 @@
 // The answer to "Where do I divide the layout?": where both rails are cut, what each part then draws, and the steps in order.
-import type { QuestionId } from '../../../wizards/planning/index.ts';
+import { useEffect, useState } from 'preact/hooks';
+import type { Answers, QuestionId } from '../../../wizards/planning/index.ts';
 import type { GapPlace, PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
 import { LABELS_FIRST } from '../../../wizards/share-out/index.ts';
+import { Missing } from '../../shared/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
@@ -17,12 +19,36 @@ interface ShareOutAnswerProps extends WorkedOutProps {
 }
 
 export function ShareOutAnswer(props: ShareOutAnswerProps) {
+  const [tries, setTries] = useState(0);
+  return <Attempt key={tries} {...props} onAgain={() => setTries(tries + 1)} />;
+}
+
+interface AttemptProps extends ShareOutAnswerProps {
+  readonly onAgain: () => void;
+}
+
+function Attempt({ onAgain, ...props }: AttemptProps) {
   const { answers, say } = props;
-  const found = useReckoned('share', answers, shareHere);
-  if (found === undefined) return <p role="status">{say('reckoning-now')}</p>;
+  const [failed, setFailed] = useState(false);
+  const here = (given: Answers): Promise<ShareFound> => shareHere(given, () => setFailed(true));
+  const found = useReckoned('share', answers, here);
+  if (found === undefined) return failed ? <Missing say={say} again={onAgain} /> : <Reckoning say={say} />;
   if (found.outcome === 'power-is-enough') return <NoTrains {...props} found={found} />;
   const [way] = found.ways;
   return way === undefined ? <Undivided {...props} found={found} /> : <Divided {...props} found={found} way={way} />;
+}
+
+/** So long nobody waits without a word, milliseconds. Source: own-choice. */
+const LATE_MS = 8000;
+
+/** Says after a while what takes so long, and what to do if nothing comes. */
+function Reckoning({ say }: { readonly say: Say }) {
+  const [late, setLate] = useState(false);
+  useEffect(() => {
+    const timer = setTimeout(() => setLate(true), LATE_MS);
+    return () => clearTimeout(timer);
+  }, []);
+  return <p role="status">{say(late ? 'share-late' : 'reckoning-now')}</p>;
 }
 
 interface WithFound extends ShareOutAnswerProps {

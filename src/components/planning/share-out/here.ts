@@ -3,8 +3,13 @@ import type { ShareFound, takenInto } from '../../../wizards/share-out/index.ts'
 
 const loadSharing = () => import('./sharing.ts');
 
-export const shareHere = async (answers: Parameters<typeof takenInto>[1]): Promise<ShareFound> =>
-  (await loadSharing()).shareOutFor(answers);
+/** `fail` is told where it cannot be worked out here; nothing comes of it then. */
+export const shareHere = (answers: Parameters<typeof takenInto>[1], fail: () => void): Promise<ShareFound> =>
+  new Promise((done) => {
+    loadSharing()
+      .then(({ shareOutFor }) => done(shareOutFor(answers)))
+      .catch(fail);
+  });
 
 export const takenHere = async (...given: Parameters<typeof takenInto>): Promise<ReturnType<typeof takenInto>> =>
   (await loadSharing()).takenInto(...given);
