@@ -18,9 +18,9 @@ const gapsIn = ({ track }: Plan): string[] => track.gaps.map(({ joint: { id } })
 const partIds = ({ parts }: Plan): string[] => parts.map(({ id }) => id);
 const POWER_PARTS = ['unit', 'booster', 'supply', 'fuse', 'lead-wire', 'breaker', 'control-cable'];
 
-describe('The invented club layout', () => {
-  const demo = onceATest(() => planOf(DEMO_CLUB));
+const demo = onceATest(() => planOf(DEMO_CLUB));
 
+describe('The invented club layout', () => {
   test('has enough in each of its four districts as it is divided, so that its plan goes on to the parts', () => {
     expect(demo().judged.findings.map(({ judgement: { verdict } }) => verdict)).not.toContain('short');
     expect(demo().judged.remedy).toBe('nothing');
@@ -679,6 +679,22 @@ describe('Breakers behind a unit', () => {
     expect(open.subDistricts[0]?.couldCut).toHaveLength(2);
     const cut = open.subDistricts[0]?.couldCut?.map(({ id }) => id) ?? [];
     expect(planOf(ring(2, cut)).track.districts[0]?.parts).toHaveLength(2);
+  });
+
+  test('parts about alike are offered first, and beside them fewer gaps that leave a single platform to a breaker', () => {
+    const [station] = demo().subDistricts;
+    const pairs = (joints: readonly { readonly from: string; readonly to: string }[] = []): string[] =>
+      joints.map(({ from, to }) => `${from} – ${to}`);
+    // Each throat with two of the platforms; an even share of the traffic lies within 40 % of each.
+    expect(pairs(station?.couldCut)).toEqual([
+      'down-left-turnout – platform-2',
+      'up-left-turnout – platform-3',
+      'platform-1 – down-right-turnout',
+      'platform-4 – up-right-turnout',
+    ]);
+    expect(pairs(station?.couldCutFewer)).toEqual(['up-left-turnout – platform-3', 'platform-3 – up-right-turnout']);
+    // Half of a ring on either side: nothing is spared by less.
+    expect(planOf(ring(2, [])).subDistricts[0]?.couldCutFewer).toBeUndefined();
   });
 
   test('one gap in a ring parts nothing, and rails that cannot be cut are not proposed', () => {

@@ -309,12 +309,22 @@ function breakerSaid(
 }
 
 /** Where the sheet does not say what each breaker feeds. */
-function choiceSaid({ district, breakers: n, couldCut }: SubDistricts, sheet: Plan['sheet'], told: Told): string[] {
+function choiceSaid(
+  { district, breakers: n, couldCut, couldCutFewer }: SubDistricts,
+  sheet: Plan['sheet'],
+  told: Told,
+): string[] {
   const { say, names, language } = told;
   if (couldCut === undefined) return [];
   if (couldCut.length === 0) return [say('plan-one-short-cannot', { district, n })];
-  const joints = couldCut.map((joint) => pairSaid(joint, { sheet, say, nameOf: names.section }));
-  return [say('plan-one-short-choose', { district, n, joints: joined(joints, language) })];
+  const listOf = (joints: NonNullable<SubDistricts['couldCut']>): string =>
+    joined(
+      joints.map((joint) => pairSaid(joint, { sheet, say, nameOf: names.section })),
+      language,
+    );
+  const fewer = couldCutFewer === undefined ? [] : [say('plan-one-short-fewer', { joints: listOf(couldCutFewer) })];
+  const even = say('plan-one-short-choose', { district, n, joints: listOf(couldCut) });
+  return [[even, ...fewer, say('plan-one-short-alone')].join(' ')];
 }
 
 export function whereSaid(where: Where, { say, names, plan: { track } }: Told & Pick<PartProps, 'plan'>): string {

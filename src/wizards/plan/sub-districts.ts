@@ -1,6 +1,6 @@
 // What only breakers give: one short does not stop everyone. Where they part a district is for the sheet to say; where it does not, the
 // plan says which joints would do.
-import type { DivisionProblem } from '../../engine/index.ts';
+import type { DivisionOptions, DivisionProblem } from '../../engine/index.ts';
 import { divide } from '../../engine/index.ts';
 import { divisionProblem } from '../division/index.ts';
 import type { Joint, Sheet } from '../sheet/index.ts';
@@ -18,8 +18,10 @@ export interface SubDistricts {
   readonly breakers: number;
   /** The sub-districts into which gaps part it. */
   readonly parts: readonly Fed[];
-  /** With breakers and no gap between them: the fewest joints that would part it, to choose from. Undefined: nobody asks. */
+  /** With breakers and no gap between them: joints that would part it in pieces about alike, to choose from. Undefined: nobody asks. */
   readonly couldCut: readonly Joint[] | undefined;
+  /** Fewer or less awkward ones, whose pieces are less alike; undefined where there are none. */
+  readonly couldCutFewer: readonly Joint[] | undefined;
 }
 
 export function subDistrictsOf(district: TrackDistrict, sheet: Sheet): SubDistricts {
@@ -27,23 +29,33 @@ export function subDistrictsOf(district: TrackDistrict, sheet: Sheet): SubDistri
   const { breakers = 0 } = stage;
   const trip = tripOf(stage);
   const { tripAtMost, seconds } = breakerUnder(trip ?? 0, stage.tripSeconds);
+  const asked = breakers > 0 && parts.length === 0;
+  const [even, fewer] = asked ? waysToPart(district, sheet, Math.max(2, breakers)) : [];
   return {
     district: letter,
     tripAtMost: trip === undefined ? undefined : tripAtMost,
     seconds,
     breakers,
     parts,
-    couldCut: breakers === 0 || parts.length > 0 ? undefined : couldCut(district, sheet, Math.max(2, breakers)),
+    couldCut: asked ? (even?.joints ?? []) : undefined,
+    couldCutFewer: fewer?.joints,
   };
 }
 
-/** A sub-district has at least so much of what would be its even share of the traffic. Source: own-choice. */
-const LEAST_PART = 0.4;
+/** Pieces are about alike where none is so much nearer to nothing, or to all, than an even share. Source: common-practice. */
+const ALIKE = { tolerance: 0.4 } as const;
+/** Where that cannot be had, a sub-district has at least so much of an even share. Source: own-choice. */
+const WORTH_A_BREAKER = { least: 0.4 } as const;
 /** More sections than this are not looked through here. Source: own-choice. */
 const MOST_SECTIONS = 60;
 
-/** The fewest and least awkward gaps that part the district in so many pieces, each with its part of the traffic where that can be had. */
-function couldCut({ sections }: TrackDistrict, sheet: Sheet, pieces: number): readonly Joint[] {
+interface Parted {
+  readonly joints: readonly Joint[];
+  readonly cost: number;
+}
+
+/** The fewest and least awkward gaps that part the district in so many pieces: first into pieces about alike, then any that cost less. */
+function waysToPart({ sections }: TrackDistrict, sheet: Sheet, pieces: number): readonly Parted[] {
   if (sections.length < pieces || sections.length > MOST_SECTIONS) return [];
   const isHere = (id: string): boolean => sections.some((one) => one.id === id);
   const joints = sheet.joints.filter(({ from, to }) => isHere(from) && isHere(to));
@@ -51,11 +63,15 @@ function couldCut({ sections }: TrackDistrict, sheet: Sheet, pieces: number): re
   const here = sections.map((one) => (told ? one : { ...one, traffic: one.metres }));
   const { problem, joints: placed } = divisionProblem({ sections: here, joints });
   const stages: DivisionProblem['stages'] = Array.from({ length: pieces }, () => ANY);
-  for (const options of [{ least: LEAST_PART }, {}]) {
+  const parted = (options: DivisionOptions): readonly Parted[] => {
     const found = divide({ ...problem, stages }, options);
-    if (found.kind === 'divided') return found.division.cuts.flatMap((at) => placed[at] ?? []);
-  }
-  return [];
+    if (found.kind !== 'divided') return [];
+    const { cost, cuts } = found.division;
+    return [{ cost, joints: cuts.flatMap((at) => placed[at] ?? []) }];
+  };
+  const [first, second] = [ALIKE, WORTH_A_BREAKER].flatMap(parted);
+  if (first === undefined) return parted({});
+  return second !== undefined && second.cost < first.cost ? [first, second] : [first];
 }
 
 /** One unit carries all of them. */
