@@ -8,7 +8,7 @@ import DrawnSheet from '../../src/components/division/DrawnSheet.tsx';
 import { Ways } from '../../src/components/division/Ways.tsx';
 import { divideHere, inTries } from '../../src/components/division/work.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
-import { advisedOf, divideSheet, type Reason, type SheetDivided } from '../../src/wizards/division/index.ts';
+import { advisedOf, dividedSheet, type Reason } from '../../src/wizards/division/index.ts';
 import { DEMO_OVAL, SHAPES, type Sheet } from '../../src/wizards/sheet/index.ts';
 import { wordsOf } from './folder.ts';
 
@@ -21,15 +21,7 @@ const nothing = (): void => undefined;
 const nameOf = (id: string): string => id;
 const SAID = { say, numbers, language: 'en', nameOf };
 
-function divided(sheet: Sheet): SheetDivided {
-  const parts = divideSheet(sheet);
-  for (;;) {
-    const step = parts.next();
-    if (step.done === true) return step.value;
-  }
-}
-
-const found = divided(DEMO_OVAL);
+const found = dividedSheet(DEMO_OVAL);
 const ways = found.division.kind === 'choice' ? found.division.ways : [];
 const [first] = ways;
 
@@ -85,7 +77,7 @@ describe('the ways to divide', () => {
 
   test('a division that the sheet holds stays chosen, and the advised one stands beside it', () => {
     const whole = { stage: 'station', sections: DEMO_OVAL.sections.map(({ id }) => id) };
-    const { own, division } = divided({ ...DEMO_OVAL, districts: [whole] });
+    const { own, division } = dividedSheet({ ...DEMO_OVAL, districts: [whole] });
     const made = division.kind === 'choice' ? division.ways : [];
     const [mine, ...others] = shown({ ...DEMO_OVAL, districts: [whole] }, { own, ways: made, fewest: undefined })
       .split('<label')
@@ -132,7 +124,7 @@ describe('the ways to divide', () => {
     if (fewest === undefined) throw new Error('no fewest');
     const read = fewestSaid(fewest, 2, say);
     const supplies = DEMO_OVAL.supplies.map(({ amps: _, ...supply }) => supply);
-    const open = divided({ ...DEMO_OVAL, supplies }).fewest;
+    const open = dividedSheet({ ...DEMO_OVAL, supplies }).fewest;
     expect(read).toBe(say('division-fewest-one'));
     expect(open && fewestSaid(open, 2, say)).toBe(say('division-fewest-one-unread'));
     expect(open && fewestSaid({ ...open, districts: 2 }, 3, say)).toBe(

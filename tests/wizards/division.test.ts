@@ -1,5 +1,5 @@
 import { describe, expect, test } from 'vitest';
-import { apartIn, divideSheet, missingIn, type SheetDivided, type Way } from '../../src/wizards/division/index.ts';
+import { apartIn, dividedSheet, missingIn, type Way } from '../../src/wizards/division/index.ts';
 import { problemOf } from '../../src/wizards/division/problem.ts';
 import { planOf } from '../../src/wizards/plan/index.ts';
 import {
@@ -15,16 +15,8 @@ import {
   writeSheet,
 } from '../../src/wizards/sheet/index.ts';
 
-function divided(sheet: Sheet): SheetDivided {
-  const parts = divideSheet(sheet);
-  for (;;) {
-    const step = parts.next();
-    if (step.done === true) return step.value;
-  }
-}
-
 function waysOf(sheet: Sheet): readonly Way[] {
-  const { division } = divided(sheet);
+  const { division } = dividedSheet(sheet);
   if (division.kind !== 'choice') throw new Error(`${division.kind} in place of ways`);
   return division.ways;
 }
@@ -96,7 +88,7 @@ describe('a sheet is divided', () => {
     const sheet = withJoint(DEMO_OVAL, forbidden, { gap: 'impossible' });
     for (const { gaps } of waysOf(sheet)) expect(gaps).not.toContain(forbidden);
     const districts = first?.districts.map(({ stage, sections }) => ({ stage, sections: [...sections] })) ?? [];
-    const { own } = divided({ ...DEMO_OVAL, districts });
+    const { own } = dividedSheet({ ...DEMO_OVAL, districts });
     expect(own?.asked).toEqual(first?.asked);
     expect(own?.gaps).toEqual(first?.gaps);
     expect(own?.proof).toBeUndefined();
@@ -175,7 +167,7 @@ describe('sheet and plan say the same amperes of a district', () => {
     ['an oval with coach lights', taken(busy(DEMO_OVAL))],
     ['the same behind step-down converters', taken(withConverter(busy(DEMO_OVAL)))],
   ])('%s', (_, sheet) => {
-    const { asked = [] } = divided(sheet).own ?? {};
+    const { asked = [] } = dividedSheet(sheet).own ?? {};
     const { findings } = planOf(sheet).judged;
     expect(findings).toHaveLength(asked.length);
     for (const [at, { often, usable }] of asked.entries()) {
@@ -192,11 +184,14 @@ describe('what cannot be divided', () => {
     expect(missingIn({ ...DEMO_OVAL, trains: [] })).toBe('trains');
     const quiet = DEMO_OVAL.sections.map((section) => ({ ...section, traffic: 0 }));
     expect(missingIn({ ...DEMO_OVAL, sections: quiet })).toBe('traffic');
-    expect(divided({ ...DEMO_OVAL, sections: [], joints: [] }).division).toEqual({ kind: 'missing', what: 'sections' });
+    expect(dividedSheet({ ...DEMO_OVAL, sections: [], joints: [] }).division).toEqual({
+      kind: 'missing',
+      what: 'sections',
+    });
   });
 
   test('more stretches that nothing joins than stages: one section of each is named', () => {
-    const { division } = divided({ ...DEMO_OVAL, joints: [] });
+    const { division } = dividedSheet({ ...DEMO_OVAL, joints: [] });
     expect(division.kind === 'impossible' && division.because).toContainEqual(
       expect.objectContaining({ kind: 'islands', sections: DEMO_OVAL.sections.map(({ id }) => id) }),
     );
@@ -219,14 +214,14 @@ describe('what cannot be divided', () => {
       joints: DEMO_OVAL.joints.map((joint) => ({ ...joint, gap: 'impossible' as const })),
       stages: DEMO_OVAL.stages.map((stage, i) => ({ ...stage, feeds: [i === 0 ? 'left-back' : 'main-track'] })),
     };
-    const { division } = divided(sheet);
+    const { division } = dividedSheet(sheet);
     expect(division.kind === 'impossible' && division.because).toEqual([
       { kind: 'feeds', sections: ['left-back', 'main-track'] },
     ]);
   });
 
   test('too many trains: how much is borne is said, and all sections that are too much stand in one reason', () => {
-    const { division } = divided({ ...DEMO_OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 });
+    const { division } = dividedSheet({ ...DEMO_OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 });
     const because = division.kind === 'impossible' ? division.because : [];
     expect(because.map(({ kind }) => kind)).toEqual(['one-section', 'too-much']);
   });
@@ -234,7 +229,7 @@ describe('what cannot be divided', () => {
 
 describe('the smallest number that works', () => {
   test('six modern trains on an oval need no division at all', () => {
-    expect(divided(DEMO_OVAL).fewest).toMatchObject({ districts: 1, more: 0 });
+    expect(dividedSheet(DEMO_OVAL).fewest).toMatchObject({ districts: 1, more: 0 });
   });
 
   test('where the stages are too few, it says how many like the last one are missing', () => {
@@ -245,7 +240,7 @@ describe('the smallest number that works', () => {
       trains: [{ kind: 'modern' as const, count: 20 }],
       moving: 10,
     };
-    const { division, fewest } = divided(sheet);
+    const { division, fewest } = dividedSheet(sheet);
     expect(division.kind).toBe('impossible');
     expect(fewest).toMatchObject({ districts: 3, more: 2 });
     expect(fewest?.way).toBeUndefined();

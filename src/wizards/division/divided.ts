@@ -86,6 +86,15 @@ export function* divideSheet(sheet: Sheet): Dividing<SheetDivided> {
   return { division, ...own, ...(fewest === undefined ? {} : { fewest }) };
 }
 
+/** The same without a pause. */
+export function dividedSheet(sheet: Sheet): SheetDivided {
+  const dividing = divideSheet(sheet);
+  for (;;) {
+    const step = dividing.next();
+    if (step.done === true) return step.value;
+  }
+}
+
 /** What has to be told first. */
 export function missingIn(sheet: Sheet): Missing | undefined {
   if (sheet.sections.length === 0) return 'sections';

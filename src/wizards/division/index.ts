@@ -1,4 +1,4 @@
 // The door of the division: a sheet is divided into districts, in its own marks.
 export type { Reason, SheetDivided, Way } from './divided.ts';
-export { advisedOf, apartIn, divideSheet, missingIn } from './divided.ts';
+export { advisedOf, apartIn, dividedSheet, divideSheet, missingIn } from './divided.ts';
 export { divisionProblem, isGappedAnyway } from './problem.ts';

@@ -1,6 +1,6 @@
 // What "Where do I divide the layout?" works out: the shape as a layout sheet with two stages, divided as every sheet is.
 import type { SheetDivided, Way } from '../division/index.ts';
-import { divideSheet } from '../division/index.ts';
+import { dividedSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
 import type { Joint, Sheet } from '../sheet/index.ts';
@@ -140,13 +140,7 @@ interface Found {
   readonly division: SheetDivided;
 }
 
-function dividedOf(sheet: Sheet): Found {
-  const dividing = divideSheet(sheet);
-  for (;;) {
-    const step = dividing.next();
-    if (step.done === true) return { sheet, division: step.value };
-  }
-}
+const dividedOf = (sheet: Sheet): Found => ({ sheet, division: dividedSheet(sheet) });
 
 function outcomeOf(division: SheetDivided['division'] | undefined, fewest: SheetDivided['fewest']): ShareOutOutcome {
   if (division === undefined || division.kind === 'missing') return 'power-is-enough';
