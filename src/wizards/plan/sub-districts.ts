@@ -1,6 +1,6 @@
 // What only breakers give: one short does not stop everyone. Where they part a district is for the sheet to say; where it does not, the
 // plan says which joints would do.
-import type { DivisionOptions, DivisionProblem } from '../../engine/index.ts';
+import type { DivisionProblem } from '../../engine/index.ts';
 import { divide } from '../../engine/index.ts';
 import { divisionProblem } from '../division/index.ts';
 import type { Joint, Sheet } from '../sheet/index.ts';
@@ -63,7 +63,7 @@ function waysToPart({ sections }: TrackDistrict, sheet: Sheet, pieces: number): 
   const here = sections.map((one) => (told ? one : { ...one, traffic: one.metres }));
   const { problem, joints: placed } = divisionProblem({ sections: here, joints });
   const stages: DivisionProblem['stages'] = Array.from({ length: pieces }, () => ANY);
-  const parted = (options: DivisionOptions): readonly Parted[] => {
+  const parted = (options: Parameters<typeof divide>[1]): readonly Parted[] => {
     const found = divide({ ...problem, stages }, options);
     if (found.kind !== 'divided') return [];
     const { cost, cuts } = found.division;

@@ -4,7 +4,10 @@ import type { ShareFound, takenInto } from '../../../wizards/share-out/index.ts'
 const loadSharing = () => import('./sharing.ts');
 
 /** `fail` is told where it cannot be worked out here; nothing comes of it then. */
-export const shareHere = (answers: Parameters<typeof takenInto>[1], fail: () => void): Promise<ShareFound> =>
+export const shareHere = (
+  answers: Parameters<typeof takenInto>[1],
+  fail: () => void = () => undefined,
+): Promise<ShareFound> =>
   new Promise((done) => {
     loadSharing()
       .then(({ shareOutFor }) => done(shareOutFor(answers)))
