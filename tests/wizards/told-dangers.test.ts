@@ -2,7 +2,16 @@
 import { describe, expect, test } from 'vitest';
 import { dangerOfAnswer } from '../../src/wizards/put-it-right/index.ts';
 import { dangersIn, LANGUAGES, LISTENER } from './heard.ts';
-import { dangers, dangersLast, dangersLater, harmless, harmlessLast, harmlessLater } from './told-dangers.ts';
+import {
+  dangers,
+  dangersLast,
+  dangersLater,
+  dangersOfTerminals,
+  harmless,
+  harmlessLast,
+  harmlessLater,
+  harmlessOfTerminals,
+} from './told-dangers.ts';
 
 const pagesFor = (text: string): readonly string[] =>
   LISTENER.hear(text).flatMap(({ check, option }) => dangerOfAnswer(check, option) ?? []);
@@ -10,16 +19,19 @@ const pagesFor = (text: string): readonly string[] =>
 /** A mark of what was hot is asked about by a chip of its own: it is no reason to switch off at the wall. */
 const ONLY_A_MARK = 'the sleeper plastic has melted under the loco';
 
-test.each([...dangers, ...dangersLater, ...dangersLast].filter((one) => one !== ONLY_A_MARK))(
+test.each([...dangers, ...dangersLater, ...dangersLast, ...dangersOfTerminals].filter((one) => one !== ONLY_A_MARK))(
   'danger is heard in “%s”',
   (text) => {
     expect(pagesFor(text)).not.toEqual([]);
   },
 );
 
-test.each([...harmless, ...harmlessLater, ...harmlessLast])('no danger is heard in “%s”', (text) => {
-  expect(pagesFor(text)).toEqual([]);
-});
+test.each([...harmless, ...harmlessLater, ...harmlessLast, ...harmlessOfTerminals])(
+  'no danger is heard in “%s”',
+  (text) => {
+    expect(pagesFor(text)).toEqual([]);
+  },
+);
 
 test('what left a mark is proposed as that', () => {
   expect(pagesFor(ONLY_A_MARK)).toEqual([]);

@@ -256,3 +256,26 @@ export const harmlessLast: readonly string[] = [
   'I bought a new power supply and a cable',
   'the booster case is cold and dry',
 ];
+
+/** Terminals and glowing wires, told by somebody who had not seen the words. */
+export const dangersOfTerminals: readonly string[] = [
+  'the wires are glowing',
+  'solder on the feeder melted and dropped off',
+  'the choc block is discoloured',
+  'Kabel ist durchgeschmort',
+  'die Lüsterklemme ist geschmolzen',
+  'le domino a fondu',
+  'la borne est fondue',
+  'fil devenu brun',
+  'un domino a fondu et il est tout noir',
+  'de klem is gesmolten',
+  'de kroonsteen is bruin geworden',
+];
+
+export const harmlessOfTerminals: readonly string[] = [
+  'the lamp wires glow softly in the dark station',
+  'solder melts at once with the new iron',
+  'die Klemmen sind fest und sauber',
+  'les bornes sont bien serrées',
+  'bruine draad aan de linkse rail',
+];

@@ -37,6 +37,8 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
   };
   const news = Object.keys(told).length - Object.keys(seen).length;
   const dangers = dangersIn(heard);
+  // Whoever taps a danger does not say that there is none.
+  const passes = dangers.size > 0 && told['danger-now'] === seen['danger-now'];
   const chips = { told, takenBack, checks, say, toggle };
   return (
     <Fragment>
@@ -48,7 +50,7 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
         }}
       >
         <h1 tabIndex={-1}>{say('walk-tell-title')}</h1>
-        {wasHot(seen) && <p class="problem">{say('walk-leave-off-hot')}</p>}
+        {wasHot(told) && <p class="problem">{say('walk-leave-off-hot')}</p>}
         <label class="field own-words">
           <b>{say('walk-tell-own-words')}</b>
           <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
@@ -67,7 +69,7 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
         </div>
         <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
           <button class={dangers.size === 0 ? 'button' : 'button quiet'} type="submit">
-            {say(dangers.size === 0 ? goOn(news, seen, text) : 'walk-tell-past', { n: news })}
+            {say(passes ? 'walk-tell-past' : goOn(news, seen, text), { n: news })}
           </button>
         </div>
       </form>

@@ -487,6 +487,7 @@ export const OPENINGS = [
       'slow-trip': 4,
       'stage-defect': 4,
       'unsafe-heat': 4,
+      'socket-damaged': 7,
       'supply-hiccup': 3,
       'wet-ballast': 2,
       'breaker-wired-unlike': 2,

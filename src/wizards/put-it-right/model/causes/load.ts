@@ -376,6 +376,8 @@ export const LOAD = [
       commands: { arrive: usually, none: usually },
       hot: { unit: always },
       draw: { 'near-the-limit': usually, 'well-below': sometimes, above: sometimes },
+      // A command station that shuts down for heat may take its handhelds with it.
+      control: { fine: usually, 'all-dead': sometimes },
       fewer: { helps: usually, 'no-help': sometimes },
       weather: { 'no-matter': usually, warm: sometimes },
       cooling: { helps: always },

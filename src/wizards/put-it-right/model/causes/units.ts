@@ -283,7 +283,7 @@ export const UNITS = [
       },
     },
   },
-  // A socket or plug of a unit is bent, worn or loose: it flickers as one touches it, and may grow warm.
+  // A socket, plug or screw terminal is bent, worn or loose: it flickers as one touches it, and may grow warm.
   {
     id: 'socket-damaged',
     fixClass: 'socket-damaged',
@@ -296,7 +296,7 @@ export const UNITS = [
         jerks: usually,
         'stops-lit': sometimes,
         'handhelds-dead': rarely,
-        'gets-hot': rarely,
+        'gets-hot': sometimes,
       },
       when: {
         'now-and-then': usually,
