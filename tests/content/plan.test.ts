@@ -123,6 +123,12 @@ describe('The plan of a layout', () => {
     for (const sheet of [SHAPES.oval(6), CLUB]) expect(drawn(sheet)).not.toMatch(/steps (\d+) to \1\b/);
   });
 
+  test('two districts that meet are told in the order of their letters', () => {
+    const meeting = [...drawn(DEMO_CLUB).matchAll(/districts ([A-L]) and ([A-L]) meet/g)];
+    expect(meeting.length).toBeGreaterThan(3);
+    for (const [, one = '', other = ''] of meeting) expect(one < other).toBe(true);
+  });
+
   test('the drawing calls each gap by the number that the list has', () => {
     const numbers = [...drawn(CLUB).matchAll(/class="gap-number"[^>]*>(\d+)</g)].map(([, number]) => Number(number));
     expect(numbers.toSorted((one, other) => one - other)).toEqual(planOf(CLUB).track.gaps.map(({ number }) => number));

@@ -37,7 +37,8 @@ export function programmingSaid({ sheet }: Plan, { say, names, language }: Told)
 export function gapWhy({ why, parts, districts: [near = '', far = ''] }: PlanGap, { say }: Told): string {
   if (why !== 'district') return say(`plan-gap-${why}`);
   if (parts !== undefined) return say('plan-gap-parts', { one: parts[0], other: parts[1] });
-  return near === far ? say('plan-gap-inside', { near }) : say('plan-gap-district', { near, far });
+  const [one = '', other = ''] = [near, far].toSorted();
+  return near === far ? say('plan-gap-inside', { near }) : say('plan-gap-district', { near: one, far: other });
 }
 
 export const gapWork = ({ railsToCut, joint: { cut } }: PlanGap, { say }: Told): string =>
