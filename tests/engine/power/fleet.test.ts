@@ -9,11 +9,13 @@ import {
   coldFilaments,
   countedTrains,
   districtLoad,
+  drawsSure,
   largestMoving,
   measuredTrains,
   moreTrains,
   muted,
   parked,
+  trackAsMeasured,
   trainCount,
   withAllSound,
   withSound,
@@ -208,5 +210,37 @@ describe('track that is switched off', () => {
     near(mean(stands), 0.5 + 4 * 0.1, 1e-9);
     near(mean(parked(stands, 3)), 0.5 + 0.1, 1e-9);
     expect(trainCount(parked(stands, 3))).toBe(5);
+  });
+});
+
+describe('what was measured in the lead of the supply', () => {
+  const measured: Fleet = { ...h0(0, 0, 0), trains: [measuredTrains(2, { from: 0.4, to: 0.6 }, 0.1)], moving: 1 };
+  const converter = { rails: { kind: 'converter', volts: 14 } } as const;
+
+  test('behind a step-down converter is the same power at fewer volts, less what the converter loses: 0.5 A at 20 V are 0.61 A at 14 V', () => {
+    const found = trackAsMeasured(measured, dc(3, 20), converter);
+    const times = (0.85 * 20) / 14;
+    near(found?.times ?? 0, times, 1e-12);
+    const [train] = found?.fleet.trains ?? [];
+    expect(train?.count).toBe(2);
+    near(train?.running.from ?? 0, 0.4 * times, 1e-12);
+    near(train?.running.to ?? 0, 0.6 * times, 1e-12);
+    near(train?.standing ?? 0, 0.1 * times, 1e-12);
+  });
+
+  test('is what flows on the track where nothing steps the volts down, and trains that were counted are none of it', () => {
+    expect(trackAsMeasured(measured, dc(3, 20), { rails: { kind: 'set', volts: 14 } })).toBeUndefined();
+    expect(trackAsMeasured(h0(2, 0, 1), dc(3, 20), converter)).toBeUndefined();
+    const both = { ...measured, trains: [...measured.trains, ...countedTrains('h0', 1, 0, 0)] };
+    expect(trackAsMeasured(both, dc(3, 20), converter)?.fleet.trains.at(-1)).toEqual(both.trains.at(-1));
+  });
+});
+
+describe('what the draws of a fleet rest on', () => {
+  test('is the least sure of its kinds; nothing is left to doubt where all were measured', () => {
+    expect(drawsSure({ trains: countedTrains('z', 0, 2, 0) }, 'z')).toBe('sourced');
+    expect(drawsSure({ trains: countedTrains('z', 1, 2, 0) }, 'z')).toBe('memory');
+    expect(drawsSure({ trains: countedTrains('h0', 1, 1, 1) }, 'h0')).toBe('practice');
+    expect(drawsSure({ trains: [measuredTrains(2, { from: 0.4, to: 0.6 }, 0.1)] }, 'h0')).toBeUndefined();
   });
 });

@@ -84,6 +84,20 @@ describe('the step at the gap', () => {
     near(best?.step.to ?? Number.NaN, 0, 1e-9);
   });
 
+  test('of several boosters goes from the lowest of them to the highest', () => {
+    const supplies = [supply(19, 3), supply(19, 3), supply(19, 3)];
+    const [best] = arrange(supplies, [stage(2, set(15)), stage(2, set(14)), stage(2, set(17))]);
+    near(best?.step.from ?? Number.NaN, -1, 1e-9);
+    near(best?.step.to ?? Number.NaN, 2, 1e-9);
+  });
+
+  test('of a booster that follows is as large as the volts of its supply say, the command station lower or higher', () => {
+    const found = arrange([supply(15, 3), supply(18, 3)], [stage(2, set(15)), stage(2)]);
+    const higher = found.find((one) => placedAs(one).join() === '0,1');
+    expect(higher?.step.to ?? 0).toBeGreaterThan(2);
+    expect(higher?.step.to ?? 9).toBeLessThanOrEqual(4);
+  });
+
   test('counts by its larger end', () => {
     expect(stepSize({ from: -3, to: 1 })).toBe(3);
     expect(stepSize({ from: 0.1, to: 0.4 })).toBe(0.4);
@@ -132,6 +146,13 @@ describe('more supplies than units', () => {
   test('leave the worst ones over', () => {
     const [best] = arrange([supply(19, 1), supply(19, 4), supply(19, 3)], [stage(4, set(15)), stage(5, set(15))]);
     expect(placedAs(best).sort()).toEqual([1, 2]);
+  });
+
+  test('up to six every way of placing them is told: of six on two units thirty', () => {
+    const six = Array.from({ length: MOST_ENUMERATED }, (_, i) => supply(19, 1 + i));
+    const found = arrange(six, [stage(2, set(15)), stage(2, set(15))]);
+    expect(new Set(found.map((one) => placedAs(one).join())).size).toBe(30);
+    expect(found.every((one) => one.stages.length === 2)).toBe(true);
   });
 
   test('above six supplies only one arrangement is worked out, and it is a permitted one', () => {
