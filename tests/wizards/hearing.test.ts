@@ -19,6 +19,7 @@ describe('A word that many say for many things', () => {
 
   test.each([
     ['trains keep running all the while', 'which-vehicles/every-one'],
+    ['ma loco s’arrête tout le temps', 'what-happens/switches-off'],
     ['the trains fill up all tracks', 'which-vehicles/every-one'],
     ['the rest of the time everything runs smooth', 'which-vehicles/every-one'],
     ['a new loco without decoder', 'last-change/vehicle-opened'],

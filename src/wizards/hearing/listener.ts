@@ -108,7 +108,7 @@ const WHOLE_WORDS = new Set(['other', 'autre', 'ander', 'andere']);
 const BELONG = new Set(
   [
     'one two three both zwei drei beide deux trois twee drie beide no kein keine keinen aucun aucune geen',
-    'all every each alle allen jede jeder jedes tous toutes chaque elke iedere',
+    'all every each alle allen jede jeder jedes tout tous toutes chaque elke iedere',
   ].flatMap((words) => words.split(' ')),
 );
 
