@@ -20,15 +20,15 @@ interface Props {
   readonly say: Say;
   /** Undefined on the way to an answer. */
   readonly made: Made | undefined;
-  /** How many steps with links of their own it has. */
-  readonly steps?: number;
+  /** What is copied round that text, where it says more than the link. */
+  readonly round?: (told: { readonly text: string; readonly link: string }) => string;
   /** What else can be done with it. */
   readonly more?: ComponentChildren;
   /** What the link says, where the address of the page does not say it yet; the notebook keeps addresses of pages, so it is not offered then. */
   readonly ahead?: string;
 }
 
-export function Share({ text, told, say, made, steps = 0, more, ahead }: Props) {
+export function Share({ text, told, say, made, round = (told) => say('share-text', told), more, ahead }: Props) {
   const [status, setStatus] = useState('');
   // What was copied was the page as it stood then.
   const here = ahead ?? location.search;
@@ -77,14 +77,7 @@ export function Share({ text, told, say, made, steps = 0, more, ahead }: Props) 
         <button type="button" onClick={() => copy(short)}>
           {say('copy-link')}
         </button>
-        <button
-          type="button"
-          onClick={() =>
-            copy(async () =>
-              say(steps > 0 ? 'share-text-steps' : 'share-text', { text: text(), link: await short(), step: steps }),
-            )
-          }
-        >
+        <button type="button" onClick={() => copy(async () => round({ text: text(), link: await short() }))}>
           {say('copy-text')}
         </button>
         <button

@@ -196,7 +196,7 @@ function Below({ fix, unfolded, answer, ...props }: BelowProps) {
         told={() => partsOf(answer())}
         say={say}
         made={{ release, verdict: outcome }}
-        steps={fix.steps.length}
+        round={(told) => say('share-text-steps', { ...told, step: fix.steps.length })}
         more={props.outOfScope !== true && <TakeIn say={say} home={props.home} into={props.into} />}
       />
       {!only && numbers !== undefined && (
