@@ -202,6 +202,7 @@ export {
   fewerDistricts,
   GOALS,
   gather,
+  highestRails,
   histogram,
   isAbove,
   isAboveUsual,

@@ -175,6 +175,31 @@ describe('a supply that may be too small to trip its unit', () => {
   });
 });
 
+describe('a supply with fewer volts than the unit is told to take', () => {
+  const few = { ...trains('h0', 4, 2), ...dc(12, 5), ...unit(3, '18 V') };
+
+  test('is taken to do, and that is said: one figure at the input is the most', () => {
+    const { top, rest } = enough(few);
+    expect(top + rest).toMatch(/one figure was told, 18 V, and taken as the most: it is taken to run on 12 V too/);
+    const range = enough({ ...few, 'unit-input-volts': '10-18 V' });
+    expect(range.rest + range.steps).not.toMatch(/taken as the most/);
+    // Where the rails have what the scale asks for, it stands among what was assumed.
+    const usual = enough({ ...few, 'supply-volts': '16 V' });
+    expect(usual.rest).not.toMatch(/taken as the most/);
+    expect(usual.steps.join(' ')).toMatch(/it is taken to run on 16 V too/);
+  });
+
+  test('cannot lift the rails into the range of the scale, whatever the unit is set to', () => {
+    const { top, rest } = enough(few);
+    expect(top + rest).toMatch(/rails stand at 12 V at the most, whatever the unit is set to/);
+  });
+
+  test('nor to what they are set to: the bar says so', () => {
+    const { top } = enough({ ...few, 'unit-rails': 'set', 'unit-rail-volts': '15 V' });
+    expect(top).toMatch(/The rails are set to 15 V, and this supply lifts them to 12 V at the most/);
+  });
+});
+
 describe('a supply that cannot trip its unit', () => {
   test('and is too little for the trains as well: the headline says both, what burns first', () => {
     const { top } = enough({ ...trains('h0', 12, 9), ...dc(16, 2), ...unit(3) });

@@ -50,6 +50,7 @@ export {
 export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
   dcVoltsFor,
+  highestRails,
   isAboveUsual,
   isCommonVolts,
   judgedVolts,

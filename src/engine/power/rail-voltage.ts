@@ -64,6 +64,10 @@ export function railVoltage(supply: Supply, rails: RailSetting, load: RailLoad =
   return { idle: spanOf(wayByWay(fed, false)), loaded: spanOf(wayByWay(fed, true)) };
 }
 
+/** Above this no unit lifts its rails on such a supply, whatever it is set to: what comes behind the rectifier or from the label, volts. */
+export const highestRails = (supply: Supply): number =>
+  railVoltage(supply, { kind: 'set', volts: Number.POSITIVE_INFINITY }).idle.to;
+
 /** A stage with its supply and what is drawn through it. */
 export interface FedStage {
   readonly supply: Supply;

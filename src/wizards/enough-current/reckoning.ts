@@ -26,6 +26,7 @@ import {
   DRAWS,
   districtLoad,
   drawsSure,
+  highestRails,
   histogram,
   isAboveUsual,
   judge,
@@ -101,6 +102,10 @@ export interface Rails {
   readonly aboveUsual: boolean;
   /** The volts that the finding speaks of. */
   readonly volts: number;
+  /** What no setting lifts them above on this supply, volts. */
+  readonly highest: number;
+  /** What they are set to, where that is more. */
+  readonly outOfReach: number | undefined;
 }
 
 /** Fields of the two labels, all of which must be read before anything is called good. */
@@ -199,6 +204,8 @@ function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean
   const voltage = railVoltage(supply, stage.rails, { build: stage.build, loaded: capacity(supply, stage).hard });
   const finding = judgeRails(voltage, scale);
   const high = railsTooHigh(voltage, scale);
+  const highest = highestRails(supply);
+  const { rails } = stage;
   return {
     known,
     voltage,
@@ -208,6 +215,8 @@ function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean
     tooLow: railsTooLow(voltage, scale),
     aboveUsual: isAboveUsual(voltage.idle.to, scale),
     volts: judgedVolts(finding, voltage),
+    highest,
+    outOfReach: rails.kind !== 'follows' && rails.volts > highest + 1e-9 ? rails.volts : undefined,
   };
 }
 

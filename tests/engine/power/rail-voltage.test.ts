@@ -4,6 +4,7 @@ import type { Scale } from '../../../src/engine/power/draws.ts';
 import type { FedStage, RailVoltage } from '../../../src/engine/power/rail-voltage.ts';
 import {
   dcVoltsFor,
+  highestRails,
   isAboveUsual,
   isCommonVolts,
   judgedVolts,
@@ -287,5 +288,15 @@ describe('the volts that are told', () => {
   test('two numbers only where they would read differently', () => {
     expect(sags(at(15, 15.04))).toBe(false);
     expect(sags(at(14.5, 15))).toBe(true);
+  });
+});
+
+describe('what no setting lifts the rails above', () => {
+  test('is the label of a d.c. supply, and what stands behind the rectifier of a transformer without load on high mains', () => {
+    expect(highestRails(dc(3, 12))).toBe(12);
+    // 12 V a.c.: peak, no-load rise of a soft one and mains 10 % high, less the rectifier (practice: 1.41 V (1 + rise + 0.1) - 1.6).
+    const high = highestRails(ac(3, 12));
+    expect(high).toBeGreaterThan(12 * Math.SQRT2);
+    expect(high).toBe(railVoltage(ac(3, 12), { kind: 'set', volts: 99 }).idle.to);
   });
 });

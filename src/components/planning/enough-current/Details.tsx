@@ -3,6 +3,7 @@ import type { RuleResult, Working } from '../../../engine/index.ts';
 import { demandWorking } from '../../../engine/index.ts';
 import type { Conclusion, Reckoning } from '../../../wizards/enough-current/index.ts';
 import type { Answers } from '../../../wizards/planning/index.ts';
+import { Reader } from '../../../wizards/planning/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { assumedLines, Workings } from '../frame/index.ts';
 import { levelsOf, limitWords } from './answer-texts.ts';
@@ -179,9 +180,18 @@ export function assumptionLines(props: Omit<Found, 'conclusion'>): readonly [giv
   return [
     `${given} ${howMuchAssumed(props)}`.trim(),
     ...assumedLines({ assumptions, questions, say, numbers }),
+    ...leastInput(props),
     ...(drawsSure === undefined ? [] : [say('assumed-draws', { sure: say(`draws-sure-${drawsSure}`) })]),
     ...draws,
   ];
+}
+
+/** A single figure at the unit's input is the most: that it runs on fewer volts too is taken for granted, and said. */
+export function leastInput({ reckoning: { power }, answers, say, numbers }: Omit<Found, 'conclusion'>): string[] {
+  const { volts: most, leastVolts } = new Reader(answers).inputLabel('unit');
+  const volts = power?.supply.volts;
+  if (volts === undefined || most === undefined || leastVolts !== undefined || volts >= most) return [];
+  return [say('assumed-least-input', { most: numbers.volts(most), volts: numbers.volts(volts) })];
 }
 
 export function Assumptions(props: Omit<Found, 'conclusion'>) {

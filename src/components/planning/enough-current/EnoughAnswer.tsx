@@ -1,4 +1,5 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
+import { SCALE_RANGE } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { concluded, helpful, howLikely, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
@@ -18,7 +19,7 @@ import {
   verdictOf,
   warningsOf,
 } from './answer-texts.ts';
-import { assumptionLines, Details } from './Details.tsx';
+import { assumptionLines, Details, leastInput } from './Details.tsx';
 import { DividedAnswer } from './DividedAnswer.tsx';
 import { WhatIf } from './WhatIf.tsx';
 
@@ -151,7 +152,8 @@ function Decides({ deciding, answers, say, onTell }: Found & { readonly deciding
   );
 }
 
-function Draw({ reckoning, say, numbers }: Found) {
+function Draw(found: Found) {
+  const { reckoning, say, numbers } = found;
   const { fleet, trains, trainsAssumed, bars } = reckoning;
   const levels = levelsOf(reckoning);
   const values = { trains, moving: fleet.moving };
@@ -169,17 +171,24 @@ function Draw({ reckoning, say, numbers }: Found) {
         say={say}
         numbers={numbers}
       />
-      <Notes say={say} numbers={numbers} reckoning={reckoning} />
+      <Notes {...found} />
     </div>
   );
 }
 
-function Notes({ reckoning, say, numbers }: Pick<Found, 'reckoning' | 'say' | 'numbers'>) {
+function Notes(found: Omit<Found, 'conclusion'>) {
+  const { reckoning, say, numbers } = found;
   const { power } = reckoning;
   if (power === undefined) return null;
   const { rails, coldLamps } = power;
+  // Whatever it is set to: no unit lifts its supply.
+  const slowAtBest = !rails.known && rails.highest < SCALE_RANGE[reckoning.scale].from;
   return (
     <ul class="notes">
+      {slowAtBest &&
+        [say('rails-slow-at-best', { volts: numbers.volts(rails.highest) }), ...leastInput(found)].map((line) => (
+          <li key={line}>{line}</li>
+        ))}
       {rails.known && rails.finding !== 'in-range' && rails.finding !== 'above-range' && (
         <li>{say(`rails-${rails.finding}`, { volts: numbers.volts(rails.volts) })}</li>
       )}

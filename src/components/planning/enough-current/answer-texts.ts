@@ -76,6 +76,9 @@ export function warningsOf(found: Found): string[] {
     ...(rails.finding === 'above-range'
       ? [say(rails.known ? 'rails-above-range' : 'rails-perhaps-above-range', volts)]
       : []),
+    ...(rails.outOfReach === undefined
+      ? []
+      : [say('rails-out-of-reach', { set: numbers.volts(rails.outOfReach), high: numbers.volts(rails.highest) })]),
     ...(trip?.kind === 'perhaps' ? [say(isTested(found) ? 'trip-perhaps' : 'trip-perhaps-till')] : []),
     ...(beyondNorm ? [say('beyond-norm')] : []),
   ];
