@@ -59,6 +59,18 @@ describe('What people type', () => {
   });
 });
 
+test.each([
+  ['what is cv29', 'glossary/#configuration-variable'],
+  ['CV 29', 'glossary/#configuration-variable'],
+  ['what is common rail', 'glossary/#common-rail'],
+  ['what is phase', 'glossary/#phase'],
+  ['was ist ein booster', 'glossary/#booster'],
+  ['what does trip current mean', 'glossary/#trip-current'],
+  ['what is pom', 'glossary/#programming-track'],
+])('Who asks “%s” finds the word explained first', (asked, term) => {
+  expect(searcher.find(asked)[0]?.path).toBe(term);
+});
+
 describe('The pages of a layout and its plan', () => {
   test.each([
     [

@@ -2,7 +2,7 @@
 // so that a page with one fitting line stands before one that has the words scattered over its text.
 import MiniSearch from 'minisearch';
 import { isMeaning, type Same, Terms } from './terms.ts';
-import { wordsOf } from './words-of.ts';
+import { SMALL, wordsOf } from './words-of.ts';
 
 type Kind = 'wizard' | 'trouble' | 'fix' | 'lesson' | 'term' | 'source' | 'page';
 
@@ -140,7 +140,10 @@ export class Searcher {
       .sort((one, two) => two.score - one.score)
       .slice(0, MOST_FOUND)
       .map(({ page }) => page);
-    const named = this.#pages.filter(({ title }) => isSame(title, asked));
+    const thing = thingAsked(asked);
+    const named = this.#pages.filter(
+      ({ title, kind }) => isSame(title, asked) || (kind === 'term' && isSame(title, thing)),
+    );
     return wizardsFirst([...new Set([...named, ...best])], this.#pages).slice(0, MOST_FOUND);
   }
 
@@ -186,6 +189,17 @@ const weightOf = (all: number, count: number): number => Math.log(1 + all / Math
 
 /** Whether two texts are the same word by word. */
 const isSame = (one: string, two: string): boolean => wordsOf(one).join(' ') === wordsOf(two).join(' ');
+
+/** How people begin who want a word explained, and what they say besides the word. */
+const WANTS_MEANING = /^(?:what|define|explain|meaning|was|wat|qu|que) /;
+const BESIDE_THE_WORD = new Set(['mean', 'means', 'meaning', 'define', 'explain', 'bedeutet', 'heisst', 'betekent']);
+
+/** The word of which the meaning is asked: "what is a bus" asks for "bus". Empty for any other question. */
+function thingAsked(asked: string): string {
+  const words = wordsOf(asked);
+  if (!WANTS_MEANING.test(words.join(' '))) return '';
+  return words.filter((word) => !(SMALL.has(word) || BESIDE_THE_WORD.has(word))).join(' ');
+}
 
 /** A page counts by its best line, and a little by the others. */
 function together(scores: readonly number[]): number {

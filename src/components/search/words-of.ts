@@ -10,13 +10,14 @@ export const SMALL: ReadonlySet<string> = new Set(
   ].flatMap((words) => words.split(' ')),
 );
 
-/** Words of a text: small letters without accents; "n't" is a word of its own, "a.c." is one. */
+/** Words of a text: small letters without accents; "n't" is a word of its own, "a.c." is one, "CV29" are two. */
 export function wordsOf(text: string): string[] {
   const plain = text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss').replaceAll('œ', 'oe');
   return (
     plain
       .replace(/n[’']t\b/g, ' not')
       .replace(/\b([ad])\.c\.?/g, '$1c')
+      .replace(/\bcv(?=\d)/g, 'cv ')
       .match(/[\p{L}\p{N}]+/gu) ?? []
   );
 }
