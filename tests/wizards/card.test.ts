@@ -68,10 +68,12 @@ describe('the card', () => {
     ]);
   });
 
-  test('says what helped where all is well, and calls nothing still possible', () => {
+  test('says where all is well that it runs, what the trouble was and what mended it, and calls nothing still possible', () => {
     const left = [{ fixClass: 'one-rail', chance: 0.55 }];
-    const lines = cardLines({ complaint: 'trips-at-gap', told, left, helped: 'Written anew', checks, say, numbers }, 0);
-    expect(lines).toContain('Done last, and all is well: Written anew.');
+    const solved = ['What it was: turned round.', 'What helped: Swap the two wires.'];
+    const lines = cardLines({ complaint: 'trips-at-gap', told, left, solved, checks, say, numbers }, 0);
+    expect(lines.slice(0, 4)).toEqual(['It runs again.', 'The trouble was: It trips at the gap.', ...solved]);
+    expect(lines.join(' ')).not.toContain('The link asks');
     expect(lines.join(' ')).not.toContain('the repair one-rail');
     expect(lines.join(' ')).not.toContain('Still possible');
   });

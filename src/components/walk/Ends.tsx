@@ -6,6 +6,7 @@ import type { WalkContext } from '../../wizards/put-it-right/index.ts';
 import { checkThatTells, handedOn, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import { Asked } from './Asked.tsx';
+import type { Card } from './card.ts';
 import { WithFix } from './Fix.tsx';
 import { likely } from './likely.ts';
 import type { PartProps } from './part-props.ts';
@@ -16,13 +17,13 @@ interface SolvedProps extends PartProps {
   /** The check that put it right by being done, where one did. */
   readonly by: string | undefined;
   readonly made: Made | undefined;
-  readonly card: () => readonly string[];
+  readonly card: Card;
 }
 
 export function Solved(props: SolvedProps) {
   const { context, by, say, home, made, card } = props;
   const fixClass = context.fixed.at(-1) ?? '';
-  const cause = causesNamed(context.fixed, say);
+  const [what, perhaps] = whatItWas(context, by, say);
   return (
     <WithFix {...props} fixClass={fixClass}>
       {({ fix }) => (
@@ -33,10 +34,8 @@ export function Solved(props: SolvedProps) {
           <h1 class="verdict" tabIndex={-1}>
             {say('walk-solved-title')}
           </h1>
-          <p class="lead">
-            {by === undefined ? say('walk-solved-lead', { cause }) : say('walk-solved-by', { what: by })}
-          </p>
-          {by !== undefined && <p>{say('walk-solved-perhaps', { cause })}</p>}
+          <p class="lead">{what}</p>
+          {perhaps !== undefined && <p>{perhaps}</p>}
           <p>{fix.verify}</p>
           {(context.isolation === 'cannot' || context.phase === 'cannot') && <p>{say('walk-solved-unproven')}</p>}
           <p>
@@ -45,27 +44,26 @@ export function Solved(props: SolvedProps) {
           <p class="acts">
             <a href={`${home}put-it-right/how-well/`}>{say('walk-how-well')}</a>
           </p>
-          <Share
-            text={() => [`${say('walk-solved-title')} ${fix.lead}`, ...card()].join('\n')}
-            told={() => [`${say('walk-solved-title')} ${fix.lead}`, ...card()]}
-            say={say}
-            made={made}
-          />
+          <Share text={() => card(fix.short).join('\n')} told={() => card(fix.short)} say={say} made={made} />
         </section>
       )}
     </WithFix>
   );
 }
 
-/** Repairs by the names of what they mend. */
-export const causesNamed = (fixed: readonly string[], say: PartProps['say']): string =>
-  fixed.map((one) => say(`class-${one}`)).join(say('and-then'));
+/** What it was, by the names of what was mended; where a check put it right by being done, that one first. */
+export function whatItWas({ fixed }: WalkContext, by: string | undefined, say: PartProps['say']): readonly string[] {
+  const cause = fixed.map((one) => say(`class-${one}`)).join(say('and-then'));
+  return by === undefined
+    ? [say('walk-solved-lead', { cause })]
+    : [say('walk-solved-by', { what: by }), say('walk-solved-perhaps', { cause })];
+}
 
 interface HandedOnProps extends PartProps {
   readonly context: WalkContext;
   readonly made: Made | undefined;
   readonly checks: WalkWords['checks'];
-  readonly card: () => readonly string[];
+  readonly card: Card;
   readonly onStart: (fixClass: string) => void;
   readonly onSee: (check: string, option: string) => void;
 }

@@ -26,10 +26,10 @@ import { type Address, useHeading } from '../shared/index.ts';
 import { inMeasures, type Numbers, type Say } from '../words/index.ts';
 import { PuttingBack, Waiting } from './Afterwards.tsx';
 import { Asked } from './Asked.tsx';
-import type { CardProps } from './card.ts';
+import type { Card, CardProps } from './card.ts';
 import { cardLines } from './card.ts';
 import { Danger } from './Danger.tsx';
-import { causesNamed, HandedOn, Solved } from './Ends.tsx';
+import { HandedOn, Solved, whatItWas } from './Ends.tsx';
 import { Equipping } from './Equipping.tsx';
 import { Fixing, Proposing } from './Fix.tsx';
 import { Possible } from './Possible.tsx';
@@ -82,9 +82,9 @@ export function WalkOn(props: WalkOnProps) {
   };
   const proposed = walk.state === 'proposing' ? walk.fixClass : undefined;
   const card = useCallback(
-    (): readonly string[] =>
+    (cured?: string): readonly string[] =>
       cardLines(
-        { complaint, told, ...leftOf(walk, all.checks, say), proposed, checks: all.checks, say, numbers },
+        { complaint, told, ...leftOf(walk, all.checks, say, cured), proposed, checks: all.checks, say, numbers },
         location.href.length,
       ),
     [complaint, told, walk, proposed, all, say, numbers],
@@ -117,10 +117,17 @@ function FromTests({ complaint, say }: Pick<WalkOnProps, 'complaint' | 'say'>) {
   );
 }
 
-/** What is still possible; where all is well again, what helped instead. */
-function leftOf({ state, context }: Walk, checks: WalkWords['checks'], say: Say): Pick<CardProps, 'left' | 'helped'> {
+/** What is still possible; where all is well again, what it was and what mended it instead. */
+function leftOf(
+  { state, context }: Walk,
+  checks: WalkWords['checks'],
+  say: Say,
+  cured: string | undefined,
+): Pick<CardProps, 'left' | 'solved'> {
   if (state !== 'solved') return { left: possibleNow(context).shown };
-  return { left: [], helped: mendedBy(context, checks) ?? causesNamed(context.fixed, say) };
+  const by = mendedBy(context, checks);
+  const what = by === undefined && cured !== undefined ? [say('walk-card-cured', { what: cured })] : [];
+  return { left: [], solved: [...whatItWas(context, by, say), ...what] };
 }
 
 /** How a check is called that put it right by being done. */
@@ -185,7 +192,7 @@ interface BesideProps extends PartProps {
   readonly told: Told;
   readonly checks: WalkWords['checks'];
   readonly made: Made | undefined;
-  readonly card: () => readonly string[];
+  readonly card: Card;
   readonly go: Go;
 }
 

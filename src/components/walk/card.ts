@@ -16,16 +16,19 @@ export interface CardProps {
   readonly left: readonly { readonly fixClass: string; readonly chance: number }[];
   /** The fix that is proposed now: it is said first, and not among those that are left. */
   readonly proposed?: string | undefined;
-  /** What was done last, after which all is well: then nothing else is called still possible. */
-  readonly helped?: string | undefined;
+  /** What it was and what mended it, where all is well: said first, and nothing is called still possible then. */
+  readonly solved?: readonly string[] | undefined;
   readonly checks: Readonly<Record<string, CheckNames>>;
   readonly say: Say;
   readonly numbers: Numbers;
 }
 
+/** The lines of the card of a walk as it stands; `cured` is what mended it, where all is well. */
+export type Card = (cured?: string) => readonly string[];
+
 /** The lines of a card; together no longer than a post with a link of that many characters. */
 export function cardLines(
-  { complaint, told, left, proposed, helped, checks, say, numbers }: CardProps,
+  { complaint, told, left, proposed, solved, checks, say, numbers }: CardProps,
   linkLength: number,
 ): string[] {
   const answers = Object.entries(told.seen)
@@ -36,26 +39,27 @@ export function cardLines(
     const name = say(`class-${one}`);
     return told.left.includes(one) ? say('walk-left-as-changed', { name }) : name;
   });
-  const possible = helped === undefined ? left : [];
+  const possible = solved === undefined ? left : [];
   const named = ({ fixClass, chance }: (typeof left)[number]): string =>
     `${say(`class-${fixClass}`)} (${likely(chance, say, numbers)})`;
   const parts: Parts = {
     told: answers,
     tried,
-    helped: helped === undefined ? [] : [helped],
     now: possible.filter(({ fixClass }) => fixClass === proposed).map(named),
     left: possible.filter(({ fixClass }) => fixClass !== proposed).map(named),
   };
+  const what = say(`complaint-${complaint}`);
+  const first = solved === undefined ? [what] : [say('walk-solved-title'), say('walk-card-was', { what }), ...solved];
   const write = (some: Parts): string[] => [
-    say(`complaint-${complaint}`),
+    ...first,
     ...LINES.flatMap((line) => (parts[line].length === 0 ? [] : [lineOf(line, some[line], parts[line].length, say)])),
     ...(cannot > 0 ? [say('walk-card-cannot', { n: cannot })] : []),
-    say('walk-card-link'),
+    ...(solved === undefined ? [say('walk-card-link')] : []),
   ];
   return shortened(parts, write, Math.max(LEAST_LENGTH, CARD_LENGTH - linkLength));
 }
 
-const LINES = ['told', 'tried', 'helped', 'now', 'left'] as const;
+const LINES = ['told', 'tried', 'now', 'left'] as const;
 type Parts = Readonly<Record<(typeof LINES)[number], readonly string[]>>;
 
 function lineOf(line: (typeof LINES)[number], shown: readonly string[], all: number, say: Say): string {
