@@ -31,7 +31,7 @@ import { saysAll, wordsOf } from './words.ts';
 /** Cautions of the last look, whatever the checks name. */
 const LAST_LOOK = ['still-fed', 'lamp-hot', 'rings-off'];
 
-function wordsOfCheck({ id, data }: CollectionEntry<'checks'>): CheckWords {
+export function wordsOfCheck({ id, data }: CollectionEntry<'checks'>): CheckWords {
   const { title, known, why, how, acts, options, picture } = data;
   const cautions = dangersOf([...powerActsOf(nameOf(id)), ...acts], data.cautions);
   const said = Object.fromEntries(

@@ -4,12 +4,13 @@ import { parse } from 'node-html-parser';
 import { describe, expect, test } from 'vitest';
 import { questionsOf, WIZARD_IDS } from '../../src/wizards/index.ts';
 import { COMPLAINT_IDS, ENDS_AT_ONCE, SIGN_MODEL } from '../../src/wizards/put-it-right/index.ts';
-import { wordsOf } from '../content/folder.ts';
+import { cautionsOfCheck, wordsOf } from '../content/folder.ts';
 import { open } from './browser.ts';
 import { accessibilityFaults, overflow } from './measure.ts';
 
 const PAGE = 'en/help-desk/';
-const page = parse(readFileSync(`${process.env.SITE_FOLDER ?? 'dist'}/${PAGE}index.html`, 'utf8'));
+const FOLDER = process.env.SITE_FOLDER ?? 'dist';
+const page = parse(readFileSync(`${FOLDER}/${PAGE}index.html`, 'utf8'));
 const rows = page.querySelectorAll('.rows > li');
 const told = (text: string): string => text.replace(/\s+/g, ' ').trim();
 const lines = rows.map((row) => ({
@@ -17,6 +18,8 @@ const lines = rows.map((row) => ({
   title: told(row.querySelector('a')?.textContent ?? ''),
   text: told(row.textContent),
 }));
+/** Questions that several wizards ask are asked once here. */
+const PLANNED = [...new Set(WIZARD_IDS.flatMap((wizard) => questionsOf(wizard)))];
 const leadsTo = (path: string): boolean => lines.some(({ link }) => link.endsWith(path));
 
 describe('The index for helpers has', () => {
@@ -34,15 +37,12 @@ describe('The index for helpers has', () => {
   test('every wizard with its questions, every check, every fix and every lesson', () => {
     const paths = [
       ...WIZARD_IDS.map((id) => `/work-it-out/${id}/`),
-      ...SIGN_MODEL.checks.map(({ id }) => `#check-${id}`),
+      ...SIGN_MODEL.checks.map(({ id }) => `/help-desk/questions/#check-${id}`),
+      ...PLANNED.map((id) => `/help-desk/questions/#question-${id}`),
       ...wordsOf('en', 'fixes').map(({ id }) => `/fixes/${id}/`),
       ...wordsOf('en', 'lessons').map(({ id }) => `/learn/${id}/`),
     ];
     expect(paths.filter((path) => !leadsTo(path))).toEqual([]);
-    for (const wizard of WIZARD_IDS) {
-      const asked = lines.filter(({ link }) => link.endsWith(`/work-it-out/${wizard}/`));
-      expect(asked.length).toBeGreaterThan(questionsOf(wizard).length);
-    }
   });
 
   test('every cause by its name, at the fix that mends it', () => {
@@ -52,6 +52,31 @@ describe('The index for helpers has', () => {
       return !lines.some(({ link, text }) => link.endsWith(`/fixes/${fixClass}/`) && text.includes(name));
     });
     expect(lacking.map(({ id }) => id)).toEqual([]);
+  });
+});
+
+describe('A question of the index', () => {
+  const asked = lines.filter(({ link }) => link.includes('/help-desk/questions/#'));
+
+  test('stands there once, and its link opens that question in full: its answers, and every caution of how it is checked', () => {
+    expect(asked).toHaveLength(PLANNED.length + SIGN_MODEL.checks.length);
+    expect(new Set(asked.map(({ link }) => link)).size).toBe(asked.length);
+    const inFull = parse(readFileSync(`${FOLDER}/en/help-desk/questions/index.html`, 'utf8'));
+    for (const { link, title } of asked) {
+      const question = inFull.getElementById(link.split('#')[1] ?? '');
+      expect(told(question?.querySelector('h4')?.textContent ?? link)).toBe(title);
+    }
+    for (const { id, options } of SIGN_MODEL.checks) {
+      const question = inFull.getElementById(`check-${id}`);
+      const [words] = wordsOf('en', 'checks').filter((check) => check.id === id);
+      expect(words && question?.querySelectorAll('.caution').length).toBe(words && cautionsOfCheck(words).length);
+      expect(question?.querySelectorAll('ul:not(.needs) > li')).toHaveLength(options.length);
+    }
+  });
+
+  test('asked by several wizards names them all', () => {
+    const [scale] = asked.filter(({ link }) => link.endsWith('#question-scale'));
+    expect(scale?.text.match(/Asked by: .*;.*;/)).not.toBeNull();
   });
 });
 
