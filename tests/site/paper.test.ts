@@ -146,6 +146,25 @@ describe('On paper the fix', () => {
   });
 });
 
+test('On paper a lesson has its words of the glossary and how its figure is set, and nothing to press, to move or to try', async () => {
+  const { page, close } = await open('en/learn/no-single-number/?total=6&moving=3');
+  await page.locator('[data-pass-on-figure]').scrollIntoViewIfNeeded();
+  await page.locator('#figure astro-island:not([ssr])').waitFor({ state: 'attached' });
+  await page.emulateMedia({ media: 'print' });
+  const pressed =
+    'button:not(.term), input:not([type="text"]), summary:not(.answers summary), .set, .tries, .mark, .check > .small';
+  expect(await page.locator(`main :is(${pressed}):visible`).count()).toBe(0);
+  const text = await page.locator('.prose').first().innerText();
+  expect(text).toMatch(/The line beside it is the usable current\./);
+  expect(await page.locator('.live label:visible').allInnerTexts()).toContain('modern motors');
+  expect(await page.locator('.live label:visible').allInnerTexts()).not.toContain('older motors');
+  const values = await page
+    .locator('.live input:visible')
+    .evaluateAll((all) => all.map((one) => (one instanceof HTMLInputElement ? one.value : '')));
+  expect(values.slice(0, 2)).toEqual(['6', '3']);
+  await close();
+});
+
 test('The keys that print wait for the code too', async () => {
   const { page, close } = await open(`en/work-it-out/${QUICK['what was told quickly']}`);
   await page.locator('.share').waitFor();
