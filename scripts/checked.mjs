@@ -8,7 +8,7 @@ import { ROOT } from './machine.mjs';
 const from = process.argv[2] ?? ROOT;
 const REPORTS = ['rooms-engine-wizards-judge-content-reference', 'site', 'engines', 'sub-path', 'made-up'];
 
-/** What a test file says of itself in its first lines. */
+/** What a test file says of itself in its first lines: a reader understands that, seldom the name of one test. */
 const saysOf = (file) =>
   (/^(?:\/\/.*\n)+/.exec(readFileSync(join(from, file), 'utf8'))?.[0] ?? '')
     .replaceAll(/^\/\/ ?/gm, '')
@@ -37,7 +37,7 @@ for (const { name, assertionResults } of reports.flatMap(({ testResults }) => te
     unrun: before.unrun + assertionResults.length - passed - wrong.length,
   });
   if (part === 'reference') outside.push({ file, says: saysOf(file), passed, failed: wrong.length });
-  failed.push(...wrong.map(({ fullName }) => ({ file, says: fullName })));
+  failed.push(...wrong.map(({ fullName }) => ({ file, part, about: saysOf(file), says: fullName })));
 }
 
 const { version } = JSON.parse(readFileSync(join(from, 'package.json'), 'utf8'));

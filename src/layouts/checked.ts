@@ -24,6 +24,6 @@ export const CHECKED = z
     commit: z.string(),
     parts: z.array(z.object({ id: z.enum(PARTS), ...COUNT, unrun: z.number() })),
     outside: z.array(z.object({ file: z.string(), says: z.string(), ...COUNT })),
-    failed: z.array(z.object({ file: z.string(), says: z.string() })),
+    failed: z.array(z.object({ file: z.string(), part: z.enum(PARTS), about: z.string(), says: z.string() })),
   })
   .parse(report);

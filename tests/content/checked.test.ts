@@ -21,6 +21,13 @@ test('each test that failed is told, and every part has a name', () => {
   expect(CHECKED.parts.filter(({ id }) => words[`checked-of-${id}`] === undefined)).toEqual([]);
 });
 
+test('of each test that failed it is told in words what its file is about', () => {
+  for (const { file, about } of CHECKED.failed) {
+    expect(readFileSync(file, 'utf8').replaceAll(/\n\/\/ /g, ' '), file).toContain(about.slice(0, 60));
+    expect(about.length, file).toBeGreaterThan(20);
+  }
+});
+
 test('what is told of each judge from outside is what its file says', () => {
   for (const { file, says } of CHECKED.outside) {
     expect(says.length, file).toBeGreaterThan(20);
