@@ -16,6 +16,7 @@ const lost = async (language: Language) => {
 const news = async (language: Language) => {
   const say = await wordsFor(language);
   return {
+    kept: say('copy-ready'),
     ready: say('release-ready'),
     switch: say('release-switch'),
     safety: say('release-safety'),

@@ -168,10 +168,12 @@ const lookForRelease = (page: Page): Promise<void> =>
 describe('after one visit, with the line cut', () => {
   test('pages, a lesson with its figure, an answer by its link and its short link, a walk, a fix and the search are there', async () => {
     const { page, address, cut, problems } = await visit('en/');
+    await page.getByText('A copy of this site is on this device').waitFor();
     await cut();
 
     await page.goto(`${address}en/`);
     expect(await page.locator('h1').count()).toBe(1);
+    await page.getByText('A copy of this site is on this device').waitFor();
 
     await page.goto(`${address}en/learn/voltage-along-the-track/`);
     await page.locator('astro-island figure, astro-island .figure').first().scrollIntoViewIfNeeded();

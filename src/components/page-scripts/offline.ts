@@ -25,6 +25,7 @@ const LOOK = `
 @media print { .news { display: none; } }`;
 
 interface News {
+  readonly kept: string;
   readonly ready: string;
   readonly switch: string;
   readonly safety: string;
@@ -61,6 +62,17 @@ async function tell(what: 'ready' | 'safety', act: (box: HTMLElement) => void): 
   line.append(words[what], button);
   box.append(line);
   document.body.append(box);
+}
+
+/** At the foot of the page, whether one looks or not: a club room may have no line. */
+async function sayKept(): Promise<void> {
+  const words = await newsWords();
+  const foot = document.querySelector('.foot .wrap');
+  if (words === undefined || foot === null) return;
+  const line = document.createElement('p');
+  line.dataset.kept = '';
+  line.textContent = words.kept;
+  foot.append(line);
 }
 
 /** Lets the site be installed. */
@@ -126,6 +138,8 @@ async function begin(): Promise<void> {
   if (worker === undefined || !copyWanted()) return;
   watch(await worker.register(workerAddress()));
   greet((await worker.ready).active);
+  // It is active once all is kept.
+  await sayKept();
 }
 
 // Where a browser keeps nothing, or the line is gone, the page goes on without.
