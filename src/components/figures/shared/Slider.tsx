@@ -1,5 +1,5 @@
 // A slider with a number field beside it; the field takes units as people write them.
-import { useEffect, useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import type { MeasureSystem } from '../../../engine/index.ts';
 import type { NumberField } from '../../../wizards/planning/index.ts';
 import { parseField } from '../../../wizards/planning/index.ts';
@@ -26,6 +26,12 @@ export function Slider({ field, label, value, text, least, most, step, problem, 
     setTyped(undefined);
     setWrong(false);
   }, [value]);
+  const range = useRef<HTMLInputElement>(null);
+  // What was moved before this was alive counts.
+  useEffect(() => {
+    const moved = range.current === null ? undefined : movedTo(range.current);
+    if (moved !== undefined) onValue(moved);
+  }, []);
   const id = `what-if-${field.id}`;
   const settle = (input: string): void => {
     const read = parseField(field, input, { bare });
@@ -40,6 +46,7 @@ export function Slider({ field, label, value, text, least, most, step, problem, 
     <div class="slider field">
       <label for={id}>{label}</label>
       <input
+        ref={range}
         id={id}
         type="range"
         min={least}
@@ -66,4 +73,14 @@ export function Slider({ field, label, value, text, least, most, step, problem, 
       )}
     </div>
   );
+}
+
+/** Where a slider stands that came with the page and is not where it came; undefined for any other. */
+function movedTo(range: HTMLInputElement): number | undefined {
+  if (range.defaultValue === '') return undefined;
+  const asItCame = document.createElement('input');
+  // In this order, for each holds the value within itself.
+  for (const name of ['type', 'min', 'max', 'step', 'value'])
+    asItCame.setAttribute(name, range.getAttribute(name) ?? '');
+  return asItCame.value === range.value ? undefined : range.valueAsNumber;
 }
