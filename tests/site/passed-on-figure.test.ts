@@ -52,6 +52,21 @@ describe('The figure of a lesson', () => {
     await close();
   });
 
+  test('takes what a slider was moved to before its script was there', async () => {
+    const { page, problems, close } = await open(LESSON, { width: 360 });
+    const slider = page.locator('#figure input[type="range"]').first();
+    expect(await page.locator('#figure astro-island[ssr]').count()).toBe(1);
+    await slider.evaluate((range: HTMLInputElement) => {
+      range.value = '9';
+    });
+    await page.locator('[data-pass-on-figure]').scrollIntoViewIfNeeded();
+    await page.waitForURL((now) => now.searchParams.get('total') === '9');
+    expect(await slider.inputValue()).toBe('9');
+    expect(await slider.getAttribute('aria-valuetext')).toBe('9');
+    expect(await problems()).toEqual([]);
+    await close();
+  });
+
   test('has nothing to press for it without script', async () => {
     const { page, close } = await open(LESSON, { javaScript: false });
     expect(await page.locator('[data-pass-on-figure] button:visible').count()).toBe(0);
