@@ -43,7 +43,7 @@ const isRoom = (name: string): name is Room => ROOM_NAMES.has(name);
 /** A page reads the frame and the rooms it names; drawings in it say with what the page says with. */
 function pageReader(file: string): Reader[] {
   const text = readFileSync(join(SRC, file), 'utf8');
-  const [, named] = /wordsFor\([\w.]+(.*?)\)/.exec(text) ?? [];
+  const [, named] = /wordsFor\(\s*[\w.]+([\s\S]*?)\)/.exec(text) ?? [];
   if (named === undefined) return [];
   const rooms = [...named.matchAll(/'([\w-]+)'/g)].map(([, room = '']) => room).filter(isRoom);
   const drawings = rooms.includes('drawings') ? codeIn('components/drawings') : [];
