@@ -57,10 +57,13 @@ function shipped(bundled) {
   return all;
 }
 
+/** Lines that were broken for a width of so many letters run on: a page breaks them where it ends, also with its text at twice the size. */
+const unwrapped = (text) => text.replaceAll(/(?<=[^\n]{49,}[A-Za-z,;"])\n(?=[a-z"(]|[A-Z]{2,}[ ,])/g, ' ');
+
 const escaped = (text) => text.replaceAll('&', '&amp;').replaceAll('<', '&lt;').replaceAll('>', '&gt;');
 
 const entry = ({ name, version, identifier, text }) =>
-  `<details lang="en"><summary>${escaped(`${name} ${version} · ${identifier}`)}</summary><pre class="licence">${escaped(text.trim())}</pre></details>`;
+  `<details lang="en"><summary>${escaped(`${name} ${version} · ${identifier}`)}</summary><pre class="licence">${escaped(unwrapped(text.trim()))}</pre></details>`;
 
 /** @returns {import('astro').AstroIntegration} */
 export const licences = () => {

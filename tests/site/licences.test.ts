@@ -37,6 +37,10 @@ test('each licence stands there in full, with whose work it is', () => {
   }
 });
 
+test('a sentence of a licence runs on where it was broken for a narrow page', () => {
+  for (const { name, text } of listed) expect(text, name).not.toMatch(/[a-z][^\n]{60,}[a-z,]\n[a-z]/);
+});
+
 test('every face that the site depends on is among them', () => {
   const { dependencies }: { dependencies: Record<string, string> } = JSON.parse(readFileSync('package.json', 'utf8'));
   const shipped = new Set(listed.map(({ name }) => name.split(' ')[0]));
