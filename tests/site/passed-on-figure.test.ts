@@ -44,6 +44,8 @@ describe('The figure of a lesson', () => {
     await page.locator('body[data-printed]').waitFor();
     await page.emulateMedia({ media: 'print' });
     expect(await readCode(page)).toBe(link.replace('total=9', 'total=10'));
+    const after = page.locator('.paper-link a');
+    expect(await after.evaluate((one) => getComputedStyle(one, '::after').content)).toBe('none');
     await page.emulateMedia({ media: 'screen' });
     expect(await problems()).toEqual([]);
     await page.goto(link);
