@@ -117,7 +117,7 @@ export async function walkWords(language: Language): Promise<SentWords> {
   );
   const entries = new Map((await checksFor(language)).map((entry) => [nameOf(entry.id), entry.data]));
   const checks = SIGN_MODEL.checks.flatMap(({ id, options }): [string, readonly string[]][] => {
-    const words = entries.get(id);
+    const words = FIRST.has(id) ? undefined : entries.get(id);
     return words === undefined ? [] : [[id, [words.known, ...options.map((one) => words.options[one]?.label ?? '')]]];
   });
   const titles = (await complaintsFor(language)).map(({ id, data }) => [`complaint-${nameOf(id)}`, data.title]);
