@@ -203,7 +203,7 @@ describe('a supply with fewer volts than the unit is told to take', () => {
 describe('a supply that cannot trip its unit', () => {
   test('and is too little for the trains as well: the headline says both, what burns first', () => {
     const { top } = enough({ ...trains('h0', 12, 9), ...dc(16, 2), ...unit(3) });
-    expect(top).toMatch(/This supply cannot make the unit trip, and it is too little for your trains as well\./);
+    expect(top).toMatch(/This supply cannot make the unit trip, nor feed all your trains\./);
   });
 
   test('and is enough for them: the headline says nothing of too little', () => {
