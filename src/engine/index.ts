@@ -1,6 +1,7 @@
 // The engine's door: names by room, each room's own door says what it computes.
 
 // cost: what a remedy takes.
+export { atOnce } from './at-once.ts';
 export type { Cost } from './cost.ts';
 export { byMoneyThenTime } from './cost.ts';
 
@@ -66,7 +67,6 @@ export type {
   WalkModel,
 } from './diagnosis/index.ts';
 export {
-  atOnce,
   howOften,
   OF_THE_LAYOUT,
   SOMETHING_ELSE,

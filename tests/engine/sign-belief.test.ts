@@ -1,6 +1,6 @@
 // What is believed after what was told, against a sum over every world that could be: each circumstance, each sign, each slip, well or not.
 import { describe, expect, test } from 'vitest';
-import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
+import { atOnce } from '../../src/engine/at-once.ts';
 import { LIKELIHOOD_WORDS, WORD_CHANCE } from '../../src/engine/diagnosis/model.ts';
 import { believeInParts } from '../../src/engine/diagnosis/sign-belief.ts';
 import type {

@@ -1,6 +1,6 @@
 // Causes that look alike from afar: what a practitioner tells them apart by speaks clearly for the one and against the other.
 import { describe, expect, test } from 'vitest';
-import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
+import { atOnce } from '../../src/engine/at-once.ts';
 import { believeInParts } from '../../src/engine/diagnosis/sign-belief.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import type { CauseId } from '../../src/wizards/put-it-right/model/causes/index.ts';

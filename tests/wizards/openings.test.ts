@@ -1,7 +1,7 @@
 // What people come with, reckoned twice: by the shares typed for each title, and by what the rows say of its signs. Where the two differ by
 // more than a factor of two, a reason stands here. And the shares against practice: common practice, no source (judgement).
 import { describe, expect, test } from 'vitest';
-import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
+import { atOnce } from '../../src/engine/at-once.ts';
 import type { OpeningRow } from '../../src/engine/diagnosis/sign-model.ts';
 import type { SignTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';

@@ -1,6 +1,6 @@
 // Checks read signs: each sign can be read, each value told from the sound one, and no option stands there for nothing.
 import { describe, expect, test } from 'vitest';
-import { atOnce } from '../../src/engine/diagnosis/in-parts.ts';
+import { atOnce } from '../../src/engine/at-once.ts';
 import type { SignCheck } from '../../src/engine/diagnosis/sign-model.ts';
 import type { SignTables } from '../../src/engine/diagnosis/sign-tables.ts';
 import { signTables } from '../../src/engine/diagnosis/sign-tables.ts';

@@ -3,14 +3,6 @@
 /** Each step does a part; the last one gives what all of them made. */
 export type InParts<Made> = Generator<void, Made>;
 
-/** All parts at once. */
-export function atOnce<Made>(parts: InParts<Made>): Made {
-  for (;;) {
-    const step = parts.next();
-    if (step.done === true) return step.value;
-  }
-}
-
 /** What each row becomes, row by row. */
 export function* eachInParts<Row, Made>(rows: readonly Row[], make: (row: Row) => Made): InParts<Made[]> {
   const made: Made[] = [];

@@ -1,7 +1,6 @@
 // Which cause is how likely after what was seen, and what to ask, mend or hand on next.
 
 export type { InParts } from './in-parts.ts';
-export { atOnce } from './in-parts.ts';
 export type {
   LikelihoodWord,
   Precondition,

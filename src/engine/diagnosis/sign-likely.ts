@@ -1,7 +1,8 @@
 // What is likely, as a model of one step: what is best to do is weighed over these causes and what they would say next.
+
+import { atOnce } from '../at-once.ts';
 import type { Compiled } from './compile.ts';
 import type { InParts } from './in-parts.ts';
-import { atOnce } from './in-parts.ts';
 import type { Stand } from './sign-walk.ts';
 import type { Standing } from './value.ts';
 

@@ -1,7 +1,7 @@
 // What a walk over signs shows on its way: what is still possible, what each answer ruled out, what speaks for each cause, what hardly goes together.
 
+import { atOnce } from '../at-once.ts';
 import type { InParts } from './in-parts.ts';
-import { atOnce } from './in-parts.ts';
 import type { Evidence, Posterior, RuledOut, Seen } from './posterior.ts';
 import { findingsOf, RULED_OUT_BELOW, RULED_OUT_FALL, SPEAKS } from './posterior.ts';
 import { believeInParts } from './sign-belief.ts';

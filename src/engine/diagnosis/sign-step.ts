@@ -1,7 +1,8 @@
 // The next step of a walk over signs: ask, mend, or set side by side what is left.
+
+import { atOnce } from '../at-once.ts';
 import type { Compiled } from './compile.ts';
 import type { InParts } from './in-parts.ts';
-import { atOnce } from './in-parts.ts';
 import type { Seen } from './posterior.ts';
 import { findingsOf } from './posterior.ts';
 import type { Likely } from './sign-likely.ts';

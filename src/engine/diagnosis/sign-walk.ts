@@ -1,8 +1,10 @@
 // A walk over signs: what was told becomes chances of causes, and those the next question, a repair, or the few that are left side by side.
+
+import { atOnce } from '../at-once.ts';
 import type { Compiled, DiagnosisSettings, FixClass } from './compile.ts';
 import { bitsOf } from './compile.ts';
 import type { InParts } from './in-parts.ts';
-import { atOnce, eachInParts } from './in-parts.ts';
+import { eachInParts } from './in-parts.ts';
 import { SOMETHING_ELSE } from './model.ts';
 import type { Seen } from './posterior.ts';
 import { lastAnswers } from './posterior.ts';

@@ -1,4 +1,5 @@
 // Divides: with gaps that lie too near each other kept from being made both, and a reason where nothing can be found.
+import { atOnce } from '../at-once.ts';
 import { deepen } from './deepen.ts';
 import { divisionOf } from './division.ts';
 import { hindrancesOf, looser } from './hindrances.ts';
@@ -8,14 +9,6 @@ import type { Sought } from './search.ts';
 import { Search } from './search.ts';
 import type { Whole } from './whole.ts';
 import { wholeOf } from './whole.ts';
-
-/** Runs it to its end. */
-export function atOnce<Made>(parts: Dividing<Made>): Made {
-  for (;;) {
-    const step = parts.next();
-    if (step.done === true) return step.value;
-  }
-}
 
 /**
  * The division with the fewest and least awkward gaps that every stage bears, and among those of the same cost the most even one. The

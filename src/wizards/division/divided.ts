@@ -1,6 +1,7 @@
 // What comes of dividing a sheet, in the marks of the sheet: several ways with what each asks of every stage, or why there is none.
 import type { DistrictFinder, Dividing, Division, Hindrance, Proof, Verdict } from '../../engine/index.ts';
 import {
+  atOnce,
   districtFinder,
   districtFindings,
   divisionChoiceInParts,
@@ -87,13 +88,7 @@ export function* divideSheet(sheet: Sheet): Dividing<SheetDivided> {
 }
 
 /** The same without a pause. */
-export function dividedSheet(sheet: Sheet): SheetDivided {
-  const dividing = divideSheet(sheet);
-  for (;;) {
-    const step = dividing.next();
-    if (step.done === true) return step.value;
-  }
-}
+export const dividedSheet = (sheet: Sheet): SheetDivided => atOnce(divideSheet(sheet));
 
 /** What has to be told first. */
 export function missingIn(sheet: Sheet): Missing | undefined {

@@ -38,6 +38,7 @@ import {
   railsTooHigh,
   railsTooLow,
   railVoltage,
+  SCALE_RANGE,
   summarise,
   supplyTrip,
   toMinutes,
@@ -104,6 +105,8 @@ export interface Rails {
   readonly volts: number;
   /** What no setting lifts them above on this supply, volts. */
   readonly highest: number;
+  /** Whether that lies below the scale’s range, and nobody has told a setting: trains stay slow whatever it is. */
+  readonly slowAtBest: boolean;
   /** What they are set to, where that is more. */
   readonly outOfReach: number | undefined;
 }
@@ -200,6 +203,9 @@ function power({ supply, stage, unit, load, fleet, scale, busyHours, railsKnown,
   };
 }
 
+/** Volts that are there for rounding only. Source: own-choice. */
+const ROUNDING = 1e-9;
+
 function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean): Rails {
   const voltage = railVoltage(supply, stage.rails, { build: stage.build, loaded: capacity(supply, stage).hard });
   const finding = judgeRails(voltage, scale);
@@ -216,7 +222,8 @@ function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean
     aboveUsual: isAboveUsual(voltage.idle.to, scale),
     volts: judgedVolts(finding, voltage),
     highest,
-    outOfReach: rails.kind !== 'follows' && rails.volts > highest + 1e-9 ? rails.volts : undefined,
+    slowAtBest: !known && highest < SCALE_RANGE[scale].from,
+    outOfReach: rails.kind !== 'follows' && rails.volts > highest + ROUNDING ? rails.volts : undefined,
   };
 }
 

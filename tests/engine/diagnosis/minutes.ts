@@ -1,6 +1,6 @@
 // What the choice of a step rests on: the minutes that a walk is expected to take to its end, which no page shows.
 
-import { atOnce } from '../../../src/engine/diagnosis/in-parts.ts';
+import { atOnce } from '../../../src/engine/at-once.ts';
 import { findingsOf } from '../../../src/engine/diagnosis/posterior.ts';
 import { likelyOnly } from '../../../src/engine/diagnosis/sign-likely.ts';
 import type { SignState, WalkModel } from '../../../src/engine/diagnosis/sign-walk.ts';

@@ -1,9 +1,10 @@
 // Dividing a layout, as somebody with a saw in the hand would ask of it.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../../src/engine/at-once.ts';
 import { divisionChoiceInParts, fewestDistrictsInParts } from '../../../src/engine/districts/choices.ts';
 import { deepen } from '../../../src/engine/districts/deepen.ts';
-import { atOnce, divideInParts } from '../../../src/engine/districts/divide.ts';
+import { divideInParts } from '../../../src/engine/districts/divide.ts';
 import type { Divided, DivisionStage } from '../../../src/engine/districts/problem.ts';
 import { MOST_DIVIDED, wholeOf } from '../../../src/engine/districts/whole.ts';
 import type { Division, DivisionProblem } from '../../../src/engine/index.ts';

@@ -1,5 +1,4 @@
 // The answer to "Is my power enough?": what each place of the page of an answer says.
-import { SCALE_RANGE } from '../../../engine/index.ts';
 import type { Conclusion, Deciding, Likely, Reckoning } from '../../../wizards/enough-current/index.ts';
 import { concluded, helpful, howLikely, surerOf } from '../../../wizards/enough-current/index.ts';
 import { Histogram } from '../../figures/shared/index.ts';
@@ -181,11 +180,9 @@ function Notes(found: Omit<Found, 'conclusion'>) {
   const { power } = reckoning;
   if (power === undefined) return null;
   const { rails, coldLamps } = power;
-  // Whatever it is set to: no unit lifts its supply.
-  const slowAtBest = !rails.known && rails.highest < SCALE_RANGE[reckoning.scale].from;
   return (
     <ul class="notes">
-      {slowAtBest &&
+      {rails.slowAtBest &&
         [say('rails-slow-at-best', { volts: numbers.volts(rails.highest) }), ...leastInput(found)].map((line) => (
           <li key={line}>{line}</li>
         ))}
