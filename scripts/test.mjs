@@ -21,6 +21,8 @@ const SUB_PATH = '/club/power/';
 const SUB_PATH_FOLDER = 'reports/sub-path';
 const MADE_UP_FOLDER = 'reports/made-up';
 const SLOW_BUILD = 20;
+/** Browser tests that may need their second try: one more and they hang together with something else than chance. */
+const MOST_AGAIN = 5;
 const VITEST = 'node_modules/vitest/vitest.mjs';
 
 let running;
@@ -57,9 +59,12 @@ function countByFolder(report) {
   for (const { name, assertionResults, status, message } of report.testResults) {
     const [, folder] = relative(ROOT, name).split(/[\\/]/);
     const key = folder.replace(/\.test\.ts$/, '');
-    const count = counts.get(key) ?? { passed: 0, failed: 0, skipped: 0 };
-    for (const { status: one } of assertionResults) {
+    const count = counts.get(key) ?? { passed: 0, failed: 0, skipped: 0, again: [] };
+    for (const { status: one, failureMessages, fullName } of assertionResults) {
       count[one === 'passed' || one === 'failed' ? one : 'skipped'] += 1;
+      if (one === 'passed' && failureMessages.length > 0) {
+        count.again.push({ fullName, why: failureMessages[0].split('\n')[0] });
+      }
     }
     if (status === 'failed' && !assertionResults.some(({ status: one }) => one === 'failed')) count.failed += 1;
     counts.set(key, { ...count, message });
@@ -78,7 +83,7 @@ async function tests(projects, expected, env = {}) {
     return single(projects.join(', '), { ok: false, printed }, 'no report was written');
   const counts = countByFolder(JSON.parse(readFileSync(join(ROOT, file), 'utf8')));
   for (const folder of expected)
-    if (!counts.has(folder)) counts.set(folder, { passed: 0, failed: 1, skipped: 0, missing: true });
+    if (!counts.has(folder)) counts.set(folder, { passed: 0, failed: 1, skipped: 0, again: [], missing: true });
   const rows = [...counts].map(([folder, count]) => testRow(folder, count));
   if (!ok && rows.every(({ failed }) => failed === 0))
     rows.push(...single('vitest', { ok: false, printed: '' }, 'ended with an error'));
@@ -87,15 +92,20 @@ async function tests(projects, expected, env = {}) {
   return rows;
 }
 
-function testRow(folder, { passed, failed, skipped, missing }) {
+function testRow(folder, { passed, failed, skipped, again, missing }) {
   const notes = [];
+  const tooOften = again.length > MOST_AGAIN;
+  if (again.length > 0) {
+    notes.push(`${again.length} PASSED ONLY WHEN RUN AGAIN${tooOften ? `, more than ${MOST_AGAIN}` : ''}`);
+  }
   if (missing) notes.push('no test was found');
   if (skipped > 0) notes.push(`${skipped} COULD NOT RUN`);
   return {
     name: `tests/${folder}`,
     passed,
-    failed: failed + (process.env.CI ? skipped : 0),
+    failed: failed + (process.env.CI ? skipped : 0) + (tooOften ? 1 : 0),
     note: notes.join('; '),
+    again,
     printed: '',
   };
 }
@@ -266,6 +276,9 @@ for (const name of Object.keys(PARTS)) {
 printTable(rows);
 
 const sum = (count) => rows.reduce((total, row) => total + row[count], 0);
+for (const { fullName, why } of rows.flatMap(({ again = [] }) => again)) {
+  console.log(styleText('yellow', `\nPassed only when run again: ${fullName}\n  ${why}`));
+}
 const unrun = rows.filter(({ note }) => note.includes('COULD NOT RUN'));
 for (const { name, note } of unrun) console.log(styleText('yellow', `\n${name}: ${note}`));
 process.exitCode = sum('failed') > 0 ? 1 : 0;

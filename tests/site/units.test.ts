@@ -168,7 +168,7 @@ describe('the privacy page', () => {
       await button.click();
       expect(await now(page)).toBe('Nothing is kept.');
       expect(await kept(page)).toBeNull();
-      expect(await page.getByRole('status').innerText()).toBe('Cleared.');
+      await expect.poll(() => page.getByRole('status').innerText()).toBe('Cleared.');
     }
     expect(await problems()).toEqual([]);
     await close();
