@@ -58,6 +58,7 @@ export function numberedWalk(model: NumberedModel, costs: Costs, more: Partial<D
     rowsDoubted: 0,
     halfFits: 0,
     proposeFrom: { cheap: 0, work: 0, dear: 0 },
+    patience: { after: 14, each: 0, least: 1 },
   });
   return { ...made, tables: { ...made.tables, causes: made.compiled.faults.map(({ id }) => tablesOf(model, id)) } };
 }

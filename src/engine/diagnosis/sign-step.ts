@@ -104,11 +104,28 @@ function waitsFor(model: WalkModel, stand: Stand, likely: Likely, at: number, st
   const price = priceOf(model, fixClass);
   const second = secondSource(model, stand, at, state);
   if (second !== undefined) return second;
-  const isLikely = chance >= model.settings.proposeFrom[price];
+  const isLikely = chance >= proposedFrom(model, price, state);
   if (isLikely && !(price === 'dear' && cheaperIsLikely(model, stand, at))) return undefined;
   const telling = standing.questions > 0 ? tellsMost(likely) : -1;
   // What is likely enough waits for a cheaper one only as long as a question can tell the two apart.
   return isLikely && telling < 0 ? undefined : telling;
+}
+
+/**
+ * The chance from which a repair is proposed, 0 to 1. The more was asked, the less the next question tells: then work is tried on a lesser chance.
+ * What is dear never is, and what is cheap needs none.
+ */
+function proposedFrom(model: WalkModel, price: Price, state: SignState): number {
+  const { proposeFrom, patience } = model.settings;
+  if (price !== 'work') return proposeFrom[price];
+  const beyond = Math.max(0, knownRows(model, state).length - patience.after);
+  return proposeFrom.work * Math.max(patience.least, 1 - patience.each * beyond);
+}
+
+/** Checks of which something is known, or that cannot be made; what comes before everything else is left out. */
+function knownRows({ tables }: WalkModel, { answers, skipped }: SignState) {
+  const known = new Set([...answers.map(({ check }) => check), ...skipped]);
+  return tables.model.checks.filter(({ id, first }) => first !== true && known.has(id));
 }
 
 const priceOf = ({ tables }: WalkModel, fixClass: string): Price => tables.model.prices?.[fixClass] ?? 'work';
@@ -140,10 +157,9 @@ const TAKEN_BACK = 0.1;
 const FEW_ANSWERS = 4;
 
 /** Whether hardly anything was told or asked yet, and nothing looked at or measured; what comes before everything else is left out. */
-function isEarly({ tables }: WalkModel, { answers, skipped }: SignState): boolean {
-  const rows = tables.model.checks.filter(({ first }) => first !== true);
-  const told = new Set(answers.map(({ check }) => check));
-  const known = rows.filter(({ id }) => told.has(id) || skipped.includes(id));
+function isEarly(model: WalkModel, state: SignState): boolean {
+  const told = new Set(state.answers.map(({ check }) => check));
+  const known = knownRows(model, state);
   return known.length < FEW_ANSWERS && known.every(({ id, source }) => source === 'memory' || !told.has(id));
 }
 

@@ -26,6 +26,11 @@ export interface WalkSettings extends DiagnosisSettings {
   readonly halfFits: number;
   /** A repair is proposed from this chance on, by its price. Source: from-memory (judgement). */
   readonly proposeFrom: Readonly<Record<Price, number>>;
+  /**
+   * Once more than `after` things are known, each further one lowers what work is proposed from by `each` of it, down to `least` of it. Fractions.
+   * Source: from-memory (judgement).
+   */
+  readonly patience: { readonly after: number; readonly each: number; readonly least: number };
 }
 
 /** A model ready to be asked: everything that no answer changes. */

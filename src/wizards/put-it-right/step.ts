@@ -6,7 +6,7 @@ import { givenBy, SIGN_MODEL, senselessFor } from './model/index.ts';
 
 /**
  * Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Slips: what is remembered is wrong
- * most often, what an instrument shows least. One sign in twenty is not as the row of the true cause has it. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
+ * most often, what an instrument shows least. From the ninth thing known on a question tells ever less, and work is tried on a lesser chance. One sign in twenty is not as the row of the true cause has it. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
  */
 const SETTINGS = {
   callMinutes: 90,
@@ -20,6 +20,7 @@ const SETTINGS = {
   rowsDoubted: 0.05,
   halfFits: 1 / 3,
   proposeFrom: { cheap: 0, work: 0.6, dear: 0.8 },
+  patience: { after: 8, each: 0.05, least: 0.6 },
 } as const;
 
 let made: WalkModel | undefined;

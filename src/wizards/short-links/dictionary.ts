@@ -312,6 +312,7 @@ const WALK = entriesIn(`${COMMON}
   wires-by-eye 3 ample thin-bus few-feeders cannot
   piece-at-programming 3 reads no-change cannot
   meter-while-they-run 3 none in-the-bus in-the-rails at-one-joiner at-the-unit cannot
+  bridge-half-round 3 half-round either-way here-and-there cannot
 `);
 
 const FIGURES = entriesIn(`${COMMON}

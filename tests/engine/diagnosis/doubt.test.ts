@@ -40,6 +40,7 @@ const walk = (rowsDoubted: number): WalkModel =>
     rowsDoubted,
     halfFits: 0,
     proposeFrom: { cheap: 0, work: 0.6, dear: 0.8 },
+    patience: { after: 14, each: 0, least: 1 },
   });
 
 /** Chance of the dead wire after so many looks that found full volts, over that of the wrong number. */

@@ -53,6 +53,7 @@ export const NOT_ON_THE_TABLE = {
   'how-driven': 'the table has no handhelds and no computer',
   'what-feeds-accessories': 'the table has no accessories',
   'which-way': 'a vehicle of the table goes one way',
+  'bridge-half-round': 'the table has no turntable',
   'blade-in-turnout-cuts': 'the table has no cuts inside a turnout',
   'piece-by-itself': 'the table has no crossing',
   'look-at-the-frog': 'the table has nothing that feeds a frog by itself',

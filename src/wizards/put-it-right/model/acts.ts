@@ -24,6 +24,7 @@ export const ACTS_OF: Readonly<Record<CheckId, readonly Act[]>> = {
   'which-places': [],
   'last-change': [],
   'which-way': [],
+  'bridge-half-round': [],
   'which-setting': [],
   'lights-then': [],
   'analogue-one-at-the-gap': [],

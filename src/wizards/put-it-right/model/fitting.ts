@@ -1,5 +1,5 @@
 // What goes with what people come with: acts that a complaint's first line forbids, checks that make no sense there, and what comes first.
-import type { Precondition } from '../../../engine/index.ts';
+import type { Precondition, Source } from '../../../engine/index.ts';
 import type { PowerAct as Act } from '../../safety/index.ts';
 import { ACTS_OF } from './acts.ts';
 import type { CheckId } from './checks/index.ts';
@@ -85,6 +85,19 @@ const SAYS_WHAT: ReadonlySet<OpeningId> = new Set(OPENINGS.filter(({ says }) => 
 /** Titles that say when it happens in the very words of an answer. */
 const SAYS_WHEN: ReadonlySet<string> = new Set<OpeningId>(['stops-at-a-spot', 'trips-at-one-spot']);
 
+/** Whether a title says the one sign that a check asks of people's memory, and says it in one value. */
+function isSaid(opening: OpeningId, { reads, source }: Asked): boolean {
+  const says: Readonly<Record<string, readonly string[]>> = OPENINGS.find(({ id }) => id === opening)?.says ?? {};
+  return source === 'memory' && typeof reads === 'string' && says[reads]?.length === 1;
+}
+
+interface Asked {
+  readonly id: CheckId;
+  readonly needs: readonly Precondition[];
+  readonly reads: string | readonly string[];
+  readonly source: Source;
+}
+
 interface Fitting {
   readonly withheld: readonly string[];
   readonly needs: Readonly<Record<string, readonly Precondition[]>>;
@@ -92,17 +105,17 @@ interface Fitting {
 }
 
 /** What an opening withholds, and what it asks to be shown first. */
-export function fittingOf(
-  opening: OpeningId,
-  checks: readonly { readonly id: CheckId; readonly needs: readonly Precondition[] }[],
-): Fitting {
+export function fittingOf(opening: OpeningId, checks: readonly Asked[]): Fitting {
   const withheld: string[] = [];
   const needs: Record<string, readonly Precondition[]> = {};
-  for (const { id } of checks) {
+  for (const check of checks) {
+    const { id } = check;
     const met = FORBIDS[opening].filter(({ act }) => ACTS_OF[id].includes(act));
     // What the title has said already is not asked again in other words.
     const said =
-      (id === 'what-happens' && SAYS_WHAT.has(opening)) || (id === 'when-it-happens' && SAYS_WHEN.has(opening));
+      isSaid(opening, check) ||
+      (id === 'what-happens' && SAYS_WHAT.has(opening)) ||
+      (id === 'when-it-happens' && SAYS_WHEN.has(opening));
     const unfit = said || (opening === 'still-runs-past-gap' && !BEFORE_FEEDING.has(id));
     if (unfit || met.some(({ until }) => until === undefined)) withheld.push(id);
     const until = met.flatMap((one) => (one.until === undefined ? [] : [one.until]));

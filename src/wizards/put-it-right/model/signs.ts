@@ -186,6 +186,14 @@ export const CORE_SIGNS = [
 
 /** The other signs: a cause that says nothing of one leaves it as on a sound layout. */
 export const OTHER_SIGNS = [
+  // Whether the bridge of a turntable turned half round changes it at the same track. `half-round`: well one way round, not the other.
+  // `some-positions`: dead or shorting in some positions, here and there.
+  {
+    id: 'bridge',
+    values: ['no-matter', 'half-round', 'some-positions'],
+    sound: 'no-matter',
+    unaffected: { 'no-matter': always },
+  },
   // Which way a train goes when it shows.
   { id: 'way', values: ['either', 'one-way', 'one-route'], sound: 'either', unaffected: { either: always } },
   // Which way round the rails of the two parts meet at the gap, both on. `drift`: two units give unlike commands, or not in step.

@@ -63,6 +63,23 @@ export const SUPPOSED: readonly Supposed[] = [
       'one-accessory-or-all': ['one', 'two-as-one', 'far-ones', 'all', 'now-one-now-another'],
     },
   },
+  // One vehicle apart from the others: several that show it have said that it is none.
+  {
+    checks: ['one-or-all'],
+    told: {
+      'which-vehicles': [
+        ...(['one-kind', 'short-ones', 'long-or-lit', 'only-coupled', 'only-many', 'decoders-only'] as const),
+        ...(['every-one', 'none-needed'] as const),
+      ],
+    },
+  },
+  // The bridge of a turntable.
+  {
+    checks: ['bridge-half-round'],
+    allBut: [],
+    told: {},
+    unless: { 'which-places': ['on-the-turntable'] },
+  },
   // A decoder that can be read.
   {
     checks: ['read-its-decoder'],

@@ -183,6 +183,8 @@ export const LOOPS = [
         creeping: rarely,
       },
       where: { turntable: always, spot: rarely },
+      // Each position rests on its own spot of the ring.
+      bridge: { 'some-positions': always, 'half-round': sometimes, 'no-matter': sometimes },
       vehicles: { 'every-one': usually, 'none-needed': usually },
       since: { time: usually, nothing: usually, 'track-or-wires': usually },
       'goes-off': { nothing: usually, 'that-part': sometimes, 'all-at-once': sometimes },
@@ -214,6 +216,8 @@ export const LOOPS = [
       when: { 'at-the-gap': usually, 'at-one-place': always, 'when-thrown': rarely },
       // Of one spot speaks who thinks of the track and not of the bridge.
       where: { turntable: always, loop: rarely, spot: usually },
+      // What meets the wrong way meets the right way with the bridge turned half round.
+      bridge: { 'half-round': always, 'no-matter': rarely },
       since: { 'track-or-wires': usually, nothing: usually, 'supply-or-unit': rarely },
       sides: { reversed: usually, agree: usually },
       // Some tracks only, or one way round of the bridge.

@@ -335,6 +335,26 @@ export const TOLD_CHECKS = [
     },
   }),
 
+  // The bridge of a turntable turned half round, at the same track: is it the same again?
+  // half-round: one way round it is well, the other way it is not · either-way: at that track either way round · here-and-there: in some positions,
+  // which need not be the same again.
+  check({
+    id: 'bridge-half-round',
+    minutes: 2,
+    tool: 'eyes',
+    risk: 0,
+    needs: [],
+    source: 'memory',
+    unsure: 0.3,
+    options: ['half-round', 'either-way', 'here-and-there'],
+    reads: 'bridge',
+    reading: {
+      'no-matter': { 'either-way': always, 'here-and-there': rarely },
+      'half-round': { 'half-round': always, 'here-and-there': rarely },
+      'some-positions': { 'here-and-there': always, 'either-way': rarely, 'half-round': rarely },
+    },
+  }),
+
   // Is it so with one setting of a turnout only?
   check({
     id: 'which-setting',
