@@ -46,6 +46,7 @@ export function districtsAlike(a: DistrictFinding, b: DistrictFinding): boolean 
     often,
     able.usable,
     able.hard,
+    able.moment?.hard ?? able.hard,
   ];
   const other = measured(b);
   return (
@@ -138,6 +139,9 @@ export function districtFinder(fleet: Fleet): DistrictFinder {
   };
 }
 
+/** All that a district is judged by: two that give the same for good may differ for a moment. */
+const given = ({ hard, usable, moment }: Able): string => JSON.stringify([hard, usable, moment]);
+
 /** A district without traffic draws nothing. */
 const loadOf = (fleet: Fleet, share: number): DistrictLoad =>
   share > 0 ? districtLoad(fleet, share) : districtLoad({ ...fleet, ...NOTHING });
@@ -152,7 +156,7 @@ function findingOf(
   room: Map<string, number>,
 ): DistrictFinding {
   const able = capacity(supply, stage);
-  const alike = `${able.hard} ${able.usable}`;
+  const alike = given(able);
   const most = room.get(alike) ?? mostShare(fleet, able);
   room.set(alike, most);
   const load = loadOf(fleet, share);
@@ -236,7 +240,7 @@ export function allHaveEnough(fleet: Fleet, districts: readonly OwnDistrict[]): 
   const judged = new Map<string, boolean>();
   return districts.every(({ traffic, supply, stage }) => {
     const able = capacity(supply, stage);
-    const alike = `${able.hard} ${able.usable} ${traffic}`;
+    const alike = `${given(able)} ${traffic}`;
     const does = judged.get(alike) ?? passes(fleet, traffic / total, able);
     judged.set(alike, does);
     return does;

@@ -65,6 +65,28 @@ describe('A divided layout', () => {
     expect(of(most + 0.1)?.judgement.verdict).toBe('short');
   });
 
+  test('what a district bears is its own, whoever stands beside it: a transformer that a low limit cuts short gives no more for a moment', () => {
+    const transformer = (limit: number): OwnDistrict => ({
+      traffic: 1,
+      supply: { kind: 'ac', volts: 16, amps: 3.6 },
+      stage: { limit, rails: { kind: 'follows' }, ownUse: 0.1 },
+    });
+    // For good both give 3.6 / 1.8 - 0.1 = 1.9 A; for a moment 3.6 x 1.3 / 1.8 - 0.1 = 2.5 A, or what the unit passes.
+    const [cut, free] = [transformer(1.95), transformer(5)];
+    const trains = fleetOf(8, 8, 0.4);
+    const mostOf = (...districts: OwnDistrict[]) =>
+      dividedLayout(trains, districts).districts.map(({ mostShare }) => mostShare);
+    const [alone] = mostOf(cut);
+    const [alsoAlone] = mostOf(free);
+    expect(alone).toBeLessThan(alsoAlone ?? 0);
+    expect(mostOf(cut, free)).toEqual([alone, alsoAlone]);
+    expect(mostOf(free, cut)).toEqual([alsoAlone, alone]);
+    const both = (count: number) => allHaveEnough(fleetOf(count, count, 0.4), [free, cut]);
+    const each = (count: number) =>
+      [free, cut].every((one) => allHaveEnough(fleetOf(count, count, 0.4), [one, { ...one }]));
+    for (let count = 1; count <= 10; count++) expect(both(count), `${count} trains`).toBe(each(count));
+  });
+
   test('a district without traffic is never the one that is nearest to its limit', () => {
     for (const amps of [4, 0.3]) {
       const layout = dividedLayout(fleetOf(4, 2, 0.4), [district(0, 4, 3), district(1, amps, 3)]);
