@@ -1,0 +1,173 @@
+// Whether a repair is proposed at once, or what is asked before it: against the rule reckoned by hand over models of two or three causes.
+import { describe, expect, test } from 'vitest';
+import { signStep } from '../../../src/engine/diagnosis/sign-step.ts';
+import type { WalkModel } from '../../../src/engine/diagnosis/sign-walk.ts';
+import type { NumberedCheck } from '../../reference/numbered.ts';
+import { COSTS, numberedWalk, START } from '../../reference/numbered.ts';
+
+const yesNo = (id: string, yes: readonly number[], more: Partial<NumberedCheck> = {}): NumberedCheck => ({
+  ...{ id, minutes: 1, options: ['yes', 'no'] },
+  ...more,
+  chances: yes.map((chance) => [chance, 1 - chance]),
+});
+const PARTS = [0.05, 0.2, 0.45, 0.7, 0.93];
+const WORK = 0.6;
+
+/** Work is proposed from six in ten on. */
+const withWork = (made: WalkModel, work = WORK): WalkModel => ({
+  ...made,
+  settings: { ...made.settings, proposeFrom: { cheap: 0, work, dear: 0.8 } },
+});
+
+describe('What people know without looking is asked before work', () => {
+  const asked = (yes: readonly [number, number], more: Partial<NumberedCheck> = {}, cheap = false) => {
+    const made = numberedWalk(
+      {
+        faults: [
+          { id: 'joint', fixClass: 'solder', minutes: 5, share: 7 },
+          { id: 'wheels', fixClass: 'clean', minutes: 5, share: 3 },
+        ],
+        // So dear that it is never asked for what it tells.
+        checks: [yesNo('since-when', yes, { minutes: 500, source: 'memory', ...more })],
+      },
+      COSTS,
+    );
+    const model = withWork(made);
+    const prices = cheap ? { solder: 'cheap' as const } : {};
+    const priced = { ...model, tables: { ...model.tables, model: { ...model.tables.model, prices } } };
+    return signStep(priced, START);
+  };
+
+  /** How often an answer leaves soldering less likely than six in ten. */
+  const takenBack = ([joint, wheels]: readonly [number, number]): number =>
+    [
+      [joint, wheels],
+      [1 - joint, 1 - wheels],
+    ].reduce((sum, [a = 0, b = 0]) => {
+      const all = 0.7 * a + 0.3 * b;
+      return sum + (0.7 * a < WORK * all ? all : 0);
+    }, 0);
+
+  test('where one answer in ten and more would take the proposal back, and else not', () => {
+    const seen = new Set<string>();
+    for (const joint of PARTS) {
+      for (const wheels of PARTS) {
+        const { kind } = asked([joint, wheels]);
+        seen.add(kind);
+        expect(kind, `${joint} ${wheels}`).toBe(takenBack([joint, wheels]) >= 0.1 ? 'ask' : 'fix');
+      }
+    }
+    expect([...seen].sort()).toEqual(['ask', 'fix']);
+  });
+
+  test('not where too many do not know, nor what has to be looked at, nor before what is cheap to try', () => {
+    const often = [0.7, 0.05] as const;
+    expect(takenBack(often)).toBeGreaterThan(0.3);
+    expect(asked(often).kind).toBe('ask');
+    expect(asked(often, { unsure: 0.5 }).kind).toBe('ask');
+    expect(asked(often, { unsure: 0.85 }).kind).toBe('fix');
+    expect(asked(often, { source: 'eye' }).kind).toBe('fix');
+    expect(asked(often, {}, true).kind).toBe('fix');
+  });
+});
+
+describe('What is not likely enough waits for the question that tells most for its minutes', () => {
+  const SHARES = [0.5, 0.3, 0.2];
+
+  /** Bits of a yes or no about the cause: what one is unsure of before, less what one is on average after. */
+  function bits(yes: readonly number[]): number {
+    const uncertainty = (weights: readonly number[]): number => {
+      const all = weights.reduce((sum, one) => sum + one, 0);
+      return weights.reduce((sum, one) => sum - (one > 0 ? (one / all) * Math.log2(one / all) : 0), 0);
+    };
+    const split = [yes, yes.map((one) => 1 - one)].map((row) => row.map((one, at) => one * (SHARES[at] ?? 0)));
+    const after = split.reduce((sum, row) => sum + row.reduce((all, one) => all + one, 0) * uncertainty(row), 0);
+    return uncertainty(SHARES) - after;
+  }
+
+  test('as counted in bits by hand', () => {
+    const chosen = new Set<string>();
+    for (const spot of PARTS) {
+      for (const busy of PARTS) {
+        const rows = { spot: [spot, 0.4, 0.1], busy: [0.3, busy, 0.8] };
+        const minutes = { spot: 300, busy: 400 };
+        const made = numberedWalk(
+          {
+            faults: ['joint', 'wheels', 'supply'].map((id, at) => ({
+              ...{ id, fixClass: id, minutes: 5 },
+              share: SHARES[at] ?? 0,
+            })),
+            checks: [
+              yesNo('spot', rows.spot, { minutes: minutes.spot }),
+              yesNo('busy', rows.busy, { minutes: minutes.busy }),
+            ],
+          },
+          COSTS,
+        );
+        const worth = { spot: bits(rows.spot) / minutes.spot, busy: bits(rows.busy) / minutes.busy };
+        if (Math.max(bits(rows.spot), bits(rows.busy)) < 0.03) continue;
+        const check = worth.spot > worth.busy ? 'spot' : 'busy';
+        chosen.add(check);
+        expect(signStep(withWork(made, 0.95), START), `${spot} ${busy}`).toMatchObject({ kind: 'ask', check });
+      }
+    }
+    expect(chosen.size).toBe(2);
+  });
+});
+
+describe('A repair that would harm if the trouble were another', () => {
+  /** Two causes that turning the plug mends, and one under which that does harm. */
+  const step = (shares: readonly number[], yes: readonly number[], more: Partial<NumberedCheck>) => {
+    const made = numberedWalk(
+      {
+        faults: ['plug', 'lead', 'supply'].map((id, at) => ({
+          ...{ id, fixClass: id === 'supply' ? 'supply' : 'turn-round', minutes: 5 },
+          share: shares[at] ?? 0,
+        })),
+        checks: [yesNo('label', yes, more)],
+      },
+      COSTS,
+    );
+    const { compiled } = made;
+    const harms = compiled.classes.map(({ fixClass }) =>
+      fixClass === 'turn-round' ? compiled.faults.flatMap(({ id }, at) => (id === 'supply' ? [at] : [])) : [],
+    );
+    return signStep({ ...made, compiled: { ...compiled, harms } }, START);
+  };
+  /** How far a yes lies apart between the two that are mended, by their shares, and the one that is harmed. */
+  const apart = ([a = 0, b = 0]: readonly number[], [plug = 0, lead = 0, supply = 0]: readonly number[]): number =>
+    Math.abs((a * plug + b * lead) / (a + b) - supply);
+
+  test('waits for a check that tells the two apart, whatever it takes; where none does the other is mended first', () => {
+    const shares = [0.5, 0.35, 0.15];
+    const all = PARTS.flatMap((plug) => PARTS.flatMap((lead) => PARTS.map((supply) => [plug, lead, supply])));
+    for (const yes of all.filter((one) => Math.abs(apart(shares, one) - 0.6) > 0.01)) {
+      expect(step(shares, yes, { minutes: 500 }), yes.join(' ')).toMatchObject(
+        apart(shares, yes) > 0.6 ? { kind: 'ask', check: 'label' } : { kind: 'fix', fixClass: 'supply' },
+      );
+    }
+  });
+
+  test('waits for no check that does damage itself', () => {
+    expect(step([0.5, 0.35, 0.15], [0.95, 0.95, 0.05], { minutes: 500, risk: 2 }).kind).toBe('fix');
+  });
+
+  test('though that is unlikely, waits for a check of four minutes that tells a third of it, and no longer', () => {
+    const shares = [0.57, 0.4, 0.03];
+    const tells = [0.6, 0.6, 0.2];
+    expect(step(shares, tells, { minutes: 4 })).toMatchObject({ kind: 'ask', check: 'label' });
+    expect(step(shares, tells, { minutes: 4.1 })).toMatchObject({ kind: 'fix', fixClass: 'turn-round' });
+    expect(step(shares, [0.5, 0.5, 0.2], { minutes: 4 })).toMatchObject({ kind: 'fix', fixClass: 'turn-round' });
+  });
+
+  test('that is next to impossible waits for nothing', () => {
+    expect(step([0.6, 0.397, 0.003], [0.95, 0.95, 0.05], { minutes: 4 })).toMatchObject({ fixClass: 'turn-round' });
+  });
+});
+
+test('An answer to a question that there is not changes nothing, least of all what is dangerous', () => {
+  const faults = ['near', 'far'].map((id) => ({ id, fixClass: id, minutes: 30, share: 1 }));
+  const model = numberedWalk({ faults, checks: [yesNo('lamp', [0.9, 0.1])] }, COSTS);
+  const strays = [{ check: 'no-such-check', option: 'yes' }];
+  expect(signStep(model, { ...START, answers: strays })).toEqual(signStep(model, START));
+});

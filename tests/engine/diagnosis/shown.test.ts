@@ -1,0 +1,223 @@
+// What a walk shows on its way, against sums by hand over one small model whose chances are printed in it. Bayes' rule, nothing else.
+import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../../src/engine/at-once.ts';
+import { tellsApart } from '../../../src/engine/diagnosis/sign-apart.ts';
+import { signConflictsInParts, signEvidence, signPosterior } from '../../../src/engine/diagnosis/sign-shown.ts';
+import { near } from '../../near.ts';
+import type { NumberedModel } from '../../reference/numbered.ts';
+import { COSTS, numberedWalk, START } from '../../reference/numbered.ts';
+
+const check = (id: string, chances: NumberedModel['checks'][number]['chances']) => ({
+  ...{ id, minutes: 1, options: ['yes', 'no'] },
+  chances,
+});
+
+/** A loose joint, dirty wheels and a supply that is too small; what three looks say under each. */
+const FAULTS = [
+  { id: 'joint', fixClass: 'solder', minutes: 20, share: 5 },
+  { id: 'wheels', fixClass: 'clean', minutes: 20, share: 3 },
+  { id: 'supply', fixClass: 'larger-supply', minutes: 20, share: 2 },
+];
+const LOOKS = {
+  spot: [0.9, 0.2, 0.1],
+  one: [0.3, 0.8, 0.3],
+  busy: [0.5, 0.5, 0.9],
+} as const;
+const MODEL = numberedWalk(
+  {
+    faults: FAULTS,
+    checks: Object.entries(LOOKS).map(([id, yes]) =>
+      check(
+        id,
+        yes.map((chance) => [chance, 1 - chance]),
+      ),
+    ),
+  },
+  COSTS,
+);
+type Look = keyof typeof LOOKS;
+type Said = readonly (readonly [Look, 'yes' | 'no'])[];
+
+const answers = (said: Said) => said.map(([look, option]) => ({ check: look, option }));
+const believed = (said: Said) => ({ ...START, answers: answers(said) });
+
+/** The chance of each cause by Bayes' rule. */
+function byHand(said: Said): number[] {
+  const weights = FAULTS.map(({ share }, at) =>
+    said.reduce((weight, [look, option]) => {
+      const yes = LOOKS[look][at] ?? 0;
+      return weight * (option === 'yes' ? yes : 1 - yes);
+    }, share),
+  );
+  const all = weights.reduce((sum, one) => sum + one, 0);
+  return weights.map((one) => one / all);
+}
+
+const oddsOf = (chance: number): number => chance / (1 - chance);
+const SAID: readonly Said[] = [
+  [['spot', 'yes']],
+  [['spot', 'no']],
+  [
+    ['spot', 'no'],
+    ['one', 'yes'],
+  ],
+  [
+    ['spot', 'yes'],
+    ['one', 'no'],
+    ['busy', 'yes'],
+  ],
+  [
+    ['busy', 'yes'],
+    ['spot', 'no'],
+    ['one', 'no'],
+  ],
+];
+
+describe('What is told of each cause', () => {
+  test('is its chance by Bayes’ rule, the likeliest first', () => {
+    for (const said of SAID) {
+      const chances = byHand(said);
+      const { causes } = signPosterior(MODEL, believed(said));
+      for (const [at, { id }] of FAULTS.entries())
+        near(causes.find(({ fault }) => fault === id)?.chance ?? -1, chances[at] ?? 0, 1e-9);
+      expect(causes.map(({ chance }) => chance)).toEqual(causes.map(({ chance }) => chance).sort((a, b) => b - a));
+    }
+  });
+
+  test('is which answers lift it by a quarter and more, and which lower it as much, each beside the rest of what was told', () => {
+    for (const said of SAID) {
+      const now = byHand(said);
+      const evidence = signEvidence(MODEL, believed(said));
+      const left = FAULTS.filter((_, at) => (now[at] ?? 0) >= 0.02).map(({ id }) => id);
+      expect(evidence.map(({ fault }) => fault).sort()).toEqual([...left].sort());
+      expect(evidence.map(({ chance }) => chance)).toEqual(evidence.map(({ chance }) => chance).sort((a, b) => b - a));
+      for (const { fault, fixClass, speaksFor, speaksAgainst } of evidence) {
+        const at = FAULTS.findIndex(({ id }) => id === fault);
+        expect(fixClass).toBe(FAULTS[at]?.fixClass);
+        const lifts = said.map((one) => {
+          const before = byHand(said.filter((other) => other !== one))[at] ?? 0;
+          return { look: one[0], lift: oddsOf(now[at] ?? 0) / oddsOf(before) };
+        });
+        const strongest = [...lifts].sort((a, b) => b.lift - a.lift);
+        const lift = strongest.filter((one) => one.lift >= 1.25).map(({ look }) => look);
+        const lower = strongest.filter((one) => one.lift <= 0.8).map(({ look }) => look);
+        expect(
+          speaksFor.map((one) => one.check),
+          `for ${fault}`,
+        ).toEqual(lift);
+        expect(
+          speaksAgainst.map((one) => one.check),
+          `against ${fault}`,
+        ).toEqual(lower.reverse());
+      }
+    }
+  });
+
+  test('is by which answer it fell out: the one after which it stays below one in fifty and a quarter of what it was', () => {
+    const said: Said = [
+      ['one', 'no'],
+      ['spot', 'yes'],
+      ['busy', 'no'],
+    ];
+    const { ruledOut } = signPosterior(MODEL, believed(said));
+    const fell = FAULTS.filter(({ share }, at) => {
+      const chance = byHand(said)[at] ?? 0;
+      return chance < 0.02 && chance < (0.25 * share) / 10;
+    }).map(({ id }) => id);
+    expect(fell).toEqual(['supply']);
+    expect(ruledOut).toEqual([{ check: 'busy', option: 'no', faults: ['supply'] }]);
+  });
+
+  test('holds no answer that no check has, and says which', () => {
+    const stray = { check: 'spot', option: 'perhaps' };
+    const state = { ...START, answers: [stray, ...answers([['one', 'yes']])] };
+    expect(signPosterior(MODEL, state).ignored).toEqual([stray]);
+  });
+});
+
+describe('Two answers that hardly go together', () => {
+  const sure = numberedWalk(
+    {
+      faults: FAULTS,
+      checks: [
+        check('dark', [
+          [0.99, 0.01],
+          [0.01, 0.99],
+          [0.5, 0.5],
+        ]),
+        check('lit', [
+          [0.01, 0.99],
+          [0.99, 0.01],
+          [0.01, 0.99],
+        ]),
+      ],
+    },
+    COSTS,
+  );
+  const told = (dark: string, lit: string) => ({
+    ...START,
+    answers: [
+      { check: 'dark', option: dark },
+      { check: 'lit', option: lit },
+    ],
+  });
+
+  test('are named once, with the chance of the one to ask again by Bayes’ rule, alone and beside the other', () => {
+    const [one, ...others] = atOnce(signConflictsInParts(sure, told('yes', 'yes')));
+    expect(others).toEqual([]);
+    const [dark, lit] = [0.5 * 0.99 + 0.3 * 0.01 + 0.2 * 0.5, 0.5 * 0.01 + 0.3 * 0.99 + 0.2 * 0.01];
+    const both = 0.5 * 0.99 * 0.01 + 0.3 * 0.01 * 0.99 + 0.2 * 0.5 * 0.01;
+    const [again, against] = one?.again.check === 'dark' ? [dark, lit] : [lit, dark];
+    near(one?.alone ?? 0, again, 1e-9);
+    near(one?.chance ?? 0, both / against, 1e-9);
+    expect([one?.again.check, one?.against.check].sort()).toEqual(['dark', 'lit']);
+  });
+
+  test('and two that do are no conflict', () => {
+    expect(atOnce(signConflictsInParts(sure, told('yes', 'no')))).toEqual([]);
+    expect(atOnce(signConflictsInParts(sure, told('no', 'yes')))).toEqual([]);
+  });
+});
+
+describe('The check that tells repairs apart', () => {
+  const chosen = (fixes: readonly string[], said: Said = []) => tellsApart(MODEL, believed(said), fixes);
+
+  /** Half of the sum of what answers differ by, pair by pair of the repairs, weighted by their chances. */
+  function apartByHand(look: Look, fixes: readonly string[], said: Said): number {
+    const chances = byHand(said);
+    const places = fixes.map((fix) => FAULTS.findIndex(({ fixClass }) => fixClass === fix));
+    const pairs = places.flatMap((a, i) => places.slice(i + 1).map((b) => [a, b] as const));
+    const weigh = ([a, b]: readonly [number, number]): number => (chances[a] ?? 0) * (chances[b] ?? 0);
+    const all = pairs.reduce((sum, pair) => sum + weigh(pair), 0);
+    return pairs.reduce((sum, pair) => {
+      const [a, b] = pair;
+      return sum + (weigh(pair) / all) * Math.abs((LOOKS[look][a] ?? 0) - (LOOKS[look][b] ?? 0));
+    }, 0);
+  }
+
+  test('is the one whose answers lie furthest apart, whatever was answered before', () => {
+    const all = FAULTS.map(({ fixClass }) => fixClass);
+    for (const fixes of [all, ['solder', 'clean'], ['clean', 'larger-supply'], ['solder', 'larger-supply']]) {
+      for (const said of [[], ...SAID]) {
+        const looks = Object.keys(LOOKS).filter((id) => !said.some(([look]) => look === id));
+        const by = (id: string): number => {
+          const look = id === 'spot' || id === 'one' ? id : 'busy';
+          return apartByHand(look, fixes, said);
+        };
+        const best = looks.filter((id) => by(id) > 0.2).sort((a, b) => by(b) - by(a))[0];
+        expect(chosen(fixes, said), `${fixes} after ${said}`).toBe(best);
+      }
+    }
+  });
+
+  test('is none where a single repair is left, or none of those that are known', () => {
+    expect(chosen(['solder'])).toBeUndefined();
+    expect(chosen(['no-such-repair', 'nor-this'])).toBeUndefined();
+    expect(chosen(['no-such-repair', 'solder', 'clean'])).toBe(chosen(['solder', 'clean']));
+  });
+
+  test('is thought of though it was skipped or its tool is not at hand', () => {
+    const best = chosen(['solder', 'clean']) ?? '';
+    expect(tellsApart(MODEL, { ...START, skipped: [best], tools: [] }, ['solder', 'clean'])).toBe(best);
+  });
+});
