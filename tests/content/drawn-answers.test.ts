@@ -223,6 +223,22 @@ describe('a supply that cannot trip its unit', () => {
   });
 });
 
+describe('a unit that trips higher than the scale bears', () => {
+  const high = (count: number, moving: number) => enough({ ...trains('h0', count, moving), ...dc(16, 10), ...unit(8) });
+
+  test('and gives too little, lowered as it must be, for the trains as well: the headline says both', () => {
+    const { top } = high(20, 16);
+    expect(top).toMatch(/The unit trips too high, and cannot feed all your trains\./);
+    expect(top).toMatch(/trips too high/);
+  });
+
+  test('and is enough for them: the headline says what is to be done, and nothing of too little', () => {
+    const { top } = high(2, 1);
+    expect(top).toMatch(/Lower the trip current/);
+    expect(top).not.toMatch(/cannot feed/);
+  });
+});
+
 describe('what is free', () => {
   test('stands before what is bought, with its price: in a club', () => {
     expect(enough(CLUB).steps.slice(0, 2).join(' ')).toMatch(/Turn the sound off/);

@@ -1,5 +1,7 @@
 // Divisions against every division looked at one by one, each district judged by the law of what it draws.
 import { describe, expect, test } from 'vitest';
+import { atOnce } from '../../src/engine/at-once.ts';
+import { fewestDistrictsInParts } from '../../src/engine/districts/choices.ts';
 import type { DivisionStage } from '../../src/engine/districts/problem.ts';
 import type { DivisionProblem } from '../../src/engine/index.ts';
 import { atLeast, capacity, districtLoad, divide, judge } from '../../src/engine/index.ts';
@@ -77,6 +79,25 @@ describe('the cheapest division of up to 14 sections is the cheapest of all ther
     }
     expect(none, 'layouts without a division').toBeGreaterThan(5);
     expect(none, 'layouts without a division').toBeLessThan(45);
+  });
+
+  test('and so many districts as it takes at least: with one fewer there is none, by looking at every one', () => {
+    const counts = new Set<number>();
+    for (let seed = 301; seed <= 330; seed++) {
+      const stages = seed % 2 === 0 ? [half, half, third, third] : [most, third, third];
+      const problem = { ...small(seed, []), stages };
+      const { districts, divided } = atOnce(fewestDistrictsInParts(problem));
+      const expected = stages.findIndex(
+        (_, at) => cheapestDivision({ ...problem, stages: stages.slice(0, at + 1) }) !== undefined,
+      );
+      expect(divided.kind === 'divided' ? districts : 0, `layout ${seed}`).toBe(expected + 1);
+      if (divided.kind === 'divided') {
+        const here = { ...problem, stages: stages.slice(0, districts) };
+        expect(wrongWith(here, divided.division), `layout ${seed}`).toEqual([]);
+      }
+      counts.add(expected + 1);
+    }
+    expect(counts.size).toBeGreaterThan(2);
   });
 
   test('with stages judged by what trains there draw', () => {

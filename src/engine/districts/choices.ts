@@ -44,8 +44,8 @@ function isTooDear({ cost }: Division, ways: readonly Way[]): boolean {
   return usual !== undefined && cost > DEAREST * Math.max(PLAIN, usual.division.cost);
 }
 
-const isBetter = (one: Division, other: Division): boolean =>
-  one.cost <= other.cost && one.busiest <= other.busiest && (one.cost < other.cost || one.busiest < other.busiest);
+/** Each way is more even than the one before: it is better where it costs no more. */
+const isBetter = (one: Division, other: Division): boolean => one.cost <= other.cost && one.busiest < other.busiest;
 
 /**
  * How many districts it takes, and the division into so many.

@@ -142,7 +142,7 @@ function beyond(
   frontier: readonly number[],
   isAhead: (section: number) => boolean,
 ): Pick<Step, 'cheapest' | 'joined' | 'islands' | 'ahead'> {
-  const group = traffic.map((_, section) => section);
+  const group: number[] = [];
   const root = (section: number): number => {
     const up = group[section] ?? section;
     return up === section ? section : root(up);

@@ -61,6 +61,15 @@ describe('an oval', () => {
     }
   });
 
+  test('of two stages gives the busier half to the one that bears more of it, though the other has more amperes', () => {
+    const stages = [
+      { ...bearing(1), usable: 1 },
+      { ...bearing(0.9), usable: 5 },
+    ];
+    for (const [both, more] of [[stages, 0] as const, [stages.toReversed(), 1] as const])
+      expect(division(divide({ ...ring(9), stages: both })).shares[more]).toBeCloseTo(5 / 9, 9);
+  });
+
   test('tells of each district what its own stage bears', () => {
     const { most, shares } = division(divide({ ...ring(10), stages: [bearing(0.8), bearing(0.3)] }));
     expect(most.map((one) => Number(one.toFixed(2)))).toEqual([0.8, 0.3]);
@@ -179,6 +188,16 @@ describe('how many districts it takes', () => {
     expect(fewestDistricts({ ...ring(9), stages: alike(3) }).districts).toBe(1);
   });
 
+  test('each of which has something to carry, where that can be: a loop with hardly any traffic is none', () => {
+    const sections = [4, 4, 4, 4, 1].map((traffic) => ({ traffic }));
+    const joints = [link(0, 1), link(1, 2), link(2, 3), link(3, 4, 0), link(3, 4, 0)];
+    const found = fewestDistricts({ sections, joints, stages: alike(2, 0.95) });
+    expect(found.districts).toBe(2);
+    const { shares, cost } = division(found.divided);
+    expect(Math.min(...shares)).toBeGreaterThan(0.4);
+    expect(cost).toBe(1);
+  });
+
   test('no more than there are sections', () => {
     const found = fewestDistricts({ ...ring(3), stages: alike(1, 0.2) }, alike(1, 0.2)[0]);
     expect([found.districts, found.divided.kind]).toEqual([3, 'impossible']);
@@ -271,6 +290,21 @@ describe('a layout too large to be looked through', () => {
     while (turn.done !== true) turn = dividing.next();
     expect(turn.value.proven).toBe(false);
     expect(turn.value.atLeast).toBeLessThanOrEqual(12);
+  });
+
+  test('is given up after so many states, and what no division costs less than is told of what was looked at', () => {
+    const dividing = (mostWork: number) => {
+      const working = deepen(wholeOf({ ...grid(4), stages: alike(4) }, { tolerance: 0 }), { mostWork });
+      let turn = working.next();
+      while (turn.done !== true) turn = working.next();
+      return turn.value;
+    };
+    const [soon, whole] = [dividing(1), dividing(1e9)];
+    expect(soon).toMatchObject({ proven: false });
+    expect(soon.kept).toBeUndefined();
+    expect(whole.proven).toBe(true);
+    expect(whole.kept).toBeDefined();
+    expect(soon.atLeast).toBeGreaterThan(0);
   });
 
   test('tells how far it is, and can be stopped', () => {

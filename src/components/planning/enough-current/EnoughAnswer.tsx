@@ -82,7 +82,12 @@ export function EnoughAnswer(props: Props) {
 const buysToDo = ({ chosen, toBuy }: Conclusion): boolean => toBuy !== undefined || (chosen?.ratings.length ?? 0) > 0;
 
 /** Their headlines say what the titles of their fixes would. */
-const SAID_ABOVE: ReadonlySet<string> = new Set(['power-is-enough', 'read-both-labels', 'supply-cannot-trip']);
+const SAID_ABOVE: ReadonlySet<string> = new Set([
+  'power-is-enough',
+  'read-both-labels',
+  'supply-cannot-trip',
+  'lower-trip-level',
+]);
 
 const TRAINS_BESIDE: ReadonlySet<string> = new Set(['supply-cannot-trip', 'lower-trip-level', 'rail-voltage-too-high']);
 

@@ -39,13 +39,14 @@ export function verdictOf({ reckoning, conclusion, say }: Found): { readonly ton
 const saysAboveUsual = ({ power }: Reckoning, { outcome }: Conclusion): boolean =>
   outcome === 'rail-voltage-too-high' && power?.rails.tooHigh === 'no';
 
+const isOfTheTrip = (outcome: string): boolean => outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level';
+
 export function headlineOf({ reckoning, conclusion, fixes, say }: Found): string {
   const { power, fleet } = reckoning;
   const { outcome, kind, deciding } = conclusion;
   if (outcome === 'read-both-labels' && areNamed(reckoning.unread)) return say('headline-labels-few');
   if (saysAboveUsual(reckoning, conclusion)) return say(`headline-above-usual${kind === 'depends' ? '-perhaps' : ''}`);
-  if (outcome === 'supply-cannot-trip' && power?.judgement.verdict === 'short')
-    return say('headline-cannot-trip-short');
+  if (isOfTheTrip(outcome) && power?.judgement.verdict === 'short') return say(`headline-${outcome}-short`);
   if (power === undefined || BEFORE_THE_TRAINS.has(outcome)) return fixes[outcome]?.title ?? '';
   if (kind === 'depends' && deciding !== undefined && fleet.moving === 0 && reckoning.trains > 0)
     return say('headline-depends-standing');
@@ -304,7 +305,7 @@ const mixOf = ({ fleet }: Reckoning, say: Say): string => (fleet.trains.length >
 
 /** A short may not switch it off; why is told above already where that is perhaps. */
 function beside({ power }: Reckoning, outcome: string, alone: boolean, say: Say): string[] {
-  if (outcome === 'supply-cannot-trip' || outcome === 'lower-trip-level') return [say('tonight-beside')];
+  if (isOfTheTrip(outcome)) return [say('tonight-beside')];
   return power?.trip?.kind === 'perhaps' ? [say(alone ? 'tonight-beside-alone' : 'tonight-beside-it')] : [];
 }
 
