@@ -134,8 +134,8 @@ describe('taken into a layout sheet', () => {
       stages: [{ id: 'station', kind: 'station', limitAmps: 3.5, supply: 'supply-2' }],
       supplies: [{ id: 'supply-2', volts: 15 }],
     };
-    const { sheet, fresh } = takenInto(open, answers);
-    expect([fresh, sheet.name]).toEqual([false, 'Attic']);
+    const { sheet, fresh, shape } = takenInto(open, answers);
+    expect([fresh, sheet.name, shape]).toEqual([false, 'Attic', 'oval']);
     expect(sheet.stages[0]).toEqual(open.stages[0]);
     expect(sheet.supplies[0]).toEqual({ id: 'supply-2', volts: 15, amps: 3 });
     expect(gapsOf(sheet)).toHaveLength(2);

@@ -3,7 +3,7 @@ import type { SheetDivided, Way } from '../division/index.ts';
 import { dividedSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
-import type { Joint, Sheet } from '../sheet/index.ts';
+import type { Joint, ShapeId, Sheet } from '../sheet/index.ts';
 import { freshMark, SHAPE_IDS, SHAPES, withAnswers } from '../sheet/index.ts';
 import type { Placement } from '../which-supply-where/index.ts';
 import { placeSupplies } from '../which-supply-where/index.ts';
@@ -96,9 +96,11 @@ function sheetOf(answers: Answers, reader: Reader): Sheet {
   return withAnswers({ ...withShape(undefined, reader), trains }, answers);
 }
 
+const shapeTold = (reader: Reader): ShapeId => SHAPE_IDS.find((id) => id === reader.option('shape')) ?? 'oval';
+
 /** A sheet without track gets that of the shape that was told, and two stages with their supplies where it lacks them. */
 function withShape(open: Sheet | undefined, reader: Reader): Sheet {
-  const shape = SHAPE_IDS.find((id) => id === reader.option('shape')) ?? 'oval';
+  const shape = shapeTold(reader);
   const laid = SHAPES[shape](0, reader.scale());
   const { sections, joints } = laid;
   const { districts: _, ...sheet } = open ?? { ...laid, trains: [] };
@@ -120,6 +122,8 @@ function withStage(sheet: Sheet, at: number): Sheet {
 interface SheetTaken {
   readonly sheet: Sheet;
   readonly fresh: boolean;
+  /** What its track was told to look like; it is called so where it has no name. */
+  readonly shape: ShapeId;
 }
 
 /** The layout that was told with the division of the answer, laid over a sheet that has no track yet: track of its own is never written over. */
@@ -127,12 +131,13 @@ export function takenInto(open: Sheet | undefined, answers: Answers): SheetTaken
   const fresh = open === undefined || open.sections.length > 0 || open.stages.length > 2;
   const { exchanged, ways } = shareOutFor(answers);
   const told = withAmps(answers);
-  const sheet = withAnswers(withShape(fresh ? undefined : open, new Reader(told)), exchanged ? exchange(told) : told);
+  const reader = new Reader(told);
+  const sheet = withAnswers(withShape(fresh ? undefined : open, reader), exchanged ? exchange(told) : told);
   const districts = ways[0]?.districts.map(({ stage, sections }) => ({
     stage: sheet.stages[stage === 'station' ? 0 : 1]?.id ?? stage,
     sections: [...sections],
   }));
-  return { sheet: { ...sheet, ...(districts === undefined ? {} : { districts }) }, fresh };
+  return { sheet: { ...sheet, ...(districts === undefined ? {} : { districts }) }, fresh, shape: shapeTold(reader) };
 }
 
 interface Found {

@@ -15,6 +15,7 @@ export { PASTED, pasted } from './pasted.ts';
 export type { SheetProblem } from './read.ts';
 export { MOST_SHEET_TEXT, type ReadSheet, readSheet, writeSheet } from './read.ts';
 export { fleetOf, stagesOf } from './reckoned.ts';
+export type { ShapeId } from './shapes.ts';
 export { SHAPE_IDS, SHAPES } from './shapes.ts';
 export type { Joint, Section, SectionTag, Sheet, SheetStage, SheetSupply, SheetTrains } from './sheet.ts';
 export { sheetShape } from './sheet.ts';

@@ -126,10 +126,14 @@ function NoTrains({ found, say, onAsk }: WithFound) {
 
 type Taken = Awaited<ReturnType<typeof takenHere>>;
 
-/** The sections of a shape, by the names that the answer has called them. */
-const withPartNames = ({ sheet, fresh }: Taken, say: Say): Taken => ({
-  fresh,
-  sheet: { ...sheet, sections: sheet.sections.map((one) => ({ ...one, name: say(`part-${one.id}`) })) },
+/** The sections of a shape, by the names that the answer has called them; a sheet without a name is called by its shape. */
+const withPartNames = ({ sheet, ...taken }: Taken, say: Say): Taken => ({
+  ...taken,
+  sheet: {
+    ...sheet,
+    name: sheet.name === '' ? say(`share-sheet-${taken.shape}`) : sheet.name,
+    sections: sheet.sections.map((one) => ({ ...one, name: say(`part-${one.id}`) })),
+  },
 });
 
 const LABELS: readonly QuestionId[] = ['station-label', 'booster-label', 'supply-one', 'supply-two'];
