@@ -6,7 +6,7 @@ import { Diagram } from '../../src/components/diagram/Diagram.tsx';
 import { WordList } from '../../src/components/diagram/InWords.tsx';
 import { nextTo } from '../../src/components/diagram/keys.ts';
 import { lookOf } from '../../src/components/diagram/look.ts';
-import { stripsOf } from '../../src/components/diagram/strips.ts';
+import { goesOnAt, stripsOf } from '../../src/components/diagram/strips.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
 import { DEMO_CLUB, SHAPE_IDS, SHAPES } from '../../src/wizards/sheet/index.ts';
 import { SECTION_TAGS, type Sheet } from '../../src/wizards/sheet/sheet.ts';
@@ -138,6 +138,23 @@ describe('on paper', () => {
       }
     }
     for (const { at } of laid.joints) expect(stripsWith(at.x - 14, at.x + 14)).toHaveLength(1);
+  });
+
+  test('where track goes on in the next strip, both ends have one letter, and no other track has it', () => {
+    const laid = layOut(club(60, 68, 5), ({ id }) => id);
+    const found = stripsOf(laid);
+    const marks = [...goesOnAt(laid, found)];
+    expect(marks.map(([cut]) => cut)).toEqual(found.strips.slice(1).map(({ x }) => x));
+    const letters = marks.flatMap(([, here]) => here.map(({ letter }) => letter));
+    expect(new Set(letters).size).toBe(letters.length);
+    for (const [cut, here] of marks) {
+      const passing = laid.joints
+        .map(({ from, to }) => [...from, ...to])
+        .filter((way) => way.some(({ x }) => x < cut) && way.some(({ x }) => x > cut));
+      expect(passing.length).toBeGreaterThan(0);
+      expect(here.length).toBeGreaterThanOrEqual(new Set(passing.map((way) => way.map(({ y }) => y).join())).size);
+      for (const [i, { y }] of here.slice(1).entries()) expect(y - (here[i]?.y ?? y)).toBeGreaterThanOrEqual(18);
+    }
   });
 
   test('a club’s drawing takes two sheets at most, a starter’s a part of one; letters have 7 points or more', () => {

@@ -2,11 +2,12 @@
 // the same in words below. What depends on the track alone is laid out once, and every division is shown at once.
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import { type Districts, dress, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
+import { Cuts } from './Cuts.tsx';
 import { InWords } from './InWords.tsx';
 import { Key } from './Key.tsx';
 import { Stages, scrolled } from './Stages.tsx';
 import type { DiagramProps, Shown } from './shown.ts';
-import { shareOfPaper, stripsOf } from './strips.ts';
+import { goesOnAt, shareOfPaper, stripsOf, withMargins } from './strips.ts';
 import { Track } from './Track.tsx';
 
 const NO_DISTRICTS: Districts = [];
@@ -67,14 +68,22 @@ function usePrinting(): boolean {
 
 /** On paper a wide drawing stands in strips below each other, so that its letters keep their size; what its signs mean stands above. */
 function OnPaper(props: DiagramProps & Shown) {
-  const strips = stripsOf(props.laid);
+  const { laid } = props;
+  const strips = stripsOf(laid);
+  const marks = goesOnAt(laid, strips);
   return (
     <div class="diagram-paper" aria-hidden="true">
-      {strips.strips.map((part) => (
-        <div key={part.x} style={{ inlineSize: `${100 * shareOfPaper(part, strips)}%` }}>
-          <Track {...props} onSelect={undefined} selected={undefined} part={part} />
-        </div>
-      ))}
+      {marks.size > 0 && <p class="small">{props.say('diagram-strips')}</p>}
+      {strips.strips.map((strip) => {
+        const part = withMargins(strip, laid.width);
+        return (
+          <div key={part.x} style={{ inlineSize: `${100 * shareOfPaper(part, strips)}%` }}>
+            <Track {...props} onSelect={undefined} selected={undefined} part={part}>
+              <Cuts strip={strip} marks={marks} />
+            </Track>
+          </div>
+        );
+      })}
     </div>
   );
 }

@@ -10,7 +10,7 @@ import { jointSaid, sectionSaid } from './said.ts';
 import type { DiagramProps, Selected, Shown } from './shown.ts';
 
 interface TrackProps extends DiagramProps, Shown {
-  /** For paper: a part of it only. */
+  /** For paper: a part of it only, with `children` over it. */
   readonly part?: Box;
 }
 
@@ -80,6 +80,7 @@ export function Track(props: TrackProps) {
         </g>
       ))}
       <Names {...props} />
+      {props.part !== undefined && props.children}
     </svg>
   );
 }

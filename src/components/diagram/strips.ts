@@ -18,6 +18,55 @@ export interface Strips {
   readonly scale: number;
 }
 
+/** Where the drawing is cut, each strip is so much wider, pixels: there stand the marks of the track that goes on. */
+export const MARGIN = 20;
+/** Marks lie below each other at least so far apart, pixels. */
+const MARK = 18;
+
+/** Track that goes on in the next strip: the same letter at both ends. */
+export interface GoesOn {
+  readonly letter: string;
+  readonly y: number;
+}
+
+/** What goes through a cut, from top to bottom, by where the cut is; letters go on from cut to cut. */
+export function goesOnAt(laid: Laid, { strips }: Strips): ReadonlyMap<number, readonly GoesOn[]> {
+  let count = 0;
+  return new Map(
+    strips.slice(1).map(({ x }) => {
+      const marks: GoesOn[] = [];
+      for (const y of heightsAt(laid, x)) {
+        marks.push({ letter: letterOf(count), y: Math.max(y, (marks.at(-1)?.y ?? Number.NEGATIVE_INFINITY) + MARK) });
+        count += 1;
+      }
+      return [x, marks];
+    }),
+  );
+}
+
+const LETTERS = 'abcdefghijklmnopqrstuvwxyz';
+const letterOf = (i: number): string => LETTERS.charAt(i % LETTERS.length).repeat(1 + Math.floor(i / LETTERS.length));
+
+/** How high track runs where it is cut. No section is cut, so it is that of joints. */
+function heightsAt(laid: Laid, x: number): readonly number[] {
+  const heights = piecesOf(laid).flatMap(([one, other]) => {
+    const [left, right] = one.x < other.x ? [one, other] : [other, one];
+    return left.x < x && x <= right.x ? [left.y + ((right.y - left.y) * (x - left.x)) / (right.x - left.x)] : [];
+  });
+  return [...new Set(heights)].toSorted((one, other) => one - other);
+}
+
+const piecesOf = ({ joints }: Laid) =>
+  joints.flatMap(({ from, to }) =>
+    [from, to].flatMap((path) => path.slice(1).map((point, i) => [path[i] ?? point, point] as const)),
+  );
+
+/** A strip with room for its marks where it is cut. */
+export const withMargins = ({ x, width, ...box }: Box, whole: number): Box => {
+  const [left, right] = [x > 0 ? MARGIN : 0, x + width < whole ? MARGIN : 0];
+  return { ...box, x: x - left, width: left + width + right };
+};
+
 /** How wide a strip stands on paper, as a share of the text. */
 export const shareOfPaper = ({ width }: Box, { scale }: Strips): number => (width * scale) / PAPER.width;
 
@@ -32,20 +81,20 @@ export function stripsOf(laid: Laid): Strips {
     return box;
   };
   const widths = [...new Set(cuts.flatMap((right) => cuts.map((left) => right - left)))].filter(
-    (width) => width > 0 && width <= WIDEST,
+    (width) => width > 0 && width <= WIDEST - 2 * MARGIN,
   );
   const found = widths.flatMap((width) => {
     const strips = lowest(cuts, width, between);
-    return strips === undefined ? [] : [scaled(strips)];
+    return strips === undefined ? [] : [scaled(strips, laid.width)];
   });
   const [best] = found.toSorted((one, other) => heightOf(one) - heightOf(other));
-  return laid.width <= WIDEST || best === undefined ? scaled([whole]) : best;
+  return laid.width <= WIDEST || best === undefined ? scaled([whole], laid.width) : best;
 }
 
-const scaled = (strips: readonly Box[]): Strips => ({
+const scaled = (strips: readonly Box[], whole: number): Strips => ({
   strips,
   scale: Math.min(
-    PAPER.width / Math.max(...strips.map(({ width }) => width)),
+    PAPER.width / Math.max(...strips.map((strip) => withMargins(strip, whole).width)),
     PAPER.height / Math.max(...strips.map(({ height }) => height)),
   ),
 });
@@ -101,13 +150,10 @@ function boxOf(laid: Laid, left: number, right: number): Box {
 }
 
 /** How high all that lies between two places stands. */
-function heightsIn({ sections, joints }: Laid, left: number, right: number): readonly number[] {
-  const pieces = joints.flatMap(({ from, to }) =>
-    [from, to].flatMap((path) => path.slice(1).map((point, i) => [path[i] ?? point, point] as const)),
-  );
+function heightsIn(laid: Laid, left: number, right: number): readonly number[] {
   return [
-    ...sections.filter((one) => one.left <= right && one.right >= left).flatMap(({ y, label }) => [label.y, y]),
-    ...pieces
+    ...laid.sections.filter((one) => one.left <= right && one.right >= left).flatMap(({ y, label }) => [label.y, y]),
+    ...piecesOf(laid)
       .filter(([one, other]) => Math.min(one.x, other.x) <= right && Math.max(one.x, other.x) >= left)
       .flatMap((ends) => ends.map(({ y }) => y)),
   ];
