@@ -200,6 +200,23 @@ describe('a supply with fewer volts than the unit is told to take', () => {
   });
 });
 
+test('a unit set to more volts than its supply has, of two that are set alike: the bar names it', () => {
+  const two = {
+    ...{ system: 'two-rail', scale: 'h0' },
+    ...Object.fromEntries(
+      (['station', 'booster'] as const).flatMap((name) => [
+        ...[[`${name}-limit`, '3 A'] as const, [`${name}-input`, 'dc'] as const],
+        ...[[`${name}-input-volts`, '19 V'] as const, [`${name}-plug`, 'centre-plus'] as const],
+        ...[[`${name}-rails`, 'set'] as const, [`${name}-rail-volts`, '15 V'] as const],
+      ]),
+    ),
+    ...{ 'one-kind': 'dc', 'one-volts': '18 V', 'one-amps': '4 A', 'one-plug': 'centre-plus' },
+    ...{ 'two-kind': 'dc', 'two-volts': '12 V', 'two-amps': '4 A', 'two-plug': 'centre-plus' },
+  };
+  const { top } = drawn('which-supply-where', two);
+  expect(top).toMatch(/is set to 15 V on the rails, and supply 2 lifts them to 12 V at the most/);
+});
+
 describe('a supply that cannot trip its unit', () => {
   test('and is too little for the trains as well: the headline says both, what burns first', () => {
     const { top } = enough({ ...trains('h0', 12, 9), ...dc(16, 2), ...unit(3) });

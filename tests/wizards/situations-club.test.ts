@@ -1,5 +1,6 @@
 // A club whose layout is divided already, as it tells it. What an experienced person says to it is common practice, no source.
 import { describe, expect, test } from 'vitest';
+import { BOOSTER_OWN_USE } from '../../src/engine/index.ts';
 import { enoughCurrent } from '../../src/wizards/enough-current/flow.ts';
 import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
 import { conclude } from '../../src/wizards/enough-current/result.ts';
@@ -110,6 +111,31 @@ describe('a club with districts of its own', () => {
     expect(say().divided?.toProve).toEqual([]);
   });
 
+  test('a supply that the answer replaces need not be tested; those that stay are', () => {
+    const two = (moving: string) =>
+      say({
+        ...{ modern: '12', older: '0', sound: '0', coaches: '0', 'own-use': 'bare', moving, districts: '2' },
+        ...{ 'unit-limit': '3 A', 'traffic-a': '5', 'traffic-b': '5', 'limit-b': '3 A', 'amps-b': '2.5 A' },
+      }).divided;
+    const replaced = two('8');
+    expect(replaced?.layout?.advice).toEqual({ kind: 'larger-supply', district: 1, amps: 3 });
+    expect(replaced?.layout?.districts[1]?.trip.kind).toBe('perhaps');
+    expect(replaced?.toProve).toEqual([]);
+    const stays = two('2');
+    expect(stays?.layout?.advice.kind).toBe('nothing');
+    expect(stays?.toProve).toEqual(['B']);
+  });
+
+  test('a booster takes for itself what boosters take, or as little as the command station that was measured', () => {
+    const hard = (more: Texts) => say(more).divided?.layout?.districts.map(({ capacity }) => capacity.hard);
+    // Supplies of 3 A behind units that would pass 5 A: what is left is what the unit does not take.
+    const small = { 'supply-amps': '6 A', 'limit-b': '5 A', 'amps-b': '5 A', 'limit-c': '5 A', 'amps-c': '5 A' };
+    const [, many] = hard({ ...small, 'own-use': 'many' }) ?? [];
+    const [, least] = hard({ ...small, 'own-use': 'measured', idle: '0.04 A' }) ?? [];
+    expect(many).toBeCloseTo(5 - BOOSTER_OWN_USE, 9);
+    expect(least).toBeCloseTo(5 - 0.04, 9);
+  });
+
   test('one district is no division', () => {
     expect(say({ districts: '1' }).divided).toBeUndefined();
   });
@@ -218,6 +244,17 @@ describe('a club that plans districts', () => {
     const least = plan({ 'plan-districts': String(fewer), moving: '14' });
     expect(least.divided?.layout?.advice.kind).toBe('nothing');
     expect(least.divided?.planned?.fewer).toBeUndefined();
+  });
+
+  test('one whose power is enough undivided too is told no fewer districts: what it is for is not the trains', () => {
+    const spared = plan({ 'plan-districts': '6', moving: '2', sound: '0', coaches: '0' }).divided?.planned;
+    expect(spared).toMatchObject({ spare: true, fewer: undefined });
+  });
+
+  test('and so is one that does not do as it is', () => {
+    const short = plan({ 'plan-districts': '2', moving: '14' }).divided;
+    expect(short?.layout?.verdict).toBe('short');
+    expect(short?.planned).toMatchObject({ spare: false, fewer: undefined });
   });
 
   test('a plan that is too small for the sound of what stands is told the free way, and does once it is off', () => {

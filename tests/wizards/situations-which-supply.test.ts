@@ -53,6 +53,34 @@ const HOME: Texts = {
 const placed = (more: Texts = {}): Placement => placeSupplies(told({ ...HOME, ...more }));
 const outcome = (more: Texts = {}): string => placed(more).outcome;
 
+describe('rails set to more volts than their supply has', () => {
+  const alike = { ...set('station', '15 V'), ...set('booster', '15 V') };
+
+  test('stand lower than they are set, so that two units set alike differ: the unit, its supply and the volts are named', () => {
+    const said = placed({ ...alike, ...supply('two', '12 V', '4 A') });
+    expect(said.outcome).toBe('set-both-outputs-equal');
+    const best = said.arrangements[0]?.stages.findIndex((one) => one.supply === 1);
+    const unit = best === 0 ? 'station' : 'booster';
+    expect(said.outOfReach).toEqual([{ unit, supply: 1, set: 15, highest: 12 }]);
+  });
+
+  test('behind a converter too, and both where neither supply has them', () => {
+    const low = { ...supply('one', '14 V', '4 A'), ...supply('two', '14 V', '4 A') };
+    const converter = { ...alike, 'booster-rails': 'converter' };
+    expect(placed({ ...converter, ...low }).outOfReach.map(({ unit, highest }) => [unit, highest])).toEqual([
+      ['station', 14],
+      ['booster', 14],
+    ]);
+  });
+
+  test('are no matter where the supply has just as many, where it has more, or where rails follow it', () => {
+    expect(placed(alike).outOfReach).toEqual([]);
+    const just = { ...supply('one', '15 V', '4 A'), ...supply('two', '15 V', '4 A') };
+    expect(placed({ ...alike, ...just }).outOfReach).toEqual([]);
+    expect(placed(supply('two', '12 V', '4 A')).outOfReach).toEqual([]);
+  });
+});
+
 describe('no purchase on an unread label', () => {
   const short = { ...supply('one', '16 V', '2 A'), ...supply('two', '16 V', '2 A') };
 

@@ -31,6 +31,7 @@ import {
   crossingOf,
   districtLoad,
   gapExpected,
+  highestRails,
   isAboveUsual,
   jointLoad,
   judgeRails,
@@ -87,6 +88,15 @@ export interface UnitFound {
   readonly buy: NamedSupply | undefined;
 }
 
+/** A unit whose rails are set to more than the supply that is on it can give them, volts. */
+export interface OutOfReach {
+  readonly unit: UnitId;
+  /** Place of the supply among the two. */
+  readonly supply: number;
+  readonly set: number;
+  readonly highest: number;
+}
+
 export interface Placement {
   readonly outcome: WhichSupplyOutcome;
   readonly because: PlacementBecause | undefined;
@@ -104,6 +114,8 @@ export interface Placement {
   readonly railVolts: Span | undefined;
   /** Rails above the range of the scale that are no reason to stop, and whether it is known where they come from; volts. */
   readonly aboveRange: { readonly volts: number; readonly known: boolean } | undefined;
+  /** Units set to more volts than their supply in the best arrangement lifts the rails to; volts. */
+  readonly outOfReach: readonly OutOfReach[];
   readonly scale: Scale;
   readonly supplies: readonly NamedSupply[];
   /** Best first; empty while a label is not known. */
@@ -198,6 +210,7 @@ export function placeSupplies(answers: Answers): Placement {
   return {
     ...found,
     aboveRange: warnsOfVolts(found) ? aboveRange(arrangements[0], scale, railsKnown) : undefined,
+    outOfReach: warnsOfVolts(found) ? outOfReach(arrangements[0]) : [],
     readFirst: BUYS.includes(found.outcome) ? readFirstOf(answers, found.unit) : undefined,
     alike: found.outcome === 'two-supplies-alike' ? alikeOf({ supplies, stages, scale }) : undefined,
     toProve: PLACES.includes(found.outcome) ? toProveIn(arrangements[0]) : [],
@@ -481,6 +494,18 @@ function aboveRange(best: Arrangement | undefined, scale: Scale, known: boolean)
   if (best?.permitted !== true) return undefined;
   const volts = Math.max(...best.stages.map(({ rails }) => rails.idle.to));
   return volts > SCALE_RANGE[scale].to + 1e-9 ? { volts, known } : undefined;
+}
+
+/** Whatever they are set to, rails stand no higher than their supply lifts them: two that are set alike may differ. */
+function outOfReach(best: Arrangement | undefined): OutOfReach[] {
+  if (best?.permitted !== true) return [];
+  return UNITS.flatMap((unit, at) => {
+    const placed = best.stages[at];
+    if (placed === undefined || placed.fed.rails.kind === 'follows') return [];
+    const { supply, rails } = placed.fed;
+    const highest = highestRails(supply);
+    return rails.volts > highest + 1e-9 ? [{ unit, supply: placed.supply, set: rails.volts, highest }] : [];
+  });
 }
 
 /** The same printed on both, on units that make their rails alike: nothing depends on which is where. */

@@ -36,9 +36,15 @@ export function headlineOf({ outcome, because, unit }: Placement, say: Say): str
 
 /** What may not be read past, right below the verdict. */
 export function warningsOf(placement: Placement, say: Say, numbers: Numbers): string[] {
-  const { outcome, aboveRange, scale } = placement;
+  const { outcome, aboveRange, outOfReach, scale } = placement;
   if (outcome === 'wrong-supply') return mustNotGo(placement, say, numbers);
-  const proofs = proofWarnings(placement, say);
+  const tooLow = outOfReach.map(({ unit, supply, set, highest }) =>
+    say('place-rails-out-of-reach', {
+      ...{ unit: say(`place-${unit}`), n: supply + 1 },
+      ...{ set: numbers.volts(set), high: numbers.volts(highest) },
+    }),
+  );
+  const proofs = [...tooLow, ...proofWarnings(placement, say)];
   if (aboveRange === undefined) return proofs;
   const values = { volts: numbers.volts(aboveRange.volts), usual: usualVolts(scale, say, numbers) };
   return [...proofs, say(aboveRange.known ? 'place-rails-above' : 'place-rails-perhaps-above', values)];
