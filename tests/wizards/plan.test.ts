@@ -819,6 +819,13 @@ describe('The list of parts, counted by hand', () => {
   });
 });
 
+test('Every row of a test sheet has its readings, if only none', () => {
+  for (const { tests } of [oval(), club()]) {
+    expect(tests.every(({ readings }) => Array.isArray(readings))).toBe(true);
+    expect(tests.some(({ readings }) => readings.length === 0)).toBe(true);
+  }
+});
+
 describe('The rows of the test sheet', () => {
   const ids = ({ tests }: Plan): string[] => tests.map(({ id }) => id);
 
@@ -949,6 +956,39 @@ describe('The power of a plan', () => {
     expect(remedy({ supplies: OVAL.supplies.slice(1) })).toEqual(['unknown', 'own-supplies', 0, undefined]);
   });
 
+  test('a unit whose labels forbid every supply, or one whose kind of current nobody has read, comes before the rest', () => {
+    const kind = (inputKind: 'ac' | undefined) =>
+      OVAL.stages.map((one, at) => (at === 0 ? { ...one, inputKind } : one));
+    expect(planOf({ ...OVAL, stages: kind('ac') }).judged.remedy).toBe('not-permitted');
+    expect(planOf({ ...OVAL, stages: kind(undefined) }).judged.verdict).toBe('unknown');
+  });
+
+  test('is sure only once the coaches are told, and what lights them: no coaches need no lamps', () => {
+    const sure = (more: Partial<Sheet>) =>
+      planOf({ ...OVAL, moving: 1, trains: [{ kind: 'modern', count: 2 }], ...more }).judged.sure;
+    expect(sure({ coaches: 0 })).toBe('surely');
+    expect(sure({ coaches: 30, lamps: 'led' })).not.toBe(sure({ coaches: 30, lamps: 'filament' }));
+    const untold = sure({ coaches: 30 });
+    expect(untold).toBe('depends');
+  });
+
+  test('a district without traffic is a district all the same: its unit keeps its supply and bears what the other does not', () => {
+    const sections = OVAL.sections.map((one, at) => ({ ...one, traffic: at < 2 ? 1 : 0 }));
+    const { judged } = planOf({ ...OVAL, sections, trains: [{ kind: 'modern', count: 3 }], moving: 2 });
+    expect(judged.units).toHaveLength(2);
+    expect(judged.findings.map(({ share }) => share)).toEqual([1, 0]);
+    expect(judged.findings[1]?.judgement.verdict).toBe('ample');
+  });
+
+  test('rails that follow their supply sag with what the trains of their own district draw', () => {
+    const stages = OVAL.stages.map(({ railVolts: _, ...one }) => ({ ...one, rails: 'follows' as const }));
+    const supplies = OVAL.supplies.map((one) => ({ ...one, volts: 16 }));
+    const loaded = (moving: number) =>
+      planOf({ ...OVAL, stages, supplies, moving }).judged.units.map((one) => one.loaded.from);
+    const [few, many] = [loaded(0), loaded(6)];
+    for (const at of [0, 1]) expect((few[at] ?? 0) - (many[at] ?? 0)).toBeGreaterThan(0.1);
+  });
+
   test('rails too high or too low, a trip current above what the scale bears: each comes before amperes', () => {
     const follows = OVAL.stages.map(({ railVolts: _, ...one }) => ({
       ...one,
@@ -987,6 +1027,20 @@ describe('The power of a plan', () => {
 });
 
 describe('The wires of a plan', () => {
+  test('that lie already are judged by the rail that lies there: feeders may be further apart along a thick one', () => {
+    const wiring = { busSquareMillimetres: 4, feederSquareMillimetres: 0.75 };
+    const sections = OVAL.sections.map((one) => ({ ...one, metres: 10 }));
+    const furthest = (rail: string): number =>
+      [2, 4, 8, 14, 20, 40].findLast(
+        (metresBetweenFeeders) =>
+          planOf({ ...ONE_UNIT, sections, wiring: { ...wiring, metresBetweenFeeders, rail } }).wires[0]?.asItIs ===
+          true,
+      ) ?? 0;
+    const [thick, thin] = [furthest('code-100'), furthest('code-55')];
+    expect(thick).toBeGreaterThan(thin);
+    expect(thin).toBeGreaterThan(0);
+  });
+
   test('reach from the unit in the middle to both ends, within what one unit is worked out for', () => {
     const long = planOf({ ...ONE_UNIT, sections: OVAL.sections.map((one) => ({ ...one, metres: 40 })) });
     expect(long.wires[0]).toMatchObject({ reach: 50, busMetres: 100 });

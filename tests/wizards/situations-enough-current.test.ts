@@ -63,6 +63,19 @@ const buysNothing = (said: Said): void => {
   expect(said.chosen?.ratings ?? []).toEqual([]);
 };
 
+describe('rails that stand higher than is usual for the scale, though no track is forbidden that', () => {
+  const high = (rails: Texts) =>
+    say({ 'supply-volts': '20 V', 'unit-input-volts': '24 V', 'unit-rail-volts': '20 V', ...rails });
+
+  test('are set lower before any count of trains: surely where they are known, else that decides', () => {
+    expect(high({})).toMatchObject({ outcome: 'rail-voltage-too-high', kind: 'surely-not' });
+    const unknown = high({ 'unit-rails': 'unknown' });
+    expect(unknown).toMatchObject({ outcome: 'rail-voltage-too-high', kind: 'depends' });
+    expect(unknown.deciding?.unknown).toBe('rails');
+    expect(high({ 'unit-rail-volts': '15 V' }).outcome).toBe('power-is-enough');
+  });
+});
+
 describe('a home layout with four locomotives', () => {
   test('three moving on 4 A behind a unit for 3 A: surely enough, nothing to buy', () => {
     const said = say();

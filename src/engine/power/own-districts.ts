@@ -196,11 +196,11 @@ function mostShare(fleet: Fleet, able: Capacity): number {
 /** The worst verdict, and among alike ones the largest chance of passing the usable current; where nothing runs nothing is near its limit. */
 function worstOf(findings: readonly DistrictFinding[]): number {
   let worst = findings.findIndex(({ share }) => share > 0);
-  for (const [at, { share, judgement }] of findings.entries()) {
+  for (const [at, { judgement }] of findings.entries()) {
     const other = findings[worst]?.judgement ?? judgement;
     const worse = !atLeast(judgement.verdict, other.verdict);
     const nearer = worse || (judgement.verdict === other.verdict && judgement.aboveUsable > other.aboveUsable);
-    if (share > 0 && nearer) worst = at;
+    if (nearer) worst = at;
   }
   return worst;
 }
