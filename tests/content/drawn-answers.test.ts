@@ -214,7 +214,7 @@ test('a unit set to more volts than its supply has, of two that are set alike: t
     ...{ 'two-kind': 'dc', 'two-volts': '12 V', 'two-amps': '4 A', 'two-plug': 'centre-plus' },
   };
   const { top } = drawn('which-supply-where', two);
-  expect(top).toMatch(/is set to 15 V on the rails, and supply 2 lifts them to 12 V at the most/);
+  expect(top).toMatch(/is set to 15 V, and supply 2 lifts its rails to 12 V at the most/);
 });
 
 describe('a supply that cannot trip its unit', () => {

@@ -73,6 +73,12 @@ describe('rails set to more volts than their supply has', () => {
     ]);
   });
 
+  test('are told to be set lower, and nothing else, where they stand above the range of the scale even so', () => {
+    const high = { ...supply('one', '18 V', '4 A'), ...supply('two', '18 V', '4 A') };
+    const said = placed({ scale: 'n', ...set('station', '19 V'), ...set('booster', '19 V'), ...high });
+    expect(said.outOfReach).toEqual([]);
+  });
+
   test('are no matter where the supply has just as many, where it has more, or where rails follow it', () => {
     expect(placed(alike).outOfReach).toEqual([]);
     const just = { ...supply('one', '15 V', '4 A'), ...supply('two', '15 V', '4 A') };

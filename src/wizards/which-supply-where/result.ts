@@ -210,7 +210,7 @@ export function placeSupplies(answers: Answers): Placement {
   return {
     ...found,
     aboveRange: warnsOfVolts(found) ? aboveRange(arrangements[0], scale, railsKnown) : undefined,
-    outOfReach: warnsOfVolts(found) ? outOfReach(arrangements[0]) : [],
+    outOfReach: warnsOfVolts(found) ? outOfReach(arrangements[0], scale) : [],
     readFirst: BUYS.includes(found.outcome) ? readFirstOf(answers, found.unit) : undefined,
     alike: found.outcome === 'two-supplies-alike' ? alikeOf({ supplies, stages, scale }) : undefined,
     toProve: PLACES.includes(found.outcome) ? toProveIn(arrangements[0]) : [],
@@ -496,15 +496,16 @@ function aboveRange(best: Arrangement | undefined, scale: Scale, known: boolean)
   return volts > SCALE_RANGE[scale].to + 1e-9 ? { volts, known } : undefined;
 }
 
-/** Whatever they are set to, rails stand no higher than their supply lifts them: two that are set alike may differ. */
-function outOfReach(best: Arrangement | undefined): OutOfReach[] {
+/** Whatever they are set to, rails stand no higher than their supply lifts them: two that are set alike may differ. Rails above the range of the scale are set lower anyhow. */
+function outOfReach(best: Arrangement | undefined, scale: Scale): OutOfReach[] {
   if (best?.permitted !== true) return [];
   return UNITS.flatMap((unit, at) => {
     const placed = best.stages[at];
     if (placed === undefined || placed.fed.rails.kind === 'follows') return [];
     const { supply, rails } = placed.fed;
     const highest = highestRails(supply);
-    return rails.volts > highest + 1e-9 ? [{ unit, supply: placed.supply, set: rails.volts, highest }] : [];
+    const matters = rails.volts > highest + 1e-9 && highest <= SCALE_RANGE[scale].to + 1e-9;
+    return matters ? [{ unit, supply: placed.supply, set: rails.volts, highest }] : [];
   });
 }
 
