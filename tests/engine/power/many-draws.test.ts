@@ -127,6 +127,17 @@ describe('trains of which some move', () => {
     );
   });
 
+  test('trains that always move draw as lamps would of the same draw', () => {
+    const free = { count: 20, running: even(0.2, 0.6), standing: constant(0.02) };
+    const shuttle = even(0.3, 0.5);
+    const told = { step: 0.005, share: 0.6 };
+    const always = { count: 5, running: shuttle, standing: constant(0), alwaysMoving: true };
+    const law = fittingDemand({ ...told, trains: [free, always], moving: 15, fixed: [] });
+    const lamps = fittingDemand({ ...told, trains: [free], moving: 10, fixed: [{ count: 5, draw: shuttle }] });
+    for (const amps of [1, 3, 4, 5]) near(chanceAbove(law, amps), chanceAbove(lamps, amps), 1e-6);
+    near(summarise(law).mean, 0.6 * (10 * 0.4 + 10 * 0.02 + 5 * 0.4), 0.01);
+  });
+
   test('together with what always draws they have the mean and the variance of all cases, counted out', () => {
     fc.assert(
       fc.property(told, states, spread(0, 1), spread(0.1, 1), fc.nat(2), (fleet, lamp, chance, share, always) => {

@@ -141,6 +141,7 @@ describe('what a fleet draws', () => {
 
   test('the plain sum is every train at the middle of its running draw, and all that is always on', () => {
     const alone = { ...fleet, coaches: 0, accessories: 0 };
+    expect(plainSum(alone).unit).toBe('A');
     const { value, inputs, sources } = plainSum(alone);
     near(
       value,
