@@ -79,6 +79,12 @@ describe('rails set to more volts than their supply has', () => {
     expect(said.outOfReach).toEqual([]);
   });
 
+  test('are no matter where both stand alike and within the range of the scale all the same', () => {
+    const alikeHigh = { ...set('station', '18 V'), ...set('booster', '18 V') };
+    expect(placed(alikeHigh).outcome).toBe('supplies-either-way');
+    expect(placed(alikeHigh).outOfReach).toEqual([]);
+  });
+
   test('are no matter where the supply has just as many, where it has more, or where rails follow it', () => {
     expect(placed(alike).outOfReach).toEqual([]);
     const just = { ...supply('one', '15 V', '4 A'), ...supply('two', '15 V', '4 A') };

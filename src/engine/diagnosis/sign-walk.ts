@@ -104,15 +104,15 @@ export function* walkModelInParts(model: SignModel, settings: WalkSettings): InP
 }
 
 function assertOpening({ id, shares, says }: OpeningRow, { causes, signs }: SignModel): void {
-  const stray = Object.keys(shares).find((cause) => !causes.some((one) => one.id === cause));
-  if (stray !== undefined) throw new RangeError(`opening "${id}": cause "${stray}" is not known`);
+  const unknown = Object.keys(shares).find((cause) => !causes.some((one) => one.id === cause));
+  if (unknown !== undefined) throw new RangeError(`opening "${id}": cause "${unknown}" is not known`);
   if (!(Object.values(shares).reduce((sum, share) => sum + share, 0) > 0))
     throw new RangeError(`opening "${id}": no cause has a share`);
   for (const [sign, values] of Object.entries(says)) {
     const row = signs.find((one) => one.id === sign);
     const value = values.find((one) => row?.values.includes(one) !== true);
-    if (row === undefined || value !== undefined)
-      throw new RangeError(`opening "${id}": "${value ?? sign}" is not known`);
+    const stray = row === undefined ? sign : value;
+    if (stray !== undefined) throw new RangeError(`opening "${id}": "${stray}" is not known`);
   }
 }
 

@@ -496,16 +496,21 @@ function aboveRange(best: Arrangement | undefined, scale: Scale, known: boolean)
   return volts > SCALE_RANGE[scale].to + 1e-9 ? { volts, known } : undefined;
 }
 
-/** Whatever they are set to, rails stand no higher than their supply lifts them: two that are set alike may differ. Rails above the range of the scale are set lower anyhow. */
+/**
+ * Whatever they are set to, rails stand no higher than their supply lifts them: that matters where two that are set alike differ, or trains run
+ * slower than the scale asks for. Rails above its range are set lower anyhow.
+ */
 function outOfReach(best: Arrangement | undefined, scale: Scale): OutOfReach[] {
   if (best?.permitted !== true) return [];
+  const { from, to } = SCALE_RANGE[scale];
+  const differ = stepFinding(best.step) !== 'level';
   return UNITS.flatMap((unit, at) => {
     const placed = best.stages[at];
     if (placed === undefined || placed.fed.rails.kind === 'follows') return [];
     const { supply, rails } = placed.fed;
     const highest = highestRails(supply);
-    const matters = rails.volts > highest + 1e-9 && highest <= SCALE_RANGE[scale].to + 1e-9;
-    return matters ? [{ unit, supply: placed.supply, set: rails.volts, highest }] : [];
+    const matters = highest < from - 1e-9 || (differ && highest <= to + 1e-9);
+    return matters && rails.volts > highest + 1e-9 ? [{ unit, supply: placed.supply, set: rails.volts, highest }] : [];
   });
 }
 

@@ -71,6 +71,27 @@ describe('What people know without looking is asked before work', () => {
   });
 });
 
+test('Once something was looked at, or four things are known, work is not held up by what is asked for nothing', () => {
+  const faults = [
+    { id: 'joint', fixClass: 'solder', minutes: 5, share: 7 },
+    { id: 'wheels', fixClass: 'clean', minutes: 5, share: 3 },
+  ];
+  // Looks and memories that tell nothing, and one memory that may take the proposal back.
+  const nothing = ['look', 'a', 'b', 'c', 'd'].map((id) =>
+    yesNo(id, [0.5, 0.5], { minutes: 500, source: id === 'look' ? 'eye' : 'memory' }),
+  );
+  const checks = [...nothing, yesNo('since-when', [0.7, 0.05], { minutes: 500, source: 'memory' })];
+  const model = withWork(numberedWalk({ faults, checks }, COSTS));
+  const after = (...ids: readonly string[]) =>
+    signStep(model, { ...START, answers: ids.map((check) => ({ check, option: 'yes' })) }).kind;
+  expect(after()).toBe('ask');
+  expect(after('a', 'b', 'c')).toBe('ask');
+  expect(after('a', 'b', 'c', 'd')).toBe('fix');
+  expect(after('look')).toBe('fix');
+  // What nobody could look at is as good as not asked.
+  expect(signStep(model, { ...START, skipped: ['look'] }).kind).toBe('ask');
+});
+
 describe('What is not likely enough waits for the question that tells most for its minutes', () => {
   const SHARES = [0.5, 0.3, 0.2];
 
