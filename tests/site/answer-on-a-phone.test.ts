@@ -330,6 +330,7 @@ interface Measured {
 const measured: Measured[] = [];
 /** Where “Continue” ends on a question with one choice once something is chosen, pixels. */
 let onward = Number.POSITIVE_INFINITY;
+let lateSaid: readonly number[] = [];
 
 describe('At 360 by 740, nothing opened', () => {
   test('every case is measured', { timeout: 180_000 }, async () => {
@@ -367,6 +368,18 @@ describe('At 360 by 740, nothing opened', () => {
     // Without a worker, and without what would work it out in its place: said, and tried again.
     await page.addInitScript(() => Reflect.deleteProperty(window, 'Worker'));
     const sharing = /\/sharing\.[^/]*\.js/;
+    // Nothing comes: what takes so long is said, and not before eight seconds have passed.
+    await page.clock.install();
+    await page.route(sharing, () => undefined);
+    await page.goto(`${site}share-out/?${new URLSearchParams(TO_SHARE_OUT['divide-the-track'])}`);
+    const late = page.getByText('It takes longer than usual.');
+    await page.getByText('Working it out').waitFor();
+    await page.clock.fastForward(4000);
+    const early = await late.count();
+    await page.clock.fastForward(4000);
+    await late.waitFor();
+    lateSaid = [early, await late.count()];
+    await page.unroute(sharing);
     await page.route(sharing, (route) => route.abort());
     await page.goto(`${site}share-out/?${new URLSearchParams(TO_SHARE_OUT['divide-the-track'])}`);
     await page.getByText('This part could not be loaded.').waitFor();
@@ -386,6 +399,9 @@ describe('At 360 by 740, nothing opened', () => {
     expect(pictures).toHaveLength(2);
     expect(pictures.filter(({ hidden, letters }) => hidden > 0 || !(letters >= 11.9))).toEqual([]);
   });
+
+  test('after eight seconds, and not after four, it is said that it takes longer', () =>
+    expect(lateSaid).toEqual([0, 1]));
 
   test('whoever has chosen sees how to go on', () => expect(onward).toBeLessThan(SCREEN.height));
 
