@@ -149,6 +149,20 @@ describe('few gaps or even use', () => {
   });
 });
 
+test('each further way is worth its gaps: nearer to even use by a third of what the one before lacks, and by a fiftieth at least', () => {
+  let further = 0;
+  for (let seed = 1; seed <= 20; seed++) {
+    const choice = divisionChoice({ ...layout(12, 16, seed), stages: alike(2) });
+    const busiest = choice.kind === 'choice' ? choice.ways.map(({ division: one }) => one.busiest) : [];
+    for (const [at, one] of busiest.slice(1).entries()) {
+      const before = busiest[at] ?? 0;
+      expect(one, `layout ${seed}`).toBeLessThanOrEqual(Math.max(1, before - Math.max(0.02, (before - 1) / 3)) + 0.002);
+      further++;
+    }
+  }
+  expect(further).toBeGreaterThan(5);
+});
+
 describe('a loop whose gaps are there in any case', () => {
   // A line of four stretches, and a loop at its end.
   const withLoop = (ofLoop: number) => [4, 4, 4, 4, ofLoop].map((traffic) => ({ traffic }));
