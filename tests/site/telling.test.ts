@@ -46,7 +46,7 @@ test('a text of which nothing is understood is told so', async () => {
   await page
     .locator('textarea')
     .fill('The RCD of the house trips when I plug in the booster. I feel a tingle from the rails.');
-  await expect.poll(() => page.locator('.heard .problem a').count()).toBe(2);
+  await expect.poll(() => page.locator('.heard .problem button').count()).toBe(2);
   await page.locator('textarea').fill('The booster trips, then the train stutters.');
   for (const chip of ['Something switches off', 'It jerks'])
     await page.locator('.heard .chip', { hasText: chip }).click();

@@ -53,6 +53,10 @@ describe('the card', () => {
     );
   });
 
+  test('calls no danger that was dealt with a repair tried in vain', () => {
+    expect(cardOf({ ...told, tried: ['switch-off-now'] }, [])).not.toContain('Tried');
+  });
+
   test('says first what to try where a fix is proposed, and does not call it still possible', () => {
     const left = [
       { fixClass: 'one-rail', chance: 0.72 },

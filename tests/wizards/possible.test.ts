@@ -27,3 +27,13 @@ describe.each(COMPLAINT_IDS)('the list of "%s"', (complaint) => {
     expect(handedOn(context).length).toBeLessThanOrEqual(6);
   });
 });
+
+test('what is likeliest is among what is left at the end, though a repair that could harm stands behind the others', () => {
+  const { context } = replayWalk('trips-with-traffic', NOTHING_TOLD);
+  const [likeliest] = possibleNow(context).shown;
+  const left = handedOn(context).map(({ fixClass }) => fixClass);
+  expect(likeliest?.fixClass).toBe('not-enough');
+  expect(left).toContain('not-enough');
+  // A leak could be behind it, and a stronger supply only heats that.
+  expect(left.indexOf('not-enough')).toBeGreaterThan(0);
+});

@@ -36,7 +36,9 @@ export function Solved(props: SolvedProps) {
           </h1>
           <p class="lead">{what}</p>
           {perhaps !== undefined && <p>{perhaps}</p>}
-          <p>{fix.verify}</p>
+          <p>
+            <b>{say('walk-verify')}</b> {fix.verify}
+          </p>
           {(context.isolation === 'cannot' || context.phase === 'cannot') && <p>{say('walk-solved-unproven')}</p>}
           <p>
             <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
@@ -75,7 +77,8 @@ export function HandedOn(props: HandedOnProps) {
   const { context, say, home, made, card } = props;
   const { next } = context;
   const left = useMemo(() => oneOfEach(handedOn(context)), [context]);
-  const [shown, others] = [left.slice(0, SIDE_BY_SIDE), left.slice(SIDE_BY_SIDE)];
+  const shown = sideBySide(left);
+  const others = left.filter((one) => !shown.includes(one));
   const because = next?.kind === 'hand-on' ? next.because : 'nothing-separates';
   return (
     <section class="part">
@@ -87,8 +90,9 @@ export function HandedOn(props: HandedOnProps) {
       </h1>
       <p class="lead">{say('walk-hand-on-lead')}</p>
       <ul class="side-by-side">
-        {shown.map((one) => (
+        {shown.map((one, at) => (
           <li key={one.fault}>
+            {at === SIDE_BY_SIDE && <p class="small">{say('walk-after-the-others')}</p>}
             <Left {...props} one={one} />
           </li>
         ))}
@@ -116,6 +120,13 @@ export function HandedOn(props: HandedOnProps) {
       <Share text={() => card().join('\n')} told={card} say={say} made={made} />
     </section>
   );
+}
+
+/** The first few; the likeliest of all stands behind them, where it is none of them because its repair could harm. */
+function sideBySide(left: readonly Evidence[]): readonly Evidence[] {
+  const first = left.slice(0, SIDE_BY_SIDE);
+  const likeliest = left.find((one) => left.every(({ chance }) => chance <= one.chance));
+  return likeliest === undefined || first.includes(likeliest) ? first : [...first, likeliest];
 }
 
 /** The likeliest cause of each repair: two with the same repair are one to try. */

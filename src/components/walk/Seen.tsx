@@ -7,6 +7,7 @@ import {
   conflictIn,
   fitsOnePart,
   isOnePart,
+  isRepair,
   NOTHING_TOLD,
   walkAddress,
 } from '../../wizards/put-it-right/index.ts';
@@ -38,6 +39,7 @@ export function Seen(props: Props) {
   const { seen, toldFirst, tools, tried, left } = told;
   const elsewhere = walkAddress({ ...NOTHING_TOLD, seen, toldFirst, tools, tried, left });
   const onePart = isOnePart(walk.context.answers);
+  const mended = tried.filter(isRepair);
   const triedAs = (fixClass: string): string => {
     const cause = say(`class-${fixClass}`);
     return left.includes(fixClass) ? say('walk-left-as-changed', { name: cause }) : cause;
@@ -92,8 +94,8 @@ export function Seen(props: Props) {
           {say('walk-tell-more')}
         </button>
       </p>
-      {tried.length > 0 && (
-        <p class="small">{say('walk-tried', { causes: tried.map(triedAs).join(say('and-then')) })}</p>
+      {mended.length > 0 && (
+        <p class="small">{say('walk-tried', { causes: mended.map(triedAs).join(say('and-then')) })}</p>
       )}
       <div class="on-paper">
         {card.map((line) => (

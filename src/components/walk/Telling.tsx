@@ -18,14 +18,19 @@ import type { WalkWords } from './words.ts';
 interface Props extends Pick<PartProps, 'say' | 'home'> {
   readonly seen: Readonly<Record<string, string>>;
   readonly checks: WalkWords['checks'];
+  /** What was written here before, as long as this page is open. */
+  readonly draft: { current: string };
   readonly onTold: (seen: Readonly<Record<string, string>>) => void;
+  /** A danger that was heard: what was tapped so far, and the answer that says it. */
+  readonly onDanger: (seen: Readonly<Record<string, string>>, check: string, option: string) => void;
   /** What passes on what is told so far, tapped just now or before. */
   readonly passOn: (seen: Readonly<Record<string, string>>) => ComponentChildren;
 }
 
-export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
+export function Telling({ seen, checks, say, home, draft, onTold, onDanger, passOn }: Props) {
   const [told, setTold] = useState(seen);
-  const [text, setText] = useState('');
+  const [text, setText] = useState(draft.current);
+  draft.current = text;
   /** The check of which an answer was taken back by the last tap, for it has another now. */
   const [takenBack, setTakenBack] = useState<string>();
   const listener = useListener(home, text !== '');
@@ -56,7 +61,12 @@ export function Telling({ seen, checks, say, home, onTold, passOn }: Props) {
           <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
           <small>{say('walk-tell-stays-here')}</small>
         </label>
-        <Heard heard={heard} dangers={dangers} {...chips} home={home} />
+        <Heard
+          heard={heard}
+          dangers={dangers}
+          {...chips}
+          onDanger={({ check, option }) => onDanger(told, check, option)}
+        />
         {listener !== undefined && (
           <p role="status" class="small">
             {listener.isUnheard(text, heard) && say('walk-tell-nothing-heard')}
@@ -114,31 +124,37 @@ interface ChipProps extends Pick<Props, 'checks' | 'say'> {
 
 interface HeardProps extends ChipProps {
   readonly heard: readonly HeardOf[];
-  /** What comes before all else: the pages, and the words that made it think so. */
-  readonly dangers: ReadonlyMap<string, string>;
-  readonly home: string;
+  /** What comes before all else. */
+  readonly dangers: Dangers;
+  readonly onDanger: (danger: HeardOf) => void;
 }
 
-/** The pages of the dangers that are heard, the surest first, each with its words. */
-function dangersIn(heard: readonly HeardOf[]): ReadonlyMap<string, string> {
-  const pages = new Map<string, string>();
-  for (const { check, option, words } of heard) {
-    const page = dangerOfAnswer(check, option);
-    if (page !== undefined && !pages.has(page)) pages.set(page, words.join(' '));
+/** By what is to be done, what was heard of it. */
+type Dangers = ReadonlyMap<string, HeardOf>;
+
+/** The dangers that are heard, the surest first. */
+function dangersIn(heard: readonly HeardOf[]): Dangers {
+  const found = new Map<string, HeardOf>();
+  for (const one of heard) {
+    const page = dangerOfAnswer(one.check, one.option);
+    if (page !== undefined && !found.has(page)) found.set(page, one);
   }
-  return pages;
+  return found;
 }
 
-/** Words of danger open their page first; all else is a proposal, with the words that made it think so. */
-function Heard({ heard, dangers, home, ...chips }: HeardProps) {
+/** What a danger asks to be done comes first, in the walk: the story waits. All else is a proposal, with the words that made it think so. */
+function Heard({ heard, dangers, onDanger, ...chips }: HeardProps) {
   const { say } = chips;
   const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
   return (
     <div role="status" class="heard">
-      {[...dangers].map(([page, words]) => (
+      {[...dangers].map(([page, danger]) => (
         <p key={page} class="problem">
-          {say('walk-tell-danger')} <a href={`${home}fixes/${page}/`}>{say(`class-${page}`)}</a>
-          <small>{say('walk-tell-because', { words })}</small>
+          {say('walk-tell-danger')}{' '}
+          <button class="link" type="button" onClick={() => onDanger(danger)}>
+            {say(`class-${page}`)}
+          </button>
+          <small>{say('walk-tell-because', { words: danger.words.join(' ') })}</small>
         </p>
       ))}
       {proposed.length > 0 && (

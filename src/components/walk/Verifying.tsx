@@ -29,7 +29,7 @@ export function Verifying({ context, say, language, cautions, pictureStyles, onI
       <p class="small">{say('walk-last-look')}</p>
       <h1 tabIndex={-1}>{say(`walk-${part}-title`)}</h1>
       <ol class="how">
-        {[1, 2, 3].map((n) => (
+        {(part === 'isolation' ? [1, 2, 3] : [1, 2, 3, 4]).map((n) => (
           <li key={n}>{say(`walk-${part}-how-${n}`)}</li>
         ))}
       </ol>

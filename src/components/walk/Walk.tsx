@@ -53,6 +53,8 @@ export default function Walk({
   );
   const address = useAddress();
   const [sitting, setSitting] = useState<Sitting>({});
+  /** What is written in own words lives as long as this page is open, and nowhere else. */
+  const draft = useRef('');
   const at = useMemo(() => firstOf(address.search, sitting, first), [address.search, sitting, first]);
   const where = { complaint, home, laterStyles, pictureStyles, numbers };
   const loaded = useRest(at.begun, where, { search: address.search, sitting });
@@ -90,6 +92,7 @@ export default function Walk({
           address,
           sitting,
           setSitting,
+          draft,
           rest,
           say,
           numbers,
@@ -116,6 +119,7 @@ export default function Walk({
       {danger === undefined && at.asks && words1 !== undefined && (
         <>
           <About complaint={complaint} meant={words['walk-parts-meant']} say={say} />
+          {at.keeps && <p class="small">{say('walk-kept')}</p>}
           <Question {...parts} id={at.check} row={first.rows[at.check]} words={words1} onAnswer={answer} />
         </>
       )}
@@ -131,6 +135,8 @@ interface First {
   readonly check: string;
   /** Whether it is asked now: it was not answered in this sitting, or one has gone back to it. */
   readonly asks: boolean;
+  /** Whether the address holds anything that was told before. */
+  readonly keeps: boolean;
   /** Whether anything was answered: then the rest is wanted. */
   readonly begun: boolean;
   /** Where an answer means danger that has not been dealt with: what to do. */
@@ -156,6 +162,7 @@ function firstOf(search: string, sitting: Sitting, { rows, safe, dangersInLink }
   return {
     check,
     asks: option === undefined || isBare,
+    keeps: [...given.keys()].some((name) => name !== 'told' && name !== MADE && !isMark(name)),
     begun: option !== undefined && !isBare,
     fixClass: isBare ? undefined : danger?.fixClass,
     from: danger?.from ?? check,

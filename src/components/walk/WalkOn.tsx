@@ -47,6 +47,8 @@ export interface WalkOnProps {
   readonly release: string;
   readonly address: Address;
   readonly sitting: Sitting;
+  /** What was written in own words. */
+  readonly draft: { current: string };
   readonly setSitting: (sitting: Sitting) => void;
   /** Words that were fetched, and those that came with the page. */
   readonly rest: { readonly words: WalkWords };
@@ -59,8 +61,8 @@ export interface WalkOnProps {
 }
 
 export function WalkOn(props: WalkOnProps) {
-  const { complaint, release, address, sitting, setSitting, rest, first, say, numbers, language, home, pictureStyles } =
-    props;
+  const { complaint, release, address, sitting, setSitting, draft, rest, first } = props;
+  const { say, numbers, language, home, pictureStyles } = props;
   const place = useMemo(() => placeOf(complaint, address.search, sitting), [complaint, address.search, sitting]);
   const { told, leftOut, walk } = place;
   const { go, isOn } = useGoing({ complaint, address, sitting, setSitting, home, pictureStyles });
@@ -100,7 +102,7 @@ export function WalkOn(props: WalkOnProps) {
       <Acts say={say} back={before(told, walk, address.search)} go={go} />
       <Troubles leftOut={leftOut} say={say} />
       {made !== undefined && <MadeThen {...made} titleOf={(id) => titleOf(id, rest.words.words)} say={say} />}
-      {danger === undefined && <Now {...beside} see={see} />}
+      {danger === undefined && <Now {...beside} see={see} draft={draft} />}
       {danger === undefined && <Beside {...beside} />}
     </div>
   );
@@ -305,10 +307,12 @@ function PassOn(props: PassOnProps) {
 
 interface NowProps extends BesideProps {
   readonly see: (check: string, option: string) => void;
+  /** What was written in own words: it lives as long as this page is open, and nowhere else. */
+  readonly draft: { current: string };
 }
 
 /** What the state asks of the person. */
-function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: NowProps) {
+function Now({ walk, told, checks, made, card, go, see, draft, complaint, ...parts }: NowProps) {
   const { context, state, check = '', fixClass = '' } = walk;
   switch (state) {
     case 'safety':
@@ -330,6 +334,8 @@ function Now({ walk, told, checks, made, card, go, see, complaint, ...parts }: N
           {...parts}
           seen={told.seen}
           checks={checks}
+          draft={draft}
+          onDanger={(seen, check, option) => go({ ...told, seen: { ...seen, [check]: option } })}
           onTold={(seen) => go(ended(complaint, { ...told, seen, toldFirst: true }))}
           passOn={(seen) => <PassOn {...parts} {...{ complaint, checks }} told={{ ...told, seen, toldFirst: true }} />}
         />

@@ -1,6 +1,6 @@
 // A walk as text for a forum post or a help desk: what was told and tried, what is left, and how its link begins. Short, at any point of it.
 import type { ComplaintId, Told } from '../../wizards/put-it-right/index.ts';
-import { CANNOT } from '../../wizards/put-it-right/index.ts';
+import { CANNOT, isRepair } from '../../wizards/put-it-right/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
 import { likely } from './likely.ts';
 import type { CheckNames } from './words.ts';
@@ -35,7 +35,7 @@ export function cardLines(
     .filter(([, option]) => option !== CANNOT)
     .map(([check, option]) => `${checks[check]?.known ?? check}: ${checks[check]?.options[option]?.label ?? option}`);
   const cannot = Object.values(told.seen).filter((option) => option === CANNOT).length;
-  const tried = told.tried.map((one) => {
+  const tried = told.tried.filter(isRepair).map((one) => {
     const name = say(`class-${one}`);
     return told.left.includes(one) ? say('walk-left-as-changed', { name }) : name;
   });

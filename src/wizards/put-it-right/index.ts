@@ -14,6 +14,7 @@ export {
   fitsOnePart,
   isDoneFirst,
   isOnePart,
+  isRepair,
   leavesATrace,
   optionsFor,
   powerActsOf,

@@ -82,8 +82,8 @@ export function handedOn(known: Known): readonly Evidence[] {
   const chanceOf = new Map(causes.map(({ fault, chance }) => [fault, chance]));
   const couldHarm = ({ fixClass }: Evidence): boolean =>
     (SIGN_MODEL.harms?.[fixClass] ?? []).some((cause) => (chanceOf.get(cause) ?? 0) > HARM_POSSIBLE);
-  const harmless = left.filter((one) => !couldHarm(one));
-  return [...harmless, ...left.filter(couldHarm)].slice(0, MOST_HANDED_ON);
+  const likeliest = left.slice(0, MOST_HANDED_ON);
+  return [...likeliest.filter((one) => !couldHarm(one)), ...likeliest.filter(couldHarm)];
 }
 
 /** From this chance on a cause is possible enough that nothing which harms under it comes first. Source: from-memory (judgement). */

@@ -4,7 +4,7 @@ import type { SnapshotFrom } from 'xstate';
 import { assign, setup } from 'xstate';
 import type { NextStep, Seen, Tool } from '../../engine/index.ts';
 import type { ComplaintId } from './model/index.ts';
-import { comesAndGoes, isOnePart, leavesATrace, needsLastLook } from './model/index.ts';
+import { comesAndGoes, leavesATrace, needsLastLook, tellsOfParts } from './model/index.ts';
 import { rowOfCheck, stepOf } from './step.ts';
 
 /** What a last look at isolation or phase has shown; `cannot`: not looked, or there is one part only. */
@@ -94,8 +94,9 @@ const isFirst = (next: NextStep | undefined): boolean => next?.kind === 'ask' &&
 const needsATool = (next: NextStep | undefined): boolean =>
   next?.kind === 'ask' && rowOfCheck(next.check)?.tool !== 'eyes';
 const isLookedAt = ({ isolation, phase }: WalkContext): boolean => isolation !== undefined && phase !== undefined;
-/** With one part there is no gap to look at. */
-const hasLastLook = ({ answers, fixed }: WalkContext): boolean => !isOnePart(answers) && fixed.some(needsLastLook);
+/** Nobody looks at gaps who has told of none: with one part there is no boundary. */
+const hasLastLook = ({ complaint, answers, fixed }: WalkContext): boolean =>
+  tellsOfParts(complaint, answers) && fixed.some(needsLastLook);
 const isDanger = (next: NextStep | undefined): boolean => next?.kind === 'fix' && next.danger !== undefined;
 
 export const putItRight = setup({

@@ -25,7 +25,7 @@ export type { FixClass } from './causes/index.ts';
 export { CIRCUMSTANCES } from './circumstances.ts';
 export { senselessFor } from './goes-off.ts';
 export { OPENINGS } from './openings.ts';
-export { leavesATrace, needsLastLook } from './repairs.ts';
+export { isRepair, leavesATrace, needsLastLook } from './repairs.ts';
 export { isDoneFirst, optionsFor, speaksOfAnotherPart } from './second-part.ts';
 
 const actsOf = (id: CheckId): readonly string[] => [
@@ -99,6 +99,13 @@ export function givenBy(complaint: ComplaintId): readonly Precondition[] {
   if (complaint === HAS_A_SECTION) return ['a-gap-there'];
   return TWO_PARTS.has(complaint) ? ['a-gap-there', 'several-parts'] : [];
 }
+
+/** Whether somebody has told of a second part with a unit of its own, by the complaint or by an answer. */
+export const tellsOfParts = (complaint: ComplaintId, answers: readonly Seen[]): boolean =>
+  givenBy(complaint).includes('several-parts') ||
+  answers.some(
+    ({ check, option }) => own(CHECK_OF.get(check)?.establishes, option)?.includes('several-parts') === true,
+  );
 
 /** Whether a complaint makes sense on a layout of one part: a reversing section does not make it several. */
 export const fitsOnePart = (complaint: ComplaintId): boolean => !givenBy(complaint).includes('several-parts');

@@ -67,6 +67,9 @@ const NO_TRACE: ReadonlySet<string> = new Set<FixClass>([
   ...(['parked-across-loop', 'blink-code', 'no-decoder'] as const),
 ]);
 
+/** To switch off in a danger mends nothing: whoever did it has not tried a repair in vain. */
+export const isRepair = (fixClass: string): boolean => fixClass !== ('switch-off-now' satisfies FixClass);
+
 /** Whether a repair that did not help is undone first, so that it does not become a second fault. */
 export const leavesATrace = (fixClass: string): boolean => !NO_TRACE.has(fixClass);
 
