@@ -127,6 +127,18 @@ const TROUBLES: readonly Trouble[] = [
     page: 'socket-damaged',
   },
   {
+    says: 'an engine shorts as it leaves the turntable, and not with the bridge turned half round',
+    complaint: 'trips-at-one-spot',
+    told: { 'bridge-half-round': 'half-round' },
+    page: 'turntable-reversed',
+  },
+  {
+    says: 'the bridge is dead in some positions, whichever way round',
+    complaint: 'stops-at-a-spot',
+    told: { 'bridge-half-round': 'here-and-there' },
+    page: 'turntable',
+  },
+  {
     says: 'a siding that is dead each winter',
     complaint: 'stops-at-a-spot',
     told: { 'what-happens': 'stops-dark', weather: 'cold' },

@@ -129,9 +129,12 @@ function sideBySide(left: readonly Evidence[]): readonly Evidence[] {
   return likeliest === undefined || first.includes(likeliest) ? first : [...first, likeliest];
 }
 
-/** The likeliest cause of each repair: two with the same repair are one to try. */
-const oneOfEach = (left: readonly Evidence[]): readonly Evidence[] =>
-  left.filter(({ fixClass }, at) => left.findIndex((one) => one.fixClass === fixClass) === at);
+/** The likeliest cause of each repair: two with the same repair are one to try. What has none stands last: nothing can be done for it. */
+function oneOfEach(left: readonly Evidence[]): readonly Evidence[] {
+  const each = left.filter(({ fixClass }, at) => left.findIndex((one) => one.fixClass === fixClass) === at);
+  const isElse = ({ fixClass }: Evidence): boolean => fixClass === 'something-else';
+  return [...each.filter((one) => !isElse(one)), ...each.filter(isElse)];
+}
 
 /** One cause that is left, with what speaks for and against it. */
 function Left({ one, checks, say, numbers, home, onStart }: HandedOnProps & { readonly one: Evidence }) {

@@ -138,6 +138,8 @@ export const SUPPOSED: readonly Supposed[] = [
   },
   // A trouble that has a place on the track.
   { checks: ['which-places'], titles: NOT_OF_THE_TRACK, told: OFF_THE_TRACK },
+  // Whoever has told of the bridge has told where.
+  { checks: ['which-places'], told: { 'bridge-half-round': ['half-round', 'either-way', 'here-and-there'] } },
   // Commands that do not come from the throttles as they should.
   {
     checks: ['what-the-handhelds-do', 'exchange-handhelds', 'meter-control-bus'],
