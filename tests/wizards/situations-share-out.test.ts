@@ -93,6 +93,18 @@ describe('what is not known', () => {
 describe('with all labels read', () => {
   const { busier: _, evening: __, ...read } = TO_WHICH_SUPPLY['supplies-either-way'];
 
+  test('a unit that is set to more volts than its supply has is named, with what its rails can have; with unread labels none is', () => {
+    const set = (prefix: string): Texts => ({ [`${prefix}-rails`]: 'set', [`${prefix}-rail-volts`]: '15 V' });
+    const input = (prefix: string): Texts => ({ [`${prefix}-input`]: 'dc', [`${prefix}-input-volts`]: '19 V' });
+    const low = { ...read, ...input('station'), ...input('booster'), ...set('station'), ...set('booster') };
+    const volts = { 'one-volts': '16 V', 'two-volts': '12 V' };
+    const { outOfReach, stop } = found({ ...low, ...volts });
+    expect(stop).toBeUndefined();
+    expect(outOfReach.map(({ set: to, highest }) => [to, highest])).toEqual([[15, 12]]);
+    expect(found({ ...low, 'one-volts': '16 V', 'two-volts': '16 V' }).outOfReach).toEqual([]);
+    expect(found({ ...low, ...volts, 'one-plug': 'unknown' }).outOfReach).toEqual([]);
+  });
+
   test('the verdict is one of power', () => {
     const { labelsRead, stop, ways } = found(read);
     expect([labelsRead, stop]).toEqual([true, undefined]);

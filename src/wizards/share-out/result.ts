@@ -33,6 +33,8 @@ export interface ShareFound {
   readonly ways: readonly PlacedWay[];
   /** Whether every label is read. */
   readonly labelsRead: boolean;
+  /** Units that are set to more volts than their supply can lift the rails to; said once every label is read. */
+  readonly outOfReach: Placement['outOfReach'];
   /** The supplies are exchanged: the one that was told of the booster goes on the command station. */
   readonly exchanged: boolean;
   /** The command station bears everything by itself; nothing that is said before every label is read. */
@@ -58,6 +60,7 @@ export function shareOutFor(answers: Answers): ShareFound {
     sheet: found?.sheet,
     ways,
     labelsRead,
+    outOfReach: labelsRead ? placement.outOfReach : [],
     exchanged,
     enoughAlone: labelsRead && ways[0]?.asked[0]?.most === 1,
     districts: found?.division.fewest?.districts,

@@ -10,7 +10,7 @@ import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, assumedLines, Surer, useReckoned } from '../frame/index.ts';
 import { Drawn } from './Drawn.tsx';
 import { shareHere, takenHere } from './here.ts';
-import { givesSaid, headlineOf, unitName, verdictOf } from './sharing-texts.ts';
+import { givesSaid, headlineOf, unitName, verdictOf, warningsOf } from './sharing-texts.ts';
 import { WhatIf } from './WhatIf.tsx';
 
 interface ShareOutAnswerProps extends WorkedOutProps {
@@ -90,7 +90,7 @@ function Divided(props: WithWay) {
     <AnswerPage
       {...shared(props)}
       lead={leadOf(way, props)}
-      warnings={found.labelsRead ? [] : [say('share-labels-first')]}
+      warnings={warningsOf(found, say, props.numbers)}
       because={fitsAbove(way) ? <Gaps way={way} say={say} /> : undefined}
       several={steps === undefined ? undefined : { fixes: [found.outcome], fix: steps }}
       doubts={doubtsOf(found, say)}

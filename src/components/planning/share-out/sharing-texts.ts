@@ -24,3 +24,14 @@ export function givesSaid({ usable, verdict }: PlacedWay['asked'][number], say: 
 
 /** Who feeds the part at this place. */
 export const unitName = (at: number, say: Say): string => say(at === 0 ? 'share-station' : 'share-booster');
+
+/** What may not be read past: labels that are unread, and rails that stay below what they are set to. */
+export const warningsOf = ({ labelsRead, outOfReach }: ShareFound, say: Say, numbers: Numbers): string[] => [
+  ...(labelsRead ? [] : [say('share-labels-first')]),
+  ...outOfReach.map(({ unit, set, highest }) =>
+    say('share-rails-out-of-reach', {
+      ...{ unit: unitName(unit === 'station' ? 0 : 1, say) },
+      ...{ set: numbers.volts(set), high: numbers.volts(highest) },
+    }),
+  ),
+];
