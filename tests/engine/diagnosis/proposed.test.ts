@@ -92,6 +92,30 @@ test('Once something was looked at, or four things are known, work is not held u
   expect(signStep(model, { ...START, skipped: ['look'] }).kind).toBe('ask');
 });
 
+test('The more is known, the lesser the chance on which work is tried, down to a least one; what is dear waits all the same', () => {
+  const faults = [
+    { id: 'joint', fixClass: 'solder', minutes: 5, share: 51 },
+    { id: 'wheels', fixClass: 'clean', minutes: 5, share: 49 },
+  ];
+  const ids = ['a', 'b', 'c', 'd', 'e', 'f', 'g', 'h'];
+  const telling = yesNo('meter', [0.9, 0.1], { minutes: 500, source: 'instrument' });
+  const made = withWork(
+    numberedWalk({ faults, checks: [...ids.map((id) => yesNo(id, [0.5, 0.5], { minutes: 500 })), telling] }, COSTS),
+  );
+  const step = (known: number, least: number, price: 'work' | 'dear' = 'work') => {
+    const model: WalkModel = {
+      ...made,
+      settings: { ...made.settings, patience: { after: 4, each: 0.1, least } },
+      tables: { ...made.tables, model: { ...made.tables.model, prices: { solder: price, clean: price } } },
+    };
+    return signStep(model, { ...START, answers: ids.slice(0, known).map((check) => ({ check, option: 'yes' })) }).kind;
+  };
+  // 60 % up to four, then 54 %, then 48 %; soldering stands at 51 %.
+  expect([4, 5, 6, 7].map((known) => step(known, 0.5))).toEqual(['ask', 'ask', 'fix', 'fix']);
+  expect([5, 6, 8].map((known) => step(known, 0.9))).toEqual(['ask', 'ask', 'ask']);
+  expect(step(8, 0.5, 'dear')).toBe('ask');
+});
+
 describe('What is not likely enough waits for the question that tells most for its minutes', () => {
   const SHARES = [0.5, 0.3, 0.2];
 

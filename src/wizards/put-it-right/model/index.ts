@@ -102,10 +102,11 @@ export function givenBy(complaint: ComplaintId): readonly Precondition[] {
 
 /** Whether somebody has told of a second part with a unit of its own, by the complaint or by an answer. */
 export const tellsOfParts = (complaint: ComplaintId, answers: readonly Seen[]): boolean =>
-  givenBy(complaint).includes('several-parts') ||
-  answers.some(
-    ({ check, option }) => own(CHECK_OF.get(check)?.establishes, option)?.includes('several-parts') === true,
-  );
+  !isOnePart(answers) &&
+  (givenBy(complaint).includes('several-parts') ||
+    answers.some(
+      ({ check, option }) => own(CHECK_OF.get(check)?.establishes, option)?.includes('several-parts') === true,
+    ));
 
 /** Whether a complaint makes sense on a layout of one part: a reversing section does not make it several. */
 export const fitsOnePart = (complaint: ComplaintId): boolean => !givenBy(complaint).includes('several-parts');
