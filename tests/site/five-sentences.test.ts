@@ -97,7 +97,9 @@ test.each(FIVE)('“$text” leads to the repair of $cause', async ({ complaint,
     expect(await answersAs(page, cause)).toBeLessThan(MOST);
   }
   const fixClass = SIGN_MODEL.causes.find(({ id }) => id === cause)?.fixClass ?? '';
-  expect(await page.locator('.walk h1').textContent()).toBe(FIX_TITLE.get(fixClass));
+  const title = FIX_TITLE.get(fixClass) ?? 'no page';
+  // Sure of it, or on a lesser chance and so said.
+  expect([title, `It may be this: ${title}`]).toContain(await page.locator('.walk h1').textContent());
   expect(page.url()).not.toContain(encodeURIComponent(text.slice(0, 12)));
   expect(await problems()).toEqual([]);
   await close();
