@@ -29,7 +29,7 @@ import { cautionsIn, wordsOfFix } from './wizard-words.ts';
 import { saysAll, wordsOf } from './words.ts';
 
 /** Cautions of the last look, whatever the checks name. */
-const LAST_LOOK = ['still-fed', 'lamp-hot', 'rings-off'];
+const LAST_LOOK = ['still-fed', 'lamp-hot', 'rings-off', 'meter-sockets'];
 
 export function wordsOfCheck({ id, data }: CollectionEntry<'checks'>): CheckWords {
   const { title, known, why, how, acts, options, picture } = data;

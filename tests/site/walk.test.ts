@@ -76,6 +76,8 @@ describe('on a phone, a newcomer', () => {
     expect(await page.locator('.steps .caution').count()).toBeGreaterThan(0);
     await tap(page, HELPED);
     await tap(page, 'Dead all the time');
+    // Volts are read there too: the leads first.
+    expect(await page.locator('.walk').innerText()).toContain('No lead in the ampere socket.');
     await tap(page, 'Both dark or faint, next to no volts');
     expect(await heading(page)).toBe('It runs again.');
     expect(await accessibilityFaults(page)).toEqual([]);

@@ -30,7 +30,10 @@ interface Props extends Pick<PartProps, 'say' | 'home'> {
 export function Telling({ seen, checks, say, home, draft, onTold, onDanger, passOn }: Props) {
   const [told, setTold] = useState(seen);
   const [text, setText] = useState(draft.current);
-  draft.current = text;
+  const write = (words: string): void => {
+    draft.current = words;
+    setText(words);
+  };
   /** The check of which an answer was taken back by the last tap, for it has another now. */
   const [takenBack, setTakenBack] = useState<string>();
   const listener = useListener(home, text !== '');
@@ -58,7 +61,7 @@ export function Telling({ seen, checks, say, home, draft, onTold, onDanger, pass
         {wasHot(told) && <p class="problem">{say('walk-leave-off-hot')}</p>}
         <label class="field own-words">
           <b>{say('walk-tell-own-words')}</b>
-          <textarea rows={4} value={text} onInput={(event) => setText(event.currentTarget.value)} />
+          <textarea rows={4} value={text} onInput={(event) => write(event.currentTarget.value)} />
           <small>{say('walk-tell-stays-here')}</small>
         </label>
         <Heard

@@ -35,7 +35,7 @@ export function Verifying({ context, say, language, cautions, pictureStyles, onI
       </ol>
       {Picture !== undefined && <Picture id={part === 'isolation' ? 'jumper' : 'two-lamps'} say={say} />}
       <CheckCautions
-        ids={part === 'isolation' ? ['still-fed'] : ['lamp-hot', 'rings-off']}
+        ids={part === 'isolation' ? ['still-fed'] : ['lamp-hot', 'rings-off', 'meter-sockets']}
         cautions={cautions}
         say={say}
         language={language}
