@@ -33,12 +33,15 @@ const SAID_BY = [
   'data-broken',
 ];
 
+/** What is of another language or, as the name of a state of the program, of none. */
+const NOT_ITS_OWN = '[lang="en"], [translate="no"]';
+
 /** Everything that a page says in its own language: what is marked as English is left out, and so are the title and the lead of such a page. */
 function saidOn(html: string): string {
   const root = parse(html);
   if (root.querySelector('main')?.getAttribute('lang') === 'en') root.querySelector('head')?.remove();
   // Charts and code are made of ids.
-  for (const element of root.querySelectorAll('script, style, pre, code, .flow, [lang="en"]')) element.remove();
+  for (const element of root.querySelectorAll(`script, style, pre, code, .flow, ${NOT_ITS_OWN}`)) element.remove();
   for (const element of root.querySelectorAll('noscript')) element.replaceWith(parse(element.text));
   const attributes = root
     .querySelectorAll('*')
@@ -54,17 +57,20 @@ function textOf(element: Parsed | null): string {
 
 /** What is on the screen and what is read aloud instead, once a page has come to life. */
 const saidNow = (page: Page): Promise<string> =>
-  page.evaluate((names) => {
-    const all = [...document.querySelectorAll<HTMLElement>('body *')].filter(
-      (one) => one.closest('[lang="en"], script, style, noscript') === null,
-    );
-    const texts = all.flatMap((one) =>
-      [...one.childNodes].filter((node) => node.nodeType === 3).map((node) => node.textContent ?? ''),
-    );
-    // An address on paper is no sentence.
-    const sentences = texts.filter((text) => !text.startsWith(`${location.origin}/`));
-    return [...sentences, ...all.flatMap((one) => names.map((name) => one.getAttribute(name) ?? ''))].join('\n');
-  }, SAID_BY);
+  page.evaluate(
+    ([names, apart]) => {
+      const all = [...document.querySelectorAll<HTMLElement>('body *')].filter(
+        (one) => one.closest(`${apart}, script, style, noscript`) === null,
+      );
+      const texts = all.flatMap((one) =>
+        [...one.childNodes].filter((node) => node.nodeType === 3).map((node) => node.textContent ?? ''),
+      );
+      // An address on paper is no sentence.
+      const sentences = texts.filter((text) => !text.startsWith(`${location.origin}/`));
+      return [...sentences, ...all.flatMap((one) => names.map((name) => one.getAttribute(name) ?? ''))].join('\n');
+    },
+    [SAID_BY, NOT_ITS_OWN] as const,
+  );
 
 const widthOf = (page: Page): Promise<number> => page.evaluate(() => document.documentElement.scrollWidth);
 

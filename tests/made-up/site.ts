@@ -4,11 +4,12 @@ import { join } from 'node:path';
 import { fileTranslated, MADE_UP } from './language.ts';
 
 const ROOT = join(import.meta.dirname, '../..');
+const REPORT = 'docs/checked.json';
 const BUILT_FROM = [
   'src',
   'scripts',
   'public',
-  'docs/checked.json',
+  REPORT,
   'docs/judged.json',
   'astro.config.mjs',
   'package.json',
@@ -38,6 +39,14 @@ function writeLine(folder: string): void {
   writeFileSync(file, `${before},\n  ${JSON.stringify(MADE_UP)},\n${text.slice(end)}`);
 }
 
+/** A state of the program whose name, made of digits and the first letters of the alphabet, reads as a word. */
+const STATE = 'aab8d6e';
+
+function writeState(folder: string): void {
+  const file = join(folder, REPORT);
+  writeFileSync(file, JSON.stringify({ ...JSON.parse(readFileSync(file, 'utf8')), commit: STATE }));
+}
+
 /** What the made-up language lacks, so that English stands in for it. */
 export const LACKING = { fix: 'leak', lesson: 'will-it-trip', term: 'frog' } as const;
 
@@ -50,6 +59,7 @@ export function writeMadeUpSite(folder: string): void {
   writeFileSync(config, readFileSync(config, 'utf8').replace(', compressedTwins()', ''));
   writeFolder(join(ROOT, folder));
   writeLine(join(ROOT, folder));
+  writeState(join(ROOT, folder));
   for (const file of [`lessons/${LACKING.lesson}.mdx`, `fixes/${LACKING.fix}.mdx`, `glossary/${LACKING.term}.yaml`]) {
     rmSync(join(ROOT, folder, 'src/content', MADE_UP.id, file));
   }
