@@ -214,7 +214,7 @@ test('a unit set to more volts than its supply has, of two that are set alike: t
     ...{ 'two-kind': 'dc', 'two-volts': '12 V', 'two-amps': '4 A', 'two-plug': 'centre-plus' },
   };
   const { top } = drawn('which-supply-where', two);
-  expect(top).toMatch(/is set to 15 V, and supply 2 lifts its rails to 12 V at the most/);
+  expect(top).toMatch(/is set to 15 V, and its supply lifts the rails to 12 V at the most/);
 });
 
 describe('a supply that cannot trip its unit', () => {
@@ -340,6 +340,23 @@ const WIRE = {
 describe('wiring', () => {
   test('tonight is less than what was just called not enough', () => {
     expect(drawn('wire-it', WIRE).top).toMatch(/not enough.*at most 1\.9 A/);
+  });
+
+  test('rails set to more than the supply has: the bar says so, and it is worked out with what the supply has', () => {
+    const low = { ...WIRE, 'wire-volts': '18 V', 'supply-volts': '15 V' };
+    const said = /The rails are set to 18 V, and this supply lifts them to 15 V at the most/;
+    expect(drawn('wire-it', low).top).toMatch(said);
+    expect(drawn('wire-it', low).top).toMatch(/a train has [\d.]+ V of 15 V/);
+    const unknown = drawn('wire-it', { ...low, 'bus-wire': 'unknown' });
+    expect(unknown.top).toMatch(said);
+    expect(unknown.rest).toMatch(/Worked out with: 15 V/);
+  });
+
+  test('a supply that lifts no rails to what decoders need comes before the wires, whatever the rails are set to', () => {
+    const { top } = drawn('wire-it', { ...WIRE, 'supply-volts': '6 V', 'supply-kind': 'dc' });
+    expect(top).toMatch(
+      /are set to 16 V, and this supply lifts them to 6 V at the most\. That is less than decoders need/,
+    );
   });
 
   test('a ring whose feeders nobody has counted asks for these alone, and keeps warning and tonight', () => {

@@ -159,6 +159,40 @@ describe('the supply', () => {
   });
 });
 
+describe('rails set to more volts than their supply has', () => {
+  const high = { 'wire-volts': '18 V', 'supply-volts': '15 V' };
+
+  test('stand lower than they are set: both are told, and the wires are worked out with what is there', () => {
+    const one = wiring(high);
+    expect(one.outOfReach).toEqual({ set: 18, highest: 15 });
+    expect(one.plan).toEqual(wiring({ ...high, 'wire-volts': '15 V' }).plan);
+    expect(one.short).toEqual(wiring({ ...high, 'wire-volts': '15 V' }).short);
+  });
+
+  test('are told where the wires are not known yet too, and what would surely do is worked out with what is there', () => {
+    const one = found({ ...high, 'bus-wire': 'unknown' });
+    expect(one).toMatchObject({ kind: 'not-known', outOfReach: { set: 18, highest: 15 }, volts: 15 });
+  });
+
+  test('are no matter where the supply has just as many or more, where a transformer lifts them, or where nobody has read its label', () => {
+    const reached = [
+      { 'wire-volts': '15 V' },
+      { 'wire-volts': '14 V' },
+      { 'supply-kind': 'ac', 'supply-amps': '8 A' },
+      { 'supply-volts': 'unknown' },
+    ];
+    for (const more of reached) expect(wiring({ ...high, ...more }).outOfReach, JSON.stringify(more)).toBeUndefined();
+  });
+
+  test('that nobody has told are taken as usual, and no higher than the supply lifts them', () => {
+    const one = wiring({ 'wire-volts': 'unknown', 'supply-volts': '12 V' });
+    expect([one.plan.source.volts, one.outOfReach]).toEqual([12, undefined]);
+    expect(one.assumptions).toContainEqual(
+      expect.objectContaining({ field: 'wire-volts', answer: { kind: 'number', span: { from: 12, to: 12 } } }),
+    );
+  });
+});
+
 describe('no purchase on an unread label', () => {
   test('what the unit’s input asks for is not asked here, so it is read before another supply is bought', () => {
     expect(stopped({ 'supply-amps': '2 A' }).buys).toBe(true);

@@ -47,7 +47,7 @@ export {
   dividedLayout,
   fewerDistricts,
 } from './own-districts.ts';
-export type { NeighbourVolts, RailFinding, RailVoltage } from './rail-voltage.ts';
+export type { NeighbourVolts, OutOfReach, RailFinding, RailVoltage } from './rail-voltage.ts';
 export {
   dcVoltsFor,
   highestRails,
@@ -56,7 +56,9 @@ export {
   judgedVolts,
   judgeRails,
   neighbourVolts,
+  ROUNDING_VOLTS,
   railFromConverter,
+  railsOutOfReach,
   railsTooHigh,
   railsTooLow,
   railVoltage,

@@ -68,6 +68,23 @@ export function railVoltage(supply: Supply, rails: RailSetting, load: RailLoad =
 export const highestRails = (supply: Supply): number =>
   railVoltage(supply, { kind: 'set', volts: Number.POSITIVE_INFINITY }).idle.to;
 
+/** Volts that are there for rounding only. Source: own-choice. */
+export const ROUNDING_VOLTS = 1e-9;
+
+/** Rails that are set to more than their supply lifts them to, both in volts. */
+export interface OutOfReach {
+  readonly set: number;
+  readonly highest: number;
+}
+
+/** Rails set above what the supply lifts them to; undefined where it lifts them so far, or where they follow it. */
+export function railsOutOfReach(supply: Supply, rails: RailSetting): OutOfReach | undefined {
+  const highest = highestRails(supply);
+  return rails.kind === 'follows' || rails.volts <= highest + ROUNDING_VOLTS
+    ? undefined
+    : { set: rails.volts, highest };
+}
+
 /** A stage with its supply and what is drawn through it. */
 export interface FedStage {
   readonly supply: Supply;

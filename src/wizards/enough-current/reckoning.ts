@@ -7,6 +7,7 @@ import type {
   Judgement,
   LabelFinding,
   NamedSupply,
+  OutOfReach,
   OverloadSeen,
   RailFinding,
   RailVoltage,
@@ -35,6 +36,7 @@ import {
   overloadSeen,
   overloadsIn,
   plainSum,
+  railsOutOfReach,
   railsTooHigh,
   railsTooLow,
   railVoltage,
@@ -107,8 +109,8 @@ export interface Rails {
   readonly highest: number;
   /** Whether that lies below the scale’s range, and nobody has told a setting: trains stay slow whatever it is. */
   readonly slowAtBest: boolean;
-  /** What they are set to, where that is more. */
-  readonly outOfReach: number | undefined;
+  /** What they are set to, where no setting lifts them so far. */
+  readonly outOfReach: OutOfReach | undefined;
 }
 
 /** Fields of the two labels, all of which must be read before anything is called good. */
@@ -203,15 +205,11 @@ function power({ supply, stage, unit, load, fleet, scale, busyHours, railsKnown,
   };
 }
 
-/** Volts that are there for rounding only. Source: own-choice. */
-const ROUNDING = 1e-9;
-
 function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean): Rails {
   const voltage = railVoltage(supply, stage.rails, { build: stage.build, loaded: capacity(supply, stage).hard });
   const finding = judgeRails(voltage, scale);
   const high = railsTooHigh(voltage, scale);
   const highest = highestRails(supply);
-  const { rails } = stage;
   return {
     known,
     voltage,
@@ -223,7 +221,7 @@ function railsOf(supply: NamedSupply, stage: Stage, scale: Scale, known: boolean
     volts: judgedVolts(finding, voltage),
     highest,
     slowAtBest: !known && highest < SCALE_RANGE[scale].from,
-    outOfReach: rails.kind !== 'follows' && rails.volts > highest + ROUNDING ? rails.volts : undefined,
+    outOfReach: railsOutOfReach(supply, stage.rails),
   };
 }
 

@@ -11,6 +11,7 @@ import type {
   LabelFinding,
   LoadedStage,
   NamedSupply,
+  OutOfReach,
   Placed,
   PlacedSide,
   Reckoned,
@@ -31,13 +32,14 @@ import {
   crossingOf,
   districtLoad,
   gapExpected,
-  highestRails,
   isAboveUsual,
   jointLoad,
   judgeRails,
   largestPush,
   middle,
   neighbourVolts,
+  ROUNDING_VOLTS,
+  railsOutOfReach,
   recommendedRating,
   SCALE_RANGE,
   STEP_TOO_LARGE,
@@ -89,12 +91,8 @@ export interface UnitFound {
 }
 
 /** A unit whose rails are set to more than the supply that is on it can give them, volts. */
-export interface OutOfReach {
+export interface UnitOutOfReach extends OutOfReach {
   readonly unit: UnitId;
-  /** Place of the supply among the two. */
-  readonly supply: number;
-  readonly set: number;
-  readonly highest: number;
 }
 
 export interface Placement {
@@ -115,7 +113,7 @@ export interface Placement {
   /** Rails above the range of the scale that are no reason to stop, and whether it is known where they come from; volts. */
   readonly aboveRange: { readonly volts: number; readonly known: boolean } | undefined;
   /** Units set to more volts than their supply in the best arrangement lifts the rails to; volts. */
-  readonly outOfReach: readonly OutOfReach[];
+  readonly outOfReach: readonly UnitOutOfReach[];
   readonly scale: Scale;
   readonly supplies: readonly NamedSupply[];
   /** Best first; empty while a label is not known. */
@@ -210,7 +208,7 @@ export function placeSupplies(answers: Answers): Placement {
   return {
     ...found,
     aboveRange: warnsOfVolts(found) ? aboveRange(arrangements[0], scale, railsKnown) : undefined,
-    outOfReach: warnsOfVolts(found) ? outOfReach(arrangements[0], scale) : [],
+    outOfReach: warnsOfVolts(found) ? unitsOutOfReach(arrangements[0], scale) : [],
     readFirst: BUYS.includes(found.outcome) ? readFirstOf(answers, found.unit) : undefined,
     alike: found.outcome === 'two-supplies-alike' ? alikeOf({ supplies, stages, scale }) : undefined,
     toProve: PLACES.includes(found.outcome) ? toProveIn(arrangements[0]) : [],
@@ -493,24 +491,24 @@ const warnsOfVolts = ({ outcome, railVolts }: Outcome): boolean =>
 function aboveRange(best: Arrangement | undefined, scale: Scale, known: boolean): Placement['aboveRange'] {
   if (best?.permitted !== true) return undefined;
   const volts = Math.max(...best.stages.map(({ rails }) => rails.idle.to));
-  return volts > SCALE_RANGE[scale].to + 1e-9 ? { volts, known } : undefined;
+  return volts > SCALE_RANGE[scale].to + ROUNDING_VOLTS ? { volts, known } : undefined;
 }
 
 /**
  * Whatever they are set to, rails stand no higher than their supply lifts them: that matters where two that are set alike differ, or trains run
  * slower than the scale asks for. Rails above its range are set lower anyhow.
  */
-function outOfReach(best: Arrangement | undefined, scale: Scale): OutOfReach[] {
+function unitsOutOfReach(best: Arrangement | undefined, scale: Scale): UnitOutOfReach[] {
   if (best?.permitted !== true) return [];
   const { from, to } = SCALE_RANGE[scale];
   const differ = stepFinding(best.step) !== 'level';
   return UNITS.flatMap((unit, at) => {
-    const placed = best.stages[at];
-    if (placed === undefined || placed.fed.rails.kind === 'follows') return [];
-    const { supply, rails } = placed.fed;
-    const highest = highestRails(supply);
-    const matters = highest < from - 1e-9 || (differ && highest <= to + 1e-9);
-    return matters && rails.volts > highest + 1e-9 ? [{ unit, supply: placed.supply, set: rails.volts, highest }] : [];
+    const fed = best.stages[at]?.fed;
+    const beyond = fed === undefined ? undefined : railsOutOfReach(fed.supply, fed.rails);
+    if (beyond === undefined) return [];
+    const { highest } = beyond;
+    const matters = highest < from - ROUNDING_VOLTS || (differ && highest <= to + ROUNDING_VOLTS);
+    return matters ? [{ unit, ...beyond }] : [];
   });
 }
 

@@ -1,5 +1,13 @@
 // How the wires run, from the answers: what they have to carry, what they are, and the plan that the engine solves.
-import type { Conductor, FeedingPlan, MeasureSystem, RailKind, Scale, SupplyTrip } from '../../engine/index.ts';
+import type {
+  Conductor,
+  FeedingPlan,
+  MeasureSystem,
+  OutOfReach,
+  RailKind,
+  Scale,
+  SupplyTrip,
+} from '../../engine/index.ts';
 import {
   DRAWS,
   evenFeeders,
@@ -7,10 +15,12 @@ import {
   GAUGE_SIZES,
   gaugeArea,
   heatingLimit,
+  highestRails,
   METRIC_SIZES,
   middle,
   ohmsPerMetre,
   railOhms,
+  railsOutOfReach,
   SCALE_RAILS,
   stageOhms,
   supplyTrip,
@@ -44,19 +54,25 @@ const RAIL_KINDS: Readonly<Record<string, RailKind>> = {
 /** What the wiring has to carry. */
 export interface Need {
   readonly scale: Scale;
+  /** On the rails: no more than the supply lifts them to. */
   readonly volts: number;
+  /** What they are set to, where that is more. */
+  readonly outOfReach: OutOfReach | undefined;
   readonly trip: number;
   readonly trainAmps: number;
 }
 
 export function needOf(reader: Reader): Need {
   const scale = reader.scale();
-  const volts = given(reader, 'wire-volts', TRACK_LIMITS[scale].normal);
+  const supply = knownSupply(reader.supplyLabel('supply'));
+  const highest = supply === undefined ? Number.POSITIVE_INFINITY : highestRails(supply);
+  const volts = given(reader, 'wire-volts', Math.min(TRACK_LIMITS[scale].normal, highest));
+  const outOfReach = supply === undefined ? undefined : railsOutOfReach(supply, { kind: 'set', volts });
   const trip = given(reader, 'wire-trip', middle(DRAWS[scale].trip));
   const wanted = given(reader, 'wire-amps', TRAINS_FAR_AWAY * DRAWS[scale].modern.to);
   const trainAmps = Math.min(wanted, trip);
   if (trainAmps < wanted) reader.assume('wire-amps', { kind: 'number', span: { from: trip, to: trip } });
-  return { scale, volts, trip, trainAmps };
+  return { scale, volts: outOfReach?.highest ?? volts, outOfReach, trip, trainAmps };
 }
 
 /** A supply of so many times the rail volts may feed a step-down converter, which gives more amperes than it takes. Source: from-memory. */

@@ -6,6 +6,7 @@ import type {
   GapReading,
   MeasureSystem,
   MeterKind,
+  OutOfReach,
   Rewired,
   Scale,
   ShortAlong,
@@ -83,6 +84,7 @@ export interface NotKnown {
   readonly uncounted: Wiring | undefined;
   readonly enough: readonly Enough[];
   readonly volts: number;
+  readonly outOfReach: OutOfReach | undefined;
   readonly trainAmps: number;
   /** Reckoned with, amperes; what the scale bears where the unit is set higher. */
   readonly trip: number;
@@ -106,6 +108,7 @@ export interface Stopped {
   readonly outcome: 'rail-voltage-too-high' | 'volts-too-low' | 'supply-cannot-trip';
   readonly scale: Scale;
   readonly volts: number;
+  readonly outOfReach: OutOfReach | undefined;
   readonly trip: number;
   readonly supply: SupplyTrip | undefined;
   /** It may take another supply; what the unit's input asks for is not known here. */
@@ -127,6 +130,7 @@ export interface Wiring {
   readonly trainAmps: number;
   readonly trip: number;
   readonly tripLevel: TripLevel;
+  readonly outOfReach: OutOfReach | undefined;
   /** Whether the supply trips the unit; undefined while its label is not read. */
   readonly supply: SupplyTrip | undefined;
   readonly sure: Sure;
@@ -180,10 +184,12 @@ function goodWithOneFeeder({ reader, need, run, wires }: Described): boolean {
 }
 
 function stoppedAt(reader: Reader): Stopped | undefined {
-  const { scale, volts, trip } = needOf(reader);
+  const { scale, volts, outOfReach, trip } = needOf(reader);
   const supply = supplyFound(reader, { volts, trip });
-  const at = { kind: 'stopped', scale, volts, trip, supply } as const;
-  const rails = judgeRails({ idle: { from: volts, to: volts }, loaded: { from: volts, to: volts } }, scale);
+  // What they are set to is too high on whatever supply comes next.
+  const set = outOfReach?.set ?? volts;
+  const at = { kind: 'stopped', scale, volts: set, outOfReach, trip, supply } as const;
+  const rails = judgeRails({ idle: { from: set, to: set }, loaded: { from: volts, to: volts } }, scale);
   if (rails === 'over-stop' || rails === 'over-decoder')
     return { ...at, outcome: 'rail-voltage-too-high', buys: false };
   if (rails === 'too-low') return { ...at, outcome: 'volts-too-low', buys: true };
@@ -229,7 +235,7 @@ function judged(
   answers: Answers,
   system: MeasureSystem,
 ): Exclude<WireFound, NotKnown | Stopped> {
-  const { trainAmps, trip, scale } = need;
+  const { trainAmps, trip, scale, outOfReach } = need;
   const { conductor, feeder } = wires;
   const circuit = solvePlan(plan);
   if (circuit.kind === 'no-solution') return { ...circuit, outcome: 'booster-near-load' };
@@ -269,6 +275,7 @@ function judged(
     trainAmps,
     trip,
     tripLevel: level,
+    outOfReach,
     supply,
     sure: sureOf(answers, willDo),
     now,
@@ -343,6 +350,7 @@ function notKnown(told: Answers, system: MeasureSystem, uncounted?: Wiring): Not
     uncounted,
     enough,
     volts: need.volts,
+    outOfReach: need.outOfReach,
     trainAmps: given.trainAmps,
     trip,
     tripLevel: level,

@@ -5,7 +5,15 @@ import type { Conclusion, Power, Reckoning } from '../../../wizards/enough-curre
 import { isTold } from '../../../wizards/enough-current/index.ts';
 import type { FixWords, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
-import { costWords, type Free, isTripTest, type Tone, tripTest, type WorkedOutProps } from '../frame/index.ts';
+import {
+  costWords,
+  type Free,
+  isTripTest,
+  outOfReachSaid,
+  type Tone,
+  tripTest,
+  type WorkedOutProps,
+} from '../frame/index.ts';
 
 interface Found extends Pick<WorkedOutProps, 'say' | 'numbers' | 'fixes' | 'answers' | 'language'> {
   readonly reckoning: Reckoning;
@@ -77,9 +85,7 @@ export function warningsOf(found: Found): string[] {
     ...(rails.finding === 'above-range'
       ? [say(rails.known ? 'rails-above-range' : 'rails-perhaps-above-range', volts)]
       : []),
-    ...(rails.outOfReach === undefined
-      ? []
-      : [say('rails-out-of-reach', { set: numbers.volts(rails.outOfReach), high: numbers.volts(rails.highest) })]),
+    ...(rails.outOfReach === undefined ? [] : [outOfReachSaid(rails.outOfReach, say, numbers)]),
     ...(trip?.kind === 'perhaps' ? [say(isTested(found) ? 'trip-perhaps' : 'trip-perhaps-till')] : []),
     ...(beyondNorm ? [say('beyond-norm')] : []),
   ];

@@ -1,7 +1,7 @@
 // What the answer to "Where do I divide the layout?" and its trial say in a word and a headline.
 import type { PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
-import type { Tone } from '../frame/index.ts';
+import { outOfReachSaid, type Tone } from '../frame/index.ts';
 
 export const headlineOf = ({ outcome, ways: [best] }: ShareFound, say: Say): string =>
   say(`share-headline-${outcome}`, { n: best?.gaps.length ?? 0 });
@@ -28,10 +28,5 @@ export const unitName = (at: number, say: Say): string => say(at === 0 ? 'share-
 /** What may not be read past: labels that are unread, and rails that stay below what they are set to. */
 export const warningsOf = ({ labelsRead, outOfReach }: ShareFound, say: Say, numbers: Numbers): string[] => [
   ...(labelsRead ? [] : [say('share-labels-first')]),
-  ...outOfReach.map(({ unit, set, highest }) =>
-    say('share-rails-out-of-reach', {
-      ...{ unit: unitName(unit === 'station' ? 0 : 1, say) },
-      ...{ set: numbers.volts(set), high: numbers.volts(highest) },
-    }),
-  ),
+  ...outOfReach.map((one) => outOfReachSaid(one, say, numbers)),
 ];

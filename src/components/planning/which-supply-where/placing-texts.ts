@@ -5,7 +5,7 @@ import type { Alike, Placement, UnitId, Wanted } from '../../../wizards/which-su
 import { forbiddenIn } from '../../../wizards/which-supply-where/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
-import { costWords, type Tone, tripTest, type WorkedOutProps } from '../frame/index.ts';
+import { costWords, outOfReachSaid, type Tone, tripTest, type WorkedOutProps } from '../frame/index.ts';
 
 const STOPS: readonly string[] = [
   'wrong-supply',
@@ -38,12 +38,7 @@ export function headlineOf({ outcome, because, unit }: Placement, say: Say): str
 export function warningsOf(placement: Placement, say: Say, numbers: Numbers): string[] {
   const { outcome, aboveRange, outOfReach, scale } = placement;
   if (outcome === 'wrong-supply') return mustNotGo(placement, say, numbers);
-  const tooLow = outOfReach.map(({ unit, supply, set, highest }) =>
-    say('place-rails-out-of-reach', {
-      ...{ unit: say(`place-${unit}`), n: supply + 1 },
-      ...{ set: numbers.volts(set), high: numbers.volts(highest) },
-    }),
-  );
+  const tooLow = outOfReach.map((one) => outOfReachSaid(one, say, numbers));
   const proofs = [...tooLow, ...proofWarnings(placement, say)];
   if (aboveRange === undefined) return proofs;
   const values = { volts: numbers.volts(aboveRange.volts), usual: usualVolts(scale, say, numbers) };

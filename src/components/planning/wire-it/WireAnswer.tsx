@@ -1,6 +1,6 @@
 // The answer to "How thick must the wire be?": what reaches the worst spot, whether a short there trips, what mends it, how to prove it.
 import type { SupplyTrip, WiringCandidate } from '../../../engine/index.ts';
-import { byMoneyThenTime, isAboveUsual, SCALE_RANGE } from '../../../engine/index.ts';
+import { byMoneyThenTime, isAboveUsual, ROUNDING_VOLTS, SCALE_RANGE } from '../../../engine/index.ts';
 import type { QuestionId } from '../../../wizards/planning/index.ts';
 import type { Missing, NotKnown, Stopped, Untold, WireFound, Wiring } from '../../../wizards/wire-it/index.ts';
 import { inOrderOfWork, isTripSure, partsOf, shortDrawn, wire } from '../../../wizards/wire-it/index.ts';
@@ -9,7 +9,16 @@ import { Caution, together } from '../../fix/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import { joined } from '../../words/index.ts';
 import type { Tone, WorkedOutProps } from '../frame/index.ts';
-import { AnswerPage, Assumed, assumedLines, costWords, Surer, useReckoned, Workings } from '../frame/index.ts';
+import {
+  AnswerPage,
+  Assumed,
+  assumedLines,
+  costWords,
+  outOfReachSaid,
+  Surer,
+  useReckoned,
+  Workings,
+} from '../frame/index.ts';
 import { MeterTable } from '../measuring/index.ts';
 import { changeWords } from './change-words.ts';
 import { LoadTest } from './LoadTest.tsx';
@@ -42,7 +51,7 @@ function Found({ found, ...props }: WorkedOutProps & { readonly found: WireFound
       <AnswerPage
         {...page}
         several={toFindOut(found, props)}
-        warnings={uncounted === undefined ? [] : warningsOf(uncounted, say, numbers)}
+        warnings={uncounted === undefined ? reachSaid(found, say, numbers) : warningsOf(uncounted, say, numbers)}
         tonight={say('wire-tonight-watch')}
         {...(uncounted === undefined
           ? {}
@@ -165,13 +174,18 @@ const isUntold = ({ missing }: NotKnown): boolean => missing.includes('trip') ||
 
 const isHigh = ({ plan, scale }: Wiring): boolean => isAboveUsual(plan.source.volts, scale);
 
-/** What no wire mends: volts above what is usual, and a supply that may not trip its unit, or whose label nobody has read. */
-function warningsOf({ plan, scale, supply }: Wiring, say: Say, numbers: Numbers): string[] {
+const reachSaid = ({ outOfReach }: Wiring | NotKnown, say: Say, numbers: Numbers): string[] =>
+  outOfReach === undefined ? [] : [outOfReachSaid(outOfReach, say, numbers)];
+
+/** What no wire mends: volts that the supply does not reach, volts above what is usual, and a supply that may not trip its unit, or whose label nobody has read. */
+function warningsOf(wiring: Wiring, say: Say, numbers: Numbers): string[] {
+  const { plan, scale, supply } = wiring;
   const { volts } = plan.source;
   const { from, to } = SCALE_RANGE[scale];
   const usual = { volts: numbers.volts(volts), from: numbers.plain(from, 0), to: numbers.volts(to) };
   return [
-    ...(volts > to + 1e-9 ? [say('wire-volts-above', usual)] : []),
+    ...reachSaid(wiring, say, numbers),
+    ...(volts > to + ROUNDING_VOLTS ? [say('wire-volts-above', usual)] : []),
     ...(supply === undefined ? [say('wire-supply-unread')] : []),
     ...(supply?.kind === 'perhaps' ? [say('wire-supply-perhaps')] : []),
   ];
@@ -304,7 +318,12 @@ interface WithWiring {
   readonly numbers: Numbers;
 }
 
-function stoppedLead({ outcome, volts, trip, supply }: Stopped, say: Say, numbers: Numbers): string {
+function stoppedLead({ outcome, volts, outOfReach, trip, supply }: Stopped, say: Say, numbers: Numbers): string {
+  if (outcome === 'volts-too-low' && outOfReach !== undefined)
+    return say('wire-lead-out-of-reach', {
+      set: numbers.volts(outOfReach.set),
+      high: numbers.volts(outOfReach.highest),
+    });
   return say(`wire-lead-${outcome}`, {
     volts: numbers.volts(volts),
     trip: numbers.amps(trip),
