@@ -181,7 +181,7 @@ function* doubted(causes: readonly CauseTables[], other: CauseTables, doubt: num
   const known = new Map<Table, Table>();
   const doubtful = (table: Table, group: number): Table => {
     const usual = other.groups[group]?.chances;
-    if (doubt === 0 || usual === undefined || usual.length !== table.width) return table;
+    if (usual?.length !== table.width) return table;
     const found = known.get(table);
     if (found !== undefined) return found;
     const chances = table.chances.map((one, at) => (1 - doubt) * one + doubt * (usual[at % table.width] ?? 0));

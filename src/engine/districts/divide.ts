@@ -30,7 +30,7 @@ export function* seek(problem: DivisionProblem, options: DivisionOptions): Divid
   const whole = wholeOf(problem, options);
   const order = orderOf(whole);
   if (hindrancesOf(problem, whole).length > 0) return { kind: 'none', order };
-  return yield* new Search(problem, whole, order).run();
+  return yield* new Search(problem, whole, { order }).run();
 }
 
 /** What no division gets round: what can be seen, or else what it can be left out of and then there is one. */

@@ -1,4 +1,5 @@
 // Divides where some gaps lie too near each other: a division that makes both is tried again with the one of them kept, and with the other.
+import type { Deepening } from './deepen.ts';
 import { deepen } from './deepen.ts';
 import { divisionOf } from './division.ts';
 import type { Divided, Dividing, Division, DivisionProblem, Proof } from './problem.ts';
@@ -19,10 +20,15 @@ interface Try {
 /** Most ways of keeping one of two gaps that are tried. Source: own-choice. */
 const MOST_TRIES = 400;
 
+/** How each try is looked through, in an order that is known. */
+interface OrderedDeepening extends Deepening {
+  readonly order: readonly number[];
+}
+
 export class Search {
   readonly #problem: DivisionProblem;
   readonly #whole: Whole;
-  readonly #order: readonly number[];
+  readonly #deepening: OrderedDeepening;
   /** The cheapest first, the more even one among those that cost the same: without pairs it is what is sought. */
   #tries: readonly Try[] = [];
   #count = 0;
@@ -30,10 +36,10 @@ export class Search {
   /** What divisions cost at least that were not found. */
   #unfound = Number.POSITIVE_INFINITY;
 
-  constructor(problem: DivisionProblem, whole: Whole, order: readonly number[]) {
+  constructor(problem: DivisionProblem, whole: Whole, deepening: OrderedDeepening) {
     this.#problem = problem;
     this.#whole = whole;
-    this.#order = order;
+    this.#deepening = deepening;
   }
 
   *run(): Dividing<Sought> {
@@ -53,7 +59,7 @@ export class Search {
 
   *#look(keep: ReadonlySet<number>): Dividing<void> {
     this.#count++;
-    const { kept, atLeast: units, proven } = yield* deepen(keeping(this.#whole, keep), { order: this.#order });
+    const { kept, atLeast: units, proven } = yield* deepen(keeping(this.#whole, keep), this.#deepening);
     const atLeast = units / this.#whole.costUnits;
     this.#proven &&= proven;
     const division = kept === undefined ? undefined : divisionOf(this.#problem, this.#whole, kept);
@@ -68,7 +74,7 @@ export class Search {
   }
 
   #nothing(): Sought {
-    if (this.#proven) return { kind: 'none', order: this.#order };
+    if (this.#proven) return { kind: 'none', order: this.#deepening.order };
     return { kind: 'not-found', atLeast: Number.isFinite(this.#unfound) ? this.#unfound : 0 };
   }
 

@@ -5,7 +5,9 @@ import { atOnce } from '../../../src/engine/at-once.ts';
 import { divisionChoiceInParts, fewestDistrictsInParts } from '../../../src/engine/districts/choices.ts';
 import { deepen } from '../../../src/engine/districts/deepen.ts';
 import { divideInParts } from '../../../src/engine/districts/divide.ts';
+import { orderOf } from '../../../src/engine/districts/order.ts';
 import type { Divided, DivisionStage } from '../../../src/engine/districts/problem.ts';
+import { Search } from '../../../src/engine/districts/search.ts';
 import { MOST_DIVIDED, wholeOf } from '../../../src/engine/districts/whole.ts';
 import type { Division, DivisionProblem } from '../../../src/engine/index.ts';
 import { capacity, divide } from '../../../src/engine/index.ts';
@@ -319,6 +321,23 @@ describe('a layout too large to be looked through', () => {
     expect(whole.proven).toBe(true);
     expect(whole.kept).toBeDefined();
     expect(soon.atLeast).toBeGreaterThan(0);
+  });
+
+  test('is told as found and no more where room was short, or as not found where time was: with what none costs less than', () => {
+    const problem = { ...grid(4), stages: alike(4) };
+    const whole = wholeOf(problem, { tolerance: 0 });
+    const sought = (limits: { readonly mostWork?: number; readonly mostStates?: number }) =>
+      atOnce(new Search(problem, whole, { order: orderOf(whole), ...limits }).run());
+    const best = division(divide(problem, { tolerance: 0 })).cost;
+    const soon = sought({ mostWork: 1 });
+    expect(soon.kind).toBe('not-found');
+    const cramped = sought({ mostStates: 20 });
+    const proof = cramped.kind === 'divided' ? cramped.proof : undefined;
+    expect(proof?.kind).toBe('found');
+    for (const atLeast of [soon.kind === 'not-found' ? soon.atLeast : 0, proof?.kind === 'found' ? proof.atLeast : 0]) {
+      expect(atLeast).toBeGreaterThan(0);
+      expect(atLeast).toBeLessThanOrEqual(best);
+    }
   });
 
   test('tells how far it is, and can be stopped', () => {

@@ -62,6 +62,20 @@ describe('Sections are taken up so that few ends stay open', () => {
     );
   });
 
+  test('of a yard that forks in two and in two again one, and of one that forks once more two: fewer there cannot be', () => {
+    // The path width of a complete binary tree: half its height, rounded up (graph theory, textbook, from memory).
+    const forked = (times: number) => upTo(2 ** (times + 1) - 2).map((at) => link(Math.floor(at / 2), at + 1));
+    for (const times of [2, 3]) {
+      const count = forked(times).length + 1;
+      fc.assert(
+        fc.property(called(count, forked(times)), (joints) => {
+          expect(Math.max(...openAfter(even(count, joints)))).toBe(Math.ceil(times / 2));
+        }),
+        { numRuns: 20 },
+      );
+    }
+  });
+
   test('every section once, in any layout, one part after the other where some hang on nothing', () => {
     for (const seed of upTo(20)) {
       const { sections, joints } = layout(14, 18, seed + 1, true);
