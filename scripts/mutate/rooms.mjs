@@ -44,6 +44,7 @@ export const ROOMS = {
     'reference/worked-examples.test.ts',
   ),
   'wizards/enough-current': room(
+    'wizards/reckoned.test.ts',
     'wizards/situations-enough-current.test.ts',
     'wizards/situations-club.test.ts',
     'wizards/results.test.ts',

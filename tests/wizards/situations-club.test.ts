@@ -299,6 +299,15 @@ describe('a club that plans districts', () => {
     });
   });
 
+  test('lamps that nobody has looked at leave it open too; where no coach is lit there are none to look at', () => {
+    const kinds = ['unknown', 'filament', 'led'].map((lamps) => say({ moving: '2', lamps }).kind);
+    expect(kinds).toEqual(['depends', 'depends', 'surely']);
+    expect(say({ moving: '2', coaches: '0', lamps: 'unknown' }).kind).toBe('surely');
+    // A hundred with filament lamps are too much in any case; with LEDs they may do.
+    const many = ['filament', 'led', 'unknown'].map((lamps) => say({ coaches: '100', lamps }).kind);
+    expect(many).toEqual(['surely-not', 'depends', 'depends']);
+  });
+
   test('one tap says that it is planned; the plan is asked for then, and links with districts hold', () => {
     const asked = (texts: Texts, ask?: string) => replay(enoughCurrent, told(texts), ask).question?.id;
     expect(asked(UNDIVIDED, 'divided')).toBe('divided');

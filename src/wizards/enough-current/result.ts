@@ -212,8 +212,9 @@ function aboveUsual({ rails }: Power, { scale }: Reckoning): Conclusion | undefi
 
 /** A unit that trips above what wheels and wires of the scale bear. */
 function aboveTheScale(reckoning: Reckoning): Conclusion | undefined {
-  const { unit, stage, unread } = reckoning;
-  if (unread.includes('unit-limit') || unit.limit <= stage.limit + 1e-9) return undefined;
+  const { unit, stage } = reckoning;
+  // One that nobody has read is taken as usual, which no scale forbids.
+  if (unit.limit <= stage.limit + 1e-9) return undefined;
   return {
     ...NOTHING_MORE,
     outcome: 'lower-trip-level',
