@@ -138,7 +138,7 @@ const checks = defineCollection({
       z.strictObject({
         label: text,
         hint: text.optional(),
-        says: z.array(text).min(1).max(40).describe('What people say who have seen this, in their own words'),
+        says: z.array(text).min(1).max(60).describe('What people say who have seen this, in their own words'),
       }),
     ),
     picture: z.string().optional().describe('Id of a picture in components/check-picture/CheckPicture'),

@@ -61,6 +61,18 @@ test('whoever has something browned is told to leave it off, before anything els
   expect(await page.locator('.telling .problem').innerText()).toMatch(
     /Leave off what is browned.*too small for its load/,
   );
+  // That it smelled is answered: the story is heard for what else it says. What was dealt with is no longer what comes first.
+  const box = page.locator('textarea');
+  await box.fill(
+    'There was a smell of burning and some smoke, and the plastic of a sleeper has melted. The trains stutter.',
+  );
+  await page.locator('.heard .chip', { hasText: 'It jerks' }).waitFor();
+  expect(await page.locator('.heard .problem').count()).toBe(0);
+  await box.fill('I feel a tingle from the rails. The trains stutter.');
+  await page.locator('.heard .problem button').click();
+  await page.getByRole('button', { name: 'It is off and cold' }).click();
+  await page.locator('.heard .chip', { hasText: 'It jerks' }).waitFor();
+  expect(await page.locator('.heard .problem').count()).toBe(0);
   await close();
 });
 

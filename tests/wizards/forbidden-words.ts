@@ -32,7 +32,7 @@ export const FORBIDDEN_IN_WORDS: Readonly<Partial<Record<OpeningId, Readonly<Par
     'switches-on': 'Switch everything off, pull the plugs, and let it cool',
   },
   'loop-trips': {
-    'stands-across-the-gap': 'Lift the train off the end of the loop',
+    'stands-across-the-gap': 'Lift the train off that place',
     'sends-a-train-over-the-gap': 'keep other trains away from it',
     'brings-it-about-again': 'keep other trains away from it',
   },

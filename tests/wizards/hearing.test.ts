@@ -137,6 +137,53 @@ describe('Plain words', () => {
   });
 });
 
+describe('A number that is more than two', () => {
+  test.each([
+    ['with four trains at once everything goes off', 'which-vehicles/only-many'],
+    ['sobald sechs Züge fahren, geht alles aus', 'when-it-happens/with-traffic'],
+    ['cinq trains à la fois', 'which-vehicles/only-many'],
+    ['vier treinen tegelijk', 'which-vehicles/only-many'],
+    ['I fitted 5 new turnouts', 'last-change/track-or-wires'],
+  ])('is heard as several: “%s” is %s', (text, answer) => {
+    expect(heardIn(text)).toContain(answer);
+  });
+
+  test('of two trains it is not said', () => {
+    expect(heardIn('two trains at once are fine')).not.toContain('which-vehicles/only-many');
+  });
+});
+
+describe('What a word belongs to', () => {
+  test.each([
+    ['I put it on the programming track', 'when-it-happens/when-set-on'],
+    ['then I drive the engine off the bridge', 'what-happens/runs-by-itself'],
+    ['three of the stalls', 'what-happens/stops-dark'],
+    ['the display is completely dead', 'lights-then/out'],
+    ['the panel on the far side', 'which-places/with-distance'],
+  ])('“%s” is not heard as %s', (text, answer) => {
+    expect(heardIn(text)).not.toContain(answer);
+  });
+
+  test.each([
+    ['I put it on the track and it shorts', 'when-it-happens/when-set-on'],
+    ['my turntable works but for some stalls', 'which-places/on-the-turntable'],
+    ['turned 180 degrees it is fine', 'bridge-half-round/half-round'],
+    ['it is slow 15 metres away from the booster', 'which-places/with-distance'],
+    ['kortsluiting, ook zonder loc op het spoor', 'which-vehicles/none-needed'],
+    ['der Booster fällt aus, nach einer Weile geht es wieder', 'how-it-comes-back/minutes'],
+    ['il y a un court-circuit et la loco s’arrête au bout de quelques minutes', 'when-it-happens/after-minutes'],
+    ['with another throttle it runs', 'what-the-handhelds-do/one-dead'],
+    ['it melted and the booster never tripped', 'how-it-comes-back/never-off'],
+  ])('“%s” is heard as %s', (text, answer) => {
+    expect(heardIn(text)).toContain(answer);
+  });
+
+  test('both words of a programming track are said as what made it think so', () => {
+    const said = LISTENER.hear('Nothing on the programming track').find(({ option }) => option === 'cannot-be-read');
+    expect(said?.words).toEqual(expect.arrayContaining(['programming', 'track']));
+  });
+});
+
 describe('Each line that people say', () => {
   test('is heard as its own answer, in every language; at most one in twenty is said alike for another', () => {
     const lines = SAID.flatMap(({ check, option, lines: own }) =>

@@ -8,7 +8,7 @@ import type { ComplaintId } from '../../src/wizards/put-it-right/model/index.ts'
 import { COMPLAINT_IDS, OPENINGS, SIGN_MODEL, TWO_PARTS } from '../../src/wizards/put-it-right/model/index.ts';
 import { speaksOfAnotherPart } from '../../src/wizards/put-it-right/model/second-part.ts';
 import { isRead } from '../../src/wizards/put-it-right/read.ts';
-import { putItRight } from '../../src/wizards/put-it-right/states.ts';
+import { isUnproven, putItRight } from '../../src/wizards/put-it-right/states.ts';
 import { rowOfCheck } from '../../src/wizards/put-it-right/step.ts';
 import { anyTold } from './arbitrary.ts';
 import { likeliest } from './likeliest.ts';
@@ -277,6 +277,16 @@ describe('a walk', () => {
     expect(replayWalk('trips-at-gap', { ...helped, isolation: 'fine' }, told.seen).state).toBe('verifying');
     const solved = replayWalk('trips-at-gap', { ...helped, isolation: 'fine', phase: 'fine' }, told.seen);
     expect([solved.state, solved.fixClass]).toEqual(['solved', 'reversed']);
+  });
+
+  test('whoever has said to have neither lamps nor meter is not asked for them at the end, and it is said to be unproven', () => {
+    const { told } = walkWith('trips-at-gap', asCause('feed-reversed'));
+    const helped = { ...told, tools: [], fixed: ['reversed'] };
+    expect(replayWalk('trips-at-gap', helped, told.seen).state).toBe('verifying');
+    const solved = replayWalk('trips-at-gap', { ...helped, isolation: 'fine' }, told.seen);
+    expect([solved.state, isUnproven(solved.context)]).toEqual(['solved', true]);
+    const proven = { ...helped, tools: ['lamps'] as const, isolation: 'fine' as const, phase: 'fine' as const };
+    expect(isUnproven(replayWalk('trips-at-gap', proven, told.seen).context)).toBe(false);
   });
 
   test('a rail that is still joined is a second fault: it is mended, and looked at again', () => {

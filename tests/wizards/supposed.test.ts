@@ -35,6 +35,18 @@ const CASES: readonly Case[] = [
     never: ACCESSORIES,
   },
   {
+    says: 'all goes off at once with nothing on the track',
+    complaint: 'since-rewired',
+    told: { 'what-happens': 'switches-off', 'which-vehicles': 'none-needed' },
+    never: ['pull-control-cable', ...ACCESSORIES],
+  },
+  {
+    says: 'a sleeper has melted',
+    complaint: 'short-not-noticed',
+    told: { 'danger-now': 'browned' },
+    never: ['weather', ...ACCESSORIES],
+  },
+  {
     says: 'one engine trips it as it is set on',
     complaint: 'trips-when-set-on',
     told: { 'one-or-all': 'shorts-alone' },

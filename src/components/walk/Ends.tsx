@@ -3,7 +3,7 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Evidence, Seen } from '../../engine/index.ts';
 import type { Made } from '../../wizards/links/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { checkThatTells, handedOn, rowOfCheck } from '../../wizards/put-it-right/index.ts';
+import { checkThatTells, handedOn, isUnproven, rowOfCheck } from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import { Asked } from './Asked.tsx';
 import type { Card } from './card.ts';
@@ -39,7 +39,7 @@ export function Solved(props: SolvedProps) {
           <p>
             <b>{say('walk-verify')}</b> {fix.verify}
           </p>
-          {(context.isolation === 'cannot' || context.phase === 'cannot') && <p>{say('walk-solved-unproven')}</p>}
+          {isUnproven(context) && <p>{say('walk-solved-unproven')}</p>}
           <p>
             <a href={`${home}fixes/${fixClass}/`}>{fix.title}</a>
           </p>

@@ -17,6 +17,8 @@ import type { WalkWords } from './words.ts';
 
 interface Props extends Pick<PartProps, 'say' | 'home'> {
   readonly seen: Readonly<Record<string, string>>;
+  /** Fix classes that are dealt with, dangers among them. */
+  readonly tried: readonly string[];
   readonly checks: WalkWords['checks'];
   /** What was written here before, as long as this page is open. */
   readonly draft: { current: string };
@@ -27,7 +29,7 @@ interface Props extends Pick<PartProps, 'say' | 'home'> {
   readonly passOn: (seen: Readonly<Record<string, string>>) => ComponentChildren;
 }
 
-export function Telling({ seen, checks, say, home, draft, onTold, onDanger, passOn }: Props) {
+export function Telling({ seen, tried, checks, say, home, draft, onTold, onDanger, passOn }: Props) {
   const [told, setTold] = useState(seen);
   const [text, setText] = useState(draft.current);
   const write = (words: string): void => {
@@ -44,7 +46,8 @@ export function Telling({ seen, checks, say, home, draft, onTold, onDanger, pass
     setTold(before === option ? others : { ...others, [check]: option });
   };
   const news = Object.keys(told).length - Object.keys(seen).length;
-  const dangers = dangersIn(heard);
+  const dangers = dangersIn(heard, seen, tried);
+  const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
   // Whoever taps a danger does not say that there is none.
   const passes = dangers.size > 0 && told['danger-now'] === seen['danger-now'];
   const chips = { told, takenBack, checks, say, toggle };
@@ -65,7 +68,7 @@ export function Telling({ seen, checks, say, home, draft, onTold, onDanger, pass
           <small>{say('walk-tell-stays-here')}</small>
         </label>
         <Heard
-          heard={heard}
+          proposed={proposed}
           dangers={dangers}
           {...chips}
           onDanger={({ check, option }) => onDanger(told, check, option)}
@@ -80,9 +83,14 @@ export function Telling({ seen, checks, say, home, draft, onTold, onDanger, pass
             <Group key={group} group={group} {...chips} />
           ))}
         </div>
-        <div class={heard.length > 0 && news === 0 ? 'acts after' : 'acts'}>
+        <div class={proposed.length + dangers.size > 0 && news === 0 ? 'acts after' : 'acts'}>
           <button class={dangers.size === 0 ? 'button' : 'button quiet'} type="submit">
-            {say(passes ? 'walk-tell-past' : goOn(news, seen, text), { n: news })}
+            {say(
+              passes
+                ? 'walk-tell-past'
+                : goOn(news, seen, { isWritten: text.trim() !== '', proposed: proposed.length }),
+              { n: news },
+            )}
           </button>
         </div>
       </form>
@@ -95,10 +103,14 @@ export function Telling({ seen, checks, say, home, draft, onTold, onDanger, pass
 const wasHot = (seen: Props['seen']): boolean =>
   seen['danger-now'] === 'browned' || seen['danger-now'] === 'warm-or-was-hot';
 
-/** What the way on is called: by what is new, or by whether anything was written or told before. */
-function goOn(news: number, seen: Props['seen'], text: string): string {
+/** What the way on is called: by what is new, or by whether anything was written, heard or told before. */
+function goOn(
+  news: number,
+  seen: Props['seen'],
+  { isWritten, proposed }: { readonly isWritten: boolean; readonly proposed: number },
+): string {
   if (news > 0) return 'walk-tell-go-on';
-  if (text.trim() !== '') return 'walk-tell-ask';
+  if (isWritten) return proposed > 0 ? 'walk-tell-ask' : 'continue';
   return CHIPS.some(({ check }) => seen[check] !== undefined) ? 'continue' : 'walk-tell-skip';
 }
 
@@ -126,7 +138,8 @@ interface ChipProps extends Pick<Props, 'checks' | 'say'> {
 }
 
 interface HeardProps extends ChipProps {
-  readonly heard: readonly HeardOf[];
+  /** What is no danger. */
+  readonly proposed: readonly HeardOf[];
   /** What comes before all else. */
   readonly dangers: Dangers;
   readonly onDanger: (danger: HeardOf) => void;
@@ -135,20 +148,23 @@ interface HeardProps extends ChipProps {
 /** By what is to be done, what was heard of it. */
 type Dangers = ReadonlyMap<string, HeardOf>;
 
-/** The dangers that are heard, the surest first. */
-function dangersIn(heard: readonly HeardOf[]): Dangers {
+/**
+ * The dangers that are heard, the surest first. Not what is dealt with; nor heat and smoke where it was answered that they have left a mark and that
+ * all is cold by now.
+ */
+function dangersIn(heard: readonly HeardOf[], seen: Props['seen'], tried: Props['tried']): Dangers {
   const found = new Map<string, HeardOf>();
   for (const one of heard) {
     const page = dangerOfAnswer(one.check, one.option);
-    if (page !== undefined && !found.has(page)) found.set(page, one);
+    const isSaid = one.option === 'smoke-heat-or-damage' && seen['danger-now'] === 'browned';
+    if (page !== undefined && !found.has(page) && !isSaid && !tried.includes(page)) found.set(page, one);
   }
   return found;
 }
 
 /** What a danger asks to be done comes first, in the walk: the story waits. All else is a proposal, with the words that made it think so. */
-function Heard({ heard, dangers, onDanger, ...chips }: HeardProps) {
+function Heard({ proposed, dangers, onDanger, ...chips }: HeardProps) {
   const { say } = chips;
-  const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
   return (
     <div role="status" class="heard">
       {[...dangers].map(([page, danger]) => (

@@ -2,7 +2,7 @@
 
 import { useCallback } from 'preact/hooks';
 import type { Isolation, Phase, WalkContext } from '../../wizards/put-it-right/index.ts';
-import { ISOLATION, PHASE } from '../../wizards/put-it-right/index.ts';
+import { ISOLATION, lookLeft, PHASE } from '../../wizards/put-it-right/index.ts';
 import { loadPicture } from '../check-picture/index.ts';
 import { NotYet, useLoaded } from '../shared/index.ts';
 import { CheckCautions } from './CheckCautions.tsx';
@@ -18,7 +18,7 @@ export function Verifying({ context, say, language, cautions, pictureStyles, onI
   const load = useCallback(() => loadPicture(pictureStyles), [pictureStyles]);
   // Without its picture the last look is told in words all the same.
   const { value: Picture, failed, again } = useLoaded(load);
-  const part = context.isolation === undefined ? 'isolation' : 'phase';
+  const part = lookLeft(context) ?? 'phase';
   const answers =
     part === 'isolation'
       ? ISOLATION.map((found) => [found, () => onIsolation(found)] as const)

@@ -333,6 +333,7 @@ function Now({ walk, told, checks, made, card, go, see, draft, complaint, ...par
         <Telling
           {...parts}
           seen={told.seen}
+          tried={told.tried}
           checks={checks}
           draft={draft}
           onDanger={(seen, check, option) => go({ ...told, seen: { ...seen, [check]: option } })}

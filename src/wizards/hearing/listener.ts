@@ -2,7 +2,7 @@
 import MiniSearch from 'minisearch';
 import type { DangerLine, Groups } from './danger.ts';
 import { dangerHeard, dangerLine, sentencesOf } from './danger.ts';
-import { DENIES_BEFORE, NEGATIONS, REACH, wordsOf } from './words.ts';
+import { DENIES_BEFORE, heardAs, JOINED, NEGATIONS, REACH, SEVERAL } from './words.ts';
 
 /** Lines that people say for one answer, by language. */
 export interface Said {
@@ -107,7 +107,8 @@ const WHOLE_WORDS = new Set(['other', 'autre', 'ander', 'andere']);
 /** These belong to the word behind them: "two boosters" is not said by "the booster trips with two trains". */
 const BELONG = new Set(
   [
-    'one two three both zwei drei beide deux trois twee drie beide no kein keine keinen aucun aucune geen',
+    'one two both zwei beide deux twee beide no kein keine keinen aucun aucune geen',
+    SEVERAL,
     'all every each alle allen jede jeder jedes tout tous toutes chaque elke iedere',
   ].flatMap((words) => words.split(' ')),
 );
@@ -119,7 +120,7 @@ const TROUBLE = 'what-happens';
 /** The words of a text as they are written there: "won't", not "wo not". */
 const asWritten = (text: string, words: readonly string[]): string[] =>
   (text.match(/[\p{L}\p{N}]+(?:[’'][\p{L}\p{N}]+)*/gu) ?? []).filter((written) =>
-    wordsOf(written).some((word) => words.includes(word)),
+    heardAs(written).some((word) => words.includes(word) || (words.includes(JOINED) && JOINED.includes(word))),
   );
 
 /** Whether a danger is told by all the words of another answer: what is left then says nothing of its own. */
@@ -130,7 +131,7 @@ const saysAllOf =
 
 const CLAUSE = /[.,;:!?\n()]+|\s(?:but|aber|mais|maar|however|jedoch)\s/i;
 
-const clausesOf = (text: string): string[] => text.split(CLAUSE).filter((clause) => wordsOf(clause).length > 0);
+const clausesOf = (text: string): string[] => text.split(CLAUSE).filter((clause) => heardAs(clause).length > 0);
 
 /** What tells a danger, in one language. */
 interface Danger {
@@ -162,30 +163,30 @@ export class Listener {
       .map((line, id) => ({ id, clauses: Math.min(2, clausesOf(line.text).length), ...line }));
     this.#index = new MiniSearch<Line>({
       fields: ['text'],
-      tokenize: wordsOf,
+      tokenize: heardAs,
       processTerm: (term) => (SMALL.has(term) ? null : term),
     });
     this.#index.addAll(this.#lines);
     this.#ofTrouble = new Set(
       this.#lines
         .filter(({ check }) => check === TROUBLE)
-        .flatMap(({ language, text }) => wordsOf(text).map((word) => `${language} ${word}`))
+        .flatMap(({ language, text }) => heardAs(text).map((word) => `${language} ${word}`))
         .filter((word) => !SMALL.has(word.split(' ')[1] ?? '')),
     );
     const count = new Map<string, number>();
     for (const { text } of this.#lines)
-      for (const word of new Set(wordsOf(text))) count.set(word, (count.get(word) ?? 0) + 1);
+      for (const word of new Set(heardAs(text))) count.set(word, (count.get(word) ?? 0) + 1);
     for (const [word, n] of count) this.#weights.set(word, SMALL.has(word) ? 0 : Math.log(1 + this.#lines.length / n));
   }
 
   /** Whether a text is long enough to have said something, and nothing of it was understood. */
   readonly isUnheard = (text: string, heard: readonly HeardOf[]): boolean =>
-    heard.length === 0 && wordsOf(text).length >= BEGUN;
+    heard.length === 0 && heardAs(text).length >= BEGUN;
 
   /** At most twelve answers, each once. Any text; an empty one says nothing. */
   hear(text: string): HeardOf[] {
     const best = new Map<string, HeardOf & { readonly score: number }>();
-    const languages = languagesOf(wordsOf(text));
+    const languages = languagesOf(heardAs(text));
     const sentences = sentencesOf(text);
     for (const { line, check, option } of this.#dangers.filter(({ language }) => counts(language, languages))) {
       const words = dangerHeard(line, sentences);
@@ -215,7 +216,7 @@ export class Listener {
   /** What is said in so many clauses on end: lines of as many. */
   #said(clauses: readonly string[], languages: readonly string[]) {
     const clause = clauses.join(' ');
-    const spoken = wordsOf(clause);
+    const spoken = heardAs(clause);
     const found = this.#found(clause, spoken).filter(({ line }) => counts(line.language, languages));
     return found
       .filter(({ line }) => line.clauses === clauses.length)
@@ -253,7 +254,7 @@ export class Listener {
     return found.flatMap(({ id, match, queryTerms }) => {
       const line = this.#lines[Number(id)];
       if (line === undefined) return [];
-      const own = [...new Set(wordsOf(line.text))];
+      const own = [...new Set(heardAs(line.text))];
       const heard = own.filter((word) => Object.hasOwn(match, word) && queryTerms.some(isLike(word)));
       const words = spoken.filter((word) => queryTerms.includes(word));
       return [{ line, own, heard, words, share: this.#weigh(heard) / this.#weigh(own) }];
@@ -282,7 +283,7 @@ interface Found {
 /** Whether a line stands in the text word for word, its small words too; of both, some words may be passed over. */
 function isWhole({ line }: Found, spoken: readonly string[], passed: ReadonlySet<string> = NONE): boolean {
   const kept = (words: readonly string[]): string => ` ${words.filter((word) => !passed.has(word)).join(' ')} `;
-  return kept(spoken).includes(kept(wordsOf(line.text)));
+  return kept(spoken).includes(kept(heardAs(line.text)));
 }
 
 const NONE: ReadonlySet<string> = new Set();
@@ -303,13 +304,13 @@ function isNear({ own, words }: Found, spoken: readonly string[]): boolean {
   return spoken.some((_, at) => sought.every((word) => spoken.slice(at, at + width).includes(word)));
 }
 
-/** What stands on either side of these may not change places: "far from the booster". */
-const RELATES = /\S+ (from|von|vom|van) /;
+/** What stands on either side of these may not change places: "far from the booster"; whoever drives an engine off tells of no engine that drives off. */
+const RELATES = /\S+ (from|von|vom|van) |\S+ drives off$/;
 
 /** Whether some stretch of the text has the words in the order of the line. */
 function inOrder({ line, heard }: Found, spoken: readonly string[]): boolean {
   let at = -1;
-  for (const word of wordsOf(line.text).filter((one) => heard.includes(one) && !SMALL.has(one))) {
+  for (const word of heardAs(line.text).filter((one) => heard.includes(one) && !SMALL.has(one))) {
     const next = spoken.findIndex((said, place) => place > at && isLike(word)(said));
     if (next < 0) return false;
     at = next;
@@ -326,7 +327,7 @@ const isBareWhen = ({ own, line }: Found): boolean => own.length === 1 && SAID_O
 
 /** Whether each number and "no" of the line stands before the same word as there, or one word farther off: "two old boosters". */
 function isCounted({ line, heard }: Found, spoken: readonly string[]): boolean {
-  const own = wordsOf(line.text);
+  const own = heardAs(line.text);
   return own.every((number, at) => {
     const counted = behind(own, at)[0];
     if (!(BELONG.has(number) && heard.includes(number)) || counted === undefined) return true;

@@ -20,3 +20,24 @@ export const NEGATIONS = new Set(
 
 /** A negation reaches so many words ahead. Source: from-memory (judgement). */
 export const REACH = 4;
+
+/** Numbers from three to twelve, and words for a number that is not said. One and two are not among them: "one is fine, two are not". */
+const NUMBERS = new Set(
+  [
+    '3 4 5 6 7 8 9 10 11 12',
+    'three four five six seven eight nine ten eleven twelve several many',
+    'drei vier funf sechs sieben acht neun zehn elf zwolf mehrere mehreren viele vielen',
+    'trois quatre cinq six sept huit neuf dix onze douze plusieurs',
+    'drie vier vijf zes zeven acht negen tien elf twaalf meerdere veel',
+  ].flatMap((words) => words.split(' ')),
+);
+/** What all of them are heard as: whoever says "with five trains" says "with several trains". */
+export const SEVERAL = 'several';
+
+/** A track for programming is none that trains run on: its two words are one. */
+export const JOINED = 'programmingtrack';
+const PROGRAMMING = /\b(programming|prog) track\b/g;
+
+/** The words that a text is heard by. */
+export const heardAs = (text: string): string[] =>
+  wordsOf(text.toLowerCase().replace(PROGRAMMING, JOINED)).map((word) => (NUMBERS.has(word) ? SEVERAL : word));

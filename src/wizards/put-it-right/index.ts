@@ -28,5 +28,5 @@ export { placeInParts, placeOf } from './place.ts';
 export { besideInParts, causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './possible.ts';
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
-export { ISOLATION, PHASE, putItRight, secondFault } from './states.ts';
+export { ISOLATION, isUnproven, lookLeft, PHASE, putItRight, secondFault } from './states.ts';
 export { readyInParts, rowOfCheck, walkModelNow } from './step.ts';

@@ -93,7 +93,16 @@ const isFirst = (next: NextStep | undefined): boolean => next?.kind === 'ask' &&
 /** A check that needs something at hand: only then is it worth asking what there is. */
 const needsATool = (next: NextStep | undefined): boolean =>
   next?.kind === 'ask' && rowOfCheck(next.check)?.tool !== 'eyes';
-const isLookedAt = ({ isolation, phase }: WalkContext): boolean => isolation !== undefined && phase !== undefined;
+/** What is still looked at once more: nothing that was looked at; nor whether the sides agree by whoever has said to have neither lamps nor meter. */
+export function lookLeft({ isolation, phase, tools }: WalkContext): 'isolation' | 'phase' | undefined {
+  if (isolation === undefined) return 'isolation';
+  const can = tools === undefined || tools.includes('lamps') || tools.includes('multimeter');
+  return phase === undefined && can ? 'phase' : undefined;
+}
+
+/** Whether a last look was left out, said so or for want of tools. */
+export const isUnproven = (context: WalkContext): boolean =>
+  hasLastLook(context) && [context.isolation, context.phase].some((found) => found === undefined || found === 'cannot');
 /** Nobody looks at gaps who has told of none: with one part there is no boundary. */
 const hasLastLook = ({ complaint, answers, fixed }: WalkContext): boolean =>
   tellsOfParts(complaint, answers) && fixed.some(needsLastLook);
@@ -106,7 +115,7 @@ export const putItRight = setup({
     isPuttingBack: ({ context }) => context.undoing !== undefined,
     isWaiting: ({ context }) => context.fixed.length > 0 && !context.stayedAway && comesAndGoes(context),
     findsSecondFault: ({ context }) => context.fixed.length > 0 && secondFault(context) !== undefined,
-    isProven: ({ context }) => context.fixed.length > 0 && (isLookedAt(context) || !hasLastLook(context)),
+    isProven: ({ context }) => context.fixed.length > 0 && (lookLeft(context) === undefined || !hasLastLook(context)),
     leavesATrace: ({ event }) => event.type === 'user.not-helped' && leavesATrace(event.fixClass),
     hasHelped: ({ context }) => context.fixed.length > 0,
     meetsDanger: ({ context }) => isDanger(context.next),

@@ -175,6 +175,31 @@ export const BACK_WHEN_REMOVED: ShowsOf<'comes-back'> = {
   is: { nothing: NEVER_OFF, 'that-part': REMOVED, 'all-at-once': REMOVED, 'one-after-the-other': REMOVED },
 };
 
+const LATCHED = { button: always, 'when-removed': sometimes, minutes: sometimes } as const;
+const TRIED_AGAIN = { seconds: usually, 'when-removed': sometimes, minutes: sometimes } as const;
+const OVERLOADED = {
+  by: 'protection',
+  is: {
+    latches: LATCHED,
+    'tries-again': TRIED_AGAIN,
+    blinks: { blink: always, seconds: rarely, minutes: rarely },
+    'folds-back': TRIED_AGAIN,
+  },
+} as const;
+/**
+ * More drawn than can be given: as the unit does; but a little too much for long is felt as warmth, and many units let nothing through until
+ * that has gone.
+ */
+export const BACK_AFTER_OVERLOAD: ShowsOf<'comes-back'> = {
+  by: 'goes-off',
+  is: {
+    nothing: BACK_AS_THE_UNIT_DOES.is.nothing,
+    'that-part': OVERLOADED,
+    'all-at-once': OVERLOADED,
+    'one-after-the-other': OVERLOADED,
+  },
+};
+
 const COOLED = { minutes: usually, button: sometimes, seconds: rarely } as const;
 /** Heat: a pause helps. */
 export const BACK_WHEN_COOL: ShowsOf<'comes-back'> = {
@@ -303,7 +328,7 @@ export const TOO_LITTLE = {
   where: { everywhere: usually, part: sometimes },
   vehicles: { many: usually, 'every-one': sometimes, 'lit-or-long': sometimes },
   'goes-off': TRIPS_ITS_UNIT,
-  'comes-back': BACK_AS_THE_UNIT_DOES,
+  'comes-back': BACK_AFTER_OVERLOAD,
   'unit-shows': {
     by: 'between',
     is: {

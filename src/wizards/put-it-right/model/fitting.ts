@@ -76,8 +76,11 @@ const BEFORE_FEEDING: ReadonlySet<string> = new Set<CheckId>([
   'meter-across-the-gap',
 ]);
 
-/** Asked straight after danger: after an exchange, whether the new one may be plugged in at all. */
-const LEADS: Readonly<Partial<Record<OpeningId, CheckId>>> = { 'shuts-down-after-swap': 'read-labels' };
+/** Asked straight after danger: after an exchange, whether the new one may be plugged in at all; of a loop, triangle or turntable, which. */
+const LEADS: Readonly<Partial<Record<OpeningId, CheckId>>> = {
+  'shuts-down-after-swap': 'read-labels',
+  'loop-trips': 'which-places',
+};
 
 /** Titles that say what happens. */
 const SAYS_WHAT: ReadonlySet<OpeningId> = new Set(OPENINGS.filter(({ says }) => 'trouble' in says).map(({ id }) => id));

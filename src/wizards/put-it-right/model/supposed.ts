@@ -235,6 +235,18 @@ export const SUPPOSED: readonly Supposed[] = [
     told: {},
     unless: { 'what-happens': ['shown-occupied'] },
   },
+  // Something that the cable could still take away: where all goes off at once with nothing on the track, nothing is there to see.
+  {
+    checks: ['pull-control-cable'],
+    titles: ['trips-at-power-on', 'programming-fails', 'one-locomotive-only'],
+    told: { 'which-vehicles': ['none-needed'], 'lift-all-vehicles': ['still-there'] },
+  },
+  // A trouble that weather may bring: what got hot was not made so by the room.
+  {
+    checks: ['weather'],
+    told: { 'danger-now': ['browned', 'smoke-heat-or-damage'], 'which-case-hot': ['joint-or-rail', 'wire', 'locomotive'] },
+    unless: { 'when-it-happens': ['now-and-then'] },
+  },
   // Whether there are several parts is not known yet.
   {
     checks: ['how-many-parts'],

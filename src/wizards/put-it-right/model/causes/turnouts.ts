@@ -33,7 +33,8 @@ export const TURNOUTS = [
       vehicles: { 'none-needed': always, 'every-one': sometimes },
       since: { 'track-or-wires': usually, nothing: sometimes },
       short: { 'one-setting': usually, feeder: usually, track: sometimes },
-      'setting-matters': { 'short-in-one': always, no: sometimes },
+      // Of several turnouts that lack it another shorts while one is thrown.
+      'setting-matters': { 'short-in-one': always, no: usually },
       'turnout-cuts': { missing: always },
       // A plastic one too, where rails beyond it were joined to the blades, whatever its box said.
       'frog-feed': { fed: usually, plastic: sometimes },

@@ -199,7 +199,8 @@ export const TOLD_CHECKS = [
       blink: { blink: always, 'never-off': sometimes, seconds: sometimes },
       seconds: { seconds: always, 'when-removed': rarely, blink: rarely },
       minutes: { minutes: always, button: rarely, seconds: rarely },
-      button: { button: always, 'when-removed': rarely },
+      // Whoever waits before pressing it tells of the wait.
+      button: { button: always, 'when-removed': rarely, minutes: rarely },
       'when-removed': { 'when-removed': always, button: sometimes, seconds: rarely },
       stays: { stays: always, 'when-removed': sometimes },
     },
