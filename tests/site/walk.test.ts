@@ -30,8 +30,10 @@ async function walk(page: Page, answers: ReadonlyMap<RegExp, RegExp>, most = 12)
     await page.locator('.walk h1').waitFor();
     if ((await page.getByRole('button', { name: 'I’ll do this now' }).count()) > 0) return;
     const title = await heading(page);
-    if (title === AT_HAND) await tap(page, 'None of these');
-    else {
+    if (title === AT_HAND) {
+      await page.getByLabel(/Two equal filament lamps/).check();
+      await tap(page, 'Continue');
+    } else {
       const answer = [...answers].find(([question]) => question.test(title))?.[1] ?? CANNOT;
       const offered = (await page.getByRole('button', { name: answer }).count()) > 0;
       await tap(page, offered ? answer : CANNOT);
