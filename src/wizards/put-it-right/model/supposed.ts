@@ -244,7 +244,10 @@ export const SUPPOSED: readonly Supposed[] = [
   // A trouble that weather may bring: what got hot was not made so by the room.
   {
     checks: ['weather'],
-    told: { 'danger-now': ['browned', 'smoke-heat-or-damage'], 'which-case-hot': ['joint-or-rail', 'wire', 'locomotive'] },
+    told: {
+      'danger-now': ['browned', 'smoke-heat-or-damage'],
+      'which-case-hot': ['joint-or-rail', 'wire', 'locomotive'],
+    },
     unless: { 'when-it-happens': ['now-and-then'] },
   },
   // Whether there are several parts is not known yet.
