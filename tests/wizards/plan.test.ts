@@ -90,6 +90,9 @@ describe('The supplies', () => {
   test('one that gives way before its unit trips comes before trains', () => {
     const weak = { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, amps: 1.2 })) };
     expect(planOf(weak).judged.remedy).toBe('cannot-trip');
+    // Also before rails that stand apart: what a short does not switch off burns, what stands apart only jerks.
+    const stages = OVAL.stages.map((one, at) => ({ ...one, railVolts: at === 0 ? 15 : 17 }));
+    expect(planOf({ ...weak, stages }).judged.remedy).toBe('cannot-trip');
   });
 
   test('one that only perhaps trips its unit keeps the plan from saying that nothing has to be changed', () => {
@@ -970,6 +973,9 @@ describe('The power of a plan', () => {
     expect(sure({ coaches: 30, lamps: 'led' })).not.toBe(sure({ coaches: 30, lamps: 'filament' }));
     const untold = sure({ coaches: 30 });
     expect(untold).toBe('depends');
+    // With filament lamps sixty are too much in any case: that is said once somebody has looked at them.
+    const many = (more: Partial<Sheet>) => planOf({ ...OVAL, coaches: 60, ...more }).judged.sure;
+    expect([many({}), many({ lamps: 'filament' })]).toEqual(['depends', 'surely-not']);
   });
 
   test('a district without traffic is a district all the same: its unit keeps its supply and bears what the other does not', () => {

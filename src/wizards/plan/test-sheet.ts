@@ -175,23 +175,23 @@ export interface Tested {
 export function testSheetOf(told: Tested): TestRow[] {
   const { track, sheet } = told;
   const boundaries = track.gaps.filter(isBoundary);
-  const atGaps = (kind: RowKind, readings: (gap: PlanGap) => readonly Reading[] = () => []): TestRow[] =>
+  const atGaps = (kind: RowKind, readings?: (gap: PlanGap) => readonly Reading[]): TestRow[] =>
     boundaries.map((gap) =>
-      row(kind, { kind: 'gap', gap: gap.number }, readings(gap), kind === 'two-lamps' && isTurning(gap)),
+      row(kind, { kind: 'gap', gap: gap.number }, readings?.(gap), kind === 'two-lamps' && isTurning(gap)),
     );
   const inDistricts = (
     kind: RowKind,
-    readings: (district: TrackDistrict) => readonly Reading[] = () => [],
+    readings?: (district: TrackDistrict) => readonly Reading[],
     wanted: (district: TrackDistrict) => boolean = () => true,
   ): TestRow[] =>
     track.districts
       .filter(wanted)
-      .map((district) => row(kind, { kind: 'district', district: district.letter }, readings(district)));
+      .map((district) => row(kind, { kind: 'district', district: district.letter }, readings?.(district)));
   // Each sub-district has a breaker of its own to prove.
-  const inFed = (kind: RowKind, readings: (fed: Fed) => readonly Reading[] = () => []): TestRow[] =>
+  const inFed = (kind: RowKind, readings?: (fed: Fed) => readonly Reading[]): TestRow[] =>
     track.districts.flatMap((district) =>
       fedIn(district).map((fed) => ({
-        ...row(kind, { kind: 'district', district: fed.letter }, readings(fed)),
+        ...row(kind, { kind: 'district', district: fed.letter }, readings?.(fed)),
         breaker: district.parts.length > 0,
       })),
     );
