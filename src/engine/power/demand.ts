@@ -191,7 +191,7 @@ function extraWhenMoving(group: TrainGroup): Draw | undefined {
 
 /**
  * Mixture of regimes that exclude each other (trains together, trains apart), on the finest of their grids; variances are never added
- * across. The cells of all are taken as spread.
+ * across. The cells of all are taken as spread; least and most are left to whoever knows them.
  */
 export function mixFitting(
   regimes: readonly { readonly probability: number; readonly distribution: Distribution }[],
@@ -212,14 +212,8 @@ export function mixFitting(
       });
     }
   }
-  const ends = regimes.flatMap(({ distribution }) => distribution.ends ?? []);
-  return { step, mass, spread: true, ...(ends.length < regimes.length ? {} : { ends: around(ends) }) };
+  return { step, mass, spread: true };
 }
-
-const around = (spans: readonly Span[]): Span => ({
-  from: Math.min(...spans.map(({ from }) => from)),
-  to: Math.max(...spans.map(({ to }) => to)),
-});
 
 /** Chance that the draw is above `limit` amperes (strictly). Of the cell at the limit of a spread draw, the part above it counts. */
 export function chanceAbove(distribution: Distribution, limit: number): number {

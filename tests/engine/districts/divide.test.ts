@@ -149,6 +149,25 @@ describe('few gaps or even use', () => {
       [3, 1],
     ]);
   });
+
+  test('is no choice where the more even way costs more than four times a fair one, or than four gaps on plain track', () => {
+    const costs = (plain: number, awkward: number, fair = 4) => {
+      const row = [fair, 5 - fair, 5].map((traffic) => ({ traffic }));
+      const choice = divisionChoice({
+        sections: row,
+        joints: [link(0, 1, plain), link(1, 2, awkward)],
+        stages: alike(2),
+      });
+      return choice.kind === 'choice' ? choice.ways.map(({ division: { cost } }) => cost) : [];
+    };
+    expect(costs(1, 4)).toEqual([1, 4]);
+    expect(costs(1, 4.1)).toEqual([1]);
+    expect(costs(2, 8)).toEqual([2, 8]);
+    expect(costs(2, 8.1)).toEqual([2]);
+    expect(costs(0.5, 4)).toEqual([0.5, 4]);
+    // A poor one is no measure: somebody may have to have the even one.
+    expect(costs(1, 9, 1.5)).toEqual([1, 9]);
+  });
 });
 
 test('each further way is worth its gaps: nearer to even use by a third of what the one before lacks, and by a fiftieth at least', () => {
@@ -338,6 +357,19 @@ describe('a layout too large to be looked through', () => {
       expect(atLeast).toBeGreaterThan(0);
       expect(atLeast).toBeLessThanOrEqual(best);
     }
+  });
+
+  test('is told in what gaps cost: twice as awkward ones, and none costs less than twice as much', () => {
+    const bound = (awkward: number): number => {
+      const { sections, joints } = grid(4);
+      const problem = { sections, joints: joints.map((one) => ({ ...one, cost: awkward })), stages: alike(4) };
+      const whole = wholeOf(problem, { tolerance: 0 });
+      const found = atOnce(new Search(problem, whole, { order: orderOf(whole), mostStates: 20 }).run());
+      return found.kind === 'divided' && found.proof.kind === 'found' ? found.proof.atLeast : 0;
+    };
+    expect(bound(1)).toBeGreaterThan(1);
+    expect(bound(2)).toBe(2 * bound(1));
+    expect(bound(1.5)).toBe(1.5 * bound(1));
   });
 
   test('tells how far it is, and can be stopped', () => {

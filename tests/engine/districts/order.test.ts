@@ -76,6 +76,32 @@ describe('Sections are taken up so that few ends stay open', () => {
     }
   });
 
+  test.each<[string, number, number, readonly (readonly [number, number])[]]>([
+    [
+      'a double track with a crossover in each stretch two',
+      ...([12, 2] as const),
+      [...upTo(10).map((at) => [at, at + 2] as const), ...upTo(6).map((at) => [2 * at, 2 * at + 1] as const)],
+    ],
+    [
+      'an oval with a siding at each stretch two',
+      ...([16, 2] as const),
+      upTo(8).flatMap((at) => [[at, (at + 1) % 8] as const, [at, at + 8] as const]),
+    ],
+    [
+      'an oval with a yard in its middle that every stretch leads to three',
+      ...([9, 3] as const),
+      upTo(8).flatMap((at) => [[at, (at + 1) % 8] as const, [at, 8] as const]),
+    ],
+  ])('of %s', (_, count, open, pairs) => {
+    const joints = pairs.map(([one, other]) => link(one, other));
+    fc.assert(
+      fc.property(called(count, joints), (renamed) => {
+        expect(Math.max(...openAfter(even(count, renamed)))).toBe(open);
+      }),
+      { numRuns: 10 },
+    );
+  });
+
   test('every section once, in any layout, one part after the other where some hang on nothing', () => {
     for (const seed of upTo(20)) {
       const { sections, joints } = layout(14, 18, seed + 1, true);

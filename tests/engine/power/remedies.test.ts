@@ -310,6 +310,15 @@ describe('the answer', () => {
     expect(atLeast(verdictOf(moving), 'enough')).toBe(true);
     expect(atLeast(verdictOf(moving + 1), 'enough')).toBe(false);
   });
+
+  test('and where they are enough for none of eighty with fifty lit coaches, what they bear if need be', () => {
+    const asked = input({ ...h0(80, 0, 64), coaches: 50 }, 4, 3);
+    const six = (moving: number) =>
+      remedies({ ...asked, fleet: { ...asked.fleet, moving } }).find(({ id }) => id === 'more-districts');
+    const moving = six(64)?.counts.moving ?? 0;
+    expect(moving).toBeGreaterThanOrEqual(1);
+    expect([1, moving, moving + 1].map((count) => six(count)?.verdict)).toEqual(['tight', 'tight', 'short']);
+  });
 });
 
 describe('what fewer districts would do once it is quiet', () => {
