@@ -105,7 +105,7 @@ function waitsFor(model: WalkModel, stand: Stand, likely: Likely, at: number, st
   const second = secondSource(model, stand, at, state);
   if (second !== undefined) return second;
   const isLikely = chance >= proposedFrom(model, price, state);
-  if (isLikely && !(price === 'dear' && cheaperIsLikely(model, stand, at))) return undefined;
+  if (isLikely && !(price === 'dear' && cheaperIsLikely(model, stand))) return undefined;
   const telling = standing.questions > 0 ? tellsMost(likely) : -1;
   // What is likely enough waits for a cheaper one only as long as a question can tell the two apart.
   return isLikely && telling < 0 ? undefined : telling;
@@ -130,9 +130,10 @@ function knownRows({ tables }: WalkModel, { answers, skipped }: SignState) {
 
 const priceOf = ({ tables }: WalkModel, fixClass: string): Price => tables.model.prices?.[fixClass] ?? 'work';
 
-function cheaperIsLikely(model: WalkModel, stand: Stand, at: number): boolean {
+/** Something that is not dear is likely too. */
+function cheaperIsLikely(model: WalkModel, stand: Stand): boolean {
   return stand.compiled.classes.some(
-    ({ fixClass }, i) => i !== at && priceOf(model, fixClass) !== 'dear' && chanceOf(stand, fixClass) > CHEAPER_FIRST,
+    ({ fixClass }) => priceOf(model, fixClass) !== 'dear' && chanceOf(stand, fixClass) > CHEAPER_FIRST,
   );
 }
 

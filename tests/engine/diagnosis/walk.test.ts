@@ -1,5 +1,6 @@
 // How a walk stands: what its title still counts for once its signs were told in other ways, and what a tool that was of no use makes dearer.
 import { describe, expect, test } from 'vitest';
+import { WORD_CHANCE } from '../../../src/engine/diagnosis/model.ts';
 import type { SignCheck, SignModel } from '../../../src/engine/diagnosis/sign-model.ts';
 import { signStep } from '../../../src/engine/diagnosis/sign-step.ts';
 import type { WalkSettings } from '../../../src/engine/diagnosis/sign-walk.ts';
@@ -119,5 +120,182 @@ describe('A tool that was of no use once', () => {
   test('is not what one sees with: looks that could not be had make no other look dearer', () => {
     expect(asked(0.9, 'look-2', 'look-3')).toBe('look');
     expect(asked(1.4, 'look-2', 'look-3')).toBe('meter');
+  });
+});
+
+describe('A title that fits in half', () => {
+  const mostly = { none: 'usually', full: 'rarely' } as const;
+  const hardly = { none: 'rarely', full: 'usually' } as const;
+  const model: SignModel = {
+    signs: ['volts', 'lamp'].map((id) => ({
+      id,
+      values: ['full', 'none'],
+      sound: 'full',
+      unaffected: { full: 'always' },
+    })),
+    circumstances: [],
+    causes: [
+      { id: 'wire', fixClass: 'wire', minutes: 5, shows: { volts: mostly, lamp: hardly } },
+      { id: 'number', fixClass: 'number', minutes: 5, shows: { volts: hardly, lamp: hardly } },
+      { id: 'brush', fixClass: 'brush', minutes: 5, shows: {} },
+    ],
+    checks: [],
+    openings: [
+      { id: 'dead', often: 1, says: { volts: ['none'], lamp: ['none'] }, shares: { wire: 1, number: 3 } },
+      { id: 'slow', often: 1, says: {}, shares: { wire: 1, number: 1, brush: 2 } },
+    ],
+    core: [],
+  };
+
+  test('brings in what is met anyhow, as far as the sign that fits best is met with it, and never less than a fiftieth of that', () => {
+    const one = (of: typeof mostly | typeof hardly): number => {
+      const [none, full] = [WORD_CHANCE[of.none], WORD_CHANCE[of.full]];
+      return none / (none + full);
+    };
+    const overall = [(1 / 4 + 1 / 4) / 2, (3 / 4 + 1 / 4) / 2, 2 / 4 / 2];
+    const fits = [one(mostly), one(hardly), 0.02].map((fit, at) => fit * (overall[at] ?? 0));
+    const all = fits.reduce((sum, fit) => sum + fit, 0);
+    for (const halfFits of [0, 0.2, 0.7]) {
+      const walk = walkModel(model, { ...SETTINGS, halfFits, elseShare: 0 });
+      const { chances } = standAt(walk, { ...START, opening: 'dead' }).standing;
+      for (const [at, share] of [1 / 4, 3 / 4, 0].entries())
+        near(chances[at] ?? -1, (1 - halfFits) * share + (halfFits * (fits[at] ?? 0)) / all, 1e-9);
+    }
+  });
+
+  test('is refused with a cause that shows what its sign does not have: both are named', () => {
+    const stray: SignModel = {
+      ...model,
+      causes: [{ id: 'wire', fixClass: 'wire', minutes: 5, shows: { volts: { some: 'always' } } }],
+      openings: [{ id: 'dead', often: 1, says: {}, shares: { wire: 1 } }],
+    };
+    expect(() => walkModel(stray, SETTINGS)).toThrow(RangeError);
+    expect(() => walkModel(stray, SETTINGS)).toThrow(/wire.*some/);
+  });
+});
+
+/** Two repairs, and a look that takes so long that it is asked only where something waits for it. */
+function twoRepairs(shares: readonly [number, number], apart: number, more: Partial<WalkSettings> = {}) {
+  const made = numberedWalk(
+    {
+      faults: ['board', 'wheels'].map((id, at) => ({ id, fixClass: id, minutes: 5, share: shares[at] ?? 0 })),
+      checks: [
+        {
+          ...{ id: 'look', minutes: 500, options: ['yes', 'no'] },
+          chances: [
+            [0.5 + apart, 0.5 - apart],
+            [0.5 - apart, 0.5 + apart],
+          ],
+        },
+        {
+          id: 'other',
+          minutes: 500,
+          options: ['yes', 'no'],
+          chances: [
+            [1, 1],
+            [1, 1],
+          ],
+        },
+      ],
+    },
+    COSTS,
+  );
+  return { ...made, settings: { ...made.settings, ...more } };
+}
+
+describe('A dear repair that is likely enough', () => {
+  const step = (shares: readonly [number, number], apart: number, wheels: 'cheap' | 'work' | 'dear') => {
+    const made = twoRepairs(shares, apart, { proposeFrom: { cheap: 0, work: 0, dear: 0.8 } });
+    const prices = { board: 'dear', wheels } as const;
+    return signStep({ ...made, tables: { ...made.tables, model: { ...made.tables.model, prices } } }, START);
+  };
+
+  test('waits for a look where something cheaper has more than one chance in ten, and where a look can tell the two apart', () => {
+    for (const wheels of ['cheap', 'work'] as const) {
+      expect(step([85, 15], 0.4, wheels)).toMatchObject({ kind: 'ask', check: 'look' });
+      expect(step([91, 9], 0.4, wheels)).toMatchObject({ kind: 'fix', fixClass: 'board' });
+      expect(step([85, 15], 0, wheels)).toMatchObject({ kind: 'fix', fixClass: 'board' });
+    }
+    expect(step([85, 15], 0.4, 'dear')).toMatchObject({ kind: 'fix', fixClass: 'board' });
+  });
+});
+
+test('What is not likely enough is handed on once all questions are asked, however much one more would tell', () => {
+  const step = (mostQuestions: number) =>
+    signStep(
+      (() => {
+        const made = twoRepairs([6, 4], 0.4, { proposeFrom: { cheap: 0, work: 0.95, dear: 0.95 } });
+        return { ...made, compiled: { ...made.compiled, settings: { ...made.compiled.settings, mostQuestions } } };
+      })(),
+      { ...START, answers: [{ check: 'other', option: 'yes' }] },
+    );
+  expect(step(2)).toMatchObject({ kind: 'ask', check: 'look' });
+  expect(step(1)).toEqual({ kind: 'hand-on', because: 'questions-used-up' });
+});
+
+test('An answer that its question does not have shows nothing to be safe, and the question is asked all the same', () => {
+  const SURE = [
+    [1, 0],
+    [0, 1],
+  ];
+  const model = numberedWalk(
+    {
+      faults: ['near', 'far'].map((id) => ({ id, fixClass: id, minutes: 30, share: 1 })),
+      checks: [
+        {
+          ...{ id: 'load', minutes: 5, options: ['sags', 'holds'], establishes: { holds: ['load-test-passed'] } },
+          chances: [
+            [1, 1],
+            [1, 1],
+          ],
+        },
+        { id: 'lamp', minutes: 2, options: ['lit', 'dark'], chances: SURE },
+        { id: 'coin', minutes: 1, needs: ['load-test-passed'], options: ['trips', 'not'], chances: SURE },
+      ],
+    },
+    COSTS,
+  );
+  const asked = (check: string, option: string) => {
+    const step = signStep(model, { ...START, answers: [{ check, option }] });
+    return step.kind === 'ask' ? step.check : step.kind;
+  };
+  expect(asked('load', 'holds')).toBe('coin');
+  expect(asked('lamp', 'purple')).toBe('lamp');
+});
+
+describe('A repair whose cause one source alone speaks against', () => {
+  const SOURCES = ['memory', 'eye', 'instrument'] as const;
+  const model: SignModel = {
+    signs: [{ id: 'volts', values: ['full', 'none'], sound: 'full', unaffected: { full: 'always' } }],
+    circumstances: [],
+    causes: ['wire', 'number'].map((id) => ({
+      ...{ id, fixClass: id, minutes: 5 },
+      shows: { volts: id === 'wire' ? { none: 'always' } : { full: 'always' } },
+    })),
+    checks: SOURCES.map((source) => ({
+      ...{ id: source, minutes: 500, tool: 'eyes', risk: 0, needs: [], source, reads: 'volts' },
+      ...{ options: ['full', 'none'], reading: { full: 'full', none: 'none' } },
+    })),
+    // Under the one title it is nearly always the wire, over all troubles as often the number.
+    openings: [
+      { id: 'all', often: 1, says: {}, shares: { wire: 500, number: 1 } },
+      { id: 'others', often: 1, says: {}, shares: { number: 1 } },
+    ],
+    core: [],
+  };
+  const step = (...answers: readonly (readonly [string, string])[]) =>
+    signStep(walkModel(model, { ...SETTINGS, elseShare: 0, slips: { memory: 0.3, eye: 0.3, instrument: 0.3 } }), {
+      ...START,
+      answers: answers.map(([check, option]) => ({ check, option })),
+    });
+
+  test('waits until another source was asked for the same, however likely it is; one that speaks for it needs no other', () => {
+    const wire = { kind: 'fix', fixClass: 'wire' };
+    expect(step(['memory', 'full'])).toMatchObject({ kind: 'ask', check: 'eye' });
+    expect(step(['eye', 'full'])).toMatchObject({ kind: 'ask', check: 'memory' });
+    expect(step(['memory', 'full'], ['eye', 'full'])).toMatchObject(wire);
+    expect(step(['memory', 'full'], ['eye', 'none'])).toMatchObject(wire);
+    expect(step(['memory', 'none'])).toMatchObject(wire);
+    expect(step()).toMatchObject(wire);
   });
 });
