@@ -1,5 +1,5 @@
 // npm run hostile: two hundred thousand addresses through the parsers and ten thousand through all pages of the built site (npm run build first),
-// none of them slower than a tenth of a second; a sample of both is part of npm test. Takes about an hour. `npm run hostile -- wizards` tries
+// none of them slower than a tenth of a second; a sample of both is part of npm test. Takes some ten minutes. `npm run hostile -- wizards` tries
 // the parsers alone, `-- site` the pages.
 import { assertNode, startNode } from './machine.mjs';
 
