@@ -1,5 +1,6 @@
 // What "Is my power enough?" shows beside its verdict, and what it asks next. Common practice, no source, where nothing else is named.
 import { describe, expect, test } from 'vitest';
+import { OWN_USE_DOUBT } from '../../src/engine/index.ts';
 import { atLeast } from '../../src/engine/power/rules.ts';
 import type { Reckoning } from '../../src/wizards/enough-current/reckoning.ts';
 import { reckon } from '../../src/wizards/enough-current/reckoning.ts';
@@ -120,6 +121,38 @@ describe('Rails that may stand too high', () => {
       ...{ outcome: 'rail-voltage-too-high', kind: 'stop', deciding: undefined },
     });
   });
+});
+
+describe('A transformer that lifts the rails too high', () => {
+  const transformer = { 'supply-kind': 'ac', 'unit-input': 'either', 'unit-rails': 'follows' };
+
+  test('gives way to a regulated d.c. supply; which one is said only once every label is read', () => {
+    expect(said(transformer)).toMatchObject({ outcome: 'regulated-supply', toBuy: { kind: 'dc' } });
+    expect(said({ ...transformer, 'unit-limit': 'unknown' })).toMatchObject({
+      ...{ outcome: 'rail-voltage-too-high', kind: 'labels-first', toBuy: undefined, readFirst: undefined },
+    });
+  });
+});
+
+describe('A supply that gives hardly more than the unit takes for itself', () => {
+  test('leaves nothing that the unit could trip at: what is to be got is said, and no remedy for the trains', () => {
+    expect(said({ 'supply-amps': '0.3 A', 'own-use': 'unknown' })).toMatchObject({
+      ...{ outcome: 'supply-cannot-trip', tripBelow: 0, toBuy: { kind: 'dc', volts: 16, amps: 4 }, remedies: [] },
+    });
+    expect(
+      said({ scale: '1', 'unit-limit': '30 A', 'supply-amps': '0.2 A', 'own-use': 'many', 'unit-rail-volts': '16 V' }),
+    ).toMatchObject({ outcome: 'lower-trip-level', tripBelow: 0, toBuy: undefined, remedies: [] });
+  });
+});
+
+test('Where a short may not trip the unit it is to trip below what the supply surely gives, less what it may take for itself where nobody has told', () => {
+  const below = (ownUse: string) => {
+    const more = { 'supply-amps': '2 A', 'own-use': ownUse };
+    return (power(more).trip?.gives.from ?? 0) - (said(more).tripBelow ?? 0);
+  };
+  near(below('bare'), 0, 1e-9);
+  near(below('many'), 0, 1e-9);
+  near(below('unknown'), OWN_USE_DOUBT, 1e-9);
 });
 
 describe('What is asked next', () => {

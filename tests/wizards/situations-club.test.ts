@@ -136,6 +136,22 @@ describe('a club with districts of its own', () => {
     expect(least).toBeCloseTo(5 - 0.04, 9);
   });
 
+  test('what is bought for one of its districts goes on an input that nobody was asked about: that is read first', () => {
+    const small = {
+      ...{ modern: '12', older: '0', sound: '0', coaches: '0', 'own-use': 'bare', moving: '8', districts: '2' },
+      ...{ 'unit-limit': '3 A', 'traffic-a': '5', 'traffic-b': '5', 'limit-b': '3 A', 'amps-b': '2.5 A' },
+    };
+    const first = (more: Texts) => {
+      const { outcome, readFirst } = say(more);
+      return [outcome, readFirst];
+    };
+    expect(first({ 'amps-c': '3 A' })).toEqual(['supply-cannot-trip', 'input']);
+    expect(first(small)).toEqual(['larger-supply', 'input']);
+    expect(first({ moving: '12' })).toEqual(['more-districts', 'input']);
+    expect(first({})).toEqual(['power-is-enough', undefined]);
+    expect(first({ 'traffic-a': '8', 'traffic-b': '1', 'traffic-c': '1' })).toEqual(['lopsided-split', undefined]);
+  });
+
   test('one district is no division', () => {
     expect(say({ districts: '1' }).divided).toBeUndefined();
   });
@@ -297,6 +313,45 @@ describe('a club that plans districts', () => {
       kind: 'depends',
       divided: { untold: 'coaches' },
     });
+  });
+
+  test('a supply that was told and surely trips its unit is the one to get, though a smaller one would do', () => {
+    const amps = (told: string) => {
+      const { amps: own, buyAmps } = plan({ 'plan-districts': '3', 'plan-amps': told }).divided?.planned ?? {};
+      return [own, buyAmps];
+    };
+    expect(amps('10 A')).toEqual([10, 10]);
+    // One of 5 A only perhaps trips a unit for 5 A.
+    expect(amps('5 A')[0]).toBe(5);
+    expect(amps('5 A')[1]).toBeGreaterThan(5);
+  });
+
+  test('no traffic told in any of them is nothing told: even shares are taken', () => {
+    const none = say({ 'traffic-a': '0', 'traffic-b': '0', 'traffic-c': '0' }).divided;
+    expect(none?.evenly).toBe(true);
+    expect(none?.layout?.districts.map(({ share }) => share)).toEqual(
+      [1 / 3, 1 / 3, 1 / 3].map((share) => expect.closeTo(share, 12)),
+    );
+    expect(say({ 'traffic-b': '0' }).divided?.evenly).toBe(false);
+    expect(say({}, ['traffic-b']).divided?.evenly).toBe(true);
+  });
+
+  test('its even part told of the busiest is even shares', () => {
+    const evenly = (districts: string, busiest: string) =>
+      plan({ 'plan-districts': districts, 'plan-busiest': busiest }).divided?.evenly;
+    expect([evenly('2', '5'), evenly('2', '6'), evenly('5', '2'), evenly('5', '3')]).toEqual([
+      true,
+      false,
+      true,
+      false,
+    ]);
+  });
+
+  test('whose trains were measured is asked for no sound: it is in what they draw', () => {
+    const measured = { draw: 'measured', trains: '6', running: '0.3 A', standing: '0.1 A' };
+    const untold = (more: Texts, without: readonly string[]) => say(more, without).divided?.untold;
+    expect(untold({ ...measured, moving: '3' }, ['sound', 'stored', 'modern', 'older'])).toBeUndefined();
+    expect(untold({}, ['sound', 'stored'])).toBe('sound');
   });
 
   test('lamps that nobody has looked at leave it open too; where no coach is lit there are none to look at', () => {
