@@ -676,6 +676,13 @@ describe('Breakers behind a unit', () => {
     expect(oval().tests.some(({ breaker }) => breaker)).toBe(false);
   });
 
+  test('are bought as many as there are parts, and no fewer than the sheet has', () => {
+    const breakers = (count: number, gaps: readonly string[]) =>
+      planOf(ring(count, gaps)).parts.find(({ id }) => id === 'breaker')?.count;
+    const four = ['station-track-east-curve', 'far-side-west-curve', ...BOTH];
+    expect([breakers(2, BOTH), breakers(2, four), breakers(4, four), breakers(3, [])]).toEqual([2, 4, 4, 3]);
+  });
+
   test('without a gap between them the plan says which joints would do, and cuts nothing', () => {
     const open = planOf(ring(2, []));
     expect(open.track.gaps).toEqual([]);
@@ -993,6 +1000,14 @@ describe('The power of a plan', () => {
       planOf({ ...OVAL, stages, supplies, moving }).judged.units.map((one) => one.loaded.from);
     const [few, many] = [loaded(0), loaded(6)];
     for (const at of [0, 1]) expect((few[at] ?? 0) - (many[at] ?? 0)).toBeGreaterThan(0.1);
+  });
+
+  test('volts that a sheet still holds from before count for nothing where its units follow their supply', () => {
+    const stages = OVAL.stages.map((one) => ({ ...one, rails: 'follows' as const, railVolts: 12 }));
+    const without = stages.map(({ railVolts: _, ...one }) => one);
+    const [told, bare] = [stages, without].map((of) => planOf({ ...OVAL, stages: of }).judged.units);
+    expect(told?.map(({ idle }) => idle)).toEqual(bare?.map(({ idle }) => idle));
+    expect(told?.[0]?.idle.to).toBeGreaterThan(15);
   });
 
   test('rails too high or too low, a trip current above what the scale bears: each comes before amperes', () => {
