@@ -47,7 +47,10 @@ export function Telling({ seen, tried, checks, say, home, draft, onTold, onDange
   };
   const news = Object.keys(told).length - Object.keys(seen).length;
   const dangers = dangersIn(heard, seen, tried);
-  const proposed = heard.filter(({ check, option }) => dangerOfAnswer(check, option) === undefined);
+  // What was told before is not proposed once more.
+  const proposed = heard.filter(
+    ({ check, option }) => dangerOfAnswer(check, option) === undefined && seen[check] !== option,
+  );
   // Whoever taps a danger does not say that there is none.
   const passes = dangers.size > 0 && told['danger-now'] === seen['danger-now'];
   const chips = { told, takenBack, checks, say, toggle };
