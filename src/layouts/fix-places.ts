@@ -189,6 +189,7 @@ export const FIX_PLACES = {
     'accessory-reset',
     'accessory-supply-weak',
     'accessory-wiring',
+    'coil-held',
     'accessory-short',
     'accessory-random',
     'frog-upsets-motor',

@@ -184,6 +184,7 @@ const NOT_ON_THE_TABLE = {
   'accessory-supply-weak': 'the table has no accessories',
   'accessory-address': 'the table has no accessories',
   'accessory-wiring': 'the table has no accessories',
+  'coil-held': 'the table has no accessories',
   'accessory-polarity': 'the table has no accessories',
   'detector-false': 'the table has no bus on which a detector reports',
   'into-control-bus': 'the control bus is a plug in a socket, not a pair of wires',

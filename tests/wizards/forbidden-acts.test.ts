@@ -13,6 +13,9 @@ import { COMPLAINT_IDS, isDoneFirst, OPENINGS, SIGN_MODEL } from '../../src/wiza
 import { POWER_ACTS } from '../../src/wizards/safety/acts.ts';
 import { wordsOf } from '../content/folder.ts';
 import { FORBIDDEN_IN_WORDS } from './forbidden-words.ts';
+import { askOnAndOn } from './on-and-on.ts';
+
+askOnAndOn();
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const actsOf = (check: string): readonly string[] => SIGN_MODEL.checks.find(({ id }) => id === check)?.acts ?? [];

@@ -148,7 +148,9 @@ describe('A number that is more than two', () => {
     expect(heardIn(text)).toContain(answer);
   });
 
-  test('of two trains it is not said', () => {
+  test('of two trains it is not said, nor of amperes, nor where somebody asks how many', () => {
+    for (const text of ['a 5 A booster', 'how many boosters do I need'])
+      expect(heardIn(text)).not.toContain('how-many-parts/several');
     expect(heardIn('two trains at once are fine')).not.toContain('which-vehicles/only-many');
   });
 });
@@ -176,6 +178,22 @@ describe('What a word belongs to', () => {
     ['it melted and the booster never tripped', 'how-it-comes-back/never-off'],
   ])('“%s” is heard as %s', (text, answer) => {
     expect(heardIn(text)).toContain(answer);
+  });
+
+  test.each([
+    ['my short engine runs without a problem', 'which-vehicles/none-needed'],
+    ['kurze Lok fährt ohne Probleme', 'which-vehicles/none-needed'],
+    ['sans souci sur la même voie', 'which-places/off-track'],
+    ['a second after that it comes on', 'how-it-comes-back/seconds'],
+  ])('what stands on the other side of “without” and “after” is another matter: “%s” is not %s', (text, answer) => {
+    expect(heardIn(text)).not.toContain(answer);
+  });
+
+  test('where words stand apart it is said so', () => {
+    const said = LISTENER.hear('the train, after some time, crosses slowly the gap').flatMap(({ words }) =>
+      words.join(' '),
+    );
+    expect(said.some((words) => words.includes('crosses … the gap') || words.includes('crosses … gap'))).toBe(true);
   });
 
   test('both words of a programming track are said as what made it think so', () => {

@@ -14,6 +14,9 @@ import {
 import { supposes } from '../../src/wizards/put-it-right/model/second-part.ts';
 import { stateOf } from '../../src/wizards/put-it-right/step.ts';
 import { wordsOf } from '../content/folder.ts';
+import { askOnAndOn } from './on-and-on.ts';
+
+askOnAndOn();
 
 const ANOTHER = /\b(?:new|other|old|far|near) part\b|\b(?:both|two|each) parts?\b|\bgaps?\b|\bboundary\b/i;
 /** Asks how many parts there are, and tells what part means. */

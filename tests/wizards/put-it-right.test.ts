@@ -12,6 +12,9 @@ import { isUnproven, putItRight } from '../../src/wizards/put-it-right/states.ts
 import { rowOfCheck } from '../../src/wizards/put-it-right/step.ts';
 import { anyTold } from './arbitrary.ts';
 import { likeliest } from './likeliest.ts';
+import { askOnAndOn } from './on-and-on.ts';
+
+askOnAndOn();
 
 const ALL_TOOLS: readonly Tool[] = TOOLS.filter((tool) => tool !== 'eyes');
 const MOST_QUESTIONS = 24;

@@ -7,6 +7,9 @@ import type { CheckId } from '../../src/wizards/put-it-right/model/checks/index.
 import { senselessFor } from '../../src/wizards/put-it-right/model/goes-off.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { SUPPOSED } from '../../src/wizards/put-it-right/model/supposed.ts';
+import { askOnAndOn } from './on-and-on.ts';
+
+askOnAndOn();
 
 type Told = Readonly<Record<string, string>>;
 

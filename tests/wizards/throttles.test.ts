@@ -6,6 +6,9 @@ import { COMPLAINT_IDS, SIGN_MODEL } from '../../src/wizards/put-it-right/model/
 import { stateOf, walkModelNow } from '../../src/wizards/put-it-right/step.ts';
 import { wordsOf } from '../content/folder.ts';
 import { LISTENER } from './heard.ts';
+import { askOnAndOn } from './on-and-on.ts';
+
+askOnAndOn();
 
 type Seen = Readonly<Record<string, string>>;
 

@@ -202,6 +202,18 @@ const TROUBLES: readonly Trouble[] = [
     page: 'volts-too-high',
   },
   {
+    says: 'the motor of one turnout got hot and melted',
+    complaint: 'accessories-misbehave',
+    told: { 'danger-now': 'browned', 'what-happens': 'gets-hot', 'one-accessory-or-all': 'one' },
+    page: 'coil-held',
+  },
+  {
+    says: 'something got hot, and it was a turnout motor',
+    complaint: 'short-not-noticed',
+    told: { 'danger-now': 'browned', 'which-case-hot': 'accessory' },
+    page: 'coil-held',
+  },
+  {
     says: 'short locomotives stop on one turnout, and no meter finds volts at its metal frog',
     complaint: 'stops-at-a-spot',
     told: { 'which-places': 'at-a-turnout', 'which-vehicles': 'short-ones', 'meter-at-the-frog': 'none' },

@@ -17,6 +17,8 @@ export interface DiagnosisSettings {
   readonly harmBelow: { readonly ask: number; readonly mend: number };
   /** Questions after which none is asked any more. */
   readonly mostQuestions: number;
+  /** Questions that could not be answered after which none is asked any more; without it they count as all others do. */
+  readonly mostSkipped?: number;
   /** Share of `something-else`, 0 to 1. Source: from-memory (judgement). */
   readonly elseShare: number;
   /** How many of the best checks are looked through with a second check after them, and among how many second ones; 0 looks one step ahead. */

@@ -43,8 +43,10 @@ export function openOf(compiled: Compiled, state: WalkState): Omit<Standing, 'ch
   });
   const canHold = holds | (stillShown(compiled, open) & ~lost);
   for (let at = 0; at < open.length; at++) if (!isShown(compiled, at, canHold)) open[at] = 0;
-  const known = [...asked].filter((id) => compiled.checkAt.has(id)).length;
-  return { open, holds, questions: Math.max(0, compiled.settings.mostQuestions - known) };
+  const { mostQuestions, mostSkipped = mostQuestions } = compiled.settings;
+  const countOf = (ids: Iterable<string>): number => [...ids].filter((id) => compiled.checkAt.has(id)).length;
+  const left = Math.min(mostQuestions - countOf(asked), mostSkipped - countOf(new Set(state.skipped)));
+  return { open, holds, questions: Math.max(0, left) };
 }
 
 /** Preconditions that an open check could still show to hold. */

@@ -117,17 +117,28 @@ const BELONG = new Set(
 const SAID_OF_TROUBLE = new Set(['when-it-happens', 'which-places']);
 const TROUBLE = 'what-happens';
 
-/** The words of a text as they are written there: "won't", not "wo not". */
-const asWritten = (text: string, words: readonly string[]): string[] =>
-  (text.match(/[\p{L}\p{N}]+(?:[’'][\p{L}\p{N}]+)*/gu) ?? []).filter((written) =>
-    heardAs(written).some((word) => words.includes(word) || (words.includes(JOINED) && JOINED.includes(word))),
-  );
+/** The words of a text as they are written there: "won't", not "wo not"; with a mark where others stand between them. */
+function asWritten(text: string, words: readonly string[]): string[] {
+  const said: string[] = [];
+  let last = -1;
+  for (const [at, written] of (text.match(/[\p{L}\p{N}]+(?:[’'][\p{L}\p{N}]+)*/gu) ?? []).entries()) {
+    const isOne = (word: string): boolean => words.includes(word) || (words.includes(JOINED) && JOINED.includes(word));
+    if (!heardAs(written).some(isOne)) continue;
+    if (said.length > 0 && at > last + 1) said.push(BETWEEN);
+    said.push(written);
+    last = at;
+  }
+  return said;
+}
+
+/** Stands where words between were passed over: nobody is quoted as having said what stands apart. */
+const BETWEEN = '…';
 
 /** Whether a danger is told by all the words of another answer: what is left then says nothing of its own. */
 const saysAllOf =
   ({ words }: HeardOf) =>
   (danger: HeardOf): boolean =>
-    words.every((word) => danger.words.includes(word));
+    words.every((word) => word === BETWEEN || danger.words.includes(word));
 
 const CLAUSE = /[.,;:!?\n()]+|\s(?:but|aber|mais|maar|however|jedoch)\s/i;
 
@@ -305,7 +316,7 @@ function isNear({ own, words }: Found, spoken: readonly string[]): boolean {
 }
 
 /** What stands on either side of these may not change places: "far from the booster"; whoever drives an engine off tells of no engine that drives off. */
-const RELATES = /\S+ (from|von|vom|van) |\S+ drives off$/;
+const RELATES = /\S+ (from|von|vom|van|after|nach|apres|na) |(^|\s)(without|ohne|sans|zonder) |\S+ drives off$/;
 
 /** Whether some stretch of the text has the words in the order of the line. */
 function inOrder({ line, heard }: Found, spoken: readonly string[]): boolean {

@@ -21,16 +21,19 @@ export const NEGATIONS = new Set(
 /** A negation reaches so many words ahead. Source: from-memory (judgement). */
 export const REACH = 4;
 
-/** Numbers from three to twelve, and words for a number that is not said. One and two are not among them: "one is fine, two are not". */
+/** Numbers from three to twelve, and words for a number that is not said; "how many" asks. One and two are not among them: "one is fine, two are not". */
 const NUMBERS = new Set(
   [
     '3 4 5 6 7 8 9 10 11 12',
-    'three four five six seven eight nine ten eleven twelve several many',
-    'drei vier funf sechs sieben acht neun zehn elf zwolf mehrere mehreren viele vielen',
+    'three four five six seven eight nine ten eleven twelve several',
+    'drei vier funf sechs sieben acht neun zehn elf zwolf mehrere mehreren',
     'trois quatre cinq six sept huit neuf dix onze douze plusieurs',
-    'drie vier vijf zes zeven acht negen tien elf twaalf meerdere veel',
+    'drie vier vijf zes zeven acht negen tien elf twaalf meerdere',
   ].flatMap((words) => words.split(' ')),
 );
+/** A number before one of these is a size, and counts nothing. */
+const UNITS = new Set('a amp amps ampere amperes amperen v volt volts va w watt watts ohm ohms'.split(' '));
+
 /** What all of them are heard as: whoever says "with five trains" says "with several trains". */
 export const SEVERAL = 'several';
 
@@ -40,4 +43,6 @@ const PROGRAMMING = /\b(programming|prog) track\b/g;
 
 /** The words that a text is heard by. */
 export const heardAs = (text: string): string[] =>
-  wordsOf(text.toLowerCase().replace(PROGRAMMING, JOINED)).map((word) => (NUMBERS.has(word) ? SEVERAL : word));
+  wordsOf(text.toLowerCase().replace(PROGRAMMING, JOINED)).map((word, at, words) =>
+    NUMBERS.has(word) && !UNITS.has(words[at + 1] ?? '') ? SEVERAL : word,
+  );

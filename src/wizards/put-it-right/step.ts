@@ -6,7 +6,7 @@ import { givenBy, SIGN_MODEL, senselessFor } from './model/index.ts';
 
 /**
  * Someone who knows is rarely at hand at once, and a repair for nothing costs more than a few questions. Slips: what is remembered is wrong
- * most often, what an instrument shows least. From the ninth thing known on a question tells ever less, and work is tried on a lesser chance. One sign in twenty is not as the row of the true cause has it. One title in three fits in half only. Source: from-memory, see decisions 008 and 019.
+ * most often, what an instrument shows least. From the ninth thing known on a question tells ever less, and work is tried on a lesser chance. One sign in twenty is not as the row of the true cause has it. One title in three fits in half only. Whoever can check hardly anything is not asked on and on. Source: from-memory, see decisions 008 and 019.
  */
 const SETTINGS = {
   callMinutes: 90,
@@ -14,6 +14,7 @@ const SETTINGS = {
   riskMinutes: [0, 1, 6, 30],
   harmBelow: { ask: 0.005, mend: 0.05 },
   mostQuestions: 24,
+  mostSkipped: 10,
   elseShare: 0.05,
   lookAhead: { checks: 5, second: 8, fixes: 3 },
   slips: { memory: 0.1, eye: 0.05, instrument: 0.03 },

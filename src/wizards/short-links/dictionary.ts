@@ -70,7 +70,7 @@ export const WORDS = wordsIn(`
   aim scale draw fleet sound measured moving evening boosters coaches accessories supply-label unit-label rails
   own-use station-label booster-label supply-one supply-two wire-need bus track bus-shape feeders rail-kind divided
   our-districts plan busier larger-unit kept-apart wheels-slip frog-not-fed protection-set-low strong-lamp
-  divide-the-track shape both-amps turntable-reversed programming-not-fed no-decoder
+  divide-the-track shape both-amps turntable-reversed programming-not-fed no-decoder coil-held
 `);
 
 const COMMON = `

@@ -433,6 +433,7 @@ export const OPENINGS = [
       'accessory-address': 9,
       'no-reference': 6,
       'accessory-wiring': 6,
+      'coil-held': 4,
       'detector-false': 5,
       'long-bus': 5,
       'accessory-random': 4,
@@ -477,6 +478,7 @@ export const OPENINGS = [
     often: 3,
     says: { trouble: ['gets-hot'] },
     shares: {
+      'coil-held': 4,
       'high-trip': 22,
       'few-feeds': 18,
       'thin-wire': 14,

@@ -63,6 +63,42 @@ export const SUPPOSED: readonly Supposed[] = [
       'one-accessory-or-all': ['one', 'two-as-one', 'far-ones', 'all', 'now-one-now-another'],
     },
   },
+  // A train, or what a unit or a breaker did: whose turnouts act up has told of none.
+  {
+    checks: [
+      ...(['uncouple', 'halve-the-trains', 'write-anew', 'lamps-at-the-jerk', 'one-or-all', 'which-vehicles'] as const),
+    ],
+    titles: ['accessories-misbehave'],
+    told: {},
+    unless: {
+      'what-happens': ['switches-off', 'jerks', 'slow-or-dim', 'stops-dark', 'stops-lit'],
+      'accessory-moment': ['when-trains-run', 'they-are-well'],
+      'which-vehicles': ['one-vehicle', 'only-many', 'every-one'],
+    },
+  },
+  // A breaker that may have opened.
+  {
+    checks: ['breaker-lamp'],
+    titles: ['accessories-misbehave'],
+    told: {},
+    unless: { 'what-happens': ['switches-off'], 'what-is-between': ['breaker', 'reverser'] },
+  },
+  // Whether there are modules that report trains: the title has told of them.
+  {
+    checks: ['detectors-there', 'which-vehicles'],
+    titles: ['empty-shown-occupied'],
+    told: { 'what-happens': ['shown-occupied'] },
+  },
+  // Whether there is a reverser: whoever has told what it does has told that there is one.
+  {
+    checks: ['what-is-between'],
+    told: {
+      'does-it-reverse': ['acts-and-passes', 'silent', 'chatters', 'acts-but-off'],
+      'what-reverses': ['automatic', 'two-neighbours'],
+    },
+  },
+  // One of several locomotives: none of them was said to be well.
+  { checks: ['one-or-all'], titles: ['programming-fails'], told: {} },
   // One vehicle apart from the others: several that show it have said that it is none.
   {
     checks: ['one-or-all'],

@@ -132,6 +132,33 @@ export const ACCESSORIES = [
     },
   },
 
+  // A motor with coils is kept under current: its output is set to hold, a switch stays closed, a button sticks.
+  {
+    id: 'coil-held',
+    fixClass: 'coil-held',
+    minutes: 15,
+    shows: {
+      ...ONLY_ACCESSORIES,
+      trouble: { 'gets-hot': usually, 'accessories-wrong': usually, hums: usually, 'switches-off': rarely },
+      when: { 'when-thrown': usually, always: usually, 'after-minutes': sometimes, 'at-switching-on': sometimes },
+      where: { turnout: always, everywhere: rarely, 'off-track': rarely },
+      since: {
+        setting: usually,
+        'supply-or-unit': usually,
+        'track-or-wires': usually,
+        nothing: usually,
+        'a-short': rarely,
+      },
+      hot: { accessory: always, nothing: sometimes, supply: sometimes },
+      // What is burnt moves no more; a supply or a capacitor unit that feeds one coil for good has nothing for the next.
+      accessories: { 'one-always': always, 'several-at-once': sometimes, 'all-always': rarely, 'at-random': rarely },
+      'accessory-exchanged': { 'with-the-number': usually, 'with-the-accessory': usually },
+      'accessories-apart': { 'no-change': usually, cured: rarely },
+      'dead-since': { nothing: usually, accessory: usually },
+      'supply-lamp': { steady: usually, pulses: rarely },
+    },
+  },
+
   // The two wires of the accessory feed are changed over: trains do not mind, some decoders do.
   {
     id: 'accessory-polarity',
