@@ -71,6 +71,13 @@ describe('A title that says two signs', () => {
     for (const [at, chance] of mixed(part).entries()) near(chances[at] ?? -1, chance, 1e-9);
   });
 
+  test('is refused with a look at two signs that do not hang together: the look is named, and the sign that is of no such group', () => {
+    const both = idle('meter', { reads: ['lamp', 'volts'], reading: [{ where: {}, gives: EITHER }] });
+    const made = () => walkModel({ ...model, checks: [both] }, SETTINGS);
+    expect(made).toThrow(RangeError);
+    expect(made).toThrow(/"meter".*"volts"/);
+  });
+
   test('is refused with a look that says nothing where the rails have none: it is named, and what it is silent on', () => {
     const silent = idle('meter', { reads: 'volts', reading: { full: EITHER } });
     const made = () => walkModel({ ...model, checks: [silent] }, SETTINGS);
@@ -298,4 +305,23 @@ describe('A repair whose cause one source alone speaks against', () => {
     expect(step(['memory', 'none'])).toMatchObject(wire);
     expect(step()).toMatchObject(wire);
   });
+});
+
+test('Of many looks the one that tells most for its minutes is found, wherever it stands among them', () => {
+  const vague = [
+    [0.55, 0.45],
+    [0.45, 0.55],
+  ];
+  const telling = [
+    [0.97, 0.03],
+    [0.03, 0.97],
+  ];
+  for (const place of [0, 6, 11]) {
+    const checks = Array.from({ length: 12 }, (_, at) => ({
+      ...{ id: at === place ? 'meter' : `look-${at}`, minutes: at === place ? 2 : 1, options: ['yes', 'no'] },
+      chances: at === place ? telling : vague,
+    }));
+    const faults = ['near', 'far'].map((id) => ({ id, fixClass: id, minutes: 60, share: 1 }));
+    expect(signStep(numberedWalk({ faults, checks }, COSTS), START)).toMatchObject({ kind: 'ask', check: 'meter' });
+  }
 });
