@@ -202,6 +202,23 @@ const TROUBLES: readonly Trouble[] = [
     page: 'volts-too-high',
   },
   {
+    says: 'it trips at the loop on warm days only, and nothing was changed',
+    complaint: 'loop-trips',
+    told: {
+      weather: 'warm',
+      'when-it-happens': 'at-the-gap',
+      'last-change': 'nothing',
+      'does-it-reverse': 'none-there',
+    },
+    page: 'gap-closed',
+  },
+  {
+    says: 'the phone finds the station no more, and the other throttles work',
+    complaint: 'handhelds-dead',
+    told: { 'how-driven': 'radio', 'what-the-handhelds-do': 'one-dead' },
+    page: 'handheld-lost',
+  },
+  {
     says: 'the motor of one turnout got hot and melted',
     complaint: 'accessories-misbehave',
     told: { 'danger-now': 'browned', 'what-happens': 'gets-hot', 'one-accessory-or-all': 'one' },

@@ -316,7 +316,8 @@ function isNear({ own, words }: Found, spoken: readonly string[]): boolean {
 }
 
 /** What stands on either side of these may not change places: "far from the booster"; whoever drives an engine off tells of no engine that drives off. */
-const RELATES = /\S+ (from|von|vom|van|after|nach|apres|na) |(^|\s)(without|ohne|sans|zonder) |\S+ drives off$/;
+const RELATES =
+  /\S+ (from|von|vom|van|after|nach|apres|na) |(^|\s)(without|ohne|sans|zonder|onto|off the|whole) |^first |\S+ drives off$/;
 
 /** Whether some stretch of the text has the words in the order of the line. */
 function inOrder({ line, heard }: Found, spoken: readonly string[]): boolean {

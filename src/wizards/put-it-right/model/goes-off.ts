@@ -29,8 +29,9 @@ const SAY_LIGHTS: Options = {
     'wheels-spin',
   ],
 };
-/** Troubles of a title in which the unit goes off, or that are none of a train. */
+/** Troubles of a title in which the unit goes off, that are none of a train, or that say what the lights do. */
 const LIGHTS_TELL_NOTHING: ReadonlySet<string> = new Set([
+  'stops-lit',
   ...(['switches-off', 'only-shown', 'accessories-wrong', 'shown-occupied', 'gets-hot', 'cannot-be-read'] as const),
   ...(['house-fuse', 'tingle'] as const),
 ]);

@@ -97,6 +97,8 @@ export const SUPPOSED: readonly Supposed[] = [
       'what-reverses': ['automatic', 'two-neighbours'],
     },
   },
+  // What swaps the rails: something does where its act was told; only one that works against another leaves it open.
+  { checks: ['what-reverses'], told: { 'does-it-reverse': ['acts-and-passes', 'silent', 'acts-but-off'] } },
   // One of several locomotives: none of them was said to be well.
   { checks: ['one-or-all'], titles: ['programming-fails'], told: {} },
   // One vehicle apart from the others: several that show it have said that it is none.

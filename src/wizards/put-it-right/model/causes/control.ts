@@ -20,6 +20,8 @@ const WEAK_BUS = {
   'all-dead': sometimes,
 } as const;
 
+const NO_BUS_SUPPLY = { 'all-dead': usually, 'weak-bus': usually, restarts: sometimes, 'one-dead': rarely } as const;
+
 export const CONTROL = [
   // One handheld is out of range, its battery is empty, or it is not registered; the others work.
   {
@@ -105,7 +107,16 @@ export const CONTROL = [
         nothing: sometimes,
         'track-or-wires': sometimes,
       },
-      control: { 'all-dead': usually, 'weak-bus': usually, restarts: sometimes, 'one-dead': rarely },
+      // By radio it is the receiver that hangs on it: then all are dead.
+      control: {
+        by: 'driven',
+        is: {
+          handhelds: NO_BUS_SUPPLY,
+          radio: { 'all-dead': always, restarts: rarely },
+          'at-the-unit': NO_BUS_SUPPLY,
+          computer: NO_BUS_SUPPLY,
+        },
+      },
       'bus-volts': { low: usually, none: usually, 'low-far': sometimes },
       'handheld-exchanged': { 'all-alike': usually, 'with-the-socket': sometimes, 'with-a-device': rarely },
       'goes-with-supply': { stays: usually, 'goes-along': sometimes },

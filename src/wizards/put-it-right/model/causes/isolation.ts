@@ -117,7 +117,9 @@ export const ISOLATION = [
       when: {
         by: 'parts',
         is: {
+          // A reversing section has gaps, though one unit feeds all.
           one: {
+            'at-the-gap': usually,
             'at-one-place': usually,
             'at-switching-on': usually,
             always: usually,

@@ -47,7 +47,8 @@ export const LOOPS = [
       since: { 'track-or-wires': usually, nothing: usually, time: sometimes },
       way: { either: usually, 'one-way': usually, 'one-route': rarely },
       cut: { 'one-joined': usually, 'both-joined': usually, touching: sometimes, 'both-cut': rarely },
-      weather: { 'no-matter': usually, warm: sometimes },
+      // A cut that closes with warmth is a cause of its own.
+      weather: { 'no-matter': always, warm: rarely },
       sides: { changes: usually, reversed: sometimes, agree: sometimes },
       loop: { 'trips-leaving': usually, 'trips-entering': sometimes },
       reverser: { 'acts-but-off': usually, silent: sometimes, chatters: sometimes, 'none-there': sometimes },
