@@ -231,6 +231,8 @@ describe('what did not help', () => {
     await nothingIsWarm(page);
     await page.getByText('to be shown to someone').waitFor();
     expect(await page.locator('.side-by-side > li').count()).toBeGreaterThan(1);
+    // Nothing stands there twice, by two names and with two chances.
+    expect(await page.locator('.possible').count()).toBe(0);
     const fold = page.locator('.tells-apart > summary');
     await fold.click();
     await page.locator('.tells-apart .answers button').first().waitFor();

@@ -3,7 +3,13 @@ import { useMemo, useState } from 'preact/hooks';
 import type { Evidence, Seen } from '../../engine/index.ts';
 import type { Made } from '../../wizards/links/index.ts';
 import type { WalkContext } from '../../wizards/put-it-right/index.ts';
-import { checkThatTells, handedOn, isUnproven, rowOfCheck } from '../../wizards/put-it-right/index.ts';
+import {
+  chancesOfRepairs,
+  checkThatTells,
+  handedOn,
+  isUnproven,
+  rowOfCheck,
+} from '../../wizards/put-it-right/index.ts';
 import { Share } from '../link/index.ts';
 import { Asked } from './Asked.tsx';
 import type { Card } from './card.ts';
@@ -79,6 +85,7 @@ export function HandedOn(props: HandedOnProps) {
   const left = useMemo(() => oneOfEach(handedOn(context)), [context]);
   const shown = sideBySide(left);
   const others = left.filter((one) => !shown.includes(one));
+  const chances = useMemo(() => chancesOfRepairs(context), [context]);
   const because = next?.kind === 'hand-on' ? next.because : 'nothing-separates';
   return (
     <section class="part">
@@ -93,7 +100,7 @@ export function HandedOn(props: HandedOnProps) {
         {shown.map((one, at) => (
           <li key={one.fault}>
             {at === SIDE_BY_SIDE && <p class="small">{say('walk-after-the-others')}</p>}
-            <Left {...props} one={one} />
+            <Left {...props} one={one} chance={chances.get(one.fixClass) ?? one.chance} />
           </li>
         ))}
       </ul>
@@ -104,7 +111,7 @@ export function HandedOn(props: HandedOnProps) {
           <ul class="list causes">
             {others.map((one) => (
               <li key={one.fault}>
-                <Left {...props} one={one} />
+                <Left {...props} one={one} chance={chances.get(one.fixClass) ?? one.chance} />
               </li>
             ))}
           </ul>
@@ -129,27 +136,36 @@ function sideBySide(left: readonly Evidence[]): readonly Evidence[] {
   return likeliest === undefined || first.includes(likeliest) ? first : [...first, likeliest];
 }
 
+/** Nothing is known of it, so there is nothing to do for it. */
+const isElse = ({ fixClass }: Evidence): boolean => fixClass === 'something-else';
+
 /** The likeliest cause of each repair: two with the same repair are one to try. What has none stands last: nothing can be done for it. */
 function oneOfEach(left: readonly Evidence[]): readonly Evidence[] {
   const each = left.filter(({ fixClass }, at) => left.findIndex((one) => one.fixClass === fixClass) === at);
-  const isElse = ({ fixClass }: Evidence): boolean => fixClass === 'something-else';
   return [...each.filter((one) => !isElse(one)), ...each.filter(isElse)];
 }
 
-/** One cause that is left, with what speaks for and against it. */
-function Left({ one, checks, say, numbers, home, onStart }: HandedOnProps & { readonly one: Evidence }) {
+interface LeftProps extends HandedOnProps {
+  readonly one: Evidence;
+  /** Of its repair. */
+  readonly chance: number;
+}
+
+/** One repair that is left, with what speaks for and against its likeliest cause. */
+function Left({ one, chance, checks, say, numbers, home, onStart }: LeftProps) {
   const told = (answers: readonly Seen[]): string =>
     answers
       .map(({ check, option }) => `${checks[check]?.known}: ${checks[check]?.options[option]?.label}`)
       .join(say('and-then'));
   return (
     <>
-      <b>{say(`fault-${one.fault}`)}</b> <span class="num small">{likely(one.chance, say, numbers)}</span>
+      <b>{say(isElse(one) ? `fault-${one.fault}` : `class-${one.fixClass}`)}</b>{' '}
+      <span class="num small">{likely(chance, say, numbers)}</span>
       {one.speaksFor.length > 0 && <p class="small">{say('walk-speaks-for', { what: told(one.speaksFor) })}</p>}
       {one.speaksAgainst.length > 0 && (
         <p class="small">{say('walk-speaks-against', { what: told(one.speaksAgainst) })}</p>
       )}
-      {one.fixClass !== 'something-else' && (
+      {!isElse(one) && (
         <p class="acts">
           <button class="button quiet" type="button" onClick={() => onStart(one.fixClass)}>
             {say('walk-try-this')}

@@ -5,29 +5,35 @@ import { likely } from './likely.ts';
 import type { PartProps } from './part-props.ts';
 import type { WalkWords } from './words.ts';
 
-export function Possible({
-  context,
-  checks,
-  say,
-  numbers,
-  home,
-}: PartProps & { readonly context: WalkContext; readonly checks: WalkWords['checks'] }) {
+interface Props extends PartProps {
+  readonly context: WalkContext;
+  readonly checks: WalkWords['checks'];
+  /** Whether what is possible stands on the page already: then only what was ruled out is told. */
+  readonly isListed: boolean;
+}
+
+export function Possible({ context, checks, isListed, say, numbers, home }: Props) {
   const { shown, more, ruledOut } = possibleNow(context);
+  if (isListed && ruledOut.length === 0) return null;
   return (
     <section class="part">
-      <h2 class="h3 not-on-paper">{say('walk-possible')}</h2>
-      <ul class="possible not-on-paper">
-        {shown.map(({ fixClass, chance }) => (
-          <li key={fixClass}>
-            <a href={`${home}fixes/${fixClass}/`}>{say(`class-${fixClass}`)}</a>
-            <svg width="100%" height="10" aria-hidden="true">
-              <rect width={`${100 * chance}%`} height="10" />
-            </svg>
-            <span class="num small">{likely(chance, say, numbers)}</span>
-          </li>
-        ))}
-      </ul>
-      {more > 0 && <p class="small not-on-paper">{say('walk-rest', { n: more })}</p>}
+      {!isListed && (
+        <>
+          <h2 class="h3 not-on-paper">{say('walk-possible')}</h2>
+          <ul class="possible not-on-paper">
+            {shown.map(({ fixClass, chance }) => (
+              <li key={fixClass}>
+                <a href={`${home}fixes/${fixClass}/`}>{say(`class-${fixClass}`)}</a>
+                <svg width="100%" height="10" aria-hidden="true">
+                  <rect width={`${100 * chance}%`} height="10" />
+                </svg>
+                <span class="num small">{likely(chance, say, numbers)}</span>
+              </li>
+            ))}
+          </ul>
+          {more > 0 && <p class="small not-on-paper">{say('walk-rest', { n: more })}</p>}
+        </>
+      )}
       {ruledOut.length > 0 && (
         <details>
           <summary>{say('walk-ruled-out')}</summary>

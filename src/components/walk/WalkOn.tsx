@@ -223,7 +223,9 @@ function Beside({ complaint, told, walk, checks, made, card, go, ...parts }: Bes
             ended={now.walk.state === 'solved' || now.walk.state === 'handed-on'}
           />
         )}
-        {isOn && <Possible {...parts} context={now.walk.context} checks={checks} />}
+        {isOn && (
+          <Possible {...parts} context={now.walk.context} checks={checks} isListed={now.walk.state === 'handed-on'} />
+        )}
       </aside>
     ),
     [now, checks],

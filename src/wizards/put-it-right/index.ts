@@ -25,7 +25,15 @@ export {
 } from './model/index.ts';
 export type { Place } from './place.ts';
 export { placeInParts, placeOf } from './place.ts';
-export { besideInParts, causesOf, checkThatTells, conflictIn, handedOn, possibleNow } from './possible.ts';
+export {
+  besideInParts,
+  causesOf,
+  chancesOfRepairs,
+  checkThatTells,
+  conflictIn,
+  handedOn,
+  possibleNow,
+} from './possible.ts';
 export { isRead } from './read.ts';
 export type { Isolation, Phase, WalkContext } from './states.ts';
 export { ISOLATION, isUnproven, lookLeft, PHASE, putItRight, secondFault } from './states.ts';

@@ -86,6 +86,12 @@ export function handedOn(known: Known): readonly Evidence[] {
   return [...likeliest.filter((one) => !couldHarm(one)), ...likeliest.filter(couldHarm)];
 }
 
+/** The chance of each repair that may be needed, 0 to 1: causes with the same repair count together. */
+export const chancesOfRepairs = (known: Known): ReadonlyMap<string, number> =>
+  new Map(
+    signPosterior(walkModelNow(), stateOf(known)).findings.map(({ fixClass, chance }) => [fixClass, chance] as const),
+  );
+
 /** From this chance on a cause is possible enough that nothing which harms under it comes first. Source: from-memory (judgement). */
 const HARM_POSSIBLE = 0.005;
 
