@@ -119,8 +119,14 @@ function sortLayers(layers: string[][], neighbours: Neighbours, step: 1 | -1): v
 }
 
 function meanOf(ids: readonly string[], value: (id: string) => number | undefined): number | undefined {
-  const values = ids.map(value).filter((one) => one !== undefined);
-  return values.length === 0 ? undefined : values.reduce((sum, one) => sum + one, 0) / values.length;
+  let [sum, count] = [0, 0];
+  for (const id of ids) {
+    const one = value(id);
+    if (one === undefined) continue;
+    sum += one;
+    count += 1;
+  }
+  return count === 0 ? undefined : sum / count;
 }
 
 /** Whole rows in the given order, each its own and all together as near to the wishes as can be (pool adjacent violators). */

@@ -25,36 +25,43 @@ export function endsOf({ joints }: Tracks, cells: ReadonlyMap<string, Cell>): Re
   const columns = [...cells.values()].map(({ column }) => column);
   const middle = (Math.min(...columns) + Math.max(...columns)) / 2;
   const ends = joints.map((joint) => firstEnds(joint, cells, middle));
-  const of = new Map<string, number[]>();
-  joints.forEach(({ from, to }, i) => {
-    for (const id of new Set([from, to])) of.set(id, [...(of.get(id) ?? []), i]);
+  const used = new Map<string, { left: number; right: number }>();
+  const take = ({ from, to }: JointOf, at: JointEnds, by: 1 | -1): void => {
+    for (const [id, end] of [
+      [from, at.from],
+      [to, at.to],
+    ] as const) {
+      const ofSection = used.get(id) ?? { left: 0, right: 0 };
+      ofSection[end] += by;
+      used.set(id, ofSection);
+    }
+  };
+  joints.forEach((joint, i) => {
+    take(joint, ends[i] ?? EVERY[0], 1);
   });
-
-  const costOfJoint = (i: number): number => {
-    const joint = joints[i];
-    const at = ends[i];
-    return joint === undefined || at === undefined ? 0 : jointCost(joint, at, cells);
-  };
-  const costOfSection = (id: string): number => {
-    const used = (of.get(id) ?? []).flatMap((i) => endsUsed(id, joints[i], ends[i]));
-    const left = used.filter((end) => end === 'left').length;
-    return sectionCost(left, used.length - left);
-  };
+  const costOf = (id: string): number => sectionCost(used.get(id)?.left ?? 0, used.get(id)?.right ?? 0);
 
   for (let changed = true, pass = 0; changed && pass < 20; pass++) {
     changed = false;
-    joints.forEach(({ from, to }, i) => {
-      const cost = () => costOfJoint(i) + costOfSection(from) + costOfSection(to);
-      let [best, least] = [ends[i], cost()];
+    joints.forEach((joint, i) => {
+      const at = ends[i] ?? EVERY[0];
+      const costs = (tried: JointEnds): number => {
+        take(joint, tried, 1);
+        const cost = jointCost(joint, tried, cells) + costOf(joint.from) + costOf(joint.to);
+        take(joint, tried, -1);
+        return cost;
+      };
+      take(joint, at, -1);
+      let [best, least] = [at, costs(at)];
       for (const tried of EVERY) {
-        ends[i] = tried;
-        const now = cost();
+        const now = costs(tried);
         if (now < least - 1e-9) {
           [best, least] = [tried, now];
           changed = true;
         }
       }
-      if (best !== undefined) ends[i] = best;
+      ends[i] = best;
+      take(joint, best, 1);
     });
   }
   return new Map(joints.map(({ id }, i) => [id, ends[i] ?? EVERY[0]]));
@@ -68,12 +75,6 @@ const EVERY = [
 ] as const satisfies readonly JointEnds[];
 
 type JointOf = Tracks['joints'][number];
-
-/** The ends of a section that a joint takes: none, one, or both where a section is joined to itself. */
-function endsUsed(id: string, joint: JointOf | undefined, at: JointEnds | undefined): readonly End[] {
-  if (joint === undefined || at === undefined) return [];
-  return [...(joint.from === id ? [at.from] : []), ...(joint.to === id ? [at.to] : [])];
-}
 
 function columnsTo({ from, to }: JointOf, cells: ReadonlyMap<string, Cell>): number {
   return (cells.get(to)?.column ?? 0) - (cells.get(from)?.column ?? 0);

@@ -15,6 +15,11 @@ const BESIDE = STEP;
 /** Columns and rows of the grid, in steps: just wide enough for one track between, and wider where more have to pass. */
 const PITCHES = [0, 1, 2, 3, 5, 7, 10].map((more) => ({ column: BAR + 2 + more, row: 4 + more }));
 
+/** A track that comes to be longer than this, in steps of level track, is laid before the others: where none is in its way yet. Source: own-choice. */
+const mostOf = (far: number): number => 10 * (1.5 * far + 15);
+/** So often at each pitch. Source: own-choice. */
+const TURNS = 4;
+
 interface Pitch {
   readonly column: number;
   readonly row: number;
@@ -75,11 +80,12 @@ export function layOut({ sections, joints }: Tracks, nameOf: NameOf): Laid {
   const cells = cellsOf(tracks);
   const ends = endsOf(tracks, cells);
   for (const pitch of PITCHES) {
-    const routes = routesOf(tracks, { cells, ends, pitch, nameOf }, false);
-    if (routes !== undefined) return drawn(tracks, { cells, ends, pitch, nameOf }, routes);
+    const placed = { cells, ends, pitch, nameOf };
+    const routes = routesOf(tracks, placed);
+    if (routes !== undefined) return drawn(tracks, placed, routes);
   }
   const widest = { cells, ends, pitch: PITCHES.at(-1) ?? { column: BAR + 2, row: 4 }, nameOf };
-  return drawn(tracks, widest, routesOf(tracks, widest, true) ?? new Map());
+  return drawn(tracks, widest, routesOverlapping(tracks, widest));
 }
 
 interface Placed {
@@ -99,28 +105,65 @@ function spotsOf({ cells, pitch }: Placed): ReadonlyMap<string, Point> {
   );
 }
 
-/** A way for each joint, the shortest first; nothing if one finds none. */
-function routesOf(tracks: Tracks, placed: Placed, overlap: boolean): ReadonlyMap<string, Route> | undefined {
+interface Wanted {
+  readonly id: string;
+  readonly start: EndPoint;
+  readonly goal: EndPoint;
+  /** How long its track would be about if nothing were in its way, steps. */
+  readonly far: number;
+}
+
+/**
+ * A way for each joint, the shortest first; nothing if one finds none that is not far too long. One that finds none is boxed in by others: it goes
+ * before them, and all are laid anew.
+ */
+function routesOf(tracks: Tracks, placed: Placed): ReadonlyMap<string, Route> | undefined {
   const spots = spotsOf(placed);
   const router = routerFor(tracks, placed, spots);
-  const order = new Map(tracks.sections.map(({ id }, i) => [id, i]));
+  let order = wantedOf(tracks, placed, spots);
+  for (let turn = 0; turn < TURNS; turn += 1) {
+    router.clear();
+    const routes = new Map<string, Route>();
+    const boxedIn = order.find(({ id, start, goal, far }) => {
+      const route = router.lay(start, goal, { most: mostOf(far) });
+      if (route !== undefined) routes.set(id, route);
+      return route === undefined;
+    });
+    if (boxedIn === undefined) return routes;
+    order = [boxedIn, ...order.filter((one) => one !== boxedIn)];
+  }
+  return undefined;
+}
+
+/** The same where nothing else is left: other tracks are in nobody's way. */
+function routesOverlapping(tracks: Tracks, placed: Placed): ReadonlyMap<string, Route> {
+  const spots = spotsOf(placed);
+  const router = routerFor(tracks, placed, spots);
+  const routes = new Map<string, Route>();
+  for (const { id, start, goal } of wantedOf(tracks, placed, spots)) {
+    const route = router.lay(start, goal) ?? router.lay(start, goal, { overlap: true });
+    if (route !== undefined) routes.set(id, route);
+  }
+  return routes;
+}
+
+function wantedOf(
+  { sections, joints }: Tracks,
+  { ends }: Placed,
+  spots: ReadonlyMap<string, Point>,
+): readonly Wanted[] {
+  const order = new Map(sections.map(({ id }, i) => [id, i]));
   const pointOf = (id: string, end: End): EndPoint => {
     const { x, y } = spots.get(id) ?? { x: 0, y: 0 };
     return { x: end === 'left' ? x : x + BAR, y, section: order.get(id) ?? 0, end };
   };
-  const wanted = tracks.joints.map(({ id, from, to }) => {
-    const ends = placed.ends.get(id);
-    const [start, goal] = [pointOf(from, ends?.from ?? 'right'), pointOf(to, ends?.to ?? 'left')];
+  const wanted = joints.map(({ id, from, to }) => {
+    const joint = ends.get(id);
+    const [start, goal] = [pointOf(from, joint?.from ?? 'right'), pointOf(to, joint?.to ?? 'left')];
     const round = (outwards(start, goal) ? 0 : 1) + (outwards(goal, start) ? 0 : 1);
     return { id, start, goal, far: Math.abs(start.x - goal.x) + 1.5 * Math.abs(start.y - goal.y) + 8 * round };
   });
-  const routes = new Map<string, Route>();
-  for (const { id, start, goal } of wanted.toSorted((one, other) => one.far - other.far)) {
-    const route = router.lay(start, goal, overlap);
-    if (route === undefined && !overlap) return undefined;
-    if (route !== undefined) routes.set(id, route);
-  }
-  return routes;
+  return wanted.toSorted((one, other) => one.far - other.far);
 }
 
 /** Whether a goal lies on the side to which an end looks. */

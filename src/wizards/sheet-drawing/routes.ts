@@ -50,6 +50,8 @@ const ANY_TRACK = 31;
 export class Router {
   private readonly field: Field;
   private readonly taken: Uint8Array;
+  /** What is shut, alone. */
+  private readonly closed: Uint8Array;
   /** The end whose own track alone lies here, counted from 1: other joints of that end may begin on it. */
   private readonly stub: Uint16Array;
   private readonly costs: Int32Array;
@@ -63,6 +65,7 @@ export class Router {
     this.field = field;
     const points = field.width * field.height;
     this.taken = new Uint8Array(points);
+    this.closed = new Uint8Array(points);
     this.stub = new Uint16Array(points);
     this.costs = new Int32Array(points * 8);
     this.from = new Int32Array(points * 8);
@@ -70,15 +73,30 @@ export class Router {
     this.left = new Uint32Array(points * 8);
   }
 
+  /** Takes up all that was laid; what is shut stays so. */
+  clear(): void {
+    this.stub.fill(0);
+    this.taken.set(this.closed);
+  }
+
   /** Nothing may pass here but what ends here. */
   shut(point: Point): void {
     const at = this.index(point.x, point.y);
-    if (at !== undefined) this.taken[at] = SHUT;
+    if (at === undefined) return;
+    this.taken[at] = SHUT;
+    this.closed[at] = SHUT;
   }
 
-  /** The best way from end to end, or nothing where there is none. With `overlap`, other tracks are in nobody's way. */
-  lay(from: EndPoint, to: EndPoint, overlap = false): Route | undefined {
-    const points = this.find(from, to, overlap);
+  /**
+   * The best way from end to end, or nothing where there is none, or none that costs `most` at most (tenths of a step). With `overlap`, other
+   * tracks are in nobody's way.
+   */
+  lay(
+    from: EndPoint,
+    to: EndPoint,
+    { most = Number.POSITIVE_INFINITY, overlap = false }: Bounds = {},
+  ): Route | undefined {
+    const points = this.find(from, to, { most, overlap });
     if (points === undefined) return undefined;
     const mark =
       this.markOn(points, 0) ?? (overlap ? (this.markOn(points, ANY_TRACK) ?? points.length - 1) : undefined);
@@ -99,7 +117,7 @@ export class Router {
     return { x: left + (index % width), y: top + Math.floor(index / width) };
   }
 
-  private find(from: EndPoint, to: EndPoint, overlap: boolean): readonly Point[] | undefined {
+  private find(from: EndPoint, to: EndPoint, bounds: Required<Bounds>): readonly Point[] | undefined {
     const start = this.index(from.x, from.y);
     const goal = this.index(to.x, to.y);
     if (start === undefined || goal === undefined) return undefined;
@@ -107,7 +125,7 @@ export class Router {
     const { search } = this;
     const queue = new Queue();
     const { width } = this.field;
-    const wanted = { start, goal, column: goal % width, row: Math.floor(goal / width), overlap, from, to };
+    const wanted = { start, goal, column: goal % width, row: Math.floor(goal / width), from, to, ...bounds };
     for (const way of outward(from.end))
       this.enter(queue, start * 8 + way, 0, -1, start % width, Math.floor(start / width), wanted);
     for (let state = queue.take(); state !== undefined; state = queue.take()) {
@@ -121,24 +139,30 @@ export class Router {
 
   /** Goes one step on from a state, in each direction that it may. */
   private spread(queue: Queue, state: number, search: Search): void {
-    const { width, height } = this.field;
+    const { width } = this.field;
     const here = state >> 3;
     const way = state & 7;
     const row = Math.floor(here / width);
     const column = here - row * width;
-    const isIn = (x: number, y: number): boolean => x >= 0 && y >= 0 && x < width && y < height;
     const first = here === search.start && (this.from[state] ?? -1) < 0;
     const soFar = this.costs[state] ?? 0;
-    for (const turn of first ? NO_TURN : TURNS) {
+    // No bend right at the end of a section.
+    const bend = first ? 0 : 1;
+    for (let turn = -bend; turn <= bend; turn += 1) {
       const out = (way + turn) & 7;
       const across = column + (DX[out] ?? 0);
       const down = row + (DY[out] ?? 0);
+      if (!this.isIn(across, down)) continue;
       const next = down * width + across;
-      if (!isIn(across, down) || this.isShut(next, out, search)) continue;
+      if (this.isShut(next, out, search)) continue;
       const through = first ? 0 : this.passing(here, way, out, search);
       if (through === undefined) continue;
       this.enter(queue, next * 8 + out, soFar + through + stepCost(out, turn), state, across, down, search);
     }
+  }
+
+  private isIn(column: number, row: number): boolean {
+    return column >= 0 && row >= 0 && column < this.field.width && row < this.field.height;
   }
 
   /** Whether one may not come here in this direction at all. */
@@ -167,7 +191,8 @@ export class Router {
     const across = Math.abs(to.column - x);
     const down = Math.abs(to.row - y);
     const slant = Math.min(across, down);
-    queue.put(state, cost + SLANT * slant + STEP * (across - slant) + (STEP + UPRIGHT) * (down - slant));
+    const least = cost + SLANT * slant + STEP * (across - slant) + (STEP + UPRIGHT) * (down - slant);
+    if (least <= to.most) queue.put(state, least);
   }
 
   private trace(state: number): readonly Point[] {
@@ -179,9 +204,11 @@ export class Router {
   /** Where the joint stands: as near to the middle as there is a place of its own, away from ends, bends and crossings. */
   private markOn(points: readonly Point[], on: number): number | undefined {
     const steps = points.length - 1;
-    const halves = Array.from({ length: Math.max(0, 2 * steps - 3) }, (_, i) => i + 2);
-    const free = halves.filter((half) => this.mayStand(points, half, on));
-    return free.toSorted((one, other) => Math.abs(one - steps) - Math.abs(other - steps))[0];
+    for (let away = 0; away <= steps - 2; away += 1) {
+      const half = [steps - away, steps + away].find((one) => this.mayStand(points, one, on));
+      if (half !== undefined) return half;
+    }
+    return undefined;
   }
 
   private mayStand(points: readonly Point[], half: number, on: number): boolean {
@@ -224,13 +251,17 @@ function aroundMark(points: readonly Point[], half: number): readonly Point[] {
   return [one, other, { x: one.x, y: other.y }, { x: other.x, y: one.y }];
 }
 
-interface Search {
+export interface Bounds {
+  readonly most?: number;
+  readonly overlap?: boolean;
+}
+
+interface Search extends Required<Bounds> {
   readonly start: number;
   readonly goal: number;
   /** Where the goal lies in the field. */
   readonly column: number;
   readonly row: number;
-  readonly overlap: boolean;
   readonly from: EndPoint;
   readonly to: EndPoint;
 }
@@ -241,9 +272,6 @@ function stepCost(way: number, turn: number): number {
   const upright = way === 2 || way === 6 ? UPRIGHT : 0;
   return ((way & 1) === 1 ? SLANT : STEP) + upright + (turn === 0 ? 0 : BEND);
 }
-
-const NO_TURN = [0] as const;
-const TURNS = [0, -1, 1] as const;
 
 const endNumber = ({ section, end }: EndPoint): number => 2 * section + (end === 'left' ? 1 : 2);
 

@@ -106,6 +106,25 @@ function stepsOf({ joints }: Laid): ReadonlyMap<string, ReadonlySet<string>> {
   return steps;
 }
 
+/** Steps of a joint's track, and about how many it would have on an empty field: more where an end looks away from where it leads. */
+function lengthsOf({ id, from, to }: Tracks['joints'][number], { joints, sections }: Laid) {
+  const joint = joints.find((one) => one.id === id);
+  const [one, other] = [from, to].map((name) => sections.find((section) => section.id === name));
+  if (joint === undefined || one === undefined || other === undefined) throw new Error(`${id} is not drawn`);
+  const across = other[joint.ends.to] - one[joint.ends.from];
+  const away = [joint.ends.from === 'right' ? across : -across, joint.ends.to === 'right' ? -across : across];
+  return {
+    track: stepsAlong(joint.from) + stepsAlong(joint.to),
+    empty: (Math.abs(across) + 1.5 * Math.abs(one.y - other.y)) / STEP + 8 * away.filter((ahead) => ahead <= 0).length,
+  };
+}
+
+const stepsAlong = (path: LaidJoint['from']): number =>
+  path.slice(1).reduce((sum, { x, y }, i) => {
+    const before = path[i] ?? { x, y };
+    return sum + Math.max(Math.abs(x - before.x), Math.abs(y - before.y)) / STEP;
+  }, 0);
+
 describe('a layout is drawn as a diagram', () => {
   test.each([
     ['an oval', OVAL],
@@ -149,6 +168,18 @@ describe('a layout is drawn as a diagram', () => {
       }),
       { numRuns: 40 },
     );
+  });
+
+  // Such a track was laid round half the layout where those laid before it had boxed its end in: 195 steps long in one of these.
+  test('no track leads far round other track: half as far again as on an empty field, and 15 steps, is the most', () => {
+    for (let seed = 1; seed <= 12; seed += 1) {
+      const of = club(60, 68, seed);
+      const laid = named(of);
+      for (const joint of of.joints) {
+        const { track, empty } = lengthsOf(joint, laid);
+        expect(track).toBeLessThanOrEqual(1.5 * empty + 15);
+      }
+    }
   });
 
   test('the same sheet is always the same picture', () => {
