@@ -2,7 +2,7 @@
 // enlarged four times and with letters twice as large.
 import { expect, test } from 'vitest';
 import { NOTHING_TOLD, parseWalk, replayWalk, walkAddress } from '../../src/wizards/put-it-right/address.ts';
-import { COMPLAINT_IDS } from '../../src/wizards/put-it-right/index.ts';
+import { COMPLAINT_IDS, dangerOfAnswer } from '../../src/wizards/put-it-right/index.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { seeded } from '../seeded.ts';
 import { open } from './browser.ts';
@@ -19,7 +19,9 @@ function linkInto(complaint: (typeof COMPLAINT_IDS)[number], most: number, rando
   let walk = replayWalk(complaint, { ...told, seen: SITTING }, SITTING);
   for (let answered = 0; answered < most && walk.check !== undefined; answered += 1) {
     const options = OPTIONS.get(walk.check) ?? [];
-    const option = options[Math.floor(random() * options.length)] ?? 'cannot';
+    const drawn = options[Math.floor(random() * options.length)] ?? 'cannot';
+    // A danger travels in the link, and stands there before anything is asked.
+    const option = dangerOfAnswer(walk.check, drawn) === undefined ? drawn : 'cannot';
     told = { ...told, seen: { ...told.seen, [walk.check]: option } };
     walk = replayWalk(complaint, { ...told, seen: { ...SITTING, ...told.seen } }, SITTING);
   }
