@@ -94,3 +94,17 @@ test('what is tapped can be passed on before anything is asked: its link goes on
   expect(await problems()).toEqual([]);
   await close();
 });
+
+test.each([
+  ['tried=tingle', 'I feel a tingle from the rails.'],
+  ['danger-now=browned', 'There is smoke from the booster right now.'],
+])('what somebody else has dealt with is no answer for whoever opens the link: ?%s', async (told, text) => {
+  const { page, close } = await open(`en/put-it-right/trips-with-traffic/?${told}`, PHONE);
+  if (!told.startsWith('danger-now')) {
+    await nothingIsWarm(page);
+    await page.getByRole('button', { name: 'I have seen something else' }).click();
+  }
+  await page.locator('textarea').fill(text);
+  await page.locator('.heard .problem').getByText('This first').waitFor();
+  await close();
+});

@@ -2,7 +2,7 @@
 import { type ComponentChildren, Fragment } from 'preact';
 import { useCallback, useMemo, useState } from 'preact/hooks';
 import type { HeardOf } from '../../wizards/hearing/index.ts';
-import type { ChipGroup } from '../../wizards/put-it-right/index.ts';
+import type { ChipGroup, Sitting } from '../../wizards/put-it-right/index.ts';
 import {
   CHIP_GROUPS,
   CHIPS,
@@ -17,8 +17,9 @@ import type { WalkWords } from './words.ts';
 
 interface Props extends Pick<PartProps, 'say' | 'home'> {
   readonly seen: Readonly<Record<string, string>>;
-  /** Fix classes that are dealt with, dangers among them. */
+  /** Fix classes that are set aside, and what was answered in this sitting: of a danger a link has nothing to say for its reader. */
   readonly tried: readonly string[];
+  readonly sitting: Sitting;
   readonly checks: WalkWords['checks'];
   /** What was written here before, as long as this page is open. */
   readonly draft: { current: string };
@@ -29,7 +30,7 @@ interface Props extends Pick<PartProps, 'say' | 'home'> {
   readonly passOn: (seen: Readonly<Record<string, string>>) => ComponentChildren;
 }
 
-export function Telling({ seen, tried, checks, say, home, draft, onTold, onDanger, passOn }: Props) {
+export function Telling({ seen, tried, sitting, checks, say, home, draft, onTold, onDanger, passOn }: Props) {
   const [told, setTold] = useState(seen);
   const [text, setText] = useState(draft.current);
   const write = (words: string): void => {
@@ -46,7 +47,7 @@ export function Telling({ seen, tried, checks, say, home, draft, onTold, onDange
     setTold(before === option ? others : { ...others, [check]: option });
   };
   const news = Object.keys(told).length - Object.keys(seen).length;
-  const dangers = dangersIn(heard, seen, tried);
+  const dangers = dangersIn(heard, dealtWith(tried, sitting), sitting);
   // What was told before is not proposed once more.
   const proposed = heard.filter(
     ({ check, option }) => dangerOfAnswer(check, option) === undefined && seen[check] !== option,
@@ -151,16 +152,22 @@ interface HeardProps extends ChipProps {
 /** By what is to be done, what was heard of it. */
 type Dangers = ReadonlyMap<string, HeardOf>;
 
+/** The dangers that were told and set aside in this sitting. */
+const dealtWith = (tried: readonly string[], sitting: Sitting): readonly string[] => {
+  const met = new Set(Object.entries(sitting).map(([check, option]) => dangerOfAnswer(check, option)));
+  return tried.filter((page) => met.has(page));
+};
+
 /**
  * The dangers that are heard, the surest first. Not what is dealt with; nor heat and smoke where it was answered that they have left a mark and that
- * all is cold by now.
+ * all is cold by now. Both count only from this sitting.
  */
-function dangersIn(heard: readonly HeardOf[], seen: Props['seen'], tried: Props['tried']): Dangers {
+function dangersIn(heard: readonly HeardOf[], dealt: readonly string[], sitting: Sitting): Dangers {
   const found = new Map<string, HeardOf>();
   for (const one of heard) {
     const page = dangerOfAnswer(one.check, one.option);
-    const isSaid = one.option === 'smoke-heat-or-damage' && seen['danger-now'] === 'browned';
-    if (page !== undefined && !found.has(page) && !isSaid && !tried.includes(page)) found.set(page, one);
+    const isSaid = one.option === 'smoke-heat-or-damage' && sitting['danger-now'] === 'browned';
+    if (page !== undefined && !found.has(page) && !isSaid && !dealt.includes(page)) found.set(page, one);
   }
   return found;
 }

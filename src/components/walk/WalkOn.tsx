@@ -102,7 +102,7 @@ export function WalkOn(props: WalkOnProps) {
       <Acts say={say} back={before(told, walk, address.search)} go={go} />
       <Troubles leftOut={leftOut} say={say} />
       {made !== undefined && <MadeThen {...made} titleOf={(id) => titleOf(id, rest.words.words)} say={say} />}
-      {danger === undefined && <Now {...beside} see={see} draft={draft} />}
+      {danger === undefined && <Now {...beside} sitting={sitting} see={see} draft={draft} />}
       {danger === undefined && <Beside {...beside} />}
     </div>
   );
@@ -186,7 +186,7 @@ const together = (first: FirstWords, later: WalkWords): WalkWords => ({
   cautions: { ...first.cautions, ...later.cautions },
 });
 
-type Go = (next: Told) => void;
+type Go = (next: Told, said?: Sitting) => void;
 
 interface BesideProps extends PartProps {
   readonly complaint: ComplaintId;
@@ -308,13 +308,14 @@ function PassOn(props: PassOnProps) {
 }
 
 interface NowProps extends BesideProps {
+  readonly sitting: Sitting;
   readonly see: (check: string, option: string) => void;
   /** What was written in own words: it lives as long as this page is open, and nowhere else. */
   readonly draft: { current: string };
 }
 
 /** What the state asks of the person. */
-function Now({ walk, told, checks, made, card, go, see, draft, complaint, ...parts }: NowProps) {
+function Now({ walk, told, sitting, checks, made, card, go, see, draft, complaint, ...parts }: NowProps) {
   const { context, state, check = '', fixClass = '' } = walk;
   switch (state) {
     case 'safety':
@@ -336,9 +337,12 @@ function Now({ walk, told, checks, made, card, go, see, draft, complaint, ...par
           {...parts}
           seen={told.seen}
           tried={told.tried}
+          sitting={sitting}
           checks={checks}
           draft={draft}
-          onDanger={(seen, check, option) => go({ ...told, seen: { ...seen, [check]: option } })}
+          onDanger={(seen, check, option) =>
+            go({ ...told, seen: { ...seen, [check]: option } }, { ...sitting, [check]: option })
+          }
           onTold={(seen) => go(ended(complaint, { ...told, seen, toldFirst: true }))}
           passOn={(seen) => <PassOn {...parts} {...{ complaint, checks }} told={{ ...told, seen, toldFirst: true }} />}
         />
