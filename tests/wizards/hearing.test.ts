@@ -199,6 +199,8 @@ describe('What a word belongs to', () => {
   test('both words of a programming track are said as what made it think so', () => {
     const said = LISTENER.hear('Nothing on the programming track').find(({ option }) => option === 'cannot-be-read');
     expect(said?.words).toEqual(expect.arrayContaining(['programming', 'track']));
+    const small = LISTENER.hear('there is nothing on a programming track').flatMap(({ words }) => words);
+    expect(small).not.toContain('a');
   });
 });
 

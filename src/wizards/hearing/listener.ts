@@ -2,7 +2,7 @@
 import MiniSearch from 'minisearch';
 import type { DangerLine, Groups } from './danger.ts';
 import { dangerHeard, dangerLine, sentencesOf } from './danger.ts';
-import { DENIES_BEFORE, heardAs, JOINED, NEGATIONS, REACH, SEVERAL } from './words.ts';
+import { DENIES_BEFORE, heardAs, JOINED, JOINED_OF, NEGATIONS, REACH, SEVERAL } from './words.ts';
 
 /** Lines that people say for one answer, by language. */
 export interface Said {
@@ -122,7 +122,7 @@ function asWritten(text: string, words: readonly string[]): string[] {
   const said: string[] = [];
   let last = -1;
   for (const [at, written] of (text.match(/[\p{L}\p{N}]+(?:[’'][\p{L}\p{N}]+)*/gu) ?? []).entries()) {
-    const isOne = (word: string): boolean => words.includes(word) || (words.includes(JOINED) && JOINED.includes(word));
+    const isOne = (word: string): boolean => words.includes(word) || (words.includes(JOINED) && JOINED_OF.has(word));
     if (!heardAs(written).some(isOne)) continue;
     if (said.length > 0 && at > last + 1) said.push(BETWEEN);
     said.push(written);
@@ -317,7 +317,7 @@ function isNear({ own, words }: Found, spoken: readonly string[]): boolean {
 
 /** What stands on either side of these may not change places: "far from the booster"; whoever drives an engine off tells of no engine that drives off. */
 const RELATES =
-  /\S+ (from|von|vom|van|after|nach|apres|na) |(^|\s)(without|ohne|sans|zonder|onto|off the|whole) |^first |\S+ drives off$/;
+  /\S+ (from|von|vom|van|after|nach|après|na) |(^|\s)(without|ohne|sans|zonder|onto|off the|whole) |^first |\S+ drives off$/;
 
 /** Whether some stretch of the text has the words in the order of the line. */
 function inOrder({ line, heard }: Found, spoken: readonly string[]): boolean {

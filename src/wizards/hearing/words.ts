@@ -39,6 +39,7 @@ export const SEVERAL = 'several';
 
 /** A track for programming is none that trains run on: its two words are one. */
 export const JOINED = 'programmingtrack';
+export const JOINED_OF = new Set(['programming', 'prog', 'track']);
 const PROGRAMMING = /\b(programming|prog) track\b/g;
 
 /** The words that a text is heard by. */
