@@ -34,6 +34,7 @@ const NOT_ON_THE_TABLE = {
   'accessory-address': 'the table has no accessories',
   'accessory-wiring': 'the table has no accessories',
   'coil-held': 'the table has no accessories',
+  'stretch-reversed': 'on the table each stretch behind a gap has a unit of its own',
   'accessory-polarity': 'the table has no accessories',
   'detector-false': 'the table has no bus on which a detector reports',
   'into-control-bus': 'the control bus is a plug in a socket, not a pair of wires',

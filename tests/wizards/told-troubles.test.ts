@@ -202,6 +202,17 @@ const TROUBLES: readonly Trouble[] = [
     page: 'volts-too-high',
   },
   {
+    says: 'all goes off as a train enters the new siding, and there is one unit only',
+    complaint: 'since-rewired',
+    told: {
+      'how-many-parts': 'one',
+      'when-it-happens': 'at-another-place',
+      'what-happens': 'switches-off',
+      'which-vehicles': 'every-one',
+    },
+    page: 'reversed',
+  },
+  {
     says: 'it trips at the loop on warm days only, and nothing was changed',
     complaint: 'loop-trips',
     told: {

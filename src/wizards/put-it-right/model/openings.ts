@@ -54,6 +54,7 @@ export const OPENINGS = [
     often: 9,
     says: { trouble: ['switches-off'], when: ['at-the-gap'], where: ['gaps'] },
     shares: {
+      'stretch-reversed': 5,
       'feed-reversed': 36,
       'link-inverted': 8,
       'unlike-supplies': 5,
@@ -592,6 +593,7 @@ export const OPENINGS = [
     often: 6,
     says: { trouble: ['switches-off'], when: ['at-one-place', 'when-thrown'], where: ['turnout', 'spot'] },
     shares: {
+      'stretch-reversed': 2,
       'turntable-reversed': 2,
       'wheel-bridges-frog': 20,
       'live-frog': 17,
@@ -985,6 +987,7 @@ export const OPENINGS = [
     often: 3,
     says: { since: ['track-or-wires'] },
     shares: {
+      'stretch-reversed': 5,
       'feed-reversed': 16,
       'crossed-feeder': 12,
       'live-frog': 9,

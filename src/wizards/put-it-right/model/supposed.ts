@@ -273,6 +273,8 @@ export const SUPPOSED: readonly Supposed[] = [
     told: {},
     unless: { 'what-happens': ['shown-occupied'] },
   },
+  // A cable between two units: with one part there is hardly a second one.
+  { checks: ['pull-control-cable', 'cable-ends-side-by-side'], told: { 'how-many-parts': ['one'] } },
   // Something that the cable could still take away: where all goes off at once with nothing on the track, nothing is there to see.
   {
     checks: ['pull-control-cable'],

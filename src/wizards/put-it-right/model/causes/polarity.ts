@@ -1,5 +1,5 @@
 // Which way round the rails of two parts or stretches meet.
-import { ALL_OF_ITS_UNIT, AT_THE_GAP, BACK_AS_THE_UNIT_DOES, SHORT_FOR_A_MOMENT } from '../families.ts';
+import { ALL_OF_ITS_UNIT, AT_THE_GAP, BACK_AS_THE_UNIT_DOES, SHORT_FOR_A_MOMENT, TRIPS_ITS_UNIT } from '../families.ts';
 import type { CauseRow } from '../rows.ts';
 import { always, rarely, sometimes, usually } from '../words.ts';
 
@@ -22,6 +22,25 @@ export const POLARITY = [
         'new-place': sometimes,
         nothing: rarely,
       },
+      sides: { reversed: always },
+      swap: { cured: always, 'no-change': rarely },
+      sparks: { 'at-the-gap': usually, none: sometimes },
+    },
+  },
+  // A siding or a stretch behind cuts hangs on the same unit as all the rest, and its own pair of wires is the wrong way round. With no gap it would
+  // be a short from the first moment; so it waits for the first train that bridges one.
+  {
+    id: 'stretch-reversed',
+    fixClass: 'reversed',
+    minutes: 15,
+    needs: { parts: ['one'], rails: ['two'] },
+    shows: {
+      ...AT_THE_GAP,
+      trouble: SHORT_FOR_A_MOMENT,
+      when: { 'at-the-gap': always, 'at-one-place': usually, 'in-mid-run': rarely },
+      where: { gaps: usually, spot: usually, part: usually, turnout: sometimes },
+      'goes-off': TRIPS_ITS_UNIT,
+      since: { 'track-or-wires': always, nothing: rarely, 'new-place': rarely },
       sides: { reversed: always },
       swap: { cured: always, 'no-change': rarely },
       sparks: { 'at-the-gap': usually, none: sometimes },
