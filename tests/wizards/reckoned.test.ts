@@ -166,6 +166,32 @@ describe('What is asked next', () => {
     near(high['rails'] ?? 0, 0.55, 1e-9);
     for (const id of ['sound', 'own-use', 'draw']) expect(high[id], id).toBe(0);
   });
+
+  test('nothing that is told of the trains changes an answer that leaves them unsaid: rails that may stand too high, a stop, an unread limit', () => {
+    const ofTheTrains = ['coaches', 'sound', 'accessories', 'draw', 'boosters', 'aim', 'divided'];
+    // Close to the limit, where each of them would count, and a club of twelve.
+    for (const trains of [
+      { modern: '6', moving: '4' },
+      { modern: '12', moving: '10' },
+    ]) {
+      const near_ = chances(trains);
+      expect(ofTheTrains.filter((id) => (near_[id] ?? 0) > 0).length, trains.modern).toBeGreaterThan(3);
+      for (const unsaid of [
+        { 'supply-volts': '24 V', 'unit-rails': 'unknown' },
+        { 'supply-volts': '24 V', 'unit-rails': 'follows' },
+        { 'supply-kind': 'ac', 'unit-input': 'either', 'unit-rails': 'unknown' },
+        { 'unit-limit': 'unknown' },
+      ]) {
+        const found = chances({ ...trains, ...unsaid });
+        for (const id of ofTheTrains) expect(found[id], `${JSON.stringify(unsaid)}: ${id}`).toBe(0);
+      }
+    }
+  });
+
+  test('breakers are no answer before a short trips the unit at all, and so the aim changes nothing', () => {
+    expect(chances({})['aim']).toBeGreaterThan(0);
+    expect(chances({ 'supply-amps': '2 A' })['aim']).toBe(0);
+  });
 });
 
 describe('Where it is too much as it stands, though at best it may do', () => {

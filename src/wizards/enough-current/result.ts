@@ -139,9 +139,12 @@ function besidesTheTrip(
 /** The districts that there are, once everything is read and right but that a short may not trip their units. */
 function dividedIn(answers: Answers, reckoning: Reckoning, before: Conclusion | undefined): Divided | undefined {
   const { power: now } = reckoning;
-  const open = before === undefined || before.outcome === 'supply-cannot-trip';
-  return open && now !== undefined ? dividedOf(answers, reckoning, now) : undefined;
+  return isOpenToDistricts(before) && now !== undefined ? dividedOf(answers, reckoning, now) : undefined;
 }
+
+/** Whether districts are judged behind what comes before the trains. */
+export const isOpenToDistricts = (before: Conclusion | undefined): boolean =>
+  before === undefined || before.outcome === 'supply-cannot-trip';
 
 /** Each district is judged by itself; what helps helps the one nearest to its limit. */
 function concludeDivided(divided: Divided): Conclusion {

@@ -3,8 +3,10 @@
 import { middle, SCALE_RANGE } from '../../engine/index.ts';
 import type { Answer, Answers, QuestionId } from '../planning/index.ts';
 import { Reader } from '../planning/index.ts';
+import type { Power } from './reckoning.ts';
 import { reckon } from './reckoning.ts';
-import { answerBefore } from './result.ts';
+import type { Conclusion } from './result.ts';
+import { answerBefore, isOpenToDistricts } from './result.ts';
 
 /** Chances below this are not worth a word. Source: own-choice. */
 const SELDOM = 0.005;
@@ -46,20 +48,30 @@ export function surerOf(answers: Answers, left: readonly QuestionId[]): Likely[]
  * questions. Source: from-memory.
  */
 const CLUB = { trains: 12, divided: 0.6, otherwise: 0.03 } as const;
-const chanceDivided = (answers: Answers): number =>
-  reckon(answers).trains >= CLUB.trains ? CLUB.divided : CLUB.otherwise;
+function chanceDivided(answers: Answers): number {
+  const reckoning = reckon(answers);
+  if (!isOpenToDistricts(answerBefore(answers, reckoning))) return 0;
+  return reckoning.trains >= CLUB.trains ? CLUB.divided : CLUB.otherwise;
+}
 
 /** What one would notice: the outcome without looking through all remedies, and how much too much it is, in units. */
 function signOf(answers: Answers): string {
   const reckoning = reckon(answers);
   const { power: now, summary } = reckoning;
   const before = answerBefore(answers, reckoning);
+  const gate = [before?.outcome, before?.toBuy?.amps];
+  if (before !== undefined && !saysTrains(before, now)) return gate.join();
   const verdict = now?.judgement.verdict ?? 'unknown';
   const units = verdict === 'short' ? Math.ceil(summary.p95 / Math.max(now?.capacity.usable ?? 1, 0.1)) : 0;
-  const shorts = verdict !== 'short' && new Reader(answers).option('aim') === 'shorts';
-  const boosters = verdict === 'short' ? (new Reader(answers).number('boosters') ?? 0) : 0;
-  return [before?.outcome, before?.toBuy?.amps, verdict, units, shorts, boosters].join();
+  const reader = new Reader(answers);
+  const shorts = before === undefined && verdict !== 'short' && reader.option('aim') === 'shorts';
+  const boosters = verdict === 'short' ? (reader.number('boosters') ?? 0) : 0;
+  return [...gate, verdict, units, shorts, boosters].join();
 }
+
+/** Whether anything is said of the trains beside what comes before them: not on a stop, before the labels are read, or on rails that may stand too high. */
+const saysTrains = ({ kind }: Conclusion, now: Power | undefined): boolean =>
+  kind !== 'stop' && kind !== 'labels-first' && now?.rails.tooHigh === 'no';
 
 const count = (value: number): Answer => ({ kind: 'number', span: { from: value, to: value } });
 const choice = (option: string): Answer => ({ kind: 'choice', option });
