@@ -1,4 +1,5 @@
 // What somebody reads first of an answer to "Is my power enough?": no praise before what has to be put right, and nothing that contradicts it.
+import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import {
   fitsOf,
@@ -18,6 +19,8 @@ import { Numbers } from '../../src/components/words/numbers.ts';
 import type { FixWords } from '../../src/components/words/words.ts';
 import { sayer } from '../../src/components/words/words.ts';
 import { concluded } from '../../src/wizards/enough-current/result.ts';
+import { LEAST_LIMIT } from '../../src/wizards/planning/questions.ts';
+import { spread } from '../spread.ts';
 import { told } from '../wizards/told.ts';
 import { wordsOf } from './folder.ts';
 
@@ -294,6 +297,73 @@ test('a trip current below which a short surely trips: what the unit itself take
   expect(untold.conclusion.tripBelow).toBeCloseTo(1.7, 9);
   expect(untold.lead).toMatch(/1\.7.A.*0\.3 A/);
   expect(read({ ...weak, 'own-use': 'bare' }).conclusion.tripBelow).toBeCloseTo(2, 9);
+});
+
+describe('a supply that gives hardly more than its unit takes for itself', () => {
+  const tiny = { 'supply-amps': '0.2 A' };
+  const scale1 = { scale: '1', 'supply-volts': '18 V', 'unit-input-volts': '18 V' };
+
+  test('is too small for the unit however low that is set: a larger one is named, and no trip current', () => {
+    for (const rest of [REST, {}]) {
+      const said = read(tiny, rest);
+      expect(said.conclusion).toMatchObject({ outcome: 'supply-cannot-trip', tripBelow: undefined });
+      expect(said.lead).toMatch(/too small for this unit.*One of 4.A surely trips it/);
+      expect(said.lead).not.toMatch(/below|set/);
+      expect(said.toDo.toDo).toMatch(/^A supply of .* 4.A$/);
+    }
+  });
+
+  test('nor is a trip current named where no permitted supply surely trips it', () => {
+    const said = read({ ...scale1, ...tiny, 'unit-limit': '10 A' });
+    expect(said.conclusion).toMatchObject({ outcome: 'supply-cannot-trip', toBuy: undefined, tripBelow: undefined });
+    expect(said.lead).toMatch(/too small for this unit, however low that is set/);
+    expect(said.toDo).toEqual({});
+  });
+
+  test('behind a unit for 30 A: that is set to what the scale bears, and the supply is too small besides', () => {
+    const said = read({ ...scale1, ...tiny, 'unit-limit': '30 A' });
+    expect(said.conclusion).toMatchObject({ outcome: 'lower-trip-level', tripBelow: undefined, remedies: [] });
+    expect(said.lead).toMatch(/trips at 30.A.*at most 10.A.*supply of 0\.2.A is too small/);
+    expect(said.lead).not.toMatch(/ 0.A/);
+  });
+});
+
+test('no trip current is advised that a unit’s label would not be taken with, whatever is told of unit, supply and own use', () => {
+  fc.assert(
+    fc.property(
+      fc.record({
+        scale: fc.constantFrom('z', 'n', 'tt', 'h0', '0', '1'),
+        kind: fc.constantFrom('dc', 'ac'),
+        supply: fc.oneof(spread(0.1, 1.5), spread(0.1, 40)),
+        limit: spread(0.3, 30),
+        use: fc.oneof(fc.constantFrom('bare', 'handhelds', 'many', 'unknown'), spread(0, 5)),
+        rails: fc.constantFrom('set', 'converter'),
+      }),
+      ({ scale, kind, supply, limit, use, rails }) => {
+        const said = read(
+          {
+            ...{
+              scale,
+              'supply-kind': kind,
+              'unit-input': 'either',
+              'supply-plug': 'terminals',
+              'unit-plug': 'terminals',
+            },
+            ...{ 'supply-volts': '14 V', 'unit-input-volts': '8-24 V', 'unit-rails': rails, 'unit-rail-volts': '12 V' },
+            ...{ 'supply-amps': `${supply} A`, 'unit-limit': `${limit} A` },
+          },
+          { ...REST, ...(typeof use === 'number' ? { 'own-use': 'measured', idle: `${use} A` } : { 'own-use': use }) },
+        );
+        const { tripBelow, toBuy, chosen, remedies } = said.conclusion;
+        if (tripBelow !== undefined) expect(tripBelow).toBeGreaterThan(LEAST_LIMIT);
+        for (const amps of [toBuy?.amps ?? 1, ...[chosen, ...remedies].flatMap((one) => one?.ratings ?? [])])
+          expect(amps).toBeGreaterThan(0);
+        // Digits of a current that is none: "0 A", "-0.1 A".
+        expect(`${said.lead} ${said.toDo.toDo ?? ''}`).not.toMatch(/(?<![\d.])0\s*A\b|[-−]\d/u);
+      },
+    ),
+    { numRuns: 60 },
+  );
 });
 
 test('where even what stands is too much, “fewer moving” says that it holds only with all others parked', () => {

@@ -137,11 +137,16 @@ describe('A transformer that lifts the rails too high', () => {
 describe('A supply that gives hardly more than the unit takes for itself', () => {
   test('leaves nothing that the unit could trip at: what is to be got is said, and no remedy for the trains', () => {
     expect(said({ 'supply-amps': '0.3 A', 'own-use': 'unknown' })).toMatchObject({
-      ...{ outcome: 'supply-cannot-trip', tripBelow: 0, toBuy: { kind: 'dc', volts: 16, amps: 4 }, remedies: [] },
+      ...{
+        outcome: 'supply-cannot-trip',
+        tripBelow: undefined,
+        toBuy: { kind: 'dc', volts: 16, amps: 4 },
+        remedies: [],
+      },
     });
     expect(
       said({ scale: '1', 'unit-limit': '30 A', 'supply-amps': '0.2 A', 'own-use': 'many', 'unit-rail-volts': '16 V' }),
-    ).toMatchObject({ outcome: 'lower-trip-level', tripBelow: 0, toBuy: undefined, remedies: [] });
+    ).toMatchObject({ outcome: 'lower-trip-level', tripBelow: undefined, toBuy: undefined, remedies: [] });
   });
 });
 

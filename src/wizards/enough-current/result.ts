@@ -17,7 +17,7 @@ import {
   tightBeside,
 } from '../../engine/index.ts';
 import type { Answers, ReadFirst } from '../planning/index.ts';
-import { Reader, readFirst } from '../planning/index.ts';
+import { LEAST_LIMIT, Reader, readFirst } from '../planning/index.ts';
 import type { Divided } from './divided.ts';
 import { dividedOf, outcomeOf } from './divided.ts';
 import type { EnoughCurrentOutcome } from './outcomes.ts';
@@ -46,7 +46,7 @@ export interface Conclusion {
   readonly toBuy: Supply | undefined;
   /** What is to be read before anything is bought; undefined where all is read. */
   readonly readFirst: ReadFirst | undefined;
-  /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. */
+  /** The unit must trip below this, amperes: what the scale bears, and what the supply surely gives. Undefined where that leaves nothing to set it to: the supply is too small for the unit. */
   readonly tripBelow: number | undefined;
   /** Most that may move at once with all rules kept, and with the everyday rule only; none where even standing is too much. `alone`, `aloneEnough`: the same with all others on track that is switched off, the everyday rule only, and all rules. */
   readonly mayMove: MayMove | undefined;
@@ -226,10 +226,11 @@ function aboveTheScale(reckoning: Reckoning): Conclusion | undefined {
   };
 }
 
-/** The unit has to trip at no more than the scale bears, and below what the supply gives for good; amperes. */
-function tripBelow({ power: now, scale }: Reckoning): number {
+/** The unit has to trip at no more than the scale bears, and below what the supply gives for good, `kept` back; amperes. Undefined where no unit could. */
+function tripBelow({ power: now, scale }: Reckoning, kept = 0): number | undefined {
   const { tripCeiling } = DRAWS[scale];
-  return now === undefined ? tripCeiling : Math.min(tripCeiling, now.trip?.gives.from ?? tripCeiling);
+  const below = Math.min(tripCeiling, now?.trip?.gives.from ?? tripCeiling) - kept;
+  return below > LEAST_LIMIT ? below : undefined;
 }
 
 function fitting({ fleet }: Reckoning, { capacity: able }: Power): Pick<Conclusion, 'mayMove' | 'more'> {
@@ -257,7 +258,7 @@ function cannotTrip(answers: Answers, reckoning: Reckoning, now: Power): Conclus
     kind: depends ? 'depends' : 'surely-not',
     deciding: depends ? RAILS_DECIDE : undefined,
     toBuy: wanted,
-    tripBelow: Math.max(0, tripBelow(reckoning) - (isTold(answers, 'own-use') ? 0 : OWN_USE_DOUBT)),
+    tripBelow: tripBelow(reckoning, isTold(answers, 'own-use') ? 0 : OWN_USE_DOUBT),
   };
 }
 

@@ -17,7 +17,7 @@ export type { Answer, Field, NumberField, Problem } from './field.ts';
 export { emptyIn, number, parseField, UNKNOWN } from './field.ts';
 export { OUT_OF_SCOPE } from './outcomes.ts';
 export type { Question, QuestionId } from './questions.ts';
-export { FURTHER_DISTRICTS, QUESTIONS } from './questions.ts';
+export { FURTHER_DISTRICTS, LEAST_LIMIT, QUESTIONS } from './questions.ts';
 export type { Assumption, ReadFirst } from './read.ts';
 export { knownSupply, Reader, readFirst } from './read.ts';
 export type { Replayed } from './replay.ts';

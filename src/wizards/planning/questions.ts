@@ -37,9 +37,12 @@ const supplyLabel = (id: string, prefix: string): Question => ({
   ],
 });
 
+/** No unit is taken to trip at less, nor advised to; amperes. Source: own-choice. */
+export const LEAST_LIMIT = 0.3;
+
 /** What is printed on a power stage, and how its rail voltage comes about. */
 const stageFields = (prefix: string): readonly Field[] => [
-  number(`${prefix}-limit`, 'current', 0.3, 30),
+  number(`${prefix}-limit`, 'current', LEAST_LIMIT, 30),
   choice(`${prefix}-input`, ['dc', 'ac', 'either']),
   number(`${prefix}-input-volts`, 'voltage', 3, 60, { range: true }),
   choice(`${prefix}-plug`, ['centre-plus', 'centre-minus', 'terminals']),
@@ -62,7 +65,7 @@ const ownDistricts: readonly Field[] = [
   ...FURTHER_DISTRICTS.flatMap((letter, at): Field[] => {
     const when = { field: 'districts', above: at + 1 };
     return [
-      number(`limit-${letter}`, 'current', 0.3, 30, { when }),
+      number(`limit-${letter}`, 'current', LEAST_LIMIT, 30, { when }),
       number(`amps-${letter}`, 'current', 0.1, 40, { when, volts: 'supply-volts' }),
       number(`traffic-${letter}`, 'count', 0, TENTHS, { when }),
     ];
@@ -72,7 +75,7 @@ const ownDistricts: readonly Field[] = [
 /** What a planned layout is to have: all planned districts alike, and what nobody knows yet like the unit that there is. */
 const plannedDistricts: readonly Field[] = [
   number('plan-districts', 'count', 2, FURTHER_DISTRICTS.length + 1, { assume: 2 }),
-  number('plan-limit', 'current', 0.3, 30),
+  number('plan-limit', 'current', LEAST_LIMIT, 30),
   number('plan-amps', 'current', 0.1, 40, { volts: 'supply-volts' }),
   number('plan-busiest', 'count', 1, TENTHS),
 ];

@@ -118,7 +118,7 @@ export function trainsLine({ fleet }: Reckoning, { judgement, seen }: Power, say
 
 function leadValues(found: Found) {
   const { reckoning, conclusion, numbers } = found;
-  const { power, unit } = reckoning;
+  const { power, unit, stage } = reckoning;
   const { chosen, mayMove, toBuy, tripBelow } = conclusion;
   const [here = 0, there = 0] = chosen?.usable ?? [];
   const { muted = 0, parked = 0, moving = mayMove?.tight ?? 0 } = chosen?.counts ?? {};
@@ -127,6 +127,7 @@ function leadValues(found: Found) {
     labels: unreadNames(found),
     limit: numbers.amps(unit.limit),
     below: numbers.amps(tripBelow ?? unit.limit),
+    bears: numbers.amps(stage.limit),
     usable: numbers.ampsExactly(power?.capacity.usable ?? 0),
     coaches: reckoning.fleet.coaches,
     rating: numbers.amps(toBuy?.amps ?? chosen?.ratings[0] ?? 0),
@@ -257,7 +258,7 @@ function unreadNames({ reckoning, say, language }: Found): string {
 /** Which of the sentences of an outcome fits. */
 function variant(found: Found): string {
   const { reckoning, conclusion, answers } = found;
-  const { outcome, kind, toBuy, chosen } = conclusion;
+  const { outcome, kind, chosen, tripBelow } = conclusion;
   switch (outcome) {
     case 'rail-voltage-too-high':
       return saysAboveUsual(reckoning, conclusion) ? 'usual' : '';
@@ -265,9 +266,10 @@ function variant(found: Found): string {
       return areNamed(reckoning.unread) ? 'few' : '';
     case 'power-is-enough':
       return kind === 'depends' ? 'open' : '';
+    case 'lower-trip-level':
+      return tripBelow === undefined ? 'small' : '';
     case 'supply-cannot-trip':
-      if (toBuy === undefined) return 'lower';
-      return isTold(answers, 'own-use') ? '' : 'own-use';
+      return tripVariant(conclusion, isTold(answers, 'own-use'));
     case 'more-districts':
       return districtsVariant(chosen);
     case 'fewer-moving':
@@ -277,6 +279,13 @@ function variant(found: Found): string {
     default:
       return '';
   }
+}
+
+/** `small`: too small for the unit, whatever that is set to. `lower`: no permitted supply surely trips it. */
+function tripVariant({ toBuy, tripBelow }: Conclusion, ownUseTold: boolean): string {
+  if (tripBelow === undefined) return toBuy === undefined ? 'small-lower' : 'small';
+  if (toBuy === undefined) return 'lower';
+  return ownUseTold ? '' : 'own-use';
 }
 
 function districtsVariant(chosen: Remedy | undefined): string {
