@@ -75,6 +75,22 @@ describe('The supplies', () => {
     ]);
   });
 
+  test('or where a train across the gap would else bring down both units: together the halves draw more than either gives', () => {
+    // Told: 2 A for the unit of 2.5 A, 3 A for that of 1.8 A. Exchanged one of them gives 2.5 A, which the whole oval seldom passes.
+    const supplies = (kind: 'modern' | 'older', count: number, moving: number) =>
+      planOf({
+        ...OVAL,
+        ...{ trains: [{ kind, count }], moving },
+        stages: [
+          stage('station', 2.5, { supply: 'small', tripAmps: 2.5 }),
+          stage('booster', 1.8, { supply: 'large', tripAmps: 1.8 }),
+        ],
+      }).judged.units.map(({ supply: { id } }) => id);
+    expect(supplies('modern', 6, 5)).toEqual(['large', 'small']);
+    // More than 2.5 A too often: exchanging them would spare nothing.
+    expect(supplies('older', 4, 3)).toEqual(['small', 'large']);
+  });
+
   test('one that its label forbids comes before everything else', () => {
     const wrong = { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) };
     const plan = planOf(wrong);

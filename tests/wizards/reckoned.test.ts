@@ -46,6 +46,9 @@ describe('Cold filament lamps', () => {
     expect(coldLamps(String(few))).toBeUndefined();
     expect(coldLamps(String(few + 1))?.to).toBeGreaterThan(3);
     expect(coldLamps('20', 'led')).toBeUndefined();
+    // Two coaches draw 2.5 A for that moment: a unit that passes just that bears them.
+    const two = (limit: string) => power({ coaches: '2', lamps: 'filament', 'unit-limit': limit }).coldLamps?.to;
+    expect([two('2.5 A'), two('2.4 A')]).toEqual([undefined, 2.5]);
     expect(coldLamps('0')).toBeUndefined();
   });
 });
@@ -158,6 +161,20 @@ test('Where a short may not trip the unit it is to trip below what the supply su
   near(below('bare'), 0, 1e-9);
   near(below('many'), 0, 1e-9);
   near(below('unknown'), OWN_USE_DOUBT, 1e-9);
+});
+
+test('A step-down converter that nobody has spoken of may let a supply of more volts trip the unit: only where that would be enough does it decide', () => {
+  const open = (volts: string, amps: string, rails = 'unknown') => {
+    const more = { 'supply-volts': volts, 'supply-amps': amps, 'unit-rails': rails, 'own-use': 'bare' };
+    const { outcome, kind, deciding } = said(more);
+    return [outcome, kind, deciding?.unknown];
+  };
+  // From 19 to 15 V, with a tenth lost, it gives 1.14 times as much: 3.3 A of 2.2 A for a moment, and 2.2 A of 1.5 A.
+  expect(open('19 V', '2.2 A')).toEqual(['supply-cannot-trip', 'depends', 'rails']);
+  expect(open('19 V', '1.5 A')).toEqual(['supply-cannot-trip', 'surely-not', undefined]);
+  expect(open('19 V', '2.2 A', 'set')).toEqual(['supply-cannot-trip', 'surely-not', undefined]);
+  // From 16 V it would give no more.
+  expect(open('16 V', '2.2 A')).toEqual(['supply-cannot-trip', 'surely-not', undefined]);
 });
 
 describe('What is asked next', () => {

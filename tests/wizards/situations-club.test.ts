@@ -253,6 +253,16 @@ describe('a club that plans districts', () => {
     expect(larger.divided?.toProve).toEqual([]);
   });
 
+  test('boosters that lie ready come with the supply that was told: theirs is tested too, and so is any that none surely replaces', () => {
+    const proved = (more: Texts) => plan({ 'plan-districts': '3', ...more }).divided?.toProve;
+    const even = { 'plan-limit': '5 A', 'plan-amps': '5 A', 'supply-amps': '5 A' };
+    expect(proved(even)).toEqual(['A']);
+    expect(proved({ ...even, boosters: '1' })).toEqual(['A', 'B', 'C']);
+    // Scale 1 bears 10 A, and NEM 609 ends there: no permitted supply surely trips such a unit.
+    const most = { scale: '1', 'unit-limit': '10 A', 'supply-amps': '10 A', 'plan-limit': '10 A', 'plan-amps': '10 A' };
+    expect(proved(most)).toEqual(['A', 'B', 'C']);
+  });
+
   test('a plan with more districts than the trains want says how many would do; one with as many does not', () => {
     const fewer = plan({ 'plan-districts': '6', moving: '14' }).divided?.planned?.fewer ?? 0;
     expect(fewer).toBeGreaterThan(1);

@@ -433,6 +433,14 @@ describe('what to do about too much', () => {
     expect(helpful(said).map(({ id }) => id)).toContain('more-districts');
   });
 
+  test('what would still be too little is told as no help', () => {
+    const said = say({ modern: '9', moving: '8', 'supply-amps': '2.5 A' });
+    expect(said.remedies.filter((one) => one.verdict === 'short').map(({ id }) => id)).toContain('larger-supply');
+    const shown = helpful(said);
+    expect(shown.length).toBeGreaterThan(0);
+    expect(shown.filter((one) => one.verdict === 'short')).toEqual([]);
+  });
+
   test('never “0 trains”', () => {
     const club = say({ modern: '40', sound: '40', moving: '12', 'supply-amps': '4 A' });
     for (const { counts } of club.remedies) expect(counts.moving ?? 1).toBeGreaterThan(0);

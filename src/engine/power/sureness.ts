@@ -41,7 +41,7 @@ export interface SurenessInput {
   readonly atWorst?: Able | undefined;
   /** With the best rectifier, or a step-down converter that nobody has spoken of. */
   readonly atBest?: Able | undefined;
-  /** Whether the kind of the coaches' lamps is known. */
+  /** Whether the kind of the coaches' lamps is known; it counts where coaches are lit. */
   readonly lampsKnown: boolean;
   /** The fleet with sound in all trains, where nobody has told of sound. */
   readonly loudest?: Fleet | undefined;

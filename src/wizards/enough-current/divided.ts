@@ -138,7 +138,7 @@ function thereAre(
       stage: { ...stage, limit, ownUse },
     };
   });
-  const layout = dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches));
+  const layout = dividedLayout(fleet, districts, isTold(answers, 'lamps'));
   return {
     ...shared,
     layout,
@@ -156,8 +156,6 @@ const perhapsIn = ({ districts, advice }: DividedLayout, letters: readonly strin
 
 const inCapitals = (letter: string): string => letter.toUpperCase();
 const isAbove = (limit: number, bears: number): boolean => limit > bears + 1e-9;
-
-const lampsKnown = (answers: Answers, coaches: number): boolean => coaches === 0 || answers['lamps']?.kind === 'choice';
 
 /** The unit and supply that there are feed the first district; the others are alike, of the same kind and volts. */
 function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Power): Found {
@@ -201,7 +199,7 @@ function plannedOf(answers: Answers, told: Told, reckoning: Reckoning, power: Po
       ...(at === 0 ? { supply: power.supply, stage } : { supply, stage: unit }),
     }),
   );
-  const layout = dividedLayout(fleet, districts, lampsKnown(answers, fleet.coaches));
+  const layout = dividedLayout(fleet, districts, isTold(answers, 'lamps'));
   const able = weak === 0 ? power.capacity : capacity(supply, unit);
   const enough = layout.advice.kind === 'nothing';
   // What is to be got surely trips its unit, and what is there already is tested; where no supply is surely enough, all of them are.

@@ -69,7 +69,7 @@ export function howSure(answers: Answers, reckoning: Reckoning, now: Power): How
     capacity: now.capacity,
     atWorst: bare ? capacity(supply, { ...stage, ownUse: stage.ownUse + OWN_USE_DOUBT }) : undefined,
     atBest: best,
-    lampsKnown: fleet.coaches === 0 || isTold(answers, 'lamps'),
+    lampsKnown: isTold(answers, 'lamps'),
     loudest: isTold(answers, 'sound') || isMeasured(fleet) ? undefined : withAllSound(fleet, scale),
     untold,
   });

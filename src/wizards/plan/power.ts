@@ -117,7 +117,7 @@ export function powerOf({ sheet, districts, unread, fleet }: PowerTold): Power {
         ? []
         : [{ traffic: share, supply, stage: withFixedDraw(supply, stageOf(stage), fixedAmps) }];
     }),
-    fleet.coaches === 0 || sheet.lamps !== undefined,
+    sheet.lamps !== undefined,
   );
   const units = unitsOf(sheet, districts, chosen, layout);
   return {
