@@ -7,9 +7,14 @@ const room = (...tests) => tests.map((test) => TESTS + (test.endsWith('.ts') ? t
 
 /** Files of tests that take seconds, where others of their room take less. */
 export const SLOW = [
+  'engine/diagnosis/step.test.ts',
+  'engine/districts/any-layout.test.ts',
   'engine/power/own-districts.test.ts',
   'engine/power/remedies.test.ts',
   'engine/power/supplies.test.ts',
+  'engine/sign-belief.test.ts',
+  'reference/diagnosis.test.ts',
+  'reference/districts-brute-force.test.ts',
   'reference/joint-law.test.ts',
   'reference/sureness.test.ts',
   'wizards/plan.test.ts',
