@@ -86,6 +86,12 @@ describe('an oval', () => {
   });
 });
 
+test('where nothing runs yet, every division is as even as another, and has the fewest gaps', () => {
+  const sections = Array.from({ length: 4 }, () => ({ traffic: 0 }));
+  const found = division(divide({ sections, joints: [link(0, 1, 3), link(1, 2, 2), link(2, 3, 3)], stages: alike(2) }));
+  expect(found).toMatchObject({ cuts: [1], cost: 2, shares: [0, 0], most: [1, 1], busiest: 1, evenness: 'good' });
+});
+
 describe('what somebody wants of a division', () => {
   test('a section with feeders of a stage belongs to it', () => {
     const stages = [
@@ -302,6 +308,68 @@ describe('where there is none it says why', () => {
     const found = divide({ sections, joints: ring(4).joints, stages: alike(2) }, { tolerance: 0.05 });
     expect(because(found)).toEqual(['tolerance']);
     expect(found.kind === 'impossible' ? found.nearest?.shares.toSorted() : undefined).toEqual([0.375, 0.625]);
+  });
+
+  test('feeds that give a stage more than it bears, and no more where they do not', () => {
+    const line = (of: readonly number[]) => ({
+      sections: [5, 5, 1, 1].map((traffic) => ({ traffic })),
+      joints: [link(0, 1), link(1, 2), link(2, 3)],
+      stages: [{ ...bearing(0.6), feeds: of }, bearing(0.6)],
+    });
+    expect(divide(line([0, 1]))).toMatchObject({ kind: 'impossible', because: [{ kind: 'feeds', sections: [0, 1] }] });
+    expect(division(divide(line([0]))).parts).toEqual([[0], [1, 2, 3]]);
+  });
+
+  test('feeds of two stages on stretches that no gap may part, whichever they are', () => {
+    const joints = [link(0, 1), { ...link(1, 2), gap: 'kept' as const }, link(2, 3)];
+    const fed = (one: number, other: number) =>
+      divide({
+        sections: ring(4).sections,
+        joints,
+        stages: [one, other].map((at) => ({ ...bearing(0.8), feeds: [at] })),
+      });
+    expect(fed(1, 2)).toMatchObject({ because: [{ kind: 'feeds', sections: [1, 2] }] });
+    expect(division(fed(0, 2)).parts).toEqual([[0], [1, 2, 3]]);
+  });
+
+  test('two gaps that are there in any case and lie too near each other, though a third pair does not', () => {
+    const gaps = ['cut', 'free', 'cut', 'free'] as const;
+    const joints = ring(4).joints.map((joint, at) => ({ ...joint, gap: gaps[at] ?? 'free' }));
+    const conflicts = [
+      [0, 1],
+      [0, 2],
+    ] as const;
+    expect(divide({ ...ring(4), joints, stages: alike(2), conflicts })).toMatchObject({
+      because: [{ kind: 'near', joints: [0, 2] }],
+    });
+  });
+
+  test('gaps too near each other are named where a division makes both, others are not', () => {
+    const row = { sections: ring(3).sections, joints: [link(0, 1), link(1, 2)] };
+    const conflicts = [[0, 1]] as const;
+    expect(divide({ ...row, stages: alike(3), conflicts })).toMatchObject({
+      because: [{ kind: 'near', joints: [0, 1] }],
+    });
+    const longer = { sections: ring(4).sections, joints: [...row.joints, { ...link(2, 3), gap: 'kept' as const }] };
+    const found = divide({ ...longer, stages: alike(3), conflicts: [...conflicts, [1, 2]] });
+    expect(found).toMatchObject({ because: expect.arrayContaining([{ kind: 'near', joints: [0, 1] }]) });
+  });
+
+  test('a use that no division is without', () => {
+    expect(because(divide({ ...oval, stages: alike(2) }, { fullest: 0.4 }))).toEqual(['tolerance']);
+    expect(division(divide({ ...oval, stages: alike(2) }, { fullest: 0.5 })).shares).toEqual([0.5, 0.5]);
+  });
+
+  test('just what the stages bear is not too much, of all nor of one stretch', () => {
+    const two = { sections: [{ traffic: 1 }, { traffic: 1 }], joints: [link(0, 1)] };
+    expect(division(divide({ ...two, stages: alike(2, 0.5) })).busiest).toBe(1);
+    expect(because(divide({ ...two, stages: [bearing(0.4), bearing(0.5)] }))).toContain('too-much');
+  });
+
+  test('stages that bear nothing at all have no most even division either', () => {
+    const found = divide({ ...oval, stages: [{ bears: () => false }, { bears: () => false }] });
+    expect(because(found)).toContain('too-much');
+    expect(found.kind === 'impossible' ? found.nearest : found.kind).toBeUndefined();
   });
 
   test.each([
