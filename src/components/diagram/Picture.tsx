@@ -5,8 +5,10 @@ import { type Districts, dress, layOut, type NameOf } from '../../wizards/sheet-
 import type { Say } from '../words/index.ts';
 import { DistrictTag } from './DistrictTag.tsx';
 import { StateKey, TagKeys } from './Key.tsx';
+import { lookOf } from './look.ts';
 import { scrolled } from './Stages.tsx';
-import { JointMark, Lines, Names, Section } from './Track.tsx';
+import type { Shown } from './shown.ts';
+import { Feed, JointMark, Lines, Name, Tag, UNREAD } from './Track.tsx';
 
 /** From here on names would be too small to read where all of it is in sight, pixels. Source: own-choice. */
 const LARGE = 900;
@@ -59,7 +61,14 @@ export function Picture({ sheet, districts, gaps, units, nameOf, say }: PictureP
               )}
             </g>
           ))}
-          <Names laid={laid} dressed={dressed} names={names} />
+          <g class="names" {...UNREAD}>
+            {laid.sections.map((section) => (
+              <g key={section.id}>
+                <Letter section={section} dressed={dressed} />
+                <Name section={section} names={names} />
+              </g>
+            ))}
+          </g>
         </svg>
       </div>
       <ul class="diagram-key">
@@ -83,6 +92,37 @@ export function Picture({ sheet, districts, gaps, units, nameOf, say }: PictureP
         <TagKeys sheet={sheet} say={say} />
       </ul>
     </figure>
+  );
+}
+
+interface SectionProps extends Pick<Shown, 'sheet' | 'dressed'> {
+  readonly section: Shown['laid']['sections'][number];
+}
+
+/** What a section is, where it is fed, and the plate of its letter, each by itself: on a phone they are drawn larger. */
+function Section({ section: { id, left, right, y }, sheet, dressed }: SectionProps) {
+  const place = dressed.districtOf.get(id);
+  const tags = sheet.sections.find((one) => one.id === id)?.tags ?? [];
+  return (
+    <>
+      {tags.map((tag) => (
+        <Tag key={tag} tag={tag} left={left} right={right} y={y} />
+      ))}
+      {place !== undefined && dressed.districts[place]?.fed.includes(id) && <Feed x={left + 14} y={y} />}
+      {place !== undefined && (
+        <rect class={`plate ${lookOf(place)}`} x={(left + right) / 2 - 10} y={y - 10} width="20" height="20" rx="4" />
+      )}
+    </>
+  );
+}
+
+function Letter({ section: { id, left, right, y }, dressed }: Omit<SectionProps, 'sheet'>) {
+  const letter = dressed.districts[dressed.districtOf.get(id) ?? -1]?.letter;
+  if (letter === undefined) return null;
+  return (
+    <text class="letter" x={(left + right) / 2} y={y + 5}>
+      {letter}
+    </text>
   );
 }
 

@@ -14,47 +14,36 @@ interface TrackProps extends DiagramProps, Shown {
   readonly part?: Box;
 }
 
-const keyOf = (kind: Selected['kind'], id: string): string => `${kind} ${id}`;
+const keyOf = ({ kind, id }: Selected): string => `${kind} ${id}`;
 
 export function Track(props: TrackProps) {
-  const { laid, dressed, say, selected, onSelect } = props;
+  const { laid, say, selected, onSelect } = props;
   const { x: left, y: top, width, height } = props.part ?? { x: 0, y: 0, ...laid };
   const drawing = useRef<SVGSVGElement>(null);
   const [at, setAt] = useState<string | undefined>(undefined);
   const chooses = onSelect !== undefined;
-  const spots = chooses ? spotsOf(props) : [];
+  const spots = chooses ? spotsOf(laid) : [];
   const here = at !== undefined && spots.some(({ key }) => key === at) ? at : spots[0]?.key;
-  const go = (event: KeyboardEvent): void => {
+  /** One hand for all that can be chosen: each is found by its key. */
+  const choose = ({ target }: Event): boolean => {
+    const key = target instanceof Element ? target.getAttribute('data-key') : undefined;
+    const spot = spots.find((one) => one.key === key);
+    if (spot === undefined) return false;
+    setAt(spot.key);
+    const pressed = selected !== undefined && keyOf(selected) === spot.key;
+    onSelect?.(pressed ? undefined : spot.what);
+    return true;
+  };
+  const press = (event: KeyboardEvent): void => {
+    if (event.key === 'Enter' || event.key === ' ') {
+      if (choose(event)) event.preventDefault();
+      return;
+    }
     const to = here === undefined ? undefined : nextTo(spots, here, event.key);
     if (to === undefined) return;
     event.preventDefault();
     setAt(to);
     drawing.current?.querySelector<SVGElement>(`[data-key="${to}"]`)?.focus();
-  };
-  /** What a section or joint is to a hand and to a reader; without a choice it is part of a picture. */
-  const handle = (kind: Selected['kind'], id: string) => {
-    const pressed = selected?.kind === kind && selected.id === id;
-    if (onSelect === undefined) return { class: pressed ? `${kind} selected` : kind };
-    const key = keyOf(kind, id);
-    const choose = (): void => {
-      setAt(key);
-      onSelect(pressed ? undefined : { kind, id });
-    };
-    return {
-      class: pressed ? `${kind} selected` : kind,
-      'data-key': key,
-      role: 'button',
-      // In small letters: drawn in the browser, a part of a drawing knows it by no other spelling.
-      tabindex: key === here ? 0 : -1,
-      'aria-pressed': pressed,
-      'aria-label': kind === 'section' ? sectionSaid(id, props) : jointSaid(id, props),
-      onClick: choose,
-      onKeyDown: (event: KeyboardEvent) => {
-        if (event.key !== 'Enter' && event.key !== ' ') return;
-        event.preventDefault();
-        choose();
-      },
-    } as const;
   };
   return (
     <svg
@@ -64,32 +53,133 @@ export function Track(props: TrackProps) {
       viewBox={`${left} ${top} ${width} ${height}`}
       role={chooses ? 'group' : 'img'}
       aria-label={say(chooses ? 'diagram-choose' : 'diagram-picture')}
-      onKeyDown={chooses ? go : undefined}
+      onClick={chooses ? choose : undefined}
+      onKeyDown={chooses ? press : undefined}
     >
       <Lines {...props} />
-      {laid.sections.map((section) => (
-        <g key={section.id} {...handle('section', section.id)}>
-          <Section section={section} {...props} />
-        </g>
-      ))}
-      {laid.joints.map(({ id, at: { x, y }, turned }) => (
-        <g key={id} transform={`translate(${x} ${y})`} {...handle('joint', id)}>
-          <circle class="grip" r="20" />
-          <JointMark state={dressed.joints.get(id)?.state ?? 'joined'} turned={turned} />
-          <GapNumber number={props.gapNumbers?.get(id)} turned={turned} />
-        </g>
-      ))}
-      <Names {...props} />
+      <Grips {...props} here={here} />
+      <g class="signs">
+        <Signs {...props} />
+        <Joints {...props} />
+        <Names {...props} />
+      </g>
       {props.part !== undefined && props.children}
     </svg>
   );
 }
 
+interface Choice extends Spot {
+  readonly what: Selected;
+}
+
 /** Where sections and joints can be reached by the arrow keys, in the order of the sheet. */
-const spotsOf = ({ laid }: TrackProps): readonly Spot[] => [
-  ...laid.sections.map(({ id, left, right, y }) => ({ key: keyOf('section', id), x: (left + right) / 2, y })),
-  ...laid.joints.map(({ id, at }) => ({ key: keyOf('joint', id), ...at })),
+const spotsOf = ({ sections, joints }: Shown['laid']): readonly Choice[] => [
+  ...sections.map(({ id, left, right, y }) => spotOf({ kind: 'section', id }, { x: (left + right) / 2, y })),
+  ...joints.map(({ id, at }) => spotOf({ kind: 'joint', id }, at)),
 ];
+
+const spotOf = (what: Selected, { x, y }: Omit<Spot, 'key'>): Choice => ({ key: keyOf(what), what, x, y });
+
+/** What a hand, the keyboard and a reader take hold of, below all signs: each section and each joint, a single element each. */
+function Grips(props: TrackProps & { readonly here: string | undefined }) {
+  const { laid, selected, onSelect, here } = props;
+  const grip = (what: Selected) => {
+    const pressed = selected?.kind === what.kind && selected.id === what.id;
+    const looks = { class: pressed ? 'grip selected' : 'grip' } as const;
+    if (onSelect === undefined) return looks;
+    const key = keyOf(what);
+    return {
+      ...looks,
+      'data-key': key,
+      role: 'button',
+      // In small letters: drawn in the browser, a part of a drawing knows it by no other spelling.
+      tabindex: key === here ? 0 : -1,
+      'aria-pressed': pressed,
+      'aria-label': what.kind === 'section' ? sectionSaid(what.id, props) : jointSaid(what.id, props),
+    } as const;
+  };
+  return (
+    <>
+      {laid.sections.map(({ id, left, right, y }) => (
+        <rect key={id} x={left} y={y - 20} width={right - left} height="40" rx="6" {...grip({ kind: 'section', id })} />
+      ))}
+      {laid.joints.map(({ id, at: { x, y } }) => (
+        <circle key={id} cx={x} cy={y} r="20" {...grip({ kind: 'joint', id })} />
+      ))}
+    </>
+  );
+}
+
+/** What sections are, where they are fed, and the plates of their letters: all of a district as one. */
+function Signs({ laid, sheet, dressed }: TrackProps) {
+  const at = new Map(laid.sections.map((section) => [section.id, section]));
+  return (
+    <>
+      {sheet.sections.flatMap(({ id, tags = [] }) => {
+        const section = at.get(id);
+        return section === undefined ? [] : tags.map((tag) => <Tag key={`${id} ${tag}`} tag={tag} {...section} />);
+      })}
+      {dressed.districts.map(({ letter, fed }, place) => (
+        <g key={letter}>
+          {fed.map((id) => {
+            const section = at.get(id);
+            return section !== undefined && <Feed key={id} x={section.left + 14} y={section.y} />;
+          })}
+          <path
+            class={`plate ${lookOf(place)}`}
+            d={laid.sections
+              .filter(({ id }) => dressed.districtOf.get(id) === place)
+              .map(plateAt)
+              .join('')}
+          />
+        </g>
+      ))}
+    </>
+  );
+}
+
+/** A plate of 20 by 20 pixels with round corners, in the middle of a section. */
+const plateAt = ({ left, right, y }: LaidSection): string =>
+  `M${(left + right) / 2 - 10} ${y - 6}a4 4 0 0 1 4-4h12a4 4 0 0 1 4 4v12a4 4 0 0 1-4 4h-12a4 4 0 0 1-4-4z`;
+
+/** What is at each joint; where rails run through it is a stroke, and all strokes are one line. */
+function Joints({ laid, dressed, gapNumbers }: TrackProps) {
+  const stateAt = (id: string): JointState => dressed.joints.get(id)?.state ?? 'joined';
+  const strokes = laid.joints.map(({ id, at, turned }) => strokeOf(stateAt(id), at, turned)).join('');
+  return (
+    <>
+      {strokes !== '' && <path class="tick" d={strokes} />}
+      {laid.joints.map(({ id, at: { x, y }, turned }) => {
+        const state = stateAt(id);
+        const number = gapNumbers?.get(id);
+        if (isStroke(state) && number === undefined) return null;
+        return (
+          <g key={id} transform={`translate(${x} ${y})`}>
+            {!isStroke(state) && <JointMark state={state} turned={turned} />}
+            <GapNumber number={number} turned={turned} />
+          </g>
+        );
+      })}
+    </>
+  );
+}
+
+const isStroke = (state: JointState): boolean => state === 'joined' || state === 'never';
+
+/** The strokes of a joint: across the track, and where no gap is possible two short ones beside it. */
+function strokeOf(state: JointState, { x, y }: Pick<Spot, 'x' | 'y'>, turned: number): string {
+  const angle = (turned * Math.PI) / 180;
+  const [along, across] = [Math.cos(angle), Math.sin(angle)];
+  const stroke = (beside: number, half: number): string => {
+    const [middleX, middleY] = [x + beside * along, y + beside * across];
+    const [dx, dy] = [half * across, -half * along];
+    return `M${rounded(middleX - dx)} ${rounded(middleY - dy)}L${rounded(middleX + dx)} ${rounded(middleY + dy)}`;
+  };
+  if (!isStroke(state)) return '';
+  return stroke(0, 9) + (state === 'never' ? stroke(-3, 3) + stroke(3, 3) : '');
+}
+
+const rounded = (pixels: number): number => Math.round(10 * pixels) / 10;
 
 /** All track; where one passes over another, that one is broken below it. */
 export function Lines({ laid, dressed }: Pick<Shown, 'laid' | 'dressed'>) {
@@ -121,54 +211,40 @@ function Line({ look, d }: { readonly look: string; readonly d: string }) {
   );
 }
 
-export function Section({
-  section,
-  sheet,
-  dressed,
-}: { readonly section: LaidSection } & Pick<Shown, 'sheet' | 'dressed'>) {
-  const { id, left, right, y } = section;
-  const place = dressed.districtOf.get(id);
-  const district = place === undefined ? undefined : dressed.districts[place];
-  const middle = (left + right) / 2;
-  const tags = sheet.sections.find((one) => one.id === id)?.tags ?? [];
-  return (
-    <>
-      <rect class="grip" x={left} y={y - 20} width={right - left} height="40" rx="6" />
-      {tags.map((tag) => (
-        <Tag key={tag} tag={tag} left={left} right={right} y={y} />
-      ))}
-      {district?.fed.includes(id) && <Feed x={left + 14} y={y} />}
-      {district !== undefined && (
-        <rect class={`plate ${lookOf(place)}`} x={middle - 10} y={y - 10} width="20" height="20" rx="4" />
-      )}
-    </>
-  );
-}
-
-const UNREAD = { 'aria-hidden': true } as const;
+export const UNREAD = { 'aria-hidden': true } as const;
 
 /** Names and letters: each section is called by both already where it can be chosen, so a reader passes these over. */
-export function Names({ laid, dressed, names }: Pick<Shown, 'laid' | 'dressed' | 'names'>) {
+function Names({ laid, dressed, names }: Pick<Shown, 'laid' | 'dressed' | 'names'>) {
   return (
-    <g class="names" {...UNREAD}>
-      {laid.sections.map(({ id, left, right, y, lines }) => (
-        <g key={id}>
-          {dressed.districtOf.has(id) && (
-            <text class="letter" x={(left + right) / 2} y={y + 5}>
-              {dressed.districts[dressed.districtOf.get(id) ?? 0]?.letter}
-            </text>
-          )}
-          {lines.map((line, i) => (
-            <text key={i} x={line.x} y={line.y}>
-              {line.text.endsWith('…') && <title>{names.get(id)}</title>}
-              {line.text}
-            </text>
-          ))}
-        </g>
+    <g {...UNREAD}>
+      {dressed.districts.map(({ letter }, place) => {
+        const own = laid.sections.filter(({ id }) => dressed.districtOf.get(id) === place);
+        const [x, y] = [own.map(({ left, right }) => (left + right) / 2), own.map((one) => one.y + 5)];
+        return (
+          // Each letter has a place of its own.
+          <text key={letter} class="letter" x={x.join(' ')} y={y.join(' ')}>
+            {letter.repeat(own.length)}
+          </text>
+        );
+      })}
+      {laid.sections.map((section) => (
+        <Name key={section.id} section={section} names={names} />
       ))}
     </g>
   );
 }
+
+/** The name of a section above it; one that is cut short tells all of itself to a pointer. */
+export const Name = ({ section: { id, lines }, names }: { readonly section: LaidSection } & Pick<Shown, 'names'>) => (
+  <>
+    {lines.map((line, i) => (
+      <text key={i} x={line.x} y={line.y}>
+        {line.text.endsWith('…') && <title>{names.get(id)}</title>}
+        {line.text}
+      </text>
+    ))}
+  </>
+);
 
 interface TagProps {
   readonly tag: SectionTag;
