@@ -25,23 +25,25 @@ export function Track(props: TrackProps) {
   const spots = chooses ? spotsOf(laid) : [];
   const here = at !== undefined && spots.some(({ key }) => key === at) ? at : spots[0]?.key;
   /** One hand for all that can be chosen: each is found by its key. */
-  const choose = ({ target }: Event): boolean => {
+  const spotAt = ({ target }: Event): Choice | undefined => {
     const key = target instanceof Element ? target.getAttribute('data-key') : undefined;
-    const spot = spots.find((one) => one.key === key);
-    if (spot === undefined) return false;
+    return spots.find((one) => one.key === key);
+  };
+  const choose = (spot: Choice | undefined): void => {
+    if (spot === undefined) return;
     setAt(spot.key);
     const pressed = selected !== undefined && keyOf(selected) === spot.key;
     onSelect?.(pressed ? undefined : spot.what);
-    return true;
   };
   const press = (event: KeyboardEvent): void => {
-    if (event.key === 'Enter' || event.key === ' ') {
-      if (choose(event)) event.preventDefault();
-      return;
-    }
-    const to = here === undefined ? undefined : nextTo(spots, here, event.key);
+    // What has the focus, not what was drawn last: keys may come faster than drawings.
+    const from = spotAt(event);
+    if (from === undefined) return;
+    const chooses = event.key === 'Enter' || event.key === ' ';
+    const to = chooses ? undefined : nextTo(spots, from.key, event.key);
+    if (chooses || to !== undefined) event.preventDefault();
+    if (chooses) choose(from);
     if (to === undefined) return;
-    event.preventDefault();
     setAt(to);
     drawing.current?.querySelector<SVGElement>(`[data-key="${to}"]`)?.focus();
   };
@@ -53,7 +55,7 @@ export function Track(props: TrackProps) {
       viewBox={`${left} ${top} ${width} ${height}`}
       role={chooses ? 'group' : 'img'}
       aria-label={say(chooses ? 'diagram-choose' : 'diagram-picture')}
-      onClick={chooses ? choose : undefined}
+      onClick={chooses ? (event) => choose(spotAt(event)) : undefined}
       onKeyDown={chooses ? press : undefined}
     >
       <Lines {...props} />
