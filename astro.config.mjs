@@ -27,11 +27,11 @@ function onLog(level, log, print) {
 
 /**
  * What every live page needs is one file, not a dozen. What checks the shapes of fetched words weighs too much to be among it: it comes with
- * the words.
+ * the words. Long work in turns comes with what is long.
  */
 const live = {
   name: 'live',
-  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept|faces|book|notebook|save-file|tests-in-tab)|shared)|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
+  test: /node_modules.(preact|@astrojs.preact)|preload-helper|src.components.(device.(?!copy|kept|faces|book|notebook|save-file|tests-in-tab)|shared.(?!turns))|src.components.words.(?!fetched-shapes)|src.engine.(units|workings).ts|src.wizards.links/,
 };
 
 /** What checks fetched words is one file for answers and the notebook. */

@@ -2,7 +2,7 @@
 import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
-import { Diagram } from '../../src/components/diagram/Diagram.tsx';
+import { Diagram, layAhead } from '../../src/components/diagram/Diagram.tsx';
 import { WordList } from '../../src/components/diagram/InWords.tsx';
 import { nextTo } from '../../src/components/diagram/keys.ts';
 import { lookOf } from '../../src/components/diagram/look.ts';
@@ -177,6 +177,15 @@ describe('on paper', () => {
   test('a small one stands as it is', () => {
     expect(stripsOf(layOut(LOOP, ({ id }) => id)).strips).toHaveLength(1);
   });
+});
+
+test('a layout that was laid out ahead is drawn as it would be otherwise; of other track it says nothing', async () => {
+  const ahead = await layAhead(SHEET);
+  const { sections, joints } = DEMO_CLUB;
+  expect(ahead?.laid).toEqual(layOut(SHEET, ({ id, name }) => name ?? id));
+  expect(drawn(SHEET, { ahead })).toBe(drawn(SHEET));
+  expect(drawn(SHEET, { ahead: { ...ahead, laid: (await layAhead({ sections, joints }))?.laid } })).not.toBe(drawn(SHEET));
+  expect(drawn(DEMO_CLUB, { ahead })).toBe(drawn(DEMO_CLUB));
 });
 
 describe('the arrow keys', () => {

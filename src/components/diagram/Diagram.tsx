@@ -1,23 +1,41 @@
 // A layout in the manner of a signal-box diagram: sections, joints and gaps, districts by colour, pattern and letter, stages with their supplies;
 // the same in words below. What depends on the track alone is laid out once, and every division is shown at once.
 import { useEffect, useMemo, useState } from 'preact/hooks';
-import { type Districts, dress, layOut, type NameOf } from '../../wizards/sheet-drawing/index.ts';
+import type { Sheet } from '../../wizards/sheet/index.ts';
+import {
+  type Districts,
+  dress,
+  type Laid,
+  layOut,
+  layOutInParts,
+  type NameOf,
+} from '../../wizards/sheet-drawing/index.ts';
+import { always, inTurns } from '../shared/index.ts';
 import { Cuts } from './Cuts.tsx';
 import { InWords } from './InWords.tsx';
 import { Key } from './Key.tsx';
 import { Stages, scrolled } from './Stages.tsx';
-import type { DiagramProps, Shown } from './shown.ts';
+import type { Ahead, DiagramProps, Shown } from './shown.ts';
 import { goesOnAt, shareOfPaper, stripsOf, withMargins } from './strips.ts';
 import { Track } from './Track.tsx';
 
 const NO_DISTRICTS: Districts = [];
 const ownName: NameOf = ({ id, name }) => name ?? id;
 
+/** Lays a sheet out while the browser has its turns; what is named is called by its own names. */
+export async function layAhead({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>): Promise<Ahead | undefined> {
+  const laid = await inTurns(layOutInParts({ sections, joints }, ownName), always);
+  return laid === undefined ? undefined : { sections, joints, laid };
+}
+
 export function Diagram(props: DiagramProps) {
-  const { sheet, say, nameOf = ownName } = props;
+  const { sheet, say, nameOf = ownName, ahead } = props;
   const districts = props.districts ?? sheet.districts ?? NO_DISTRICTS;
   const { sections, joints } = sheet;
-  const laid = useMemo(() => layOut({ sections, joints }, nameOf), [sections, joints, nameOf]);
+  const laid = useMemo(
+    () => laidAhead(ahead, sheet, nameOf) ?? layOut({ sections, joints }, nameOf),
+    [sections, joints, nameOf],
+  );
   const dressed = useMemo(() => dress(sheet, districts), [sheet, districts]);
   const names = useMemo(() => new Map(sections.map((one) => [one.id, nameOf(one)])), [sections, nameOf]);
   const [whole, setWhole] = useState(false);
@@ -48,6 +66,10 @@ export function Diagram(props: DiagramProps) {
       <InWords {...shown} say={say} language={props.language} />
     </figure>
   );
+}
+
+function laidAhead(ahead: Ahead | undefined, { sections, joints }: Sheet, nameOf: NameOf): Laid | undefined {
+  return ahead?.sections === sections && ahead.joints === joints && nameOf === ownName ? ahead.laid : undefined;
 }
 
 /** Whether the page is being printed just now. */

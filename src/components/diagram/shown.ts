@@ -9,8 +9,15 @@ export interface Selected {
   readonly id: string;
 }
 
+/** A sheet that was laid out before its drawing was due. */
+export interface Ahead extends Pick<Sheet, 'sections' | 'joints'> {
+  readonly laid: Laid;
+}
+
 export interface DiagramProps {
   readonly sheet: Sheet;
+  /** Laid out before; while its track is as it was then, it is not laid out anew. */
+  readonly ahead?: Ahead | undefined;
   /** The division that is shown; left out: the one that the sheet holds. */
   readonly districts?: Districts | undefined;
   readonly say: Say;

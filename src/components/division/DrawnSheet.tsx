@@ -2,12 +2,14 @@
 import { useMemo, useState } from 'preact/hooks';
 import type { Joint, Sheet } from '../../wizards/sheet/index.ts';
 import type { Districts } from '../../wizards/sheet-drawing/index.ts';
-import { Diagram, jointNamed, type Selected } from '../diagram/index.ts';
+import { type Ahead, Diagram, jointNamed, type Selected } from '../diagram/index.ts';
 import { Numbers, type Say } from '../words/index.ts';
 import { Division } from './Division.tsx';
 
 interface DrawnSheetProps {
   readonly sheet: Sheet;
+  /** Laid out while the page was still loading. */
+  readonly ahead?: Ahead | undefined;
   readonly say: Say;
   readonly language: string;
   /** Those of the room of units are in them. */
@@ -19,7 +21,16 @@ interface DrawnSheetProps {
   readonly onChange: (sheet: Sheet) => void;
 }
 
-export default function DrawnSheet({ sheet, say, language, words, selected, onSelect, onChange }: DrawnSheetProps) {
+export default function DrawnSheet({
+  sheet,
+  say,
+  language,
+  words,
+  selected,
+  onSelect,
+  onChange,
+  ...props
+}: DrawnSheetProps) {
   const [shown, setShown] = useState<Districts | undefined>(undefined);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   const one = selectedIn(sheet, selected);
@@ -31,6 +42,7 @@ export default function DrawnSheet({ sheet, say, language, words, selected, onSe
         <h2>{say('division-drawing')}</h2>
         <Diagram
           sheet={sheet}
+          ahead={props.ahead}
           {...(shown === undefined ? {} : { districts: shown })}
           say={say}
           numbers={numbers}

@@ -5,6 +5,7 @@ export { Missing } from './Missing.tsx';
 export { NotYet } from './NotYet.tsx';
 export { allowOwnWorkers } from './own-workers.ts';
 export { onPrintKey } from './print-key.ts';
+export { always, inTurns } from './turns.ts';
 export type { Address } from './use-address.ts';
 export { useAddress, useHeading } from './use-address.ts';
 export type { Loaded } from './use-loaded.ts';

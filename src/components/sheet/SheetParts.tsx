@@ -1,4 +1,5 @@
 // Where the drawing of a sheet and the choice of its division stand on its page: loaded once there is a sheet to draw.
+import { useState } from 'preact/hooks';
 import type { Sheet } from '../../wizards/sheet/index.ts';
 import { useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
@@ -17,11 +18,19 @@ interface SheetPartsProps {
   readonly onChange: (sheet: Sheet) => void;
 }
 
-const loadParts = () => import('../division/index.ts');
+export const loadParts = () => import('../division/index.ts');
+
+/** Also lays the sheet out, a part at a time, so that a hand never waits for it. */
+async function loadDrawn(sheet: Sheet) {
+  const { default: Drawn, layAhead } = await loadParts();
+  return { Drawn, ahead: await layAhead(sheet) };
+}
 
 export function SheetParts(props: SheetPartsProps) {
-  const parts = useLoaded(loadParts);
+  const [load] = useState(() => () => loadDrawn(props.sheet));
+  const parts = useLoaded(load);
   if (parts.failed) return <NotLoaded part={parts} say={props.say} />;
-  const Parts = parts.value?.default;
-  return Parts === undefined ? null : <Parts {...props} />;
+  if (parts.value === undefined) return null;
+  const { Drawn, ahead } = parts.value;
+  return <Drawn {...props} ahead={ahead} />;
 }

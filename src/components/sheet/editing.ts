@@ -3,6 +3,7 @@ import * as v from 'valibot';
 import { fetchWords } from '../shared/index.ts';
 import { SENTENCES } from '../words/index.ts';
 import { Editor } from './Editor.tsx';
+import { loadParts } from './SheetParts.tsx';
 import type { Words } from './sayings.ts';
 
 export interface Editing {
@@ -12,5 +13,7 @@ export interface Editing {
 
 /** @param address where the words are */
 export async function editing(address: string, stop: AbortSignal): Promise<Editing> {
+  // Needed as soon as the words are there; what fails is told where it is drawn.
+  loadParts().catch(() => undefined);
   return { Editor, words: v.parse(SENTENCES, await fetchWords(address, stop)) };
 }

@@ -1,9 +1,9 @@
 // The model is made ready, and where the walk stands is reckoned, before the next question is drawn: a tap that comes meanwhile does not wait for it.
 import type { ComplaintId, Sitting } from '../../wizards/put-it-right/index.ts';
 import { placeInParts, readyInParts } from '../../wizards/put-it-right/index.ts';
+import { always, inTurns } from '../shared/index.ts';
 import { beginWords } from './fetched.ts';
 import type { PartProps } from './part-props.ts';
-import { always, inTurns } from './turns.ts';
 import { pause } from './use-later.ts';
 
 export async function modelReady(): Promise<void> {

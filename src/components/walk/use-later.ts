@@ -1,7 +1,7 @@
 // What can wait until the next question is on the screen.
 import { useEffect, useState } from 'preact/hooks';
 import type { InParts } from '../../engine/index.ts';
-import { always, inTurns } from './turns.ts';
+import { always, inTurns } from '../shared/index.ts';
 
 const WAIT_MS = 160;
 /** So long the browser has its turn: nobody waits for this. */

@@ -2,4 +2,4 @@
 export type { Districts, Dressed, DressedJoint, JointState } from './dressed.ts';
 export { districtLetter, dress } from './dressed.ts';
 export type { Box, Laid, LaidJoint, LaidSection, NameOf } from './laid.ts';
-export { layOut } from './laid.ts';
+export { layOut, layOutInParts } from './laid.ts';

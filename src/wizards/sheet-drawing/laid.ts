@@ -1,4 +1,5 @@
 // The layout laid out as a picture: where each section, its name and each joint lies, in pixels. Districts change nothing of it.
+import { atOnce, type InParts } from '../../engine/index.ts';
 import { type Cell, cellsOf, type Tracks } from './cells.ts';
 import { type End, endsOf } from './ends.ts';
 import { LETTERS, LINE, linesOf, widthOf } from './labels.ts';
@@ -74,14 +75,19 @@ export interface Laid {
 export type NameOf = (section: Tracks['sections'][number]) => string;
 
 /** Lays a layout out. A joint to a section that is not there is left away. */
-export function layOut({ sections, joints }: Tracks, nameOf: NameOf): Laid {
+export const layOut = (tracks: Tracks, nameOf: NameOf): Laid => atOnce(layOutInParts(tracks, nameOf));
+
+/** The same a part at a time: the first time on a page a large layout takes longer than a hand should wait. */
+export function* layOutInParts({ sections, joints }: Tracks, nameOf: NameOf): InParts<Laid> {
   const there = new Set(sections.map(({ id }) => id));
   const tracks = { sections, joints: joints.filter(({ from, to }) => there.has(from) && there.has(to)) };
   const cells = cellsOf(tracks);
+  yield;
   const ends = endsOf(tracks, cells);
+  yield;
   for (const pitch of PITCHES) {
     const placed = { cells, ends, pitch, nameOf };
-    const routes = routesOf(tracks, placed);
+    const routes = yield* routesOf(tracks, placed);
     if (routes !== undefined) return drawn(tracks, placed, routes);
   }
   const widest = { cells, ends, pitch: PITCHES.at(-1) ?? { column: BAR + 2, row: 4 }, nameOf };
@@ -117,18 +123,23 @@ interface Wanted {
  * A way for each joint, the shortest first; nothing if one finds none that is not far too long. One that finds none is boxed in by others: it goes
  * before them, and all are laid anew.
  */
-function routesOf(tracks: Tracks, placed: Placed): ReadonlyMap<string, Route> | undefined {
+function* routesOf(tracks: Tracks, placed: Placed): InParts<ReadonlyMap<string, Route> | undefined> {
   const spots = spotsOf(placed);
   const router = routerFor(tracks, placed, spots);
   let order = wantedOf(tracks, placed, spots);
   for (let turn = 0; turn < TURNS; turn += 1) {
     router.clear();
     const routes = new Map<string, Route>();
-    const boxedIn = order.find(({ id, start, goal, far }) => {
-      const route = router.lay(start, goal, { most: mostOf(far) });
-      if (route !== undefined) routes.set(id, route);
-      return route === undefined;
-    });
+    let boxedIn: Wanted | undefined;
+    for (const wanted of order) {
+      yield;
+      const route = router.lay(wanted.start, wanted.goal, { most: mostOf(wanted.far) });
+      if (route === undefined) {
+        boxedIn = wanted;
+        break;
+      }
+      routes.set(wanted.id, route);
+    }
     if (boxedIn === undefined) return routes;
     order = [boxedIn, ...order.filter((one) => one !== boxedIn)];
   }
