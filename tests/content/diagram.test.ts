@@ -184,7 +184,9 @@ test('a layout that was laid out ahead is drawn as it would be otherwise; of oth
   const { sections, joints } = DEMO_CLUB;
   expect(ahead?.laid).toEqual(layOut(SHEET, ({ id, name }) => name ?? id));
   expect(drawn(SHEET, { ahead })).toBe(drawn(SHEET));
-  expect(drawn(SHEET, { ahead: { ...ahead, laid: (await layAhead({ sections, joints }))?.laid } })).not.toBe(drawn(SHEET));
+  expect(drawn(SHEET, { ahead: { ...ahead, laid: (await layAhead({ sections, joints }))?.laid } })).not.toBe(
+    drawn(SHEET),
+  );
   expect(drawn(DEMO_CLUB, { ahead })).toBe(drawn(DEMO_CLUB));
 });
 
