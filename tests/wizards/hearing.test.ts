@@ -189,6 +189,29 @@ describe('What a word belongs to', () => {
     expect(heardIn(text)).not.toContain(answer);
   });
 
+  test.each([
+    ['Short engine dies on the turnout', 'what-happens/switches-off'],
+    ['a short piece of track', 'what-happens/switches-off'],
+    ['when the attic gets hot', 'what-happens/gets-hot'],
+    ['wenn es auf dem Dachboden heiß wird', 'what-happens/gets-hot'],
+    ['quand le grenier est très chaud', 'what-happens/gets-hot'],
+    ['als het op zolder heet wordt', 'what-happens/gets-hot'],
+    ['die Loks fahren normal', 'which-vehicles/one-vehicle'],
+  ])('what is short of build, a room that is hot and trains that are no others are another matter: “%s” is not %s', (text, answer) => {
+    expect(heardIn(text)).not.toContain(answer);
+  });
+
+  test.each([
+    ['only short engines stop', 'which-vehicles/short-ones'],
+    ['it is a dead short', 'what-happens/switches-off'],
+    ['the booster gets hot', 'what-happens/gets-hot'],
+    ['it trips when the attic gets hot', 'weather/warm'],
+    ['im Sommer, wenn es auf dem Dachboden heiß wird', 'weather/warm'],
+    ['die anderen Loks fahren normal', 'which-vehicles/one-vehicle'],
+  ])('and the word still tells where it does: “%s” is %s', (text, answer) => {
+    expect(heardIn(text)).toContain(answer);
+  });
+
   test('where words stand apart it is said so', () => {
     const said = LISTENER.hear('the train, after some time, crosses slowly the gap').flatMap(({ words }) =>
       words.join(' '),

@@ -2,7 +2,7 @@
 import MiniSearch from 'minisearch';
 import type { DangerLine, Groups } from './danger.ts';
 import { dangerHeard, dangerLine, sentencesOf } from './danger.ts';
-import { DENIES_BEFORE, heardAs, JOINED, JOINED_OF, NEGATIONS, REACH, SEVERAL } from './words.ts';
+import { DENIES_BEFORE, heardAs, isHeardBy, NEGATIONS, REACH, SEVERAL } from './words.ts';
 
 /** Lines that people say for one answer, by language. */
 export interface Said {
@@ -104,6 +104,9 @@ const counts = (language: string, spoken: readonly string[]): boolean =>
 /** The beginning of another word, and no form of it: "the other one" is not said by "the others". */
 const WHOLE_WORDS = new Set(['other', 'autre', 'ander', 'andere']);
 
+/** A line that speaks of others is not said of any: "the other engines run fine" is not said by "the engines run fine". */
+const OTHERS = new Set('other others andere anderen autre autres ander anderen'.split(' '));
+
 /** These belong to the word behind them: "two boosters" is not said by "the booster trips with two trains". */
 const BELONG = new Set(
   [
@@ -120,10 +123,10 @@ const TROUBLE = 'what-happens';
 /** The words of a text as they are written there: "won't", not "wo not"; with a mark where others stand between them. */
 function asWritten(text: string, words: readonly string[]): string[] {
   const said: string[] = [];
+  const isSaid = isHeardBy(words);
   let last = -1;
   for (const [at, written] of (text.match(/[\p{L}\p{N}]+(?:[’'][\p{L}\p{N}]+)*/gu) ?? []).entries()) {
-    const isOne = (word: string): boolean => words.includes(word) || (words.includes(JOINED) && JOINED_OF.has(word));
-    if (!heardAs(written).some(isOne)) continue;
+    if (!isSaid(written)) continue;
     if (said.length > 0 && at > last + 1) said.push(BETWEEN);
     said.push(written);
     last = at;
@@ -232,7 +235,7 @@ export class Listener {
     return found
       .filter(({ line }) => line.clauses === clauses.length)
       .filter((one) => one.share >= ENOUGH && isNear(one, spoken) && isMeant(one, spoken))
-      .filter((one) => isCounted(one, spoken) && this.#isEnough(one, spoken))
+      .filter((one) => isCounted(one, spoken) && isOfOthers(one) && this.#isEnough(one, spoken))
       .filter((one) => !RELATES.test(one.line.text) || inOrder(one, spoken))
       .filter((one) => isWhole(one, spoken) || particular(one, found) >= PARTICULAR)
       .map(({ line, share, heard, words }) => ({
@@ -346,6 +349,9 @@ function isCounted({ line, heard }: Found, spoken: readonly string[]): boolean {
     return spoken.some((word, place) => word === number && behind(spoken, place).slice(0, 2).some(isLike(counted)));
   });
 }
+
+/** Whether others are spoken of where the line speaks of others. */
+const isOfOthers = ({ own, heard }: Found): boolean => own.every((word) => !OTHERS.has(word) || heard.includes(word));
 
 /** Whether a word begins as another does: "booster" and "boosters". */
 const isLike =

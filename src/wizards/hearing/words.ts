@@ -1,10 +1,14 @@
 // A text in words, and the words by which something is denied.
 
+/** Small letters without accents. */
+const plainOf = (text: string): string =>
+  text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss');
+
 /** Words of a text: small letters without accents, "n't" as a word of its own. */
-export function wordsOf(text: string): string[] {
-  const plain = text.normalize('NFD').replace(/\p{M}/gu, '').toLowerCase().replaceAll('ß', 'ss');
-  return plain.replace(/n[’']t\b/g, ' not').match(/[\p{L}\p{N}]+/gu) ?? [];
-}
+export const wordsOf = (text: string): string[] =>
+  plainOf(text)
+    .replace(/n[’']t\b/g, ' not')
+    .match(/[\p{L}\p{N}]+/gu) ?? [];
 
 /** These stand behind what they deny: "die Zentrale meldet nichts". */
 export const DENIES_BEFORE = new Set('nicht nichts pas rien niet niets'.split(' '));
@@ -37,13 +41,46 @@ const UNITS = new Set('a amp amps ampere amperes amperen v volt volts va w watt 
 /** What all of them are heard as: whoever says "with five trains" says "with several trains". */
 export const SEVERAL = 'several';
 
-/** A track for programming is none that trains run on: its two words are one. */
-export const JOINED = 'programmingtrack';
-export const JOINED_OF = new Set(['programming', 'prog', 'track']);
-const PROGRAMMING = /\b(programming|prog) track\b/g;
+/** A word that is heard as another in company of some others, since it means something else there. */
+interface Sense {
+  readonly heardAs: string;
+  /** The words that are heard as it, as they are written. */
+  readonly of: ReadonlySet<string>;
+  /** Where: without accents, in small letters. */
+  readonly where: RegExp;
+}
+
+const of = (words: string): ReadonlySet<string> => new Set(words.split(' '));
+
+const SENSES: readonly Sense[] = [
+  // A track for programming is none that trains run on: its two words are one.
+  { heardAs: 'programmingtrack', of: of('programming prog track'), where: /\b(?:programming|prog) track\b/g },
+  // Of a short build: no short circuit.
+  {
+    heardAs: 'shortbuilt',
+    of: of('short'),
+    where:
+      /\bshort(?= (?:engines?|locos?|locomotives?|trains?|shunters?|switchers?|coach(?:es)?|cars?|wagons?|wheelbase|pieces?|lengths?|stretch(?:es)?|sections?|runs?|sidings?|spurs?|wires?|cables?|while|time|times|way|distance|pause|break|trip|ones?)\b)/g,
+  },
+  // A room or a day that is hot: no part that is.
+  {
+    heardAs: 'hotaround',
+    of: of('hot heiss chaud heet'),
+    where:
+      /(?<=\b(?:attic|loft|room|shed|garage|cellar|basement|hall|weather|dachboden|zimmer|raum|keller|schuppen|wetter|grenier|piece|cave|hangar|zolder|kamer|kelder|schuur|weer)(?: (?:it|is|was|gets|got|becomes|very|so|too|really|es|ist|wird|war|sehr|zu|est|devient|tres|trop|het|wordt|erg|heel|te))* )(?:hot|heiss|chaud|heet)\b/g,
+  },
+];
+
+/** Whether a written word is one of those that a text was heard by. */
+export const isHeardBy =
+  (words: readonly string[]) =>
+  (written: string): boolean =>
+    heardAs(written).some(
+      (word) => words.includes(word) || SENSES.some((sense) => words.includes(sense.heardAs) && sense.of.has(word)),
+    );
 
 /** The words that a text is heard by. */
 export const heardAs = (text: string): string[] =>
-  wordsOf(text.toLowerCase().replace(PROGRAMMING, JOINED)).map((word, at, words) =>
-    NUMBERS.has(word) && !UNITS.has(words[at + 1] ?? '') ? SEVERAL : word,
+  wordsOf(SENSES.reduce((plain, sense) => plain.replace(sense.where, sense.heardAs), plainOf(text))).map(
+    (word, at, words) => (NUMBERS.has(word) && !UNITS.has(words[at + 1] ?? '') ? SEVERAL : word),
   );

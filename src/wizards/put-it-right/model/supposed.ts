@@ -275,11 +275,17 @@ export const SUPPOSED: readonly Supposed[] = [
   },
   // A cable between two units: with one part there is hardly a second one.
   { checks: ['pull-control-cable', 'cable-ends-side-by-side'], told: { 'how-many-parts': ['one'] } },
-  // Something that the cable could still take away: where all goes off at once with nothing on the track, nothing is there to see.
+  // Something that the cable could still take away: where all goes off at once with nothing on the track, nothing is there to see; nor with one
+  // vehicle that is to blame, or one spot.
   {
     checks: ['pull-control-cable'],
-    titles: ['trips-at-power-on', 'programming-fails', 'one-locomotive-only'],
-    told: { 'which-vehicles': ['none-needed'], 'lift-all-vehicles': ['still-there'] },
+    titles: ['trips-at-power-on', 'programming-fails', 'one-locomotive-only', 'stops-at-a-spot'],
+    told: {
+      ...ONE_VEHICLE,
+      'which-vehicles': ['none-needed', 'one-vehicle', 'short-ones'],
+      'which-places': ['one-spot', 'at-a-turnout'],
+      'lift-all-vehicles': ['still-there'],
+    },
   },
   // A trouble that weather may bring: what got hot was not made so by the room.
   {

@@ -503,7 +503,8 @@ export const TOLD_CHECKS = [
     options: ['no-matter', 'warm', 'damp', 'much-radio', 'cold'],
     reads: 'weather',
     reading: {
-      'no-matter': { 'no-matter': always, warm: rarely },
+      // Whoever says that it comes when it is warm has seen it stay away when it is not: that is no slip of the memory.
+      'no-matter': 'no-matter',
       warm: { warm: usually, 'no-matter': sometimes },
       damp: { damp: usually, 'no-matter': sometimes },
       'much-radio': { 'much-radio': usually, 'no-matter': sometimes },
