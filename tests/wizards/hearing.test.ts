@@ -197,9 +197,12 @@ describe('What a word belongs to', () => {
     ['quand le grenier est très chaud', 'what-happens/gets-hot'],
     ['als het op zolder heet wordt', 'what-happens/gets-hot'],
     ['die Loks fahren normal', 'which-vehicles/one-vehicle'],
-  ])('what is short of build, a room that is hot and trains that are no others are another matter: “%s” is not %s', (text, answer) => {
-    expect(heardIn(text)).not.toContain(answer);
-  });
+  ])(
+    'what is short of build, a room that is hot and trains that are no others are another matter: “%s” is not %s',
+    (text, answer) => {
+      expect(heardIn(text)).not.toContain(answer);
+    },
+  );
 
   test.each([
     ['only short engines stop', 'which-vehicles/short-ones'],
