@@ -376,6 +376,15 @@ class Table {
 
   /** Adds `count` alike trains one by one: row m becomes standing * row m + running * row (m - 1). */
   group(running: Kernel, standing: Kernel, count: number): void {
+    const moving = this.#most - this.#first;
+    if (this.#rows.length === 1 && this.#left === count && this.#least === this.#most) {
+      // All that may move are alike: whichever of them do, so many move and the others stand.
+      this.everyRow(running, moving);
+      this.everyRow(standing, count - moving);
+      this.#rows = this.#rows.map((row) => scaled(row, binomial(count, moving)));
+      this.#first = this.#most;
+      return;
+    }
     for (let i = 0; i < count; i++) {
       const [lowest, highest] = this.#rangeAfter(1);
       const rows: Row[] = [];

@@ -142,9 +142,19 @@ export function districtFinder(fleet: Fleet): DistrictFinder {
 /** All that a district is judged by: two that give the same for good may differ for a moment. */
 const given = ({ hard, usable, moment }: Able): string => JSON.stringify([hard, usable, moment]);
 
+/** What shares of a fleet draw: whichever stage is asked for one, it is worked out once. */
+const LOADS = new WeakMap<Fleet, Map<number, DistrictLoad>>();
+
 /** A district without traffic draws nothing. */
-const loadOf = (fleet: Fleet, share: number): DistrictLoad =>
-  share > 0 ? districtLoad(fleet, share) : districtLoad({ ...fleet, ...NOTHING });
+function loadOf(fleet: Fleet, share: number): DistrictLoad {
+  const known = LOADS.get(fleet) ?? new Map<number, DistrictLoad>();
+  LOADS.set(fleet, known);
+  const found = known.get(share);
+  if (found !== undefined) return found;
+  const load = share > 0 ? districtLoad(fleet, share) : districtLoad({ ...fleet, ...NOTHING });
+  known.set(share, load);
+  return load;
+}
 
 const NOTHING = { trains: [], moving: 0, coaches: 0, accessories: 0, stored: 0 } as const;
 

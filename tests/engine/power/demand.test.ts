@@ -188,16 +188,17 @@ describe('whatever stands on the track', () => {
     );
   });
 
-  test('an even spread told as one group or as many groups of one is the same', () => {
-    const together = demand(movers(6, 4, { from: 0.2, to: 0.5 }));
-    const [group] = movers(1, 1, { from: 0.2, to: 0.5 }).trains;
-    const apart = demand({
-      trains: group === undefined ? [] : Array.from({ length: 6 }, () => group),
-      moving: 4,
-      fixed: [],
-    });
-    allNear(apart.mass, [...together.mass], 1e-14, 'cell');
-  });
+  test.each([1, 0.3])(
+    'trains told as one group or as many groups of one are the same, a share of %d of them here',
+    (share) => {
+      const train = { running: even(0.2, 0.5), standing: even(0, 0.1) };
+      const fixed = [{ count: 2, draw: even(0.05, 0.15) }];
+      const told = (groups: readonly number[]) =>
+        demand({ trains: groups.map((count) => ({ ...train, count })), moving: 4, fixed, share });
+      const apart = told([1, 1, 1, 1, 1, 1]);
+      for (const groups of [[6], [2, 4], [6, 0]]) allNear(told(groups).mass, [...apart.mass], 1e-14, 'cell');
+    },
+  );
 });
 
 describe('trains that always move', () => {
