@@ -70,22 +70,3 @@ describe('A cause whose sign three sources contradict', () => {
     expect(against(0.2, 3)).toBeGreaterThan(5 * against(0, 3));
   });
 });
-
-describe('A title is refused', () => {
-  const opened = (more: Partial<SignModel['openings'][number]>) => () =>
-    walk(0, { ...MODEL, openings: MODEL.openings.map((one) => ({ ...one, ...more })) });
-
-  test.each([
-    ['with a cause that there is not', { shares: { 'dead-wire': 1, gremlins: 1 } }, /gremlins/],
-    ['with no share for any cause', { shares: { 'dead-wire': 0 } }, /no cause has a share/],
-    ['with a sign that there is not', { says: { smell: ['full'] } }, /smell/],
-    ['with a value that its sign does not have', { says: { volts: ['full', 'some'] } }, /some/],
-  ])('%s', (_, more, names) => {
-    expect(opened(more)).toThrow(RangeError);
-    expect(opened(more)).toThrow(names);
-  });
-
-  test('and not with what there is', () => {
-    expect(opened({ says: { volts: ['none'] } })).not.toThrow();
-  });
-});
