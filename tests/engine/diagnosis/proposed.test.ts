@@ -193,6 +193,39 @@ describe('A repair that would harm if the trouble were another', () => {
     }
   });
 
+  test('waits for what must come before the check that tells the two apart, and not for one that nothing can open', () => {
+    const shares = [0.5, 0.35, 0.15];
+    const made = (opens: boolean) =>
+      numberedWalk(
+        {
+          faults: ['plug', 'lead', 'supply'].map((id, at) => ({
+            ...{ id, fixClass: id === 'supply' ? 'supply' : 'turn-round', minutes: 5 },
+            share: shares[at] ?? 0,
+          })),
+          checks: [
+            yesNo('label', [0.95, 0.95, 0.05], { minutes: 500, needs: ['labels-read', 'parts-agree'] }),
+            yesNo('half', [0.5, 0.5, 0.5], { minutes: 500, establishes: { yes: ['labels-read'] } }),
+            yesNo('read', [0.5, 0.5, 0.5], {
+              ...{ minutes: 500, needs: ['nothing-got-hot'] },
+              establishes: { no: ['labels-read'], yes: ['parts-agree'] },
+            }),
+            yesNo('hot', [0.5, 0.5, 0.5], { minutes: 500, establishes: opens ? { no: ['nothing-got-hot'] } : {} }),
+          ],
+        },
+        COSTS,
+      );
+    const step = (opens: boolean, ...told: readonly (readonly [string, string])[]) => {
+      const model = made(opens);
+      const harms = model.compiled.classes.map(({ fixClass }) => (fixClass === 'turn-round' ? [2] : []));
+      const answers = told.map(([check, option]) => ({ check, option }));
+      return signStep({ ...model, compiled: { ...model.compiled, harms } }, { ...START, answers });
+    };
+    expect(step(true, ['hot', 'no'])).toMatchObject({ kind: 'ask', check: 'read' });
+    expect(step(true, ['hot', 'no'], ['half', 'yes'], ['read', 'yes'])).toMatchObject({ kind: 'ask', check: 'label' });
+    expect(step(false)).toMatchObject({ kind: 'fix', fixClass: 'supply' });
+    expect(step(true, ['hot', 'no'], ['read', 'yes'])).toMatchObject({ kind: 'ask', check: 'half' });
+  });
+
   test('waits for no check that does damage itself', () => {
     expect(step([0.5, 0.35, 0.15], [0.95, 0.95, 0.05], { minutes: 500, risk: 2 }).kind).toBe('fix');
   });

@@ -6,6 +6,7 @@ import { signConflictsInParts, signEvidence, signPosterior } from '../../../src/
 import { near } from '../../near.ts';
 import type { NumberedModel } from '../../reference/numbered.ts';
 import { COSTS, numberedWalk, START } from '../../reference/numbered.ts';
+import { seeded } from '../../seeded.ts';
 
 const check = (id: string, chances: NumberedModel['checks'][number]['chances']) => ({
   ...{ id, minutes: 1, options: ['yes', 'no'] },
@@ -179,6 +180,69 @@ describe('Two answers that hardly go together', () => {
   });
 });
 
+describe('Of three answers', () => {
+  /** What three looks say under the three causes, drawn anew each time. */
+  const drawn = (seed: number) => {
+    const random = seeded(seed);
+    const yes = ['volts', 'lamp', 'smell'].map((id) => ({ id, chances: FAULTS.map(() => random() ** 4) }));
+    const made = numberedWalk(
+      {
+        faults: FAULTS,
+        checks: yes.map(({ id, chances }) =>
+          check(
+            id,
+            chances.map((one) => [one, 1 - one]),
+          ),
+        ),
+      },
+      COSTS,
+    );
+    return { yes, made };
+  };
+
+  test('those are in conflict that the others make less likely than 15 in a hundred and than a quarter of what they are alone: the worst first, each pair once', () => {
+    /** How often there was none, one, and more. */
+    const found = [0, 0, 0];
+    for (let seed = 1; seed <= 60; seed++) {
+      const { yes, made } = drawn(seed);
+      const ids = yes.map(({ id }) => id);
+      const chanceOf = (of: readonly string[]): number =>
+        FAULTS.reduce(
+          (sum, { share }, at) =>
+            sum + yes.reduce((all, { id, chances }) => (of.includes(id) ? all * (chances[at] ?? 0) : all), share / 10),
+          0,
+        );
+      const pairs = ids
+        .map((again) => {
+          const others = ids.filter((one) => one !== again);
+          const given = (of: readonly string[]): number => chanceOf([again, ...of]) / chanceOf(of);
+          const [against = ''] = others.toSorted((a, b) => given([a]) - given([b]));
+          return { again, against, chance: given(others), alone: chanceOf([again]) };
+        })
+        .filter(({ chance, alone }) => chance < 0.15 && chance < 0.25 * alone)
+        .sort((a, b) => a.chance / a.alone - b.chance / b.alone);
+      const once = pairs.filter(
+        ({ again, against }, at) =>
+          !pairs.slice(0, at).some((other) => other.again === against && other.against === again),
+      );
+      const told = atOnce(
+        signConflictsInParts(made, { ...START, answers: ids.map((id) => ({ check: id, option: 'yes' })) }),
+      );
+      expect(
+        told.map((one) => [one.again.check, one.against.check]),
+        `draw ${seed}`,
+      ).toEqual(once.map(({ again, against }) => [again, against]));
+      for (const [at, { chance, alone }] of once.entries()) {
+        near(told[at]?.chance ?? -1, chance, 1e-9);
+        near(told[at]?.alone ?? -1, alone, 1e-9);
+      }
+      const many = Math.min(2, once.length);
+      found[many] = (found[many] ?? 0) + 1;
+    }
+    expect(Math.min(...found)).toBeGreaterThanOrEqual(3);
+  });
+});
+
 describe('The check that tells repairs apart', () => {
   const chosen = (fixes: readonly string[], said: Said = []) => tellsApart(MODEL, believed(said), fixes);
 
@@ -214,6 +278,37 @@ describe('The check that tells repairs apart', () => {
     expect(chosen(['solder'])).toBeUndefined();
     expect(chosen(['no-such-repair', 'nor-this'])).toBeUndefined();
     expect(chosen(['no-such-repair', 'solder', 'clean'])).toBe(chosen(['solder', 'clean']));
+  });
+
+  test('is none that is forbidden by what was said, or safe only after something that was not shown', () => {
+    const [telling, fair] = [
+      [0.95, 0.05, 0.5],
+      [0.7, 0.3, 0.5],
+    ].map((yes) => yes.map((chance): [number, number] => [chance, 1 - chance]));
+    const made = numberedWalk(
+      {
+        faults: FAULTS,
+        checks: [
+          { ...check('coin', telling ?? []), needs: ['nothing-got-hot'], acts: ['makes-a-short'] },
+          check('look', fair ?? []),
+          {
+            ...check(
+              'hot',
+              FAULTS.map(() => [1, 1]),
+            ),
+            establishes: { no: ['nothing-got-hot'] },
+            forbids: { yes: ['makes-a-short'] },
+          },
+        ],
+      },
+      COSTS,
+    );
+    const told = (option?: string) =>
+      tellsApart(made, { ...START, answers: option === undefined ? [] : [{ check: 'hot', option }] }, [
+        'solder',
+        'clean',
+      ]);
+    expect([told(), told('yes'), told('no')]).toEqual(['look', 'look', 'coin']);
   });
 
   test('is thought of though it was skipped or its tool is not at hand', () => {

@@ -173,6 +173,22 @@ describe('few gaps or even use', () => {
   });
 });
 
+test('there are five ways at most to choose from, though more even ones would be left', () => {
+  // A row of forty; the nearer a gap lies to its middle, the more it costs. Of two stages each is worth having from a tenth of the traffic on.
+  const joints = Array.from({ length: 39 }, (_, at) => link(at, at + 1, 1 + 0.02 * Math.min(at, 38 - at)));
+  const choice = divisionChoice({ sections: ring(40).sections, joints, stages: alike(2) });
+  const busiest = choice.kind === 'choice' ? choice.ways.map(({ division: one }) => Math.round(one.busiest * 20)) : [];
+  // Of forty the busier district has 36, then 30 (a third of what lies above 20 less, 30.7), 26 (26.7), 24 and 22 (22.7).
+  expect(busiest).toEqual([36, 30, 26, 24, 22]);
+});
+
+test('where nothing can be divided there is nothing to choose from, and it says why', () => {
+  expect(divisionChoice({ ...ring(6), stages: alike(2, 0.4) })).toMatchObject({
+    kind: 'impossible',
+    because: [{ kind: 'too-much' }],
+  });
+});
+
 test('each further way is worth its gaps: nearer to even use by a third of what the one before lacks, and by a fiftieth at least', () => {
   let further = 0;
   for (let seed = 1; seed <= 20; seed++) {
@@ -358,6 +374,15 @@ describe('where there is none it says why', () => {
   test('a use that no division is without', () => {
     expect(because(divide({ ...oval, stages: alike(2) }, { fullest: 0.4 }))).toEqual(['tolerance']);
     expect(division(divide({ ...oval, stages: alike(2) }, { fullest: 0.5 })).shares).toEqual([0.5, 0.5]);
+  });
+
+  test('one stretch that the weaker of two stages does not bear is no reason: the stronger one has it', () => {
+    const row = { sections: [{ traffic: 4 }, { traffic: 1 }], joints: [link(0, 1)] };
+    for (const stages of [
+      [bearing(0.8), bearing(0.2)],
+      [bearing(0.2), bearing(0.8)],
+    ])
+      expect(division(divide({ ...row, stages })).cuts).toEqual([0]);
   });
 
   test('just what the stages bear is not too much, of all nor of one stretch', () => {
