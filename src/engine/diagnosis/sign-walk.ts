@@ -233,17 +233,17 @@ interface Said {
 }
 
 const saidBy = ({ groups }: SignTables, says: OpeningRow['says']): Said[] =>
-  Object.entries(says).map(([sign, values]) => {
-    const group = groups.findIndex(({ signs }) => signs.some((one) => one.id === sign));
-    const of = groups[group];
-    const place = of?.signs.findIndex((one) => one.id === sign) ?? -1;
-    const holds = Array.from({ length: of?.size ?? 0 }, (_, joint) => values.includes(valueAt(of, joint, place)));
-    return { group, holds };
-  });
-
-function valueAt(group: SignTables['groups'][number] | undefined, joint: number, place: number): string {
-  return group === undefined ? '' : (valuesOf(group, joint)[place] ?? '');
-}
+  Object.entries(says).flatMap(([sign, values]) =>
+    groups.flatMap((of, group) => {
+      const place = of.signs.findIndex(({ id }) => id === sign);
+      if (place < 0) return [];
+      const holds = Array.from({ length: of.size }, (_, joint) => {
+        const value = valuesOf(of, joint)[place];
+        return value !== undefined && values.includes(value);
+      });
+      return [{ group, holds }];
+    }),
+  );
 
 function compiledOf(
   { checks, causes, harms = {} }: SignModel,

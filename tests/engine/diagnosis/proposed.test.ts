@@ -160,6 +160,24 @@ describe('What is not likely enough waits for the question that tells most for i
   });
 });
 
+test('A question that tells less than a fiftieth of a bit is for nothing: what is left is handed on', () => {
+  const step = (apart: number) => {
+    const faults = ['joint', 'wheels'].map((id) => ({ id, fixClass: id, minutes: 5, share: 1 }));
+    const checks = [yesNo('look', [0.5 + apart, 0.5 - apart], { minutes: 500 })];
+    return signStep(withWork(numberedWalk({ faults, checks }, COSTS), 0.95), START);
+  };
+  /** Of two causes alike a yes or no tells one bit less what it leaves open (Shannon 1948). */
+  const bits = (apart: number): number =>
+    1 + [0.5 + apart, 0.5 - apart].reduce((sum, one) => sum + one * Math.log2(one), 0);
+  for (const apart of [0.08, 0.082, 0.085, 0.09]) {
+    const worth = bits(apart) > 0.02;
+    expect(step(apart)).toMatchObject(
+      worth ? { kind: 'ask', check: 'look' } : { kind: 'hand-on', because: 'nothing-separates' },
+    );
+  }
+  expect([bits(0.082) < 0.02, bits(0.085) > 0.02]).toEqual([true, true]);
+});
+
 describe('A repair that would harm if the trouble were another', () => {
   /** Two causes that turning the plug mends, and one under which that does harm. */
   const step = (shares: readonly number[], yes: readonly number[], more: Partial<NumberedCheck>) => {

@@ -119,8 +119,8 @@ describe('A title', () => {
   test('may say what is asked straight after what comes first, once, and not where it cannot be asked', () => {
     const walk = ready({
       checks: [
-        check('look'),
         check('meter', { minutes: 90, tool: 'multimeter' }),
+        check('look'),
         check('hot', { first: true, options: ['no', 'yes'], reading: { full: 'no', none: 'no' } }),
       ],
       openings: [

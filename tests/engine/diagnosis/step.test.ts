@@ -142,6 +142,11 @@ describe('Two checks that tell something only together', () => {
     expect(asked(walk(numberedWalk(model, COSTS), START, () => 'lit'))).toEqual(['left', 'right']);
   });
 
+  test('are both asked however quick they are', () => {
+    const quick = { ...model, checks: model.checks.map((one) => ({ ...one, minutes: 0.02 })) };
+    expect(asked(walk(numberedWalk(quick, COSTS), START, () => 'lit'))).toEqual(['left', 'right']);
+  });
+
   test('are passed over when one looks one step ahead', () => {
     const short = numberedWalk(model, COSTS, { lookAhead: { checks: 0, second: 0, fixes: 1 } });
     expect(signStep(short, START).kind).toBe('fix');

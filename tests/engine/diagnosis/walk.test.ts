@@ -62,6 +62,7 @@ describe('A title that says two signs', () => {
   test.each<[string, number, readonly string[]]>([
     ['counts whole where nothing was told', 1, []],
     ['counts whole where another sign was told', 1, ['nose']],
+    ['counts whole where something was told that no check asks', 1, ['sniff']],
     ['counts for three quarters once one of them was told in another way', 0.75, ['meter']],
     ['also where that was told together with something else', 0.75, ['look']],
     ['counts for half once both were', 0.5, ['meter', 'look']],
