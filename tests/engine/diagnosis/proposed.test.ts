@@ -244,6 +244,28 @@ describe('A repair that would harm if the trouble were another', () => {
     expect(step(true, ['hot', 'no'], ['read', 'yes'])).toMatchObject({ kind: 'ask', check: 'half' });
   });
 
+  test('gives way to the repair of the likelier of two causes under which it would harm', () => {
+    const mended = (...shares: readonly number[]) => {
+      const made = numberedWalk(
+        {
+          faults: ['plug', 'supply', 'board'].map((id, at) => ({
+            id,
+            fixClass: id,
+            minutes: 5,
+            share: shares[at] ?? 0,
+          })),
+          checks: [],
+        },
+        COSTS,
+      );
+      const { compiled } = made;
+      const harms = compiled.classes.map(({ fixClass }) => (fixClass === 'plug' ? [1, 2] : []));
+      return signStep({ ...made, compiled: { ...compiled, harms } }, START);
+    };
+    expect(mended(0.6, 0.25, 0.15)).toMatchObject({ kind: 'fix', fixClass: 'supply' });
+    expect(mended(0.6, 0.15, 0.25)).toMatchObject({ kind: 'fix', fixClass: 'board' });
+  });
+
   test('waits for no check that does damage itself', () => {
     expect(step([0.5, 0.35, 0.15], [0.95, 0.95, 0.05], { minutes: 500, risk: 2 }).kind).toBe('fix');
   });

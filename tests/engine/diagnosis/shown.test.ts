@@ -130,9 +130,12 @@ describe('What is told of each cause', () => {
   });
 
   test('holds no answer that no check has, and says which', () => {
-    const stray = { check: 'spot', option: 'perhaps' };
-    const state = { ...START, answers: [stray, ...answers([['one', 'yes']])] };
-    expect(signPosterior(MODEL, state).ignored).toEqual([stray]);
+    const strays = [
+      { check: 'spot', option: 'perhaps' },
+      { check: 'no-such-look', option: 'yes' },
+    ];
+    const state = { ...START, answers: [...strays, ...answers([['one', 'yes']])] };
+    expect(signPosterior(MODEL, state).ignored).toEqual(strays);
   });
 });
 

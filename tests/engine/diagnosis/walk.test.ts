@@ -304,6 +304,9 @@ describe('A repair whose cause one source alone speaks against', () => {
     expect(step(['memory', 'full'], ['eye', 'full'])).toMatchObject(wire);
     expect(step(['memory', 'full'], ['eye', 'none'])).toMatchObject(wire);
     expect(step(['memory', 'none'])).toMatchObject(wire);
+    // What no check asks, and what its check does not say, speaks against nothing.
+    expect(step(['no-such-check', 'full'])).toMatchObject(wire);
+    expect(step(['memory', 'half'])).toMatchObject(wire);
     expect(step()).toMatchObject(wire);
   });
 });

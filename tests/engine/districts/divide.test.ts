@@ -90,6 +90,11 @@ test('where nothing runs yet, every division is as even as another, and has the 
   const sections = Array.from({ length: 4 }, () => ({ traffic: 0 }));
   const found = division(divide({ sections, joints: [link(0, 1, 3), link(1, 2, 2), link(2, 3, 3)], stages: alike(2) }));
   expect(found).toMatchObject({ cuts: [1], cost: 2, shares: [0, 0], most: [1, 1], busiest: 1, evenness: 'good' });
+  // Nor is any nearer to even where none is possible.
+  const row = { sections: sections.slice(1), joints: [link(0, 1), link(1, 2)], stages: alike(3) };
+  const none = divide({ ...row, conflicts: [[0, 1]] });
+  expect(none).toMatchObject({ kind: 'impossible', because: [{ kind: 'near' }] });
+  expect(none).not.toHaveProperty('nearest');
 });
 
 describe('what somebody wants of a division', () => {
@@ -336,16 +341,16 @@ describe('where there is none it says why', () => {
     expect(division(divide(line([0]))).parts).toEqual([[0], [1, 2, 3]]);
   });
 
-  test('feeds of two stages on stretches that no gap may part, whichever they are', () => {
-    const joints = [link(0, 1), { ...link(1, 2), gap: 'kept' as const }, link(2, 3)];
+  test('feeds of two stages on stretches that no gap may part: those with feeds are named, not what lies between', () => {
+    const kept = (a: number, b: number) => ({ ...link(a, b), gap: 'kept' as const });
     const fed = (one: number, other: number) =>
       divide({
-        sections: ring(4).sections,
-        joints,
+        sections: ring(5).sections,
+        joints: [link(0, 1), kept(1, 2), kept(2, 3), link(3, 4)],
         stages: [one, other].map((at) => ({ ...bearing(0.8), feeds: [at] })),
       });
-    expect(fed(1, 2)).toMatchObject({ because: [{ kind: 'feeds', sections: [1, 2] }] });
-    expect(division(fed(0, 2)).parts).toEqual([[0], [1, 2, 3]]);
+    expect(fed(1, 3)).toMatchObject({ because: [{ kind: 'feeds', sections: [1, 3] }] });
+    expect(division(fed(0, 2)).parts).toEqual([[0], [1, 2, 3, 4]]);
   });
 
   test('two gaps that are there in any case and lie too near each other, though a third pair does not', () => {
