@@ -16,7 +16,7 @@ import { InWords } from './InWords.tsx';
 import { Key } from './Key.tsx';
 import { Stages, scrolled } from './Stages.tsx';
 import type { Ahead, DiagramProps, Shown } from './shown.ts';
-import { goesOnAt, shareOfPaper, stripsOf, withMargins } from './strips.ts';
+import { fitsBelowLead, goesOnAt, type Strips, shareOfPaper, stripsOf, withMargins } from './strips.ts';
 import { Track } from './Track.tsx';
 
 const NO_DISTRICTS: Districts = [];
@@ -42,11 +42,15 @@ export function Diagram(props: DiagramProps) {
   const printing = usePrinting();
   if (sections.length === 0) return <p>{say('diagram-empty')}</p>;
   const shown = { laid, dressed, names, sheet };
+  const strips = printing ? stripsOf(laid) : undefined;
+  const onPaper = strips !== undefined && <OnPaper {...props} {...shown} strips={strips} />;
+  const early = strips !== undefined && fitsBelowLead(strips);
   return (
     <figure class={whole ? 'diagram whole' : 'diagram'}>
       <div class="diagram-view" {...scrolled(say('diagram-view'))}>
         <Track {...props} {...shown} />
       </div>
+      {early && onPaper}
       {props.children}
       <p class="acts">
         <button class="button quiet" type="button" aria-pressed={whole} onClick={() => setWhole(!whole)}>
@@ -62,7 +66,7 @@ export function Diagram(props: DiagramProps) {
         numbers={props.numbers}
         language={props.language}
       />
-      {printing && <OnPaper {...props} {...shown} />}
+      {!early && onPaper}
       <InWords {...shown} say={say} language={props.language} />
     </figure>
   );
@@ -88,10 +92,9 @@ function usePrinting(): boolean {
   return printing;
 }
 
-/** On paper a wide drawing stands in strips below each other, so that its letters keep their size; what its signs mean stands above. */
-function OnPaper(props: DiagramProps & Shown) {
-  const { laid } = props;
-  const strips = stripsOf(laid);
+/** On paper a wide drawing stands in strips below each other, so that its letters keep their size. */
+function OnPaper(props: DiagramProps & Shown & { readonly strips: Strips }) {
+  const { laid, strips } = props;
   const marks = goesOnAt(laid, strips);
   return (
     <div class="diagram-paper" aria-hidden="true">
