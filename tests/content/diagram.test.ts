@@ -73,6 +73,10 @@ describe('the drawing of a layout', () => {
     const text = drawn(SHEET);
     expect(text).toContain(say('diagram-label-not-read'));
     expect(text).toContain(say('diagram-limit-not-read'));
+    // Amperes alone are the least that a beginner tells: they stand there, and so does what is missing.
+    expect(drawn({ ...SHEET, supplies: [{ id: 'first', amps: 3 }] })).toContain(
+      say('diagram-label-amps', { amps: numbers.amps(3) }),
+    );
   });
 
   test('where nothing is chosen it is a picture with a name, and where one chooses, one stop of the keyboard', () => {

@@ -70,6 +70,7 @@ function Stage({ stage, sheet, dressed, names, say, numbers, language }: { reado
 function labelSaid(supply: Sheet['supplies'][number] | undefined, say: Say, numbers: Numbers): string {
   if (supply === undefined) return say('diagram-no-supply');
   const { kind, volts, amps } = supply;
-  if (kind === undefined || volts === undefined || amps === undefined) return say('diagram-label-not-read');
+  if (amps === undefined) return say('diagram-label-not-read');
+  if (kind === undefined || volts === undefined) return say('diagram-label-amps', { amps: numbers.amps(amps) });
   return say(`diagram-label-${kind}`, { volts: numbers.volts(volts), amps: numbers.amps(amps) });
 }
