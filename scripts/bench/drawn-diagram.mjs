@@ -1,6 +1,6 @@
 // What the bench of the diagram runs in the page: draws a sheet and lays it out; with districts alone, those in the sheet that is drawn.
 import { h, render } from 'preact';
-import { Diagram } from '../../src/components/diagram/index.ts';
+import { Diagram, layAhead } from '../../src/components/diagram/index.ts';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
 
 const say = sayer({}, 'en');
@@ -9,8 +9,14 @@ const numbers = new Numbers('en');
 numbers.amps(1);
 
 let drawn = {};
+let ahead;
+/** Lays a sheet out as its page does before the drawing is due. */
+window.layOutAhead = async (sheet) => {
+  drawn = sheet;
+  ahead = await layAhead(sheet);
+};
 window.drawDiagram = (given, onSelect = () => undefined) => {
   drawn = { ...drawn, ...given };
-  render(h(Diagram, { sheet: drawn, say, numbers, language: 'en', onSelect }), document.body);
+  render(h(Diagram, { sheet: drawn, ahead, say, numbers, language: 'en', onSelect }), document.body);
   document.body.getBoundingClientRect();
 };
