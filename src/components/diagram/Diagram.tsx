@@ -2,14 +2,7 @@
 // the same in words below. What depends on the track alone is laid out once, and every division is shown at once.
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Sheet } from '../../wizards/sheet/index.ts';
-import {
-  type Districts,
-  dress,
-  type Laid,
-  layOut,
-  layOutInParts,
-  type NameOf,
-} from '../../wizards/sheet-drawing/index.ts';
+import { type Districts, dress, layOut, layOutInParts, type NameOf } from '../../wizards/sheet-drawing/index.ts';
 import { always, inTurns } from '../shared/index.ts';
 import { Cuts } from './Cuts.tsx';
 import { InWords } from './InWords.tsx';
@@ -22,18 +15,27 @@ import { Track } from './Track.tsx';
 const NO_DISTRICTS: Districts = [];
 const ownName: NameOf = ({ id, name }) => name ?? id;
 
-/** Lays a sheet out while the browser has its turns; what is named is called by its own names. */
-export async function layAhead({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>): Promise<Ahead | undefined> {
-  const laid = await inTurns(layOutInParts({ sections, joints }, ownName), always);
-  return laid === undefined ? undefined : { sections, joints, laid };
+type Tracked = Pick<Sheet, 'sections' | 'joints'>;
+
+/** Lays a layout out while the browser has its turns. */
+export async function layAhead({ sections, joints }: Tracked, nameOf = ownName): Promise<Ahead | undefined> {
+  const laid = await inTurns(layOutInParts({ sections, joints }, nameOf), always);
+  return laid === undefined ? undefined : { of: trackAs({ sections, joints }, nameOf), laid };
 }
+
+/** All that laying out depends on, as a text. */
+const trackAs = ({ sections, joints }: Tracked, nameOf: NameOf): string =>
+  JSON.stringify([
+    sections.map((one) => [one.id, one.at, nameOf(one)]),
+    joints.map(({ id, from, to }) => [id, from, to]),
+  ]);
 
 export function Diagram(props: DiagramProps) {
   const { sheet, say, nameOf = ownName, ahead } = props;
   const districts = props.districts ?? sheet.districts ?? NO_DISTRICTS;
   const { sections, joints } = sheet;
   const laid = useMemo(
-    () => laidAhead(ahead, sheet, nameOf) ?? layOut({ sections, joints }, nameOf),
+    () => (ahead?.of === trackAs(sheet, nameOf) ? ahead.laid : layOut(sheet, nameOf)),
     [sections, joints, nameOf],
   );
   const dressed = useMemo(() => dress(sheet, districts), [sheet, districts]);
@@ -70,10 +72,6 @@ export function Diagram(props: DiagramProps) {
       <InWords {...shown} say={say} language={props.language} />
     </figure>
   );
-}
-
-function laidAhead(ahead: Ahead | undefined, { sections, joints }: Sheet, nameOf: NameOf): Laid | undefined {
-  return ahead?.sections === sections && ahead.joints === joints && nameOf === ownName ? ahead.laid : undefined;
 }
 
 /** Whether the page is being printed just now. */

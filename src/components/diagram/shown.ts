@@ -9,8 +9,9 @@ export interface Selected {
   readonly id: string;
 }
 
-/** A sheet that was laid out before its drawing was due. */
-export interface Ahead extends Pick<Sheet, 'sections' | 'joints'> {
+/** A layout that was laid out before its drawing was due; `of` says which, and by which names. */
+export interface Ahead {
+  readonly of: string;
   readonly laid: Laid;
 }
 

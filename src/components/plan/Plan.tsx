@@ -1,6 +1,7 @@
 // The island of the plan: opens the sheet, has it planned beside the page, and draws it.
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Plan as Planned } from '../../wizards/plan/index.ts';
+import type { Ahead } from '../diagram/index.ts';
 import type { openSheet } from '../kept-sheets/index.ts';
 import { useLoaded, useMeasures } from '../shared/index.ts';
 import { sayer } from '../words/index.ts';
@@ -16,6 +17,7 @@ export default function Plan(props: PlanProps) {
   const parts = loaded.value;
   const [opened, setOpened] = useState<Awaited<ReturnType<typeof openSheet>> | undefined>(undefined);
   const [plan, setPlan] = useState<Planned | undefined>(undefined);
+  const [ahead, setAhead] = useState<Ahead | undefined>(undefined);
   const [failed, setFailed] = useState(false);
   useEffect(() => {
     const open = () => parts?.openSheet().then(setOpened);
@@ -26,8 +28,11 @@ export default function Plan(props: PlanProps) {
   useEffect(() => {
     if (parts === undefined || opened === undefined || !('sheet' in opened)) return;
     setFailed(false);
+    // While it is worked out beside the page, the page lays it out.
+    const { section } = parts.namesIn(opened.sheet, say);
+    parts.layAhead(opened.sheet, ({ id }) => section(id)).then(setAhead, () => undefined);
     return parts.planFor(opened.sheet, system, setPlan, () => setFailed(true));
-  }, [parts, opened, system]);
+  }, [parts, opened, system, say]);
   if (loaded.failed || failed) {
     return (
       <p class="problem" role="alert">
@@ -50,5 +55,5 @@ export default function Plan(props: PlanProps) {
     );
   }
   if (parts === undefined || plan === undefined) return null;
-  return <parts.WholePlan {...props} say={say} system={system} plan={plan} hash={location.hash} />;
+  return <parts.WholePlan {...props} say={say} system={system} plan={plan} ahead={ahead} hash={location.hash} />;
 }

@@ -3,7 +3,7 @@ import { useCallback, useMemo } from 'preact/hooks';
 import type { MeasureSystem } from '../../engine/index.ts';
 import type { Plan } from '../../wizards/plan/index.ts';
 import { FIX_OF_REMEDY } from '../../wizards/plan/index.ts';
-import { Diagram } from '../diagram/index.ts';
+import { type Ahead, Diagram } from '../diagram/index.ts';
 import { Numbers, type Say } from '../words/index.ts';
 import { PassOn } from './PassOn.tsx';
 import { namesIn, type PartProps, type PlanProps } from './props.ts';
@@ -28,6 +28,7 @@ interface Props extends PlanProps {
   readonly say: Say;
   readonly system: MeasureSystem;
   readonly plan: Plan;
+  readonly ahead?: Ahead | undefined;
   readonly hash?: string | undefined;
 }
 
@@ -162,6 +163,7 @@ function Gaps(told: PartProps) {
     <>
       <Diagram
         sheet={plan.sheet}
+        ahead={told.ahead}
         say={say}
         numbers={numbers}
         language={language}

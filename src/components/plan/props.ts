@@ -1,6 +1,7 @@
 // What every part of the plan page is drawn with.
 import type { Plan } from '../../wizards/plan/index.ts';
 import type { Sheet } from '../../wizards/sheet/index.ts';
+import type { Ahead } from '../diagram/index.ts';
 import type { CautionWords, Numbers, Say } from '../words/index.ts';
 
 export interface PlanProps {
@@ -19,6 +20,8 @@ export interface PartProps extends Omit<PlanProps, 'words'> {
   /** The part of the address from “#” that holds the sheet, where it came by a link. */
   readonly hash?: string | undefined;
   readonly plan: Plan;
+  /** Its layout, laid out while it was worked out. */
+  readonly ahead?: Ahead | undefined;
   readonly names: Names;
   readonly say: Say;
   readonly numbers: Numbers;
