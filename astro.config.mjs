@@ -51,6 +51,9 @@ const charts = { name: 'charts', test: /node_modules.xstate|src.components.link.
 /** A step and its cautions are one file, whoever draws cautions alone. */
 const steps = { name: 'steps', test: /src.components.fix.(Caution|Steps|forms|BeforeYouStart)\.tsx?/ };
 
+/** What comes with the page of the layout sheet before one is begun is one file. */
+const sheet = { name: 'sheet-sayings', test: /src.components.sheet.(sayings|NotLoaded|Start)\.tsx?/ };
+
 /** What a walk that came from the tests of a plan shares with them: two small files weigh more than one. */
 const tests = { name: 'tests', test: /src.components.(device.tests-in-tab|check-picture.load-picture)/ };
 
@@ -68,7 +71,7 @@ export default defineConfig({
       client: {
         build: {
           rolldownOptions: {
-            output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts, steps, tests] } },
+            output: { codeSplitting: { groups: [live, shapes, notebook, texts, charts, steps, tests, sheet] } },
           },
         },
       },

@@ -1,7 +1,8 @@
 // Layout sheets on a device and in a link: what is kept comes back, what is spoilt is told from what is good, and no tab writes over another.
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { MOST_LINK, packedIn, packSheet, unpackSheet } from '../../src/components/kept-sheets/packed.ts';
+import { MOST_LINK, packSheet } from '../../src/components/kept-sheets/link-to.ts';
+import { packedIn, unpackSheet } from '../../src/components/kept-sheets/packed.ts';
 import { placed, readShelf, writeShelf } from '../../src/components/kept-sheets/sheets.ts';
 import { DEMO_CLUB, DEMO_OVAL, MOST_SHEET_TEXT, SHAPES } from '../../src/wizards/sheet/index.ts';
 import { anySheet } from '../wizards/any-sheet.ts';

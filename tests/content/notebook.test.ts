@@ -2,6 +2,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { type Kept, merged, readBook, writeBook } from '../../src/components/device/book.ts';
+import { type Change, withChange } from '../../src/components/notebook/change.ts';
 
 const CLUB: Kept = {
   id: 'a',
@@ -125,6 +126,51 @@ describe('Two notebooks', () => {
         expect(once.kept.slice(0, here.length)).toEqual(here);
         expect(once.added + once.same + once.otherwise).toBe(there.length);
         expect(merged(once.kept, there, fresh()).kept).toEqual(once.kept);
+      }),
+    );
+  });
+});
+
+describe('What is changed in two tabs at once', () => {
+  test('is both there, where one changes the name and the other the note', () => {
+    const there = withChange([CLUB], CLUB, { note: 'Fed twice now.' }, fresh()).kept;
+    expect(withChange(there, CLUB, { name: 'Hall, solved' }, fresh())).toEqual({
+      kept: [{ ...CLUB, note: 'Fed twice now.', name: 'Hall, solved' }],
+      outcome: 'changed',
+    });
+  });
+
+  test('stands there twice, where both change the same', () => {
+    const there = withChange([CLUB], CLUB, { note: 'One' }, fresh()).kept;
+    expect(withChange(there, CLUB, { note: 'Other' }, fresh())).toEqual({
+      kept: [
+        { ...CLUB, note: 'One' },
+        { ...CLUB, note: 'Other', id: 'new-1' },
+      ],
+      outcome: 'both',
+    });
+  });
+
+  test('is kept again, where the other tab deletes it', () => {
+    expect(withChange([], CLUB, { note: 'Other' }, fresh())).toEqual({
+      kept: [{ ...CLUB, note: 'Other' }],
+      outcome: 'again',
+    });
+  });
+
+  test('never takes away a word that either of them wrote', () => {
+    const CHANGE: fc.Arbitrary<Change> = fc.record(
+      { name: fc.string({ maxLength: 200 }), note: fc.string({ maxLength: 500 }) },
+      { requiredKeys: [] },
+    );
+    fc.assert(
+      fc.property(ANSWER, CHANGE, CHANGE, (answer, first, second) => {
+        const { kept } = withChange(withChange([answer], answer, first, fresh()).kept, answer, second, fresh());
+        for (const part of ['name', 'note'] as const) {
+          const written = [first[part], second[part]].flatMap((one) => one ?? []);
+          for (const one of written.filter((one) => one !== answer[part]))
+            expect(kept.map((left) => left[part])).toContain(one);
+        }
       }),
     );
   });

@@ -74,6 +74,13 @@ describe.each(ENGINES)('In $name', ({ start }) => {
     sameAsOthers('first step', await engine.text('(//main//ol[contains(@class,"steps")]/li)[1]'));
   });
 
+  test('an answer is copied at the first press', async () => {
+    await engine.go(address + ANSWERED);
+    await engine.click(button('Copy as text'));
+    const told = () => engine.text('//*[contains(@class,"share")]/*[@role="status"]');
+    await expect.poll(told, { timeout: 20_000 }).toBe('Copied');
+  });
+
   /** What is asked once `before` is asked no more. */
   async function asked(before: string): Promise<string> {
     const now = async () => inOneLine(String(await engine.evaluate(`document.querySelector('.walk h1').textContent`)));

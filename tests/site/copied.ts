@@ -13,10 +13,15 @@ export async function copiedBy({ page, context }: Pick<Opened, 'page' | 'context
     () =>
       new Promise<string>((told) => {
         const { clipboard } = navigator;
-        const write = Clipboard.prototype.writeText;
+        const { write, writeText } = Clipboard.prototype;
         clipboard.writeText = async (text) => {
-          await write.call(clipboard, text);
+          await writeText.call(clipboard, text);
           told(text);
+        };
+        clipboard.write = async (items) => {
+          await write.call(clipboard, items);
+          const [item] = items;
+          told(item === undefined ? '' : await (await item.getType('text/plain')).text());
         };
       }),
   );

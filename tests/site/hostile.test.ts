@@ -2,7 +2,7 @@
 // breaks, and there is always something to read. `npm run hostile` tries ten thousand on all pages.
 import type { Page } from 'playwright-core';
 import { expect, test } from 'vitest';
-import { packSheet } from '../../src/components/kept-sheets/packed.ts';
+import { packSheet } from '../../src/components/kept-sheets/link-to.ts';
 import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { DEMO_CLUB, DEMO_OVAL } from '../../src/wizards/sheet/index.ts';
 import { shortened } from '../../src/wizards/short-links/index.ts';

@@ -80,8 +80,11 @@ test('an answer is kept with name, note, link and verdict, found by words, opene
   await page.getByLabel('Your note').fill('Anna: fed twice now.');
   await page.getByRole('button', { name: 'Save', exact: true }).click();
   await page.getByText('“Hall, solved” is saved.').waitFor();
+  const focused = page.locator(':focus');
+  await expect.poll(() => focused.getAttribute('aria-label')).toBe('Change name and note: Hall, solved');
   await page.getByRole('button', { name: 'Delete: Hall, solved' }).click();
   await page.getByText('“Hall, solved” is deleted.').waitFor();
+  expect(await focused.textContent()).toBe('Put it back');
   await page.reload();
   await page.getByText('1 answer kept').waitFor();
   await page.getByRole('button', { name: 'Delete: An old toy' }).click();
@@ -170,6 +173,13 @@ test('two tabs that keep at once lose nothing, and each sees what the other keep
     second && importText(second, 'second.json', fileOf(...many.slice(10))),
   ]);
   await page.getByText('22 answers kept').waitFor();
+  await first?.getByRole('button', { name: 'Change name and note: Tab 1' }).click();
+  await first?.getByLabel('Your note').fill('Long words');
+  await second?.getByRole('button', { name: 'Delete: Tab 1' }).click();
+  await page.getByText('21 answers kept').waitFor();
+  await first?.getByRole('button', { name: 'Save', exact: true }).click();
+  await first?.getByText('“Tab 1” had been deleted in another tab.').waitFor();
+  await page.getByText('Long words').waitFor();
   await close();
 });
 

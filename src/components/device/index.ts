@@ -1,5 +1,13 @@
 // What this room lets out.
-export { cutToFit, type Fault, type Kept, MOST_TEXT, merged, readBook, writeBook } from './book.ts';
+export {
+  cutToFit,
+  type Fault,
+  type Kept,
+  MOST_TEXT,
+  merged,
+  readBook,
+  writeBook,
+} from './book.ts';
 export { clearCopy, copyKept } from './copy.ts';
 export { areFacesKept, keepFaces } from './faces.ts';
 export { COPY, copyWanted, NOTEBOOK, SHEETS, STORED_IDS, storedNow } from './kept.ts';
@@ -20,6 +28,7 @@ export { PATH } from './path-name.ts';
 export { saveFile } from './save-file.ts';
 export { clearStored, systemNamed } from './stored.ts';
 export { clearTests, keepTests, TESTS, testsInTab } from './tests-in-tab.ts';
+export { toClipboard } from './to-clipboard.ts';
 export {
   chooseUnits,
   chosenUnits,

@@ -1,6 +1,6 @@
 // What this room lets out.
+export { linkTo, TooLong } from './link-to.ts';
 export { openSheet } from './open.ts';
-export { MOST_LINK, packSheet } from './packed.ts';
 export {
   clearSheets,
   deleteSheet,

@@ -1,20 +1,5 @@
-// A sheet in a link: compressed, in signs that an address may hold.
-import { MOST_SHEET_TEXT, type ReadSheet, readSheet, type Sheet, writeSheet } from '../../wizards/sheet/index.ts';
-
-/** Longest that a link may be: mail programs and messengers cut longer ones, characters. Source: from-memory. */
-export const MOST_LINK = 8000;
-/** So much text in one go, bytes: arguments of a call are limited. */
-const CHUNK = 8192;
-
-/** A sheet as the part of an address after `sheet=`. */
-export async function packSheet(sheet: Sheet): Promise<string> {
-  const bare = new Blob([JSON.stringify(JSON.parse(writeSheet(sheet)))]);
-  const packed = bare.stream().pipeThrough(new CompressionStream('deflate-raw'));
-  const bytes = new Uint8Array(await new Response(packed).arrayBuffer());
-  let text = '';
-  for (let at = 0; at < bytes.length; at += CHUNK) text += String.fromCharCode(...bytes.subarray(at, at + CHUNK));
-  return btoa(text).replaceAll('+', '-').replaceAll('/', '_').replaceAll('=', '');
-}
+// A sheet that came in a link.
+import { MOST_SHEET_TEXT, type ReadSheet, readSheet } from '../../wizards/sheet/index.ts';
 
 /** The sheet of such a text; never rejects. A link that would unpack to more than any sheet is left where that shows. */
 export async function unpackSheet(packed: string): Promise<ReadSheet> {

@@ -23,6 +23,8 @@ export function KeepForm({ say }: { readonly say: Say }) {
   const [told, setTold] = useState<{ readonly words: string; readonly kept: boolean } | undefined>(undefined);
   const field = useRef<HTMLInputElement>(null);
   useEffect(() => field.current?.select(), []);
+  const open = useRef<HTMLAnchorElement>(null);
+  useEffect(() => open.current?.focus(), [told]);
   const answer = (): Kept =>
     cutToFit({
       id: freshMark(),
@@ -58,7 +60,11 @@ export function KeepForm({ say }: { readonly say: Say }) {
         </form>
       )}
       <p role="status">{told?.words}</p>
-      {told?.kept === true && <a href={`${BASE}${languageOf(new URL(location.href))}/notebook/`}>{say('keep-open')}</a>}
+      {told?.kept === true && (
+        <a ref={open} href={`${BASE}${languageOf(new URL(location.href))}/notebook/`}>
+          {say('keep-open')}
+        </a>
+      )}
       {told?.kept === false && (
         <button type="button" onClick={() => saveFile(writeBook([answer()]))}>
           {say('keep-as-file')}

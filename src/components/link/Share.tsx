@@ -3,7 +3,7 @@ import type { ComponentChildren } from 'preact';
 import { useEffect, useState } from 'preact/hooks';
 import type { Made } from '../../wizards/links/index.ts';
 import { withMade } from '../../wizards/links/index.ts';
-import { withUnits } from '../device/index.ts';
+import { toClipboard, withUnits } from '../device/index.ts';
 import { Missing, onPrintKey, useLoaded } from '../shared/index.ts';
 import type { Say } from '../words/index.ts';
 import { Keep } from './Keep.tsx';
@@ -44,8 +44,7 @@ export function Share({ text, told, say, made, round = (told) => say('share-text
   };
   const long = (): string => location.origin + location.pathname + search() + location.hash;
   const copy = (write: () => string | Promise<string>): void => {
-    const copied = async (): Promise<void> => navigator.clipboard.writeText(await write());
-    copied().then(
+    toClipboard(write()).then(
       () => setStatus(say('copied')),
       () => setStatus(say('copy-failed')),
     );

@@ -1,34 +1,45 @@
 // One kept answer: its name leads to it; what the page said, when, and the note; its name and note can be changed.
-import { useState } from 'preact/hooks';
+import { useEffect, useRef, useState } from 'preact/hooks';
 import { type Kept, linkOf } from '../device/index.ts';
 import type { Say } from '../words/index.ts';
+import type { Change } from './change.ts';
 
 interface AnswerProps {
   readonly answer: Kept;
   readonly say: Say;
   readonly language: string;
-  /** Gives whether it was saved. */
-  readonly onSave: (answer: Kept) => Promise<boolean>;
+  /** As it was when somebody began to change it; undefined where nobody does. */
+  readonly begun: Kept | undefined;
+  readonly onBegin: () => void;
+  readonly onLeave: () => void;
+  /** Resolves whether or not it could be saved. */
+  readonly onSave: (change: Change) => Promise<void>;
   readonly onDelete: () => void;
   readonly onTold: (words: string) => void;
 }
 
-export function Answer({ answer, say, language, onSave, onDelete, onTold }: AnswerProps) {
+/** The page’s language as this browser writes it, where it is the same: “27 Nov 2026” in one land, “Nov 27, 2026” in another. */
+const regionOf = (language: string): string =>
+  navigator.languages.find((one) => one.split('-')[0] === language) ?? language;
+
+export function Answer({ answer, say, language, begun, ...does }: AnswerProps) {
+  const { onBegin, onLeave, onSave, onDelete, onTold } = does;
   const { name, note, verdict, on } = answer;
-  const [changing, setChanging] = useState(false);
-  const date = new Intl.DateTimeFormat(language, { dateStyle: 'medium' }).format(new Date(on));
+  const date = new Intl.DateTimeFormat(regionOf(language), { dateStyle: 'medium' }).format(new Date(on));
   const copy = (): void => {
     navigator.clipboard.writeText(linkOf(answer)).then(
       () => onTold(say('notebook-copied', { name })),
       () => onTold(say('notebook-copy-failed')),
     );
   };
-  if (changing) {
-    const save = async (changed: Kept): Promise<void> => {
-      if (await onSave(changed)) setChanging(false);
-    };
-    return <Change answer={answer} say={say} onSave={save} onLeave={() => setChanging(false)} />;
-  }
+  // Whoever has changed it, or left it, is back where they began.
+  const beginning = useRef<HTMLButtonElement>(null);
+  const wasBegun = useRef(false);
+  useEffect(() => {
+    if (wasBegun.current && begun === undefined) beginning.current?.focus();
+    wasBegun.current = begun !== undefined;
+  }, [begun]);
+  if (begun !== undefined) return <Form answer={begun} say={say} onSave={onSave} onLeave={onLeave} />;
   return (
     <>
       <a href={linkOf(answer)}>{name}</a>
@@ -36,7 +47,7 @@ export function Answer({ answer, say, language, onSave, onDelete, onTold }: Answ
       <p class="small">{say('notebook-kept-on', { date })}</p>
       {note !== '' && <p class="note">{note}</p>}
       <p class="acts">
-        <button type="button" onClick={() => setChanging(true)} aria-label={`${say('notebook-change')}: ${name}`}>
+        <button ref={beginning} type="button" onClick={onBegin} aria-label={`${say('notebook-change')}: ${name}`}>
           {say('notebook-change')}
         </button>
         <button type="button" onClick={copy} aria-label={`${say('notebook-copy')}: ${name}`}>
@@ -50,25 +61,28 @@ export function Answer({ answer, say, language, onSave, onDelete, onTold }: Answ
   );
 }
 
-interface ChangeProps extends Pick<AnswerProps, 'answer' | 'say'> {
-  readonly onSave: (answer: Kept) => Promise<void>;
-  readonly onLeave: () => void;
-}
+type FormProps = Pick<AnswerProps, 'answer' | 'say' | 'onSave' | 'onLeave'>;
 
-function Change({ answer, say, onSave, onLeave }: ChangeProps) {
+function Form({ answer, say, onSave, onLeave }: FormProps) {
   const [name, setName] = useState(answer.name);
   const [note, setNote] = useState(answer.note);
+  const field = useRef<HTMLInputElement>(null);
+  useEffect(() => field.current?.focus(), []);
+  const written = { name: name.trim() === '' ? answer.name : name.trim(), note: note.trim() };
   return (
     <form
       class="keep"
       onSubmit={(event) => {
         event.preventDefault();
-        onSave({ ...answer, name: name.trim() === '' ? answer.name : name.trim(), note: note.trim() });
+        onSave({
+          ...(written.name !== answer.name && { name: written.name }),
+          ...(written.note !== answer.note && { note: written.note }),
+        });
       }}
     >
       <label class="field">
         {say('notebook-name')}
-        <input value={name} onInput={(event) => setName(event.currentTarget.value)} />
+        <input ref={field} value={name} onInput={(event) => setName(event.currentTarget.value)} />
       </label>
       <label class="field">
         {say('notebook-note')}

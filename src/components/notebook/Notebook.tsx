@@ -1,5 +1,5 @@
 // The case notebook: what is kept on this device, found by words, opened, renamed, deleted, saved as a file and taken in from one.
-import { useEffect, useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import {
   type Book,
   changeBook,
@@ -20,6 +20,7 @@ import { fitting } from '../search/index.ts';
 import { Damage, FileButton } from '../shared/index.ts';
 import { type Say, sayer } from '../words/index.ts';
 import { Answer } from './Answer.tsx';
+import { type Change, type Outcome, withChange } from './change.ts';
 
 interface NotebookProps {
   readonly language: string;
@@ -31,6 +32,12 @@ interface Shown extends Book {
   readonly refused: boolean;
 }
 
+const SAVED: Readonly<Record<Outcome, string>> = {
+  changed: 'notebook-changed',
+  both: 'notebook-changed-both',
+  again: 'notebook-changed-again',
+};
+
 const EMPTY: Book = { kept: [], spoilt: [], before: false };
 
 export default function Notebook({ language, words }: NotebookProps) {
@@ -39,6 +46,11 @@ export default function Notebook({ language, words }: NotebookProps) {
   const [typed, setTyped] = useState('');
   const [told, setTold] = useState('');
   const [deleted, setDeleted] = useState<Kept | undefined>(undefined);
+  // Those that somebody is changing, as they stood when that began: they stay on the page whatever happens elsewhere.
+  const [begun, setBegun] = useState<readonly Kept[]>([]);
+  const undo = useRef<HTMLButtonElement>(null);
+  useEffect(() => undo.current?.focus(), [deleted]);
+  const line = useRef<HTMLParagraphElement>(null);
   useEffect(() => {
     const look = () =>
       openBook().then(
@@ -78,17 +90,21 @@ export default function Notebook({ language, words }: NotebookProps) {
       )
     ) {
       setDeleted(undefined);
+      line.current?.focus();
     }
   };
-  const save = (answer: Kept): Promise<boolean> => {
-    let there = false;
-    return change(
+  const leave = (answer: Kept): void => setBegun((all) => all.filter(({ id }) => id !== answer.id));
+  const save = async (before: Kept, written: Change): Promise<void> => {
+    let outcome: Outcome = 'changed';
+    const done = await change(
       (kept) => {
-        there = kept.some(({ id }) => id === answer.id);
-        return kept.map((one) => (one.id === answer.id ? answer : one));
+        const changed = withChange(kept, before, written, freshMark);
+        outcome = changed.outcome;
+        return changed.kept;
       },
-      () => say(there ? 'notebook-changed' : 'notebook-gone', { name: answer.name }),
+      () => say(SAVED[outcome], { name: written.name ?? before.name }),
     );
+    if (done) leave(before);
   };
   const takeIn = async (file: File): Promise<void> => {
     const read = await readFile(file);
@@ -105,8 +121,10 @@ export default function Notebook({ language, words }: NotebookProps) {
   };
 
   const fits = fitting(typed);
-  const shown = book.kept
-    .filter(({ name, note, verdict }) => fits(`${name} ${note} ${verdict}`))
+  const begunAs = (answer: Kept): Kept | undefined => begun.find(({ id }) => id === answer.id);
+  const gone = begun.filter(({ id }) => !book.kept.some((one) => one.id === id));
+  const shown = [...book.kept, ...gone]
+    .filter((one) => begunAs(one) !== undefined || fits(`${one.name} ${one.note} ${one.verdict}`))
     .toSorted((one, other) => (one.on < other.on ? 1 : -1));
   return (
     <>
@@ -134,10 +152,10 @@ export default function Notebook({ language, words }: NotebookProps) {
             : say('notebook-found', { n: shown.length, all: book.kept.length })}
         </p>
       )}
-      <p class="acts told" role="status">
+      <p ref={line} class="acts told" role="status" tabIndex={-1}>
         {told}{' '}
         {deleted !== undefined && (
-          <button class="button quiet" type="button" onClick={() => putBack(deleted)}>
+          <button ref={undo} class="button quiet" type="button" onClick={() => putBack(deleted)}>
             {say('notebook-undo')}
           </button>
         )}
@@ -149,7 +167,10 @@ export default function Notebook({ language, words }: NotebookProps) {
               answer={answer}
               say={say}
               language={language}
-              onSave={save}
+              begun={begunAs(answer)}
+              onBegin={() => setBegun((all) => [...all, answer])}
+              onLeave={() => leave(answer)}
+              onSave={(written) => save(begunAs(answer) ?? answer, written)}
               onDelete={() => remove(answer)}
               onTold={setTold}
             />

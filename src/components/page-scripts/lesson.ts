@@ -1,6 +1,6 @@
 // A lesson comes alive: a prediction is made before it is shown, a link sets the figure without leaving the page, and what was answered
 // right marks the lesson as done on this device. Without script all of it stands there to be read.
-import { isLessonDone, markLesson, onLessons, PATH } from '../device/index.ts';
+import { isLessonDone, markLesson, onLessons, PATH, toClipboard } from '../device/index.ts';
 import { onPrintKey } from '../shared/index.ts';
 
 const lesson = document.querySelector<HTMLElement>('[data-lesson]');
@@ -103,12 +103,20 @@ function offerFigure(card: HTMLElement): void {
     if (status !== null) status.textContent = sentence ?? '';
   };
   const passOn = (way: string): void => {
-    load()
-      .then((figure) => figure.passOn(card, way, NOT_OF_THE_FIGURE))
-      .then(
-        () => tell(way === 'code' || way === 'print' ? '' : card.dataset.copied),
-        () => (way === 'print' ? print() : tell(card.dataset.failed)),
-      );
+    const figure = load();
+    if (way === 'code' || way === 'print') {
+      figure
+        .then(({ passOn }) => passOn(card, way, NOT_OF_THE_FIGURE))
+        .then(
+          () => tell(''),
+          () => (way === 'print' ? print() : tell(card.dataset.failed)),
+        );
+      return;
+    }
+    toClipboard(figure.then(({ written }) => written(card, way, NOT_OF_THE_FIGURE))).then(
+      () => tell(card.dataset.copied),
+      () => tell(card.dataset.failed),
+    );
   };
   card.addEventListener('pointerenter', getReady);
   card.addEventListener('focusin', getReady);

@@ -43,12 +43,13 @@ const WRITERS: Readonly<Record<string, (card: HTMLElement, link: string) => stri
   markdown: (_, link) => markdown(linesHere(), { name: textOf(document.querySelector('h1')), address: link }),
 };
 
-/** Does what the button of this name says; rejects where it cannot be done. */
+/** What the button of this name copies. */
+export const written = (card: HTMLElement, way: string, others: readonly string[]): string =>
+  WRITERS[way]?.(card, linkHere(others)) ?? '';
+
+/** Shows the code of the link, on the screen or on paper; rejects where it cannot be had. */
 export async function passOn(card: HTMLElement, way: string, others: readonly string[]): Promise<void> {
-  const link = linkHere(others);
-  const write = WRITERS[way];
-  if (write !== undefined) return navigator.clipboard.writeText(write(card, link));
-  await showCode(card, link, way === 'code');
+  await showCode(card, linkHere(others), way === 'code');
   if (way === 'print') print();
 }
 

@@ -1,8 +1,8 @@
 // Passing a plan on: on paper, as tables, and as a link that holds the sheet itself.
 import { useState } from 'preact/hooks';
 import { csvOf } from '../../wizards/plan/index.ts';
-import { saveFile } from '../device/index.ts';
-import { MOST_LINK, packSheet } from '../kept-sheets/index.ts';
+import { saveFile, toClipboard } from '../device/index.ts';
+import { linkTo, TooLong } from '../kept-sheets/index.ts';
 import type { PartProps } from './props.ts';
 import { partsTable, testTable } from './said.ts';
 
@@ -12,10 +12,12 @@ export function PassOn(told: PartProps) {
   const save = (name: string, rows: readonly (readonly string[])[]): void =>
     saveFile(csvOf(rows, language), name, 'csv');
   const copy = async (): Promise<void> => {
-    const link = `${location.origin}${location.pathname}#sheet=${await packSheet(plan.sheet)}`;
-    if (link.length > MOST_LINK) return setStatus(say('plan-too-large'));
-    await navigator.clipboard.writeText(link);
-    setStatus(say('plan-copied'));
+    try {
+      await toClipboard(linkTo(plan.sheet));
+      setStatus(say('plan-copied'));
+    } catch (error) {
+      setStatus(say(error instanceof TooLong ? 'plan-too-large' : 'plan-copy-failed'));
+    }
   };
   return (
     <p class="share">
@@ -28,7 +30,7 @@ export function PassOn(told: PartProps) {
       <button type="button" onClick={() => save('test-sheet', testTable(plan, told))}>
         {say('plan-csv-tests')}
       </button>
-      <button type="button" onClick={() => copy().catch(() => setStatus(say('plan-copy-failed')))}>
+      <button type="button" onClick={copy}>
         {say('plan-copy-link')}
       </button>
       <span role="status">{status}</span>

@@ -12,15 +12,17 @@ export function Damage({ spoilt, told, save, forget, onSave, onForget }: DamageP
   if (spoilt.length === 0) return null;
   return (
     <div class="caution damage" role="alert">
-      <p>{told}</p>
-      <p class="acts">
-        <button class="button quiet" type="button" onClick={() => onSave(spoilt.join('\n\n'))}>
-          {save}
-        </button>
-        <button class="button quiet" type="button" onClick={onForget}>
-          {forget}
-        </button>
-      </p>
+      <div>
+        <p>{told}</p>
+        <p class="acts">
+          <button class="button quiet" type="button" onClick={() => onSave(spoilt.join('\n\n'))}>
+            {save}
+          </button>
+          <button class="button quiet" type="button" onClick={onForget}>
+            {forget}
+          </button>
+        </p>
+      </div>
     </div>
   );
 }

@@ -2,8 +2,8 @@
 import { useEffect, useMemo, useState } from 'preact/hooks';
 import type { Edited, Flaw, Sheet } from '../../wizards/sheet/index.ts';
 import { answersOf, withTold, writeSheet } from '../../wizards/sheet/index.ts';
-import { saveFile } from '../device/index.ts';
-import { type KeptSheet, MOST_LINK, packSheet } from '../kept-sheets/index.ts';
+import { saveFile, toClipboard } from '../device/index.ts';
+import { type KeptSheet, linkTo, TooLong } from '../kept-sheets/index.ts';
 import { FileButton, useLoaded, useMeasures } from '../shared/index.ts';
 import { type Say, sayer } from '../words/index.ts';
 import { Facts } from './Facts.tsx';
@@ -176,12 +176,10 @@ function CopyLink({ sheet, say }: { readonly sheet: Sheet; readonly say: Say }) 
   useEffect(() => setTold(''), [sheet]);
   const copy = async (): Promise<void> => {
     try {
-      const link = `${location.origin}${location.pathname}#sheet=${await packSheet(sheet)}`;
-      if (link.length > MOST_LINK) return setTold(say('sheet-link-long'));
-      await navigator.clipboard.writeText(link);
+      await toClipboard(linkTo(sheet));
       setTold(say('sheet-link-copied'));
-    } catch {
-      setTold(say('sheet-link-failed'));
+    } catch (error) {
+      setTold(say(error instanceof TooLong ? 'sheet-link-long' : 'sheet-link-failed'));
     }
   };
   return (
