@@ -17,8 +17,7 @@ export function tellsApart(model: WalkModel, state: SignState, fixClasses: reado
   const { compiled, standing } = likelyOnly(standAt(model, { ...state, tools: TOOLS, skipped: [] }));
   const groups = fixClasses
     .map((fixClass) => placesOf(compiled, fixClass))
-    .map((places) => ({ places, mass: places.reduce((sum, at) => sum + (standing.chances[at] ?? 0), 0) }))
-    .filter(({ mass }) => mass > 0);
+    .map((places) => ({ places, mass: places.reduce((sum, at) => sum + (standing.chances[at] ?? 0), 0) }));
   let best: string | undefined;
   let most = LEAST_APART;
   for (const [at, { id }] of compiled.checks.entries()) {

@@ -215,7 +215,7 @@ class CauseSum {
     const parts = masks.map((mask) => {
       const weights = this.#tables.prior(this.#cause, mask).slice();
       for (const { by, chances } of this.#told.values()) {
-        if (by !== 0 && (by & mask) !== 0) multiply(weights, dims.within(mask, by), chances[z]);
+        if ((by & mask) !== 0) multiply(weights, dims.within(mask, by), chances[z]);
       }
       let sum = 0;
       for (const one of weights) sum += one;

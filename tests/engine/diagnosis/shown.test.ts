@@ -135,7 +135,9 @@ describe('What is told of each cause', () => {
       { check: 'no-such-look', option: 'yes' },
     ];
     const state = { ...START, answers: [...strays, ...answers([['one', 'yes']])] };
-    expect(signPosterior(MODEL, state).ignored).toEqual(strays);
+    const told = signPosterior(MODEL, state);
+    expect(told.ignored).toEqual(strays);
+    expect(told.causes).toEqual(signPosterior(MODEL, believed([['one', 'yes']])).causes);
   });
 });
 
@@ -275,6 +277,46 @@ describe('The check that tells repairs apart', () => {
         expect(chosen(fixes, said), `${fixes} after ${said}`).toBe(best);
       }
     }
+  });
+
+  test('is the same where repairs mend several causes each: these count by their chances', () => {
+    const causes = ['solder', 'solder', 'clean', 'larger-supply', 'larger-supply'];
+    const chosenOnes = new Set<string | undefined>();
+    for (let seed = 1; seed <= 40; seed++) {
+      const random = seeded(seed);
+      const shares = causes.map(() => 0.1 + random());
+      const yes = ['spot', 'busy'].map((id) => ({ id, chances: causes.map(() => random()) }));
+      const made = numberedWalk(
+        {
+          faults: causes.map((fixClass, at) => ({ id: `f${at}`, fixClass, minutes: 20, share: shares[at] ?? 0 })),
+          checks: yes.map(({ id, chances }) =>
+            check(
+              id,
+              chances.map((one) => [one, 1 - one]),
+            ),
+          ),
+        },
+        COSTS,
+      );
+      const fixes = ['solder', 'clean', 'larger-supply'].slice(seed % 2);
+      const massOf = (fix: string): number =>
+        shares.reduce((sum, share, at) => (causes[at] === fix ? sum + share : sum), 0);
+      const saysYes = (fix: string, chances: readonly number[]): number =>
+        chances.reduce((sum, one, at) => (causes[at] === fix ? sum + one * (shares[at] ?? 0) : sum), 0) / massOf(fix);
+      const pairs = fixes.flatMap((one, at) => fixes.slice(at + 1).map((other) => [one, other] as const));
+      const weight = pairs.reduce((sum, [one, other]) => sum + massOf(one) * massOf(other), 0);
+      const apart = yes.map(({ id, chances }) => ({
+        id,
+        by: pairs.reduce((sum, [one, other]) => {
+          const far = Math.abs(saysYes(one, chances) - saysYes(other, chances));
+          return sum + (far * massOf(one) * massOf(other)) / weight;
+        }, 0),
+      }));
+      const [best] = apart.filter(({ by }) => by > 0.2).sort((a, b) => b.by - a.by);
+      expect(tellsApart(made, START, fixes), `draw ${seed}`).toBe(best?.id);
+      chosenOnes.add(best?.id);
+    }
+    expect(chosenOnes).toEqual(new Set(['spot', 'busy', undefined]));
   });
 
   test('is none where a single repair is left, or none of those that are known', () => {
