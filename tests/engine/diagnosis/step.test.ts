@@ -73,6 +73,16 @@ describe('Danger', () => {
     expect(signStep(model, state)).toMatchObject({ kind: 'fix', fixClass: 'near', danger });
   });
 
+  test('of two dangers the one that the model names first is met first, in whatever order they were told', () => {
+    const smell = { ...hot, id: 'burnt-smell', danger: { yes: 'far' } };
+    const faults = ['near', 'far'].map((id) => ({ id, fixClass: id, minutes: 30, share: 1 }));
+    const both = numberedWalk({ faults, checks: [smell, hot] }, COSTS);
+    const told = ['anything-hot', 'burnt-smell'].map((check) => ({ check, option: 'yes' }));
+    for (const answers of [told, told.toReversed()])
+      expect(signStep(both, { ...START, answers })).toMatchObject({ kind: 'fix', fixClass: 'far' });
+    expect(signStep(both, { ...START, answers: told, setAside: ['far'] })).toMatchObject({ fixClass: 'near' });
+  });
+
   test('that was dealt with opens no check that needs nothing to have got hot', () => {
     const state = { ...START, answers: [{ check: 'anything-hot', option: 'yes' }], setAside: ['near'] };
     expect(asked(walk(model, state, () => undefined))).toEqual([]);
