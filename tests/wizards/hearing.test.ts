@@ -197,6 +197,9 @@ describe('What a word belongs to', () => {
     ['quand le grenier est très chaud', 'what-happens/gets-hot'],
     ['als het op zolder heet wordt', 'what-happens/gets-hot'],
     ['die Loks fahren normal', 'which-vehicles/one-vehicle'],
+    ['everything stops, then starts again by itself', 'what-happens/runs-by-itself'],
+    ['nach ein paar Sekunden geht es wieder', 'how-it-comes-back/minutes'],
+    ['the whole layout goes dead', 'which-places/anywhere'],
   ])(
     'what is short of build, a room that is hot and trains that are no others are another matter: “%s” is not %s',
     (text, answer) => {
@@ -206,6 +209,9 @@ describe('What a word belongs to', () => {
 
   test.each([
     ['only short engines stop', 'which-vehicles/short-ones'],
+    ['everything stops, then starts again by itself', 'how-it-comes-back/seconds'],
+    ['nach ein paar Sekunden geht es wieder', 'how-it-comes-back/seconds'],
+    ['the whole layout goes dead', 'what-happens/switches-off'],
     ['it is a dead short', 'what-happens/switches-off'],
     ['the booster gets hot', 'what-happens/gets-hot'],
     ['it trips when the attic gets hot', 'weather/warm'],

@@ -140,6 +140,18 @@ const CASES: readonly Case[] = [
     never: ['what-is-reported', ...ACCESSORIES],
   },
   {
+    says: 'all slows down anywhere with every train, there is one part, and it is well with half of them',
+    complaint: 'trips-with-traffic',
+    told: { 'which-vehicles': 'every-one', 'which-places': 'anywhere', 'how-many-parts': 'one' },
+    never: ['same-locomotive-in-old-part', 'uncouple', 'exchange-supplies', 'exchange-units', 'move-trains-over'],
+  },
+  {
+    says: 'whoever has not told of a second unit owns perhaps none',
+    complaint: 'since-rewired',
+    told: { 'what-happens': 'switches-off' },
+    never: ['pull-control-cable', 'cable-ends-side-by-side', 'exchange-supplies', 'exchange-units'],
+  },
+  {
     says: 'a throttle by radio has no signal at the far end',
     complaint: 'handhelds-dead',
     told: { 'how-driven': 'radio' },

@@ -104,8 +104,13 @@ const counts = (language: string, spoken: readonly string[]): boolean =>
 /** The beginning of another word, and no form of it: "the other one" is not said by "the others". */
 const WHOLE_WORDS = new Set(['other', 'autre', 'ander', 'andere']);
 
-/** A line that speaks of others is not said of any: "the other engines run fine" is not said by "the engines run fine". */
-const OTHERS = new Set('other others andere anderen autre autres ander anderen'.split(' '));
+/** Without these a line says something else: "the other engines run fine" is not said by "the engines run fine", nor "after some minutes" by "after some seconds". */
+const KEYS = new Set(
+  [
+    'other others andere anderen autre autres ander',
+    'second seconds minute minutes hour hours sekunde sekunden stunde stunden seconde secondes heure heures seconden minuut minuten uur',
+  ].flatMap((words) => words.split(' ')),
+);
 
 /** These belong to the word behind them: "two boosters" is not said by "the booster trips with two trains". */
 const BELONG = new Set(
@@ -235,7 +240,7 @@ export class Listener {
     return found
       .filter(({ line }) => line.clauses === clauses.length)
       .filter((one) => one.share >= ENOUGH && isNear(one, spoken) && isMeant(one, spoken))
-      .filter((one) => isCounted(one, spoken) && isOfOthers(one) && this.#isEnough(one, spoken))
+      .filter((one) => isCounted(one, spoken) && hasKeys(one) && this.#isEnough(one, spoken))
       .filter((one) => !RELATES.test(one.line.text) || inOrder(one, spoken))
       .filter((one) => isWhole(one, spoken) || particular(one, found) >= PARTICULAR)
       .map(({ line, share, heard, words }) => ({
@@ -350,8 +355,8 @@ function isCounted({ line, heard }: Found, spoken: readonly string[]): boolean {
   });
 }
 
-/** Whether others are spoken of where the line speaks of others. */
-const isOfOthers = ({ own, heard }: Found): boolean => own.every((word) => !OTHERS.has(word) || heard.includes(word));
+/** Whether the words are heard without which a line says something else. */
+const hasKeys = ({ own, heard }: Found): boolean => own.every((word) => !KEYS.has(word) || heard.includes(word));
 
 /** Whether a word begins as another does: "booster" and "boosters". */
 const isLike =

@@ -62,6 +62,18 @@ const SENSES: readonly Sense[] = [
     where:
       /\bshort(?= (?:engines?|locos?|locomotives?|trains?|shunters?|switchers?|coach(?:es)?|cars?|wagons?|wheelbase|pieces?|lengths?|stretch(?:es)?|sections?|runs?|sidings?|spurs?|wires?|cables?|while|time|times|way|distance|pause|break|trip|ones?)\b)/g,
   },
+  // What starts anew comes back; it does not run away.
+  {
+    heardAs: 'comesback',
+    of: of('starts start again by itself'),
+    where: /\bstarts? (?:up )?again by itself\b/g,
+  },
+  // What is said of all of it says what goes off, not where.
+  {
+    heardAs: 'allgoesoff',
+    of: of('whole layout goes dead dark off dies trips shuts down'),
+    where: /\bwhole layout (?:goes (?:dead|dark|off)|dies|trips|shuts down)\b/g,
+  },
   // A room or a day that is hot: no part that is.
   {
     heardAs: 'hotaround',

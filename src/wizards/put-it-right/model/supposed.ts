@@ -45,6 +45,11 @@ const TELL_OF_PARTS = [
   ...(['stops-at-gap', 'trips-at-gap', 'still-runs-past-gap', 'jerks-at-gap', 'shuts-down-after-swap'] as const),
 ] as const satisfies readonly OpeningId[];
 
+/** Two units of one kind, or the cable between them. */
+const OF_TWO_UNITS = [
+  ...(['pull-control-cable', 'cable-ends-side-by-side', 'exchange-supplies', 'exchange-units'] as const),
+] as const satisfies readonly CheckId[];
+
 const SECTION: Options = { 'which-places': ['in-the-loop', 'on-the-turntable'] };
 
 export const SUPPOSED: readonly Supposed[] = [
@@ -273,8 +278,33 @@ export const SUPPOSED: readonly Supposed[] = [
     told: {},
     unless: { 'what-happens': ['shown-occupied'] },
   },
-  // A cable between two units: with one part there is hardly a second one.
-  { checks: ['pull-control-cable', 'cable-ends-side-by-side'], told: { 'how-many-parts': ['one'] } },
+  // A second unit, and a cable to it: with one part there is hardly one.
+  {
+    checks: [...OF_TWO_UNITS, 'move-trains-over'],
+    told: { 'how-many-parts': ['one'] },
+  },
+  // And before anybody has told of a second part, nobody knows of a second unit.
+  {
+    checks: OF_TWO_UNITS,
+    allBut: [...TELL_OF_PARTS, 'ignores-commands', 'slow-far-away', 'jerks-at-gap', 'wrong-one-trips'],
+    told: {},
+    unless: {
+      'how-many-parts': ['several'],
+      'which-places': ['that-part', 'every-gap'],
+      'when-it-happens': ['at-the-gap'],
+      'what-goes-dark': ['only-that-part', 'one-after-the-other'],
+    },
+  },
+  // One vehicle and its place: where every one shows it, anywhere, there is neither.
+  {
+    checks: ['same-locomotive-in-old-part'],
+    told: { 'which-vehicles': ['every-one', 'only-many'], 'which-places': ['anywhere'] },
+  },
+  {
+    checks: ['uncouple'],
+    told: { 'which-places': ['anywhere', 'with-distance'] },
+    unless: { 'which-vehicles': ['only-coupled', 'long-or-lit'] },
+  },
   // Something that the cable could still take away: where all goes off at once with nothing on the track, nothing is there to see; nor with one
   // vehicle that is to blame, or one spot.
   {

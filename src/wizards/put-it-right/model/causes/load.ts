@@ -70,7 +70,8 @@ export const LOAD = [
       },
       hot: { nothing: usually, unit: usually, supply: sometimes },
       before: { dims: usually, snaps: usually },
-      labels: { fit: usually, 'too-few-amps': sometimes },
+      // Where a supply gives less than its unit, the supply is the limit that is met first.
+      labels: { fit: always, 'too-few-amps': rarely },
       'supply-volts': { steady: usually, collapses: sometimes },
       'moved-trains': { 'goes-along': usually, 'no-change': usually, cured: rarely },
       'supply-lamp': { steady: always, pulses: rarely },
