@@ -12,7 +12,7 @@ import { wordsFor, wordsOf } from './words.ts';
 /** Verdicts that only a wizard can give: it stands before them in the list. */
 const VERDICTS = ['power-is-enough', 'lopsided-split', 'supplies-either-way', 'wiring-good', 'wiring-not-known'];
 
-const LISTS = ['layout-sheet', 'cautions', 'glossary', 'sources', 'privacy'] as const;
+const LISTS = ['layout-sheet', 'cautions', 'glossary', 'sources', 'privacy', 'notebook', 'help-desk'] as const;
 
 /** What is said in each language for the pages of a kind. A language without pages of its own leads to the English ones. */
 async function phrasesFor(language: Language) {
@@ -25,7 +25,7 @@ async function phrasesFor(language: Language) {
 /** All that the search of a language finds. */
 export async function searchedFor(language: Language): Promise<Searched[]> {
   const phrases = await phrasesFor(language);
-  const say = await wordsFor(language, 'work-it-out', 'sheet', 'cautions', 'glossary', 'sources', 'privacy');
+  const say = await wordsFor(language, 'work-it-out', 'sheet', 'cautions', 'glossary', 'sources', 'privacy', 'notebook', 'help-desk');
   const ofSheets = await wordsFor(language, 'plan', 'first-power-up');
   const complaints = await complaintsFor(language);
   const saidOf = (entry: (typeof complaints)[number]): string[] => [
