@@ -25,7 +25,17 @@ async function phrasesFor(language: Language) {
 /** All that the search of a language finds. */
 export async function searchedFor(language: Language): Promise<Searched[]> {
   const phrases = await phrasesFor(language);
-  const say = await wordsFor(language, 'work-it-out', 'sheet', 'cautions', 'glossary', 'sources', 'privacy', 'notebook', 'help-desk');
+  const say = await wordsFor(
+    language,
+    'work-it-out',
+    'sheet',
+    'cautions',
+    'glossary',
+    'sources',
+    'privacy',
+    'notebook',
+    'help-desk',
+  );
   const ofSheets = await wordsFor(language, 'plan', 'first-power-up');
   const complaints = await complaintsFor(language);
   const saidOf = (entry: (typeof complaints)[number]): string[] => [

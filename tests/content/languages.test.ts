@@ -99,7 +99,8 @@ describe('The languages', () => {
 /** What people say in English: of a page by its id, of a check by check/option. */
 function saidIn(kind: string): ReadonlyMap<string, readonly string[]> {
   if (kind === 'wizards') return new Map(WIZARD_IDS.map((id) => [id, []]));
-  if (kind === 'pages') return new Map(['layout-sheet', 'plan', 'first-power-up', 'notebook', 'help-desk'].map((id) => [id, []]));
+  if (kind === 'pages')
+    return new Map(['layout-sheet', 'plan', 'first-power-up', 'notebook', 'help-desk'].map((id) => [id, []]));
   const pages = wordsOf('en', kind === 'dangers' ? 'checks' : kind);
   if (kind === 'glossary') return new Map(pages.map(({ id, data }) => [id, texts(data['also'])]));
   if (!['checks', 'dangers'].includes(kind)) return new Map(pages.map(({ id, data }) => [id, texts(data['says'])]));
