@@ -19,5 +19,6 @@ test.each(pages())('/%s without scripts shows its heading and its text', async (
   expect(text.length).toBeGreaterThan(LEAST_TEXT);
   // What asks by itself is not there; a form goes to the page that answers it.
   expect(await page.locator('astro-island :is(button:not([type=submit]), input[type=range]):visible').count()).toBe(0);
+  expect(await page.locator('astro-island .choice input:visible, [data-set]:visible').count()).toBe(0);
   expect(await problems()).toEqual([]);
 });
