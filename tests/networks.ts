@@ -1,31 +1,98 @@
-// Networks that several tests solve: a bus and both rails as they lie on layouts, and ladders.
-import type { Branch, CurrentLoad, Network, Source } from '../src/engine/circuit/parts.ts';
+// Networks that several tests ask: a bus and both rails as they lie on layouts, and what loads leave there.
+import { impedance } from '../src/engine/circuit/impedance.ts';
+import type { Prepared } from '../src/engine/circuit/matrix.ts';
+import { prepare } from '../src/engine/circuit/matrix.ts';
+import type { Branch, Network, Pair } from '../src/engine/circuit/parts.ts';
+
+export interface Source {
+  readonly id: string;
+  readonly plus: string;
+  readonly minus: string;
+  /** Without load, volts. */
+  readonly volts: number;
+  /** Inner resistance, ohms, > 0. */
+  readonly ohms: number;
+}
+
+/** Draws the same at any voltage, amperes from plus to minus. */
+export interface Load {
+  readonly id: string;
+  readonly plus: string;
+  readonly minus: string;
+  readonly amps: number;
+}
+
+/** A network with what feeds it. */
+export interface Fed extends Network {
+  readonly sources: readonly Source[];
+}
 
 /** One supply between `plus` and the reference `0`. */
-export const supply = (volts: number, ohms: number, plus = 's', more: Partial<Source> = {}): Source => ({
+export const supply = (volts: number, ohms: number, plus = 's'): Source => ({
   id: `supply-${plus}`,
   plus,
   minus: '0',
   volts,
   ohms,
-  ...more,
 });
+
+export function ready(network: Network): Prepared {
+  const prepared = prepare(network);
+  if (prepared.kind === 'no-solution') throw new Error(`${prepared.because}: ${prepared.parts.join(', ')}`);
+  return prepared;
+}
+
+/** What is left once nothing pushes: each source is its inner resistance. */
+export const resistances = ({ branches, sources, reference }: Fed): Network => ({
+  branches: [...branches, ...sources.map(({ id, plus, minus, ohms }) => ({ id, from: plus, to: minus, ohms }))],
+  reference,
+});
+
+/**
+ * Volts and amperes under load from impedances alone: each source brings its short-circuit current (Norton), each load takes its own, and
+ * what they do adds up (superposition).
+ */
+export function running(fed: Fed, loads: readonly Load[]) {
+  const prepared = ready(resistances(fed));
+  const drawn = [
+    ...fed.sources.map(({ plus, minus, volts, ohms }) => ({ plus, minus, amps: -volts / ohms })),
+    ...loads.filter(({ amps }) => amps !== 0),
+  ];
+  const across = (pair: Pair) =>
+    drawn.reduce((sum, { plus, minus, amps }) => sum - amps * impedance(prepared, [plus, minus], pair), 0);
+  const source = new Map(fed.sources.map((one) => [one.id, one]));
+  const branch = new Map(fed.branches.map((one) => [one.id, one]));
+  const one = <Part>(parts: ReadonlyMap<string, Part>, id: string): Part => {
+    const part = parts.get(id);
+    if (part === undefined) throw new RangeError(`There is no ${id}`);
+    return part;
+  };
+  return {
+    volts: (node: string) => across([node, fed.reference]),
+    across,
+    branchAmps: (id: string) => {
+      const { from, to, ohms } = one(branch, id);
+      return across([from, to]) / ohms;
+    },
+    sourceAmps: (id: string) => {
+      const { plus, minus, volts, ohms } = one(source, id);
+      return (volts - across([plus, minus])) / ohms;
+    },
+  };
+}
 
 export const wire = (from: string, to: string, ohms: number): Branch => ({ id: `${from}-${to}`, from, to, ohms });
 
-export const draws = (plus: string, amps: number, minus = '0'): CurrentLoad => ({
+export const draws = (plus: string, amps: number, minus = '0'): Load => ({
   id: `load-${plus}`,
   plus,
   minus,
   amps,
 });
 
-/** Sections of a single conductor one after the other, the return counted in: nodes `n0`, `n1` and so on. */
-export const ladder = (ohms: readonly number[]): Branch[] => ohms.map((one, i) => wire(`n${i}`, `n${i + 1}`, one));
-
 export interface RandomLayout {
-  readonly network: Network;
-  readonly loads: readonly CurrentLoad[];
+  readonly network: Fed;
+  readonly loads: readonly Load[];
   readonly stations: number;
   /** Stations beyond which both rails run on without a joint that parts them. */
   readonly sections: readonly { readonly from: number; readonly to: number; readonly ohms: number }[];
@@ -66,7 +133,7 @@ export function randomLayout(random: () => number, stations: number, supplies = 
   });
   branches.push(wire('0', 'bm0', 0.004));
   const trains = Math.max(1, Math.round(stations / 8));
-  const loads = Array.from({ length: trains }, (_, i): CurrentLoad => {
+  const loads = Array.from({ length: trains }, (_, i): Load => {
     const place = Math.floor(random() * stations);
     return { id: `train-${i}`, plus: `rp${place}`, minus: `rm${place}`, amps: between(0.05, 3 / trains) };
   });

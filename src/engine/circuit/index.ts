@@ -1,5 +1,5 @@
-// A resistive network: ordered and factored once, then the volts and currents of any load. Kirchhoff's laws and Norton's theorem: textbook.
-export { impedance } from './along.ts';
+// A resistive network: ordered and factored once, then what one ampere costs anywhere. Kirchhoff's laws: textbook.
+export { impedance } from './impedance.ts';
 export type { Prepared } from './matrix.ts';
 export { prepare } from './matrix.ts';
 export type { Branch, Network, NetworkProblem, Pair } from './parts.ts';

@@ -28,17 +28,12 @@ export function closeOrder(count: number, from: Int32Array, to: Int32Array): Int
 /** First column that holds anything, for each row; both ends of every edge in rows, or -1. */
 export function skylineOf(count: number, from: Int32Array, to: Int32Array): Int32Array {
   const first = ints(count, (row) => row);
-  raise(first, from, to);
-  return first;
-}
-
-/** Makes room for more edges in a list of first columns. */
-export function raise(first: Int32Array, from: Int32Array, to: Int32Array): void {
   for (let edge = 0; edge < from.length; edge++) {
     const low = Math.min(int(from, edge), int(to, edge));
     const high = Math.max(int(from, edge), int(to, edge));
     if (low >= 0 && low < int(first, high)) first[high] = low;
   }
+  return first;
 }
 
 function neighbours(count: number, from: Int32Array, to: Int32Array): Neighbours {

@@ -135,9 +135,13 @@ interface Circuit {
   readonly chains: readonly { readonly chain: Chain; readonly seen: Parabola }[];
 }
 
+/** Volts beyond this are taken for a slip. Source: own-choice. */
+const LARGEST_VOLTS = 1e12;
+
 function circuitOf(plan: FeedingPlan, places: readonly number[]): Circuit | FeedingProblem {
   const built = feedingNetwork(plan, places);
   if (built.kind === 'no-solution') return built;
+  if (plan.source.volts > LARGEST_VOLTS) return problem('too-far-apart', 'source');
   const chains = chainsOf(built);
   if (chains.some(({ ohms }) => !(ohms > 0 && ohms < Number.POSITIVE_INFINITY)))
     return problem('too-far-apart', 'rails');
@@ -176,10 +180,8 @@ function piecesOf({ parts, ohms }: Chain, whole: Parabola): TrackPiece[] {
   }));
 }
 
-// A plan that passed its own checks is connected and has one source, so only its size can still be wrong.
-function fromNetwork({ because, parts }: NetworkProblem): FeedingProblem {
-  return problem(because === 'no-operating-point' ? because : 'too-far-apart', ...parts);
-}
+// A plan that passed its own checks is connected, so only its size can still be wrong.
+const fromNetwork = ({ parts }: NetworkProblem): FeedingProblem => problem('too-far-apart', ...parts);
 
 interface Trains {
   readonly plan: FeedingPlan;

@@ -19,7 +19,7 @@ export interface FeedingNetwork {
   readonly kind: 'network';
   /** One line stands for both conductors: each branch has the ohms of there and back, and all currents return to `RETURN_NODE`. */
   readonly network: Network;
-  /** Bus and feeders alone. */
+  /** Bus, feeders and the resistance of the source: all but the rails. */
   readonly wires: readonly Branch[];
   readonly sections: readonly RailSection[];
   /** Nodes of the places that were asked for, in their order. */
@@ -42,15 +42,11 @@ export function feedingNetwork(plan: FeedingPlan, places: readonly number[] = []
   if (wrong !== undefined) return wrong;
   const bus = busBranches(plan);
   const rails = railBranches(plan, places);
-  const { volts, limit } = plan.source;
-  const ohms = sourceOhms(plan);
   const source = {
     id: 'source',
-    plus: bus.nodeAt(plan.bus.fedAt),
-    minus: RETURN_NODE,
-    volts,
-    ohms: Math.max(ohms, LEAST_SOURCE),
-    ...(limit === undefined ? {} : { limit }),
+    from: bus.nodeAt(plan.bus.fedAt),
+    to: RETURN_NODE,
+    ohms: Math.max(sourceOhms(plan), LEAST_SOURCE),
   };
   const feeders = plan.feeders.map(({ at, length, ohmsPerMetre }, i) => ({
     id: `feeder-${i + 1}`,
@@ -58,10 +54,10 @@ export function feedingNetwork(plan: FeedingPlan, places: readonly number[] = []
     to: rails.nodeAt(at),
     ohms: 2 * length * ohmsPerMetre,
   }));
-  const wires = [...bus.branches, ...feeders];
+  const wires = [...bus.branches, ...feeders, source];
   return {
     kind: 'network',
-    network: { branches: [...wires, ...rails.branches], sources: [source], reference: RETURN_NODE },
+    network: { branches: [...wires, ...rails.branches], reference: RETURN_NODE },
     wires,
     sections: rails.sections,
     nodes: places.map(rails.nodeAt),

@@ -1,11 +1,6 @@
 import fc from 'fast-check';
 import { describe, expect, test, vi } from 'vitest';
-import type { Prepared } from '../../../src/engine/circuit/matrix.ts';
-import { prepare } from '../../../src/engine/circuit/matrix.ts';
-import type { Load, Network } from '../../../src/engine/circuit/parts.ts';
 import { Skyline } from '../../../src/engine/circuit/skyline.ts';
-import type { Operating } from '../../../src/engine/circuit/solve.ts';
-import { solve } from '../../../src/engine/circuit/solve.ts';
 import { byMoneyThenTime } from '../../../src/engine/cost.ts';
 import type { Rewired } from '../../../src/engine/wiring/changes.ts';
 import { changeCost } from '../../../src/engine/wiring/changes.ts';
@@ -21,6 +16,7 @@ import { shortAmpsAt } from '../../../src/engine/wiring/short-circuit.ts';
 import { weakStretches } from '../../../src/engine/wiring/weak-stretches.ts';
 import { METRIC_SIZES, ohmsPerMetre } from '../../../src/engine/wiring/wire.ts';
 import { allNear, near } from '../../near.ts';
+import { running } from '../../networks.ts';
 import { spread } from '../../spread.ts';
 import { shortAlong, trainAlong } from './along.ts';
 
@@ -53,14 +49,16 @@ function network(plan: FeedingPlan, places: readonly number[]) {
   return built.kind === 'network' ? built : fails(built);
 }
 
-function ready(circuit: Network): Prepared {
-  const prepared = prepare(circuit);
-  return prepared.kind === 'prepared' ? prepared : fails(prepared);
-}
-
-function solved(circuit: Network, loads: readonly Load[]): Operating {
-  const operating = solve(ready(circuit), loads);
-  return operating.kind === 'solved' ? operating : fails(operating);
+/** The same with its source as one that pushes. */
+function fed(plan: FeedingPlan, places: readonly number[]) {
+  const { network: whole, nodes } = network(plan, places);
+  const { volts } = plan.source;
+  const isSource = ({ id }: { readonly id: string }) => id === 'source';
+  const sources = whole.branches
+    .filter(isSource)
+    .map(({ id, from, to, ohms }) => ({ id, plus: from, minus: to, volts, ohms }));
+  expect(sources).toHaveLength(1);
+  return { circuit: { ...whole, branches: whole.branches.filter((one) => !isSource(one)), sources }, nodes };
 }
 
 const share = spread(0, 1);
@@ -191,7 +189,7 @@ describe('the closed form', () => {
         const along = trainAlong(plan, amps, [...placed, { at, amps: 0 }]);
         fc.pre(along.kind === 'along');
         if (along.kind !== 'along') return;
-        const built = network(plan, [...placed.map((one) => one.at), at]);
+        const built = fed(plan, [...placed.map((one) => one.at), at]);
         const here = built.nodes.at(-1) ?? RETURN_NODE;
         const loads = placed.map((one, i) => ({
           id: `${i}`,
@@ -199,9 +197,8 @@ describe('the closed form', () => {
           minus: RETURN_NODE,
           amps: one.amps,
         }));
-        const volts = solved(built.network, [...loads, { id: 'train', plus: here, minus: RETURN_NODE, amps }]).volts(
-          here,
-        );
+        const train = { id: 'train', plus: here, minus: RETURN_NODE, amps };
+        const volts = running(built.circuit, [...loads, train]).volts(here);
         const found = along.points.filter((point) => Math.abs(point.at - at) < 2e-6);
         expect(found.some((point) => Math.abs(point.volts - volts) < 1e-6)).toBe(true);
         expect(along.worst.volts).toBeLessThanOrEqual(volts + 1e-6);
@@ -214,10 +211,11 @@ describe('the closed form', () => {
     fc.assert(
       fc.property(plans, spread(0.05, 2), share, (plan, faultOhms, place) => {
         const at = place * plan.rails.length;
-        const built = network(plan, [at]);
+        const built = fed(plan, [at]);
         const here = built.nodes[0] ?? RETURN_NODE;
         const fault = { id: 'fault', from: here, to: RETURN_NODE, ohms: faultOhms };
-        const amps = solved({ ...built.network, branches: [...built.network.branches, fault] }, []).branchAmps('fault');
+        const shorted = { ...built.circuit, branches: [...built.circuit.branches, fault] };
+        const amps = running(shorted, []).branchAmps('fault');
         const along = short(plan, faultOhms, plan.rails.length / 400);
         expect(along.weakest.amps).toBeLessThanOrEqual(amps * (1 + 1e-6));
         const piece = along.pieces.find(({ from, to }) => from <= at + 1e-6 && at - 1e-6 <= to);
@@ -491,6 +489,14 @@ describe('a plan that cannot be', () => {
     const expected = { kind: 'no-solution', because: 'too-far-apart', parts: ['rails'] };
     expect(trainAlong(plan, 0.5)).toEqual(expected);
     expect(shortAlong(plan)).toEqual(expected);
+  });
+
+  test('a stage of more volts than anything has', () => {
+    const plan = { ...PLAN, source: { ...PLAN.source, volts: 1e13 } };
+    const expected = { kind: 'no-solution', because: 'too-far-apart', parts: ['source'] };
+    expect(trainAlong(plan, 0.5)).toEqual(expected);
+    expect(shortAlong(plan)).toEqual(expected);
+    expect(shortAlong({ ...PLAN, source: { ...PLAN.source, volts: 1e12 } }).kind).toBe('along');
   });
 
   test('a feeder of more ohms than any number has is too far from anything', () => {
