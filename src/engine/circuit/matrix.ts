@@ -140,14 +140,16 @@ function carryAway({ from, to, siemens }: Conductors, volts: Float64Array, into:
   }
 }
 
-/** Volts for what is brought into each row, with one step of refinement: a millimetre of wire beside a metre costs digits otherwise. */
+/**
+ * Volts for what is brought into each row, which is used up, with one step of refinement: a millimetre of wire beside a metre costs digits
+ * otherwise.
+ */
 export function voltsFor(matrix: Skyline, conductors: Conductors, brought: Float64Array): Float64Array {
   const volts = brought.slice();
   matrix.solve(volts);
-  const left = brought.slice();
-  carryAway(conductors, volts, left);
-  matrix.solve(left);
-  for (let row = 0; row < volts.length; row++) volts[row] = at(volts, row) + at(left, row);
+  carryAway(conductors, volts, brought);
+  matrix.solve(brought);
+  for (let row = 0; row < volts.length; row++) volts[row] = at(volts, row) + at(brought, row);
   return volts;
 }
 
