@@ -21,21 +21,18 @@ export const MOST_WORK = 12_000_000;
 export interface Deepening {
   /** In which order sections are taken up, where it is known. */
   readonly order?: readonly number[] | undefined;
-  /** No gaps of more than this together are looked for. */
-  readonly most?: number | undefined;
   readonly mostWork?: number | undefined;
   readonly mostStates?: number | undefined;
 }
 
 export function* deepen(
   whole: Whole,
-  { order = orderOf(whole), most = Number.POSITIVE_INFINITY, mostWork = MOST_WORK, mostStates }: Deepening = {},
+  { order = orderOf(whole), mostWork = MOST_WORK, mostStates }: Deepening = {},
 ): Generator<DivisionProgress, Deepened> {
   const steps = stepsOf(whole, order);
-  const dearest = whole.links.reduce((all, { cost, kept }) => (kept ? all : all + cost), 0);
   let [limit, atLeast, proven, work] = [0, 0, true, 0];
   for (;;) {
-    const sweeping = sweep(whole, steps, Math.min(limit, dearest, most), mostStates);
+    const sweeping = sweep(whole, steps, limit, mostStates);
     let turn = sweeping.next();
     while (turn.done !== true) {
       yield { cost: limit / whole.costUnits, done: turn.value };
@@ -46,7 +43,7 @@ export function* deepen(
     proven &&= looked;
     if (kept !== undefined) return { kept, atLeast, proven };
     if (proven) atLeast = beyond;
-    if (limit >= Math.min(dearest, most) || beyond === Number.POSITIVE_INFINITY) return { atLeast, proven };
+    if (beyond === Number.POSITIVE_INFINITY) return { atLeast, proven };
     if (work >= mostWork) return { atLeast, proven: false };
     limit = Math.max(beyond, Math.floor(limit * RAISE));
     yield { cost: limit / whole.costUnits, done: 0 };
