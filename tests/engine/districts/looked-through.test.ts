@@ -188,7 +188,7 @@ describe('Gaps too near each other', () => {
 
   test('all of them, on a small oval: there is none, for sure; on a long one that is not looked through, and two gaps it takes at least', () => {
     expect(sought({ ...ring(4), conflicts: every(4) }).kind).toBe('none');
-    expect(sought({ ...ring(7), conflicts: every(7) })).toEqual({ kind: 'not-found', atLeast: 2 });
+    expect(sought({ ...ring(9), conflicts: every(9) })).toEqual({ kind: 'not-found', atLeast: 2 });
   });
 
   test('all but one pair: that pair, however many others cost less', () => {
