@@ -91,6 +91,31 @@ describe('The supplies', () => {
     expect(supplies('older', 4, 3)).toEqual(['small', 'large']);
   });
 
+  test('or where only so a unit may have the supply beside it, a short trips both, or their rails may be level', () => {
+    const placed = (stages: Sheet['stages'], supplies: Sheet['supplies']) => {
+      const { judged } = planOf({ ...OVAL, trains: [{ kind: 'modern', count: 2 }], moving: 1, stages, supplies });
+      return [judged.units.map(({ supply: { id } }) => id).join(), judged.remedy];
+    };
+    const units = (station: object, booster: object): Sheet['stages'] => [
+      stage('station', 2, { supply: 'one', ...station }),
+      stage('booster', 2, { supply: 'other', ...booster }),
+    ];
+    const pair = (one: object, other: object): Sheet['supplies'] => [supply('one', 3, one), supply('other', 3, other)];
+    expect(placed(units({}, {}), pair({}, {}))).toEqual(['one,other', 'nothing']);
+    // The first takes 17 V at the most, and has been given 18.
+    expect(placed(units({ inputVolts: 17 }, {}), pair({}, { volts: 16.5 }))).toEqual(['other,one', 'nothing']);
+    // 1.5 A trips no unit of 2 A, but one of 1 A.
+    expect(placed(units({ tripAmps: 2 }, { limitAmps: 1, tripAmps: 1 }), pair({ amps: 1.5 }, {}))).toEqual([
+      'other,one',
+      'nothing',
+    ]);
+    // The first is set to 15 V, the second gives what it is given: 18 V, which is surely apart, or 15, which may be level.
+    expect(placed(units({}, { rails: 'follows' }), pair({ volts: 15 }, { volts: 18 }))).toEqual([
+      'other,one',
+      'set-equal',
+    ]);
+  });
+
   test('one that its label forbids comes before everything else', () => {
     const wrong = { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) };
     const plan = planOf(wrong);
@@ -157,6 +182,46 @@ describe('Until both labels of every supply and unit are read', () => {
       expect(stepsIn(plan)).not.toContain('prove-dead');
     },
   );
+
+  test.each([
+    ['limit', 'stages', 'limitAmps'],
+    ['input', 'stages', 'inputKind'],
+    ['input-volts', 'stages', 'inputVolts'],
+    ['plug', 'stages', 'plug'],
+    ['rails', 'stages', 'rails'],
+    ['rails', 'stages', 'railVolts'],
+    ['kind', 'supplies', 'kind'],
+    ['volts', 'supplies', 'volts'],
+    ['amps', 'supplies', 'amps'],
+    ['plug', 'supplies', 'plug'],
+  ] as const)('what is to be read is named, and of which: %s, where %s has no %s', (part, list, field) => {
+    const [id] = OVAL[list].slice(1).map((one) => one.id);
+    expect(planOf(without(list, field, 1)).unread).toEqual([
+      { of: list === 'stages' ? 'stage' : 'supply', id, parts: [part] },
+    ]);
+  });
+
+  test('rails that follow their supply have no volts of their own to read', () => {
+    const [station, booster] = OVAL.stages;
+    const parts = (rails: 'follows' | 'set' | 'converter') => {
+      const { railVolts: _, ...bare } = { ...station, rails };
+      return planOf(sheetShape.parse({ ...OVAL, stages: [bare, booster] })).unread.map((one) => one.parts);
+    };
+    expect([parts('follows'), parts('set'), parts('converter')]).toEqual([[], [['rails']], [['rails']]]);
+  });
+
+  test('units come before supplies, each with all that is missing', () => {
+    const bare = planOf({ ...OVAL, stages: [{ id: 'station', kind: 'station' }], supplies: [{ id: 'large' }] });
+    expect(bare.unread).toEqual([
+      { of: 'stage', id: 'station', parts: ['limit', 'input', 'input-volts', 'plug', 'rails'] },
+      { of: 'supply', id: 'large', parts: ['kind', 'volts', 'amps', 'plug'] },
+    ]);
+  });
+
+  test('a layout that is none yet says so of its parts too: labels where any is unread, else what comes first', () => {
+    const power = (more: Partial<Sheet>) => planOf({ ...OVAL, sections: [], joints: [], districts: [], ...more }).power;
+    expect([power({}), power({ supplies: [{ id: 'large' }] })]).toEqual(['remedy-first', 'unread']);
+  });
 
   test('alternating current has no poles to read', () => {
     const winding: Sheet = {
@@ -980,6 +1045,9 @@ describe('The power of a plan', () => {
     };
     expect(remedy({ trains: [{ kind: 'modern', count: 201 }] })).toEqual(['unknown', 'too-many-trains', 0, undefined]);
     expect(remedy({ supplies: OVAL.supplies.slice(1) })).toEqual(['unknown', 'own-supplies', 0, undefined]);
+    // What is not judged is not bought.
+    for (const more of [{ trains: [] }, { trains: [{ kind: 'modern', count: 201 }] }, { supplies: [] }] as const)
+      expect(planOf({ ...OVAL, ...more }).power).toBe('remedy-first');
   });
 
   test('a unit whose labels forbid every supply, or one whose kind of current nobody has read, comes before the rest', () => {
@@ -1051,6 +1119,10 @@ describe('The power of a plan', () => {
     const [with0, without0] = [planOf(fixed), oval()].map(({ judged }) => judged.findings[0]);
     expect(with0?.often).toBeCloseTo((without0?.often ?? 0) + 0.4, 6);
     expect(with0?.capacity.hard).toBeCloseTo(without0?.capacity.hard ?? 0, 6);
+    // A tenth is kept back of what is left for the trains.
+    const { hard = 0, usable } = without0?.capacity ?? {};
+    expect(usable).toBeCloseTo(0.9 * hard, 6);
+    expect(with0?.capacity.usable).toBeCloseTo(0.9 * (hard - 0.4) + 0.4, 6);
   });
 
   test('a unit trips at what its instructions say, else at the most that it lets through', () => {

@@ -232,8 +232,17 @@ describe('Parts that lie there, and stages for them', () => {
     });
   });
 
+  interface Told {
+    readonly traffic: readonly number[];
+    readonly amps: readonly number[];
+    readonly shares: readonly number[];
+    readonly usable: readonly number[];
+    /** The stage whose feed is on the first part, -1 where none is. */
+    readonly fed: number;
+  }
+
   /** What is told of the parts and stages, with what a stage bears of whole steps of traffic, and how full a part makes it. */
-  function toldOf({ traffic, amps, shares, usable, fed }: fc.Value<typeof some>) {
+  function toldOf({ traffic, amps, shares, usable, fed }: Told) {
     const stages = shares.map(
       (share, at): DivisionStage => ({
         bears: (part, on) => part <= share / 10 - on + 1e-9,
