@@ -1046,8 +1046,12 @@ describe('The power of a plan', () => {
     expect(remedy({ trains: [{ kind: 'modern', count: 201 }] })).toEqual(['unknown', 'too-many-trains', 0, undefined]);
     expect(remedy({ supplies: OVAL.supplies.slice(1) })).toEqual(['unknown', 'own-supplies', 0, undefined]);
     // What is not judged is not bought.
-    for (const more of [{ trains: [] }, { trains: [{ kind: 'modern', count: 201 }] }, { supplies: [] }] as const)
-      expect(planOf({ ...OVAL, ...more }).power).toBe('remedy-first');
+    const unjudged: readonly Partial<Sheet>[] = [
+      { trains: [] },
+      { trains: [{ kind: 'modern', count: 201 }] },
+      { supplies: [] },
+    ];
+    for (const more of unjudged) expect(planOf({ ...OVAL, ...more }).power).toBe('remedy-first');
   });
 
   test('a unit whose labels forbid every supply, or one whose kind of current nobody has read, comes before the rest', () => {
