@@ -4,7 +4,7 @@ import type { DiagnosisSettings } from '../../src/engine/diagnosis/compile.ts';
 import { SOMETHING_ELSE } from '../../src/engine/diagnosis/model.ts';
 import type { SignCause, SignCheck, SignModel } from '../../src/engine/diagnosis/sign-model.ts';
 import type { CauseTables } from '../../src/engine/diagnosis/sign-tables.ts';
-import type { SignState, WalkModel } from '../../src/engine/diagnosis/sign-walk.ts';
+import type { SignState, WalkModel, WalkSettings } from '../../src/engine/diagnosis/sign-walk.ts';
 import { walkModel } from '../../src/engine/diagnosis/sign-walk.ts';
 
 type Named = 'id' | 'minutes' | 'options';
@@ -32,6 +32,21 @@ export interface Costs {
 
 /** Minutes of a call and of a wrong repair that the expectations here are reckoned with. */
 export const COSTS = { callMinutes: 60, wrongFixMinutes: 10 } as const satisfies Costs;
+
+/** Nobody slips, no row is doubted, and a repair is proposed whatever its chance: so that sums can be done by hand. */
+export const PLAIN: WalkSettings = {
+  ...COSTS,
+  riskMinutes: [0, 1, 6, 30],
+  harmBelow: { ask: 0.005, mend: 0.05 },
+  mostQuestions: 14,
+  elseShare: 0.1,
+  lookAhead: { checks: 5, second: 8, fixes: 3 },
+  slips: { memory: 0, eye: 0, instrument: 0 },
+  rowsDoubted: 0,
+  halfFits: 0,
+  proposeFrom: { cheap: 0, work: 0, dear: 0 },
+  patience: { after: 14, each: 0, least: 1 },
+};
 
 export const START: SignState = {
   opening: 'all',

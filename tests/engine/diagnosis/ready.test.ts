@@ -3,24 +3,11 @@ import { describe, expect, test } from 'vitest';
 import { likelyOnly } from '../../../src/engine/diagnosis/sign-likely.ts';
 import type { OpeningRow, SignCheck, SignModel } from '../../../src/engine/diagnosis/sign-model.ts';
 import { signStep } from '../../../src/engine/diagnosis/sign-step.ts';
-import type { SignState, WalkSettings } from '../../../src/engine/diagnosis/sign-walk.ts';
+import type { SignState } from '../../../src/engine/diagnosis/sign-walk.ts';
 import { standAt, walkModel } from '../../../src/engine/diagnosis/sign-walk.ts';
 import { near } from '../../near.ts';
-import { COSTS, numberedWalk, START } from '../../reference/numbered.ts';
+import { COSTS, numberedWalk, PLAIN, START } from '../../reference/numbered.ts';
 
-const SETTINGS: WalkSettings = {
-  ...COSTS,
-  riskMinutes: [0, 1, 6, 30],
-  harmBelow: { ask: 0.005, mend: 0.05 },
-  mostQuestions: 14,
-  elseShare: 0.1,
-  lookAhead: { checks: 5, second: 8, fixes: 3 },
-  slips: { memory: 0, eye: 0, instrument: 0 },
-  rowsDoubted: 0,
-  halfFits: 0,
-  proposeFrom: { cheap: 0, work: 0, dear: 0 },
-  patience: { after: 14, each: 0, least: 1 },
-};
 const check = (id: string, more: Partial<SignCheck> = {}): SignCheck => ({
   ...{ id, minutes: 1, tool: 'eyes', risk: 0, needs: [], source: 'eye', reads: 'volts' },
   ...{ options: ['full', 'none'], reading: { full: 'full', none: 'none' } },
@@ -43,7 +30,7 @@ const MODEL: SignModel = {
   openings: [opening('dead', 1, { wire: 3, number: 1 }), opening('slow', 3, { wire: 1, 'cold-joint': 1 })],
   core: [],
 };
-const ready = (more: Partial<SignModel> = {}) => walkModel({ ...MODEL, ...more }, SETTINGS);
+const ready = (more: Partial<SignModel> = {}) => walkModel({ ...MODEL, ...more }, PLAIN);
 
 describe('Made ready', () => {
   test('causes stand repair by repair, and something else is last', () => {

@@ -1,23 +1,9 @@
 // A model that is written wrongly is refused, with the row named and what is wrong in it: whoever adds a cause or a check sees it at once.
 import { describe, expect, test } from 'vitest';
 import type { SignCause, SignCheck, SignModel } from '../../../src/engine/diagnosis/sign-model.ts';
-import type { WalkSettings } from '../../../src/engine/diagnosis/sign-walk.ts';
 import { walkModel } from '../../../src/engine/diagnosis/sign-walk.ts';
-import { COSTS } from '../../reference/numbered.ts';
+import { PLAIN } from '../../reference/numbered.ts';
 
-const SETTINGS: WalkSettings = {
-  ...COSTS,
-  riskMinutes: [0, 1, 6, 30],
-  harmBelow: { ask: 0.005, mend: 0.05 },
-  mostQuestions: 14,
-  elseShare: 0.1,
-  lookAhead: { checks: 5, second: 8, fixes: 3 },
-  slips: { memory: 0, eye: 0, instrument: 0 },
-  rowsDoubted: 0,
-  halfFits: 0,
-  proposeFrom: { cheap: 0, work: 0, dear: 0 },
-  patience: { after: 14, each: 0, least: 1 },
-};
 const EVEN = { full: 'sometimes', none: 'sometimes' } as const;
 const CIRCUMSTANCES = ['loop', 'club', 'outdoors', 'old'].map((id) => ({ id, values: { yes: 1, no: 2 } }));
 const CAUSE: SignCause = { id: 'wire', fixClass: 'solder', minutes: 5, shows: { volts: { none: 'always' } } };
@@ -37,7 +23,7 @@ const MODEL: SignModel = {
   openings: [{ id: 'dead', often: 1, says: { volts: ['none'] }, shares: { wire: 1 } }],
   core: [],
 };
-const made = (more: Partial<SignModel>) => () => walkModel({ ...MODEL, ...more }, SETTINGS);
+const made = (more: Partial<SignModel>) => () => walkModel({ ...MODEL, ...more }, PLAIN);
 const [TITLE] = MODEL.openings;
 const titled = (more: object): Partial<SignModel> => ({
   openings: MODEL.openings.map((one) => ({ ...one, ...more })),

@@ -6,21 +6,7 @@ import { signStep } from '../../../src/engine/diagnosis/sign-step.ts';
 import type { WalkSettings } from '../../../src/engine/diagnosis/sign-walk.ts';
 import { standAt, walkModel } from '../../../src/engine/diagnosis/sign-walk.ts';
 import { near } from '../../near.ts';
-import { COSTS, numberedWalk, START } from '../../reference/numbered.ts';
-
-const SETTINGS: WalkSettings = {
-  ...COSTS,
-  riskMinutes: [0, 1, 6, 30],
-  harmBelow: { ask: 0.005, mend: 0.05 },
-  mostQuestions: 14,
-  elseShare: 0.1,
-  lookAhead: { checks: 5, second: 8, fixes: 3 },
-  slips: { memory: 0, eye: 0, instrument: 0 },
-  rowsDoubted: 0,
-  halfFits: 0,
-  proposeFrom: { cheap: 0, work: 0, dear: 0 },
-  patience: { after: 14, each: 0, least: 1 },
-};
+import { COSTS, numberedWalk, PLAIN, START } from '../../reference/numbered.ts';
 
 /** A look that tells nothing of the cause, so that what is left to see is what becomes of the title. */
 const idle = (id: string, more: Pick<SignCheck, 'reads' | 'reading'>): SignCheck => ({
@@ -68,20 +54,20 @@ describe('A title that says two signs', () => {
     ['counts for half once both were', 0.5, ['meter', 'look']],
   ])('%s', (_, part, checks) => {
     const answers = checks.map((check) => ({ check, option: 'yes' }));
-    const { chances } = standAt(walkModel(model, SETTINGS), { ...START, opening: 'stands', answers }).standing;
+    const { chances } = standAt(walkModel(model, PLAIN), { ...START, opening: 'stands', answers }).standing;
     for (const [at, chance] of mixed(part).entries()) near(chances[at] ?? -1, chance, 1e-9);
   });
 
   test('is refused with a look at two signs that do not hang together: the look is named, and the sign that is of no such group', () => {
     const both = idle('meter', { reads: ['lamp', 'volts'], reading: [{ where: {}, gives: EITHER }] });
-    const made = () => walkModel({ ...model, checks: [both] }, SETTINGS);
+    const made = () => walkModel({ ...model, checks: [both] }, PLAIN);
     expect(made).toThrow(RangeError);
     expect(made).toThrow(/"meter".*"volts"/);
   });
 
   test('is refused with a look that says nothing where the rails have none: it is named, and what it is silent on', () => {
     const silent = idle('meter', { reads: 'volts', reading: { full: EITHER } });
-    const made = () => walkModel({ ...model, checks: [silent] }, SETTINGS);
+    const made = () => walkModel({ ...model, checks: [silent] }, PLAIN);
     expect(made).toThrow(RangeError);
     expect(made).toThrow(/"meter".*none/);
   });
@@ -164,7 +150,7 @@ describe('A title that fits in half', () => {
     const fits = [one(mostly), one(hardly), 0.02].map((fit, at) => fit * (overall[at] ?? 0));
     const all = fits.reduce((sum, fit) => sum + fit, 0);
     for (const halfFits of [0, 0.2, 0.7]) {
-      const walk = walkModel(model, { ...SETTINGS, halfFits, elseShare: 0 });
+      const walk = walkModel(model, { ...PLAIN, halfFits, elseShare: 0 });
       const { chances } = standAt(walk, { ...START, opening: 'dead' }).standing;
       for (const [at, share] of [1 / 4, 3 / 4, 0].entries())
         near(chances[at] ?? -1, (1 - halfFits) * share + (halfFits * (fits[at] ?? 0)) / all, 1e-9);
@@ -177,8 +163,8 @@ describe('A title that fits in half', () => {
       causes: [{ id: 'wire', fixClass: 'wire', minutes: 5, shows: { volts: { some: 'always' } } }],
       openings: [{ id: 'dead', often: 1, says: {}, shares: { wire: 1 } }],
     };
-    expect(() => walkModel(stray, SETTINGS)).toThrow(RangeError);
-    expect(() => walkModel(stray, SETTINGS)).toThrow(/wire.*some/);
+    expect(() => walkModel(stray, PLAIN)).toThrow(RangeError);
+    expect(() => walkModel(stray, PLAIN)).toThrow(/wire.*some/);
   });
 });
 
@@ -292,7 +278,7 @@ describe('A repair whose cause one source alone speaks against', () => {
     core: [],
   };
   const step = (...answers: readonly (readonly [string, string])[]) =>
-    signStep(walkModel(model, { ...SETTINGS, elseShare: 0, slips: { memory: 0.3, eye: 0.3, instrument: 0.3 } }), {
+    signStep(walkModel(model, { ...PLAIN, elseShare: 0, slips: { memory: 0.3, eye: 0.3, instrument: 0.3 } }), {
       ...START,
       answers: answers.map(([check, option]) => ({ check, option })),
     });
