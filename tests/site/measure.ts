@@ -12,6 +12,12 @@ export async function accessibilityFaults(page: Page): Promise<readonly string[]
   });
 }
 
+/** Letters twice as large, as somebody sets them who sees little. */
+export const enlarge = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    document.documentElement.style.fontSize = '200%';
+  });
+
 /** Pixels by which the page is wider than the screen, and the elements that stick out. */
 export function overflow(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {

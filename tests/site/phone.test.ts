@@ -1,7 +1,7 @@
 // Every page on a narrow phone in light colours.
 import { expect, test } from 'vitest';
 import { open, pages } from './browser.ts';
-import { accessibilityFaults, foreignFaces, frame, layoutShift, NO_SHIFT, overflow } from './measure.ts';
+import { accessibilityFaults, enlarge, foreignFaces, frame, layoutShift, NO_SHIFT, overflow } from './measure.ts';
 import { fewOf } from './some.ts';
 
 test('there is a site of at least 20 pages to look at', () => {
@@ -12,7 +12,7 @@ test('there is a site of at least 20 pages to look at', () => {
 const LOOKED_AT = fewOf(pages(), (path) => path.includes('/fixes/'), 3);
 
 test.concurrent.each(LOOKED_AT)(
-  '/%s on a phone has its frame, fits, keeps still, keeps to itself and is accessible',
+  '/%s on a phone has its frame, fits with letters twice as large too, keeps still, keeps to itself and is accessible',
   async (path) => {
     const { page, problems, close } = await open(path, { width: 360, height: 740 });
     const { title, lang, headings } = await frame(page);
@@ -24,6 +24,8 @@ test.concurrent.each(LOOKED_AT)(
     expect(await layoutShift(page)).toBeLessThan(NO_SHIFT);
     expect(await accessibilityFaults(page)).toEqual([]);
     expect(await foreignFaces(page)).toEqual([]);
+    await enlarge(page);
+    expect(await overflow(page)).toEqual([]);
     expect(await problems()).toEqual([]);
     await close();
   },

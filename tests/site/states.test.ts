@@ -7,7 +7,7 @@ import { SIGN_MODEL } from '../../src/wizards/put-it-right/model/index.ts';
 import { seeded } from '../seeded.ts';
 import { open } from './browser.ts';
 import { nothingIsWarm } from './danger.ts';
-import { accessibilityFaults, overflow } from './measure.ts';
+import { accessibilityFaults, enlarge, overflow } from './measure.ts';
 import { someOf } from './some.ts';
 
 const SITTING = { 'danger-now': 'none' };
@@ -52,9 +52,7 @@ test.concurrent.each(someOf(STATES, 3))('$index: $state', async ({ index, path }
   await page.setViewportSize({ width: 320, height: 640 });
   expect(await overflow(page), path).toEqual([]);
   await page.setViewportSize({ width: 360, height: 740 });
-  await page.evaluate(() => {
-    document.documentElement.style.fontSize = '200%';
-  });
+  await enlarge(page);
   expect(await overflow(page), path).toEqual([]);
   expect(await problems()).toEqual([]);
   await close();
