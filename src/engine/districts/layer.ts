@@ -51,7 +51,7 @@ export class Layer {
   /** Keeps the cheaper half; among alike ones those with the less full district. */
   halve(): void {
     const order = Array.from({ length: this.count }, (_, at) => at).sort(
-      (a, b) => (this.cost[a] ?? 0) - (this.cost[b] ?? 0) || (this.use[a] ?? 0) - (this.use[b] ?? 0) || a - b,
+      (a, b) => (this.cost[a] ?? 0) - (this.cost[b] ?? 0) || (this.use[a] ?? 0) - (this.use[b] ?? 0),
     );
     const stay = order.slice(0, this.count >> 1).sort((a, b) => a - b);
     for (const [to, from] of stay.entries()) {

@@ -51,9 +51,8 @@ export class Search {
       if (both === undefined) return { kind: 'divided', division: best.division, proof: this.#proof() };
       if (this.#count >= MOST_TRIES) return { kind: 'not-found', atLeast: best.atLeast };
       this.#tries = others;
-      for (const joint of both) {
-        if (this.#problem.joints[joint]?.gap === 'free') yield* this.#look(new Set([...best.keep, joint]));
-      }
+      // Neither is there in any case: of such a pair the other one is kept from the start.
+      for (const joint of both) yield* this.#look(new Set([...best.keep, joint]));
     }
   }
 
@@ -100,7 +99,7 @@ function onlyKept({ joints, conflicts = [] }: DivisionProblem): ReadonlySet<numb
   );
 }
 
-const keeping = (whole: Whole, keep: ReadonlySet<number>): Whole =>
-  keep.size === 0
-    ? whole
-    : { ...whole, links: whole.links.map((link) => (keep.has(link.joint) ? { ...link, kept: true } : link)) };
+const keeping = (whole: Whole, keep: ReadonlySet<number>): Whole => ({
+  ...whole,
+  links: whole.links.map((link) => (keep.has(link.joint) ? { ...link, kept: true } : link)),
+});

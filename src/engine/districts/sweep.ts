@@ -22,6 +22,12 @@ export const MOST_STATES = 300_000;
 /** After so many states whoever sweeps may look up. Source: own-choice. */
 const A_WHILE = 4096;
 
+/** A step, and what there was after it. */
+interface Looked {
+  readonly layer: Layer;
+  readonly step: Step;
+}
+
 /** Divides with gaps of at most `limit` together. Yields the share of the steps that is done. */
 export function* sweep(
   whole: Whole,
@@ -30,7 +36,7 @@ export function* sweep(
   mostStates = MOST_STATES,
 ): Generator<number, Swept> {
   const sweeper = new Sweeper(whole, steps, limit);
-  const layers: Layer[] = [];
+  const looked: Looked[] = [];
   let layer = sweeper.first();
   let [states, spared] = [0, true];
   for (const [at, step] of steps.entries()) {
@@ -43,22 +49,21 @@ export function* sweep(
       }
       if (++states % A_WHILE === 0) yield (at + state / layer.count) / steps.length;
     }
-    layers.push(next);
+    looked.push({ layer: next, step });
     layer = next;
   }
-  const kept = layer.count === 0 ? undefined : traced(layers, steps);
+  const kept = layer.count === 0 ? undefined : traced(looked);
   return { kept, beyond: sweeper.beyond, whole: spared, states };
 }
 
 /** The links that were kept on the way to the one state after the last step. */
-function traced(layers: readonly Layer[], steps: readonly Step[]): ReadonlySet<number> {
+function traced(looked: readonly Looked[]): ReadonlySet<number> {
   const kept = new Set<number>();
   let state = 0;
-  for (let at = layers.length - 1; at >= 0; at--) {
-    const layer = layers[at];
-    const bits = layer?.kept[state] ?? 0;
-    for (const [bit, { link }] of (steps[at]?.backs ?? []).entries()) if ((bits >>> bit) & 1) kept.add(link);
-    state = layer?.parent[state] ?? 0;
+  for (const { layer, step } of looked.toReversed()) {
+    const bits = layer.kept[state] ?? 0;
+    for (const [bit, { link }] of step.backs.entries()) if ((bits >>> bit) & 1) kept.add(link);
+    state = layer.parent[state] ?? 0;
   }
   return kept;
 }

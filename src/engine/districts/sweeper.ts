@@ -77,7 +77,7 @@ export class Sweeper {
 
   #tooDear(cost: number): boolean {
     if (cost <= this.#limit) return false;
-    if (cost < this.beyond) this.beyond = cost;
+    this.beyond = Math.min(this.beyond, cost);
     return true;
   }
 
@@ -149,22 +149,19 @@ export class Sweeper {
     const fed = this.#from.fed[part] ?? -1;
     const [traffic, fixed] = [this.#from.traffic[part] ?? 0, this.#from.fixed[part] ?? 0];
     const closing = this.#closing;
-    for (const kind of closing.unfed) {
-      if (fed !== -1) break;
+    for (const kind of fed === -1 ? closing.unfed : [fed]) {
       if (!closing.suits(word, kind, traffic, fixed)) continue;
       const fuller = Math.max(use, closing.use(kind, traffic, fixed));
       this.#close(step, at + 1, closing.with(word, kind), fuller, next);
     }
-    if (fed === -1 || !closing.suits(word, fed, traffic, fixed)) return;
-    this.#close(step, at + 1, closing.with(word, fed), Math.max(use, closing.use(fed, traffic, fixed)), next);
   }
 
   /** Keeps what has come of it, unless it can come to nothing within the limit. */
   #keep(step: Step, word: number, next: Layer): void {
     const way = this.#way;
     if (!this.#mayHold(step, word)) return;
-    const gaps = (this.#closing.open[word] ?? 0) - this.#apart(step);
-    const cheapest = gaps < 0 ? undefined : step.cheapest[gaps];
+    // None where there are more stretches than stages.
+    const cheapest = step.cheapest[(this.#closing.open[word] ?? 0) - this.#apart(step)];
     const forced = this.#forced(step, word);
     if (cheapest === undefined || forced === undefined) return;
     if (this.#tooDear(way.cost + Math.max(cheapest, forced))) return;

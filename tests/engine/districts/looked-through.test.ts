@@ -10,7 +10,7 @@ import { Search } from '../../../src/engine/districts/search.ts';
 import { sweep } from '../../../src/engine/districts/sweep.ts';
 import { wholeOf } from '../../../src/engine/districts/whole.ts';
 import { divide } from '../../../src/engine/index.ts';
-import { alike, bearing, layout, link } from '../../divisions.ts';
+import { alike, bearing, grid, layout, link } from '../../divisions.ts';
 import { everyParting } from '../../reference/every-division.ts';
 
 const upTo = (count: number): readonly number[] => Array.from({ length: count }, (_, at) => at);
@@ -126,6 +126,21 @@ test('Stretches that hang on nothing are parts without a gap: each further one i
   expect(looked(problem(3), 0)).toMatchObject({ kept: undefined, beyond: 1, states: 1 });
   expect(looked(problem(4), 1)).toMatchObject({ kept: undefined, beyond: 2, states: 1 });
   expect(looked(problem(4), 2).kept?.size).toBe(2);
+});
+
+test('How far it is can be looked up after every 4096 that were looked at: the share of stretches that are taken up', () => {
+  const { sections, joints } = grid(5);
+  const whole = wholeOf({ sections, joints, stages: alike(4) });
+  const sweeping = sweep(whole, stepsOf(whole, orderOf(whole)), 9);
+  const seen: number[] = [];
+  let turn = sweeping.next();
+  for (; turn.done !== true; turn = sweeping.next()) seen.push(turn.value);
+  expect(seen).toHaveLength(Math.floor(turn.value.states / 4096));
+  expect(seen.length).toBeGreaterThan(3);
+  expect(seen).toEqual(seen.toSorted((a, b) => a - b));
+  expect(seen[0]).toBeGreaterThan(0.1);
+  expect(seen.at(-1)).toBeLessThanOrEqual(1);
+  expect(new Set(seen).size).toBe(seen.length);
 });
 
 describe('What gaps may cost is raised', () => {

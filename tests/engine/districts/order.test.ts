@@ -194,6 +194,9 @@ describe('States that look the same are kept once', () => {
     for (const at of upTo(4)) layer.put(state(at), 7, [0.4, 0.1, 0.3, 0.2][at] ?? 0, at, at);
     layer.halve();
     expect([...layer.rows.subarray(0, layer.count)]).toEqual([1, 3]);
+    // One that was dropped is new when it comes again.
+    layer.put(state(2), 9, 0.5, 0, 0);
+    expect([layer.count, layer.rows[2], layer.cost[2], layer.use[2]]).toEqual([3, 2, 9, 0.5]);
   });
 });
 
