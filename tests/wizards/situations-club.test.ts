@@ -152,6 +152,12 @@ describe('a club with districts of its own', () => {
     expect(first({ 'traffic-a': '8', 'traffic-b': '1', 'traffic-c': '1' })).toEqual(['lopsided-split', undefined]);
   });
 
+  test('how many may move is no number of the whole layout where each district has its own', () => {
+    const { mayMove, more } = say();
+    expect([mayMove, more]).toEqual([undefined, undefined]);
+    expect(say({ districts: '1' }).mayMove?.tight).toBeGreaterThan(0);
+  });
+
   test('one district is no division', () => {
     expect(say({ districts: '1' }).divided).toBeUndefined();
   });

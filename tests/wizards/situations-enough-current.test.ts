@@ -249,6 +249,18 @@ describe('a transformer', () => {
   });
 });
 
+test('with all others on track that is switched off so many may move as would be enough, or tight, if they were all there are', () => {
+  const fits = (limit: 'enough' | 'tight'): number =>
+    [1, 2, 3, 4, 5, 6, 7, 8, 9].findLast((count) =>
+      atLeast(verdict(say({ modern: '0', older: `${count}`, moving: `${count}` })) ?? 'short', limit),
+    ) ?? 0;
+  const { mayMove } = say({ modern: '0', older: '20', moving: '8' });
+  expect([mayMove?.alone, mayMove?.aloneEnough]).toEqual([fits('tight'), fits('enough')]);
+  expect(mayMove?.alone).toBeGreaterThan(mayMove?.aloneEnough ?? 99);
+  expect(mayMove?.alone).toBeGreaterThan(mayMove?.tight ?? 99);
+  expect(mayMove?.tight).toBeGreaterThan(mayMove?.enough ?? 99);
+});
+
 describe('a current above what the scale bears', () => {
   test('N on a unit for 5 A: lower the trip current, nothing to buy', () => {
     for (const moving of ['3', '12']) {
@@ -264,6 +276,21 @@ describe('a current above what the scale bears', () => {
       near(said.tripBelow ?? 0, 3, 1e-9);
       buysNothing(said);
     }
+  });
+
+  test('what helps the trains besides is told once every label is read, and not before', () => {
+    const busy = {
+      scale: 'n',
+      modern: '40',
+      moving: '30',
+      'unit-limit': '5 A',
+      'supply-amps': '6 A',
+      'unit-rail-volts': '12 V',
+    };
+    expect(say(busy)).toMatchObject({ outcome: 'lower-trip-level', kind: 'surely-not' });
+    expect(ids(say(busy))).toContain('more-districts');
+    const unread = say({ ...busy, 'unit-input': 'unknown' });
+    expect([unread.outcome, ids(unread)]).toEqual(['lower-trip-level', []]);
   });
 
   test('what then fits is told for the lowered current', () => {
