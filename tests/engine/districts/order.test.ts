@@ -5,7 +5,7 @@ import { describe, expect, test } from 'vitest';
 import { Layer } from '../../../src/engine/districts/layer.ts';
 import { orderOf, stepsOf } from '../../../src/engine/districts/order.ts';
 import type { DivisionProblem } from '../../../src/engine/districts/problem.ts';
-import { sweep } from '../../../src/engine/districts/sweep.ts';
+import { MOST_STATES, sweep } from '../../../src/engine/districts/sweep.ts';
 import { wholeOf } from '../../../src/engine/districts/whole.ts';
 import { alike, layout, link } from '../../divisions.ts';
 
@@ -187,6 +187,18 @@ describe('States that look the same are kept once', () => {
     layer.put(state(2500), 1, 0, 0, 0);
     layer.put(state(3), 1, 0, 0, 0);
     expect([layer.count, layer.cost[0]]).toEqual([2501, 1]);
+  });
+
+  test('as many as are kept at the most, each found again: with all of them in one place that would not end', () => {
+    const layer = new Layer(2);
+    const row = state(0, 0);
+    for (let at = 0; at < MOST_STATES; at++) {
+      row.set([at % 500, at]);
+      layer.put(row, 7, 0, at, at);
+    }
+    for (const at of [0, 1234, MOST_STATES - 1]) layer.put(state(at % 500, at), 7, 0, 1, 1);
+    expect(layer.count).toBe(MOST_STATES);
+    expect([layer.rows[2 * 1234 + 1], layer.parent[1234]]).toEqual([1234, 1234]);
   });
 
   test('of alike costs the half with the less full districts stays', () => {
