@@ -69,6 +69,18 @@ describe('an oval', () => {
       expect(division(divide({ ...ring(9), stages: both })).shares[more]).toBeCloseTo(5 / 9, 9);
   });
 
+  test('gives a stage no less than it is to carry, though the other would be less full with the busier part', () => {
+    // Even use is 10.3 and 9.7 of twenty, three tenths of that 3.1 and 2.9: the three that are left are enough for the second alone.
+    const first: DivisionStage = { bears: (share, amps) => share <= 1 - amps + 1e-9 };
+    const two = {
+      sections: [{ traffic: 17, fixedAmps: 0.1 }, { traffic: 3 }],
+      joints: [link(0, 1)],
+      stages: [first, bearing(0.95)],
+    };
+    expect(division(divide(two, { least: 0.3 })).parts).toEqual([[0], [1]]);
+    expect(division(divide(two)).parts).toEqual([[1], [0]]);
+  });
+
   test('tells of each district what its own stage bears', () => {
     const { most, shares } = division(divide({ ...ring(10), stages: [bearing(0.8), bearing(0.3)] }));
     expect(most.map((one) => Number(one.toFixed(2)))).toEqual([0.8, 0.3]);
