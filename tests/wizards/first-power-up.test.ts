@@ -287,8 +287,20 @@ describe('What the meter shows is set beside what was expected:', () => {
     ['a point forgotten: no rails have 148 V', 'meter-two-stages-1', { rails: 148, 'other-rails': 14.6 }, 'too-high'],
     ['both at 28 V are alike, and no good', 'meter-two-stages-1', { rails: 28, 'other-rails': 28 }, 'too-high'],
     // S-9.1: 22 V at the most, which an averaging meter shows as 24.4 V.
-    ['23.9 V may be 21.5 V on such a meter', 'meter-two-stages-1', { rails: 23.9, 'other-rails': 23.9 }, undefined],
+    [
+      '23.9 V may be 21.5 V on such a meter: none too high, but not what is expected',
+      'meter-two-stages-1',
+      { rails: 23.9, 'other-rails': 23.9 },
+      'off-plan',
+    ],
     ['a dead side', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 0 }, 'no-number'],
+    [
+      'both at 20 V are alike, and not what the labels said',
+      'meter-two-stages-1',
+      { rails: 20, 'other-rails': 20 },
+      'off-plan',
+    ],
+    ['both at 9 V too', 'meter-two-stages-1', { rails: 9, 'other-rails': 9.2 }, 'off-plan'],
     ['more with the resistor than without', 'load-test-a', { open: 1.5, near: 14.6, far: 14.5 }, 'rises'],
     ['only far out', 'load-test-a', { open: 14, near: 13.8, far: 15 }, 'rises'],
     ['the mains instead of the rails', 'load-test-a', { open: 230, near: 229, far: 228 }, 'too-high'],

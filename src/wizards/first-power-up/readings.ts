@@ -20,9 +20,10 @@ export const fieldsOf = ({ kind, readings }: Pick<TestRow, 'kind' | 'readings'>)
 
 /**
  * Why readings are no answer. `no-number`: one is missing or is none. `too-high`: more than rails may have on any scale, on whatever meter.
+ * `off-plan`: both sides of a gap stand alike, and not where the plan expects them, so that being alike is no good sign.
  * `rises`: with the resistor the rails stand higher than without. `falls`: with trains running no more flows than without, or nothing at all.
  */
-export type ReadingDoubt = 'no-number' | 'too-high' | 'rises' | 'falls';
+export type ReadingDoubt = 'no-number' | 'too-high' | 'off-plan' | 'rises' | 'falls';
 
 /** What rails may have at the most on any scale, on a meter that shows most of it, volts. Source: nmra-s-9-1. */
 const MOST_VOLTS = TRACK_LIMITS['1'].most * SINE_FACTOR;
@@ -39,9 +40,23 @@ export function doubtOf(
     return others.some((amps) => amps <= 0 || amps < first) ? 'falls' : undefined;
   if (read.some((volts) => volts > MOST_VOLTS)) return 'too-high';
   if (first <= 0 || (row.kind === 'meter-two-stages' && others.some((volts) => volts <= 0))) return 'no-number';
+  if (row.kind === 'meter-two-stages' && isOffPlan(row, values)) return 'off-plan';
   return row.kind === 'load-test' && others.some((volts) => volts > first && !isLevel(volts - first))
     ? 'rises'
     : undefined;
+}
+
+/** So far beside what is expected two sides that are alike may stand, as a share of it: meters and supplies differ by less. Source: own-choice. */
+const BESIDE = 0.1;
+
+/** Whether both sides are alike, and one of them stands where the plan expects none. */
+function isOffPlan({ readings }: Pick<TestRow, 'readings'>, values: Readonly<Record<string, number>>): boolean {
+  const { rails = 0, 'other-rails': others = 0 } = values;
+  if (!isLevel(others - rails)) return false;
+  return readings.some(({ what, from, to }) => {
+    const volts = what === 'step' ? undefined : values[what];
+    return volts !== undefined && (volts < from * (1 - BESIDE) || volts > to * (1 + BESIDE));
+  });
 }
 
 /** Whether two readings of one meter are the same for all that it can tell. */
