@@ -68,6 +68,19 @@ test('a beginner starts from a shape and only counts trains; it is kept, opened 
   await close();
 });
 
+test('what was typed last is kept, however soon the page is left', async () => {
+  const { page, problems, close } = await open(SHEET);
+  await start(page, 'Oval');
+  await kept(page);
+  await page.getByLabel('It gives the track at most, A').fill('3');
+  await page.locator('main a[href$="/plan/"]').first().click();
+  await page.waitForURL(/\/plan\//);
+  await page.goto((await site()).address + SHEET);
+  expect(await page.getByLabel('It gives the track at most, A').first().inputValue()).toBe('3');
+  expect(await problems()).toEqual([]);
+  await close();
+});
+
 test('whoever knows goes through the tables by keyboard and pastes rows; what is not read is told', async () => {
   const { page, problems, close } = await open(SHEET);
   await start(page, 'Oval');

@@ -57,9 +57,18 @@ export function useSheet(first: Sheet, kept: KeptSheet | undefined, fresh: boole
     const leave = (): void => {
       if (latest.current !== lying.current) keep();
     };
+    // A page that is left does not wait for what is being kept: so a link is followed once it is.
+    const follow = (event: MouseEvent): void => {
+      const link = linkIn(event);
+      if (link === undefined || latest.current === lying.current) return;
+      event.preventDefault();
+      keep().finally(() => location.assign(link));
+    };
+    document.addEventListener('click', follow);
     addEventListener('pagehide', leave);
     document.addEventListener('visibilitychange', leave);
     return () => {
+      document.removeEventListener('click', follow);
       removeEventListener('pagehide', leave);
       document.removeEventListener('visibilitychange', leave);
       // Another sheet is opened on this page.
@@ -93,6 +102,22 @@ export function useSheet(first: Sheet, kept: KeptSheet | undefined, fresh: boole
     redo: () => setHistory(redone),
     keep,
   };
+}
+
+/** Where a click leads that leaves this page in this tab. */
+function linkIn({
+  target,
+  defaultPrevented,
+  button,
+  metaKey,
+  ctrlKey,
+  shiftKey,
+  altKey,
+}: MouseEvent): string | undefined {
+  const link = target instanceof Element ? target.closest<HTMLAnchorElement>('a[href]') : null;
+  const isOther = defaultPrevented || button !== 0 || metaKey || ctrlKey || shiftKey || altKey;
+  if (link === null || isOther || link.target !== '' || link.hasAttribute('download')) return undefined;
+  return link.getAttribute('href')?.startsWith('#') === true ? undefined : link.href;
 }
 
 function keepingAtFirst(kept: KeptSheet | undefined, fresh: boolean): Keeping {
