@@ -89,6 +89,7 @@ test('an answer is kept with name, note, link and verdict, found by words, opene
   await page.getByText('1 answer kept').waitFor();
   await page.getByRole('button', { name: 'Delete: An old toy' }).click();
   await page.getByRole('button', { name: 'Put it back' }).click();
+  await page.getByText('1 answer kept').waitFor();
   expect(await names(page)).toEqual(['An old toy']);
   await page.goto(address);
   expect(await page.locator('h1.verdict').textContent()).toBe(verdict);
