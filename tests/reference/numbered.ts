@@ -62,18 +62,10 @@ export function numberedWalk(model: NumberedModel, costs: Costs, more: Partial<D
   const all = model.faults.reduce((sum, { share }) => sum + share, 0);
   const elseShare = 1 - known.reduce((sum, { share }) => sum + share, 0) / all;
   const made = walkModel(wordedModel(model, known), {
-    riskMinutes: [0, 1, 6, 30],
-    harmBelow: { ask: 0.005, mend: 0.05 },
-    mostQuestions: 14,
-    lookAhead: { checks: 5, second: 8, fixes: 3 },
+    ...PLAIN,
     ...costs,
     ...more,
     elseShare,
-    slips: { memory: 0, eye: 0, instrument: 0 },
-    rowsDoubted: 0,
-    halfFits: 0,
-    proposeFrom: { cheap: 0, work: 0, dear: 0 },
-    patience: { after: 14, each: 0, least: 1 },
   });
   return { ...made, tables: { ...made.tables, causes: made.compiled.faults.map(({ id }) => tablesOf(model, id)) } };
 }

@@ -214,6 +214,8 @@ describe('What a word belongs to', () => {
     ['the whole layout goes dead', 'what-happens/switches-off'],
     ['it is a dead short', 'what-happens/switches-off'],
     ['the booster gets hot', 'what-happens/gets-hot'],
+    ['the track piece gets hot', 'what-happens/gets-hot'],
+    ['I get a short while crossing the gap', 'what-happens/switches-off'],
     ['it trips when the attic gets hot', 'weather/warm'],
     ['im Sommer, wenn es auf dem Dachboden heiß wird', 'weather/warm'],
     ['die anderen Loks fahren normal', 'which-vehicles/one-vehicle'],

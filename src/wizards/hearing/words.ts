@@ -60,7 +60,7 @@ const SENSES: readonly Sense[] = [
     heardAs: 'shortbuilt',
     of: of('short'),
     where:
-      /\bshort(?= (?:engines?|locos?|locomotives?|trains?|shunters?|switchers?|coach(?:es)?|cars?|wagons?|wheelbase|pieces?|lengths?|stretch(?:es)?|sections?|runs?|sidings?|spurs?|wires?|cables?|while|time|times|way|distance|pause|break|trip|ones?)\b)/g,
+      /\bshort(?= (?:engines?|locos?|locomotives?|trains?|shunters?|switchers?|coach(?:es)?|cars?|wagons?|wheelbase|pieces?|lengths?|stretch(?:es)?|sections?|sidings?|spurs?|wires?|cables?|time|way|distance|pause|break|ones)\b)/g,
   },
   // What starts anew comes back; it does not run away.
   {
@@ -79,7 +79,7 @@ const SENSES: readonly Sense[] = [
     heardAs: 'hotaround',
     of: of('hot heiss chaud heet'),
     where:
-      /(?<=\b(?:attic|loft|room|shed|garage|cellar|basement|hall|weather|dachboden|zimmer|raum|keller|schuppen|wetter|grenier|piece|cave|hangar|zolder|kamer|kelder|schuur|weer)(?: (?:it|is|was|gets|got|becomes|very|so|too|really|es|ist|wird|war|sehr|zu|est|devient|tres|trop|het|wordt|erg|heel|te))* )(?:hot|heiss|chaud|heet)\b/g,
+      /(?<=\b(?:attic|loft|room|shed|garage|cellar|basement|hall|weather|dachboden|zimmer|raum|keller|schuppen|wetter|grenier|la piece|cave|hangar|zolder|kamer|kelder|schuur|weer)(?: (?:it|is|was|gets|got|becomes|very|so|too|really|es|ist|wird|war|sehr|zu|est|devient|tres|trop|het|wordt|erg|heel|te))* )(?:hot|heiss|chaud|heet)\b/g,
   },
 ];
 

@@ -3,6 +3,7 @@ import { describe, expect, test } from 'vitest';
 import type { SignModel } from '../../../src/engine/diagnosis/sign-model.ts';
 import type { WalkModel } from '../../../src/engine/diagnosis/sign-walk.ts';
 import { standAt, walkModel } from '../../../src/engine/diagnosis/sign-walk.ts';
+import { PLAIN } from '../../reference/numbered.ts';
 
 const LOOKS = ['memory', 'eye', 'instrument'] as const;
 const MODEL: SignModel = {
@@ -29,18 +30,11 @@ const MODEL: SignModel = {
 
 const walk = (rowsDoubted: number, model = MODEL): WalkModel =>
   walkModel(model, {
-    callMinutes: 60,
-    wrongFixMinutes: 10,
-    riskMinutes: [0, 1, 6, 30],
-    harmBelow: { ask: 0.005, mend: 0.05 },
-    mostQuestions: 14,
+    ...PLAIN,
     elseShare: 0,
-    lookAhead: { checks: 5, second: 8, fixes: 3 },
     slips: { memory: 0.1, eye: 0.05, instrument: 0.03 },
     rowsDoubted,
-    halfFits: 0,
     proposeFrom: { cheap: 0, work: 0.6, dear: 0.8 },
-    patience: { after: 14, each: 0, least: 1 },
   });
 
 /** Chance of the dead wire after so many looks that found full volts, over that of the wrong number. */
