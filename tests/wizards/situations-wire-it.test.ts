@@ -221,6 +221,14 @@ describe('feeders', () => {
     expect(parts(one)).toEqual(['thicker-feeders']);
   });
 
+  test('that get too hot are changed alone where all else is well, though no meter shows the difference', () => {
+    const track = { 'bus-length': '4 m', 'track-length': '4 m', 'bus-wire': '1 mm2', 'feeder-count': '4' };
+    const one = wiring({ ...track, 'wire-amps': '0.3 A', 'supply-amps': '12 A', 'feeder-wire': '0.25 mm2' });
+    expect(one.now?.fails).toEqual(['feeder-heat']);
+    expect(parts(one)).toEqual(['thicker-feeders']);
+    expect(one.chosen?.drop).toBeGreaterThan(0.9 * (one.now?.drop ?? Number.NaN));
+  });
+
   test('of 0.5 mm² behind 3 A are', () => expect(wiring().outcome).toBe('wiring-good'));
 });
 
@@ -290,6 +298,20 @@ describe('the cheapest that keeps the limits comes first', () => {
     const many = far.others.findIndex((one) => feeders(one) >= 2 * feeders(far.others[ring] ?? one));
     expect([ring, many]).not.toContain(-1);
     expect(ring).toBeLessThan(many);
+  });
+
+  test('a lower trip current is told before dearer work on the wires, where trains draw little', () => {
+    const { others } = wiring({
+      'wire-trip': '5 A',
+      'wire-amps': '0.3 A',
+      'supply-amps': '12 A',
+      'bus-length': '50 m',
+      'track-length': '50 m',
+      'bus-wire': '0.75 mm2',
+      'feeder-count': '2',
+    });
+    expect(others.map(({ change }) => change.kind)).toEqual(['lower-trip', 'rewired', 'rewired']);
+    expect(others).toEqual([...others].sort((a, b) => byMoneyThenTime(a.cost, b.cost)));
   });
 
   test('where a feeder more makes it good, no booster is told of', () => {

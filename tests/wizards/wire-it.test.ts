@@ -118,6 +118,8 @@ describe('"How thick must the wire be?"', () => {
     const { outcome, chosen, now } = wired({ 'wire-trip': '8 A', 'supply-amps': '10 A', 'feeder-wire': '1 mm2' });
     expect(now?.fails).toEqual(['trip-above-scale']);
     expect([outcome, chosen?.trip]).toEqual(['lower-trip-level', 5]);
+    const { others } = wired({ 'wire-trip': '8 A', 'supply-amps': '10 A', 'feeder-wire': '1 mm2' });
+    expect(others.map(({ change }) => change.kind)).not.toContain('as-it-is');
   });
 
   test('the load test foretells what the meter shows at the weakest spot', () => {

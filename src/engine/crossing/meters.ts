@@ -207,8 +207,5 @@ function comparisonOf(near: GapReading, far: GapReading, sameRail: GapReading, d
   return comparePhase(readOff(sameRail), readOff(diagonal), [readOff(near), readOff(far)]);
 }
 
-// What a person would write down; of a range, its middle.
-function readOff(reading: GapReading): number {
-  if (reading.kind === 'shows') return reading.volts;
-  return reading.kind === 'between' ? (reading.volts.from + reading.volts.to) / 2 : 0;
-}
+/** What a person would write down. Readings without a value stand beside a dead side alone, which is told first. */
+const readOff = (reading: GapReading): number => (reading.kind === 'shows' ? reading.volts : 0);

@@ -335,6 +335,12 @@ describe('advice comes in the order in which to try it', () => {
       parts: ['near.volts'],
       advice: [{ id: 'measure-rail-volts-first' }],
     });
+    const parts = (near: number | undefined, far: number | undefined) => {
+      const found = crossingInPhase({ near: booster(near, 1), far: booster(far, 1) });
+      return found.kind === 'volts-unknown' ? found.parts : [];
+    };
+    expect(parts(15, undefined)).toEqual(['far.volts']);
+    expect(parts(undefined, undefined)).toEqual(['near.volts', 'far.volts']);
   });
 });
 

@@ -55,6 +55,12 @@ describe('two sides the wrong way round to each other', () => {
     near(found.lasts?.from ?? Number.NaN, 0.5, 1e-12);
   });
 
+  test('a short lasts until that one opens which surely does: one that perhaps does can only make it shorter', () => {
+    const found = reversed(side({ trip: 3 }), side({ trip: 8, tripSeconds: 0.01 }), { from: 3, to: 6 });
+    expect(found.reaches).toEqual({ near: 'yes', far: 'perhaps' });
+    expect(found.lasts).toEqual({ from: 0.01, to: 0.5 });
+  });
+
   test('over poor contacts nothing may trip, and the loop gets hot', () => {
     const poor = reversed(side({ trip: 5 }), side({ trip: 5 }), { from: 4, to: 12 });
     expect(poor.findings).toContain('may-not-trip');
