@@ -121,6 +121,15 @@ describe('the drawing of a layout', () => {
   });
 });
 
+test('What is left of the names of the invented club, and of every shape, tells each section from the others', () => {
+  for (const sheet of [DEMO_CLUB, ...SHAPE_IDS.map((id) => SHAPES[id](4))]) {
+    const { sections } = layOut(sheet, ({ id }) => say(`part-${id}`));
+    expect(sections.filter(({ label }) => label.y < 0)).toEqual([]);
+    const left = sections.map(({ lines }) => lines.map(({ text }) => text).join(' '));
+    expect(left.filter((one, at) => one === '' || one.includes('[') || left.indexOf(one) !== at)).toEqual([]);
+  }
+});
+
 describe('on paper', () => {
   const named = (sheet: Sheet) => layOut(sheet, ({ id, name }) => name ?? id);
   /** Letters of the drawing on paper, points: 72 to an inch of 25.4 mm. */

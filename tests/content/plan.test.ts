@@ -9,7 +9,7 @@ import { partsTable, testTable } from '../../src/components/plan/said.ts';
 import { WholePlan } from '../../src/components/plan/WholePlan.tsx';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
 import { PLAN_ROOMS, POWER_UP_ROOMS } from '../../src/layouts/rooms.ts';
-import { planOf, STEP_KINDS, sidesOf, type TestRow } from '../../src/wizards/plan/index.ts';
+import { type Plan, planOf, STEP_KINDS, sidesOf, type TestRow } from '../../src/wizards/plan/index.ts';
 import { dangersOf, rankOf } from '../../src/wizards/safety/index.ts';
 import type { Sheet } from '../../src/wizards/sheet/index.ts';
 import { DEMO_CLUB, DEMO_OVAL, SHAPES } from '../../src/wizards/sheet/index.ts';
@@ -76,6 +76,18 @@ const LAYOUTS: Readonly<Record<string, Sheet>> = {
     joints: OVAL.joints.map((one, at) => ({ ...one, gap: at % 2 === 1 ? 'required' : 'possible' })),
     districts: undefined,
   },
+  'with breakers for more parts than it has': {
+    ...OVAL,
+    stages: OVAL.stages.slice(0, 1).map((one) => ({ ...one, breakers: 4 })),
+    joints: OVAL.joints.map((one, at) => ({ ...one, gap: at % 2 === 1 ? 'required' : 'possible' })),
+    districts: undefined,
+  },
+  'with a gap inside its only district': {
+    ...OVAL,
+    stages: OVAL.stages.slice(0, 1),
+    joints: OVAL.joints.map((one, at) => ({ ...one, gap: at === 1 ? 'required' : 'possible' })),
+    districts: undefined,
+  },
   'with forbidden supplies': { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) },
   'that is lopsided': { ...OVAL, trains: [{ kind: 'older', count: 6 }] },
   'with far too many older trains': { ...OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 },
@@ -103,7 +115,8 @@ describe('The plan of a layout', () => {
 
   test('of two units without a division sends to the sheet for one, and says nothing of good', () => {
     const html = drawn({ ...OVAL, districts: undefined });
-    expect(html).toContain('Choose a division on the sheet first.');
+    expect(html).toContain('Divide first: ');
+    expect(html).toContain(`${say('plan-to-divide')}</a>`);
     expect(html).toContain('/en/layout-sheet/');
     expect(html).not.toContain(say('plan-remedy-nothing'));
     expect(html).not.toContain(say('plan-no-gaps'));
@@ -153,6 +166,65 @@ describe('The plan of a layout', () => {
     }
   });
 
+  test('says what of the bus that lies there is used again, and what is missing', () => {
+    const bus = (busMetres: number | undefined): string =>
+      drawn({
+        ...OVAL,
+        wiring: { busSquareMillimetres: 2.5, feederSquareMillimetres: 0.5, metresBetweenFeeders: 2, busMetres },
+      });
+    expect(drawn(DEMO_CLUB)).toContain('These buses take 54.3\u00a0m of 2.5\u00a0mm². The sheet has 9\u00a0m');
+    expect(drawn(DEMO_CLUB)).toContain('Missing: 45.3\u00a0m');
+    expect(bus(20)).toContain('None is to get.');
+    expect(bus(undefined)).toContain('measure it');
+    expect(drawn(OVAL)).not.toContain('These buses take');
+  });
+
+  test('tells as many new feeders as there are clamps for, and as many labels as are on the list of parts', () => {
+    for (const sheet of [OVAL, CLUB, DEMO_CLUB]) {
+      const html = drawn(sheet);
+      const { parts } = planOf(sheet);
+      const number = (id: string): number => parts.find((one) => one.id === id)?.count ?? 0;
+      const [, wires = ''] = /id="plan-wires"[^>]*>([\s\S]*?)<\/section>/.exec(html) ?? [];
+      const told = [...wires.matchAll(/(\d+) new (?:pairs?|at its gaps)/g)].map(([, n]) => Number(n));
+      const sum = told.pop();
+      expect(told.reduce((total, one) => total + one, 0)).toBe(sum);
+      expect(number('bus-clamp')).toBe(2 * (sum ?? 0));
+      expect(wires).toContain(`${number('wire-label')} in all`);
+    }
+  });
+
+  test('gives the reason of each gap that is forbidden: a loop that ends there, a bridge, a programming track, two districts', () => {
+    const forbidden = (sheet: Sheet) => ({
+      ...sheet,
+      joints: sheet.joints.map((one) => ({ ...one, gap: 'impossible' as const, cut: 'none' as const })),
+    });
+    const reasons = (sheet: Sheet, ...whys: readonly string[]): void => {
+      const html = drawn(forbidden(sheet));
+      const told = ['district', 'reversing', 'turntable', 'programming'].filter((why) =>
+        html.includes(say(`plan-stop-why-${why}`)),
+      );
+      expect(told).toEqual(whys);
+    };
+    reasons(CLUB, 'district', 'reversing', 'programming');
+    reasons(DEMO_CLUB, 'district', 'reversing', 'turntable');
+    reasons({ ...SHAPES['out-and-back'](3) }, 'reversing');
+  });
+
+  test('of out and back names what turns the loop’s rails, in its steps and on its list of parts', () => {
+    const html = drawn(SHAPES['out-and-back'](3));
+    expect(html).toContain(say('plan-step-reversing-device'));
+    expect(html).toContain(say('plan-get-reverser'));
+  });
+
+  test('tells of a breaker without a gap in its power, its steps and its parts', () => {
+    const html = drawn(DEMO_CLUB);
+    expect(html).toContain(say('plan-more-unplaced', { district: 'A', n: 2 }));
+    expect(html).toContain(say('plan-get-breaker-unplaced'));
+    expect(html).not.toContain(`>${say('plan-get-breaker')}<`);
+    const more = LAYOUTS['with breakers for more parts than it has'];
+    expect(more === undefined ? '' : drawn(more)).toContain(say('plan-one-short-unplaced', { district: 'A', n: 2 }));
+  });
+
   test('with a name that is markup shows it as it is', () => {
     expect(drawn({ ...OVAL, name: '<img src=x onerror=alert(1)>' })).not.toContain('<img');
   });
@@ -178,7 +250,7 @@ describe('Its tables', () => {
       '9',
       '',
     ]);
-    expect(rows.find(([kind]) => kind === say('plan-get-breaker'))?.slice(1, 3)).toEqual([
+    expect(rows.find(([kind]) => kind === say('plan-get-breaker-unplaced'))?.slice(1, 3)).toEqual([
       'trips at 2.8\u00a0A or less',
       '2',
     ]);
@@ -189,6 +261,7 @@ describe('A test in the walk through them', () => {
   // The yard meets the second main line too: a gap with a booster on either side.
   const sheet: Sheet = { ...CLUB, joints: [...CLUB.joints, joint('main-2', 'yard-2')] };
   const plan = planOf(sheet);
+  const others = ['the demo of a club', 'with breakers and gaps for them', 'with a gap inside its only district'];
   const words = roomsOf(POWER_UP_ROOMS);
   const powerSay = sayer(words, 'en');
   const checks = Object.fromEntries(
@@ -197,12 +270,13 @@ describe('A test in the walk through them', () => {
       { title: String(data['title']), how: asTexts(data['how']), cautions: [], options: {} },
     ]),
   );
-  const told = {
-    ...{ language: 'en', home: '/en/', pictureStyles: '', cautions: CAUTIONS, tests: checks, plan },
-    ...{ say: powerSay, names: namesIn(sheet, powerSay), numbers: new Numbers('en', 'metric', words) },
-  };
-  const textOf = (row: TestRow): string =>
-    [titleSaid(row, told), sidesSaid(row, told) ?? '', ...stepsSaid(row, told), expectedSaid(row, told)].join(' ');
+  const toldOf = (of: Plan) => ({
+    ...{ language: 'en', home: '/en/', pictureStyles: '', cautions: CAUTIONS, tests: checks, plan: of },
+    ...{ say: powerSay, names: namesIn(of.sheet, powerSay), numbers: new Numbers('en', 'metric', words) },
+  });
+  const told = toldOf(plan);
+  const textOf = (row: TestRow, at = told): string =>
+    [titleSaid(row, at), sidesSaid(row, at) ?? '', ...stepsSaid(row, at), expectedSaid(row, at)].join(' ');
   const between = plan.tests.filter(({ where }) => {
     const gap = plan.track.gaps.find(({ number }) => where.kind === 'gap' && number === where.gap);
     const sides = gap === undefined ? undefined : sidesOf(gap, plan.track);
@@ -221,9 +295,37 @@ describe('A test in the walk through them', () => {
   });
 
   test('leaves no hole open, and is made, not remembered', () => {
-    for (const row of plan.tests) {
-      expect(textOf(row)).not.toMatch(/\[power-up-|\{[a-z]\w*\}|undefined|part with the trouble|from memory/);
+    for (const one of [plan, ...others.flatMap((name) => planOf(LAYOUTS[name] ?? sheet))]) {
+      for (const row of one.tests) {
+        const text = textOf(row, toldOf(one));
+        expect(text).not.toMatch(/\[power-up-|\{[a-z]\w*\}|undefined|part with the trouble|from memory/);
+        expect(text).not.toMatch(/district [.,]|of ,|of \./);
+      }
     }
+  });
+
+  test('says what to unplug beyond each gap: a reversing device, a bridge’s, a breaker, the programming track', () => {
+    const jumpers = (name: string): string[] => {
+      const one = planOf(LAYOUTS[name] ?? sheet);
+      return one.tests.filter(({ kind }) => kind === 'jumper-test').map((row) => textOf(row, toldOf(one)));
+    };
+    expect(
+      jumpers('the demo of a club').filter((text) => text.includes('the plug of the reversing device')),
+    ).toHaveLength(2);
+    expect(jumpers('the demo of a club').filter((text) => text.includes('bridge’s reversing device'))).toHaveLength(1);
+    expect(jumpers('with breakers and gaps for them').every((text) => text.includes('off its breaker'))).toBe(true);
+    expect(jumpers('club').filter((text) => text.includes('wires off the programming track'))).toHaveLength(1);
+  });
+
+  test('with the resistor tells one measure of “hardly” where the plan knows one, and the usual where it knows none', () => {
+    const load = (of: Plan): string =>
+      of.tests
+        .filter(({ kind }) => kind === 'load-test')
+        .map((row) => textOf(row, toldOf(of)))
+        .join(' ');
+    expect(load(plan)).not.toContain('a tenth');
+    expect(load(plan)).toMatch(/near the unit no more than [\d.]+/);
+    expect(load(planOf(SHAPES.oval(2)))).toContain('a tenth');
   });
 
   test('shows a picture with the names of both sides', () => {

@@ -3,7 +3,7 @@ import { existsSync } from 'node:fs';
 import { join } from 'node:path';
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
-import { type Plan, planOf, STEP_KINDS } from '../../src/wizards/plan/index.ts';
+import { beyondOf, type Plan, planOf, STEP_KINDS, type TestRow } from '../../src/wizards/plan/index.ts';
 import { FIX_OF_REMEDY } from '../../src/wizards/plan/remedies.ts';
 import type { StepId } from '../../src/wizards/plan/steps.ts';
 import { COMPLAINT_IDS, SIGN_MODEL } from '../../src/wizards/put-it-right/index.ts';
@@ -16,7 +16,25 @@ import { CLUB, joint, OVAL, section, stage, supply } from './sheets.ts';
 const stepsIn = ({ steps }: Plan): StepId[] => steps.map(({ id }) => id);
 const gapsIn = ({ track }: Plan): string[] => track.gaps.map(({ joint: { id } }) => id);
 const partIds = ({ parts }: Plan): string[] => parts.map(({ id }) => id);
-const POWER_PARTS = ['unit', 'booster', 'supply', 'fuse', 'lead-wire', 'breaker', 'control-cable'];
+const sumOf = (counts: readonly number[]): number => counts.reduce((sum, one) => sum + one, 0);
+const byNumber = (one: string, other: string): number => Number(one) - Number(other);
+
+/** The mark of the place of a test: a gap's number, a district's letter, a section's id. */
+function placeOf(where: TestRow['where']): string {
+  switch (where.kind) {
+    case 'gap':
+      return String(where.gap);
+    case 'district':
+      return where.district;
+    case 'section':
+      return where.section;
+    case 'all':
+      return '';
+  }
+}
+const POWER_PARTS = [
+  ...['unit', 'booster', 'supply', 'fuse', 'lead-wire', 'breaker', 'breaker-unplaced', 'control-cable'],
+];
 
 const demo = onceATest(() => planOf(DEMO_CLUB));
 
@@ -251,7 +269,38 @@ describe('Wires that the sheet tells of', () => {
       ['2.5', 2],
       ['2.5', 2],
     ]);
-    expect(partIds(plan)).not.toContain('bus-wire');
+  });
+
+  test('are used again as far as they reach, and what is missing of the bus is on the list by its cross-section', () => {
+    const buses = (busMetres: number | undefined) => {
+      const plan = planOf({ ...OVAL, wiring: { ...laid, busMetres } });
+      const { there, missing } = plan.busReuse ?? {};
+      return [there, missing, ...plan.parts.filter(({ id }) => id === 'bus-wire').map(({ count, of }) => [count, of])];
+    };
+    // Two buses of 3.5 m; a tenth is bought to spare.
+    expect(buses(2)).toEqual([2, 5, [6, undefined]]);
+    expect(buses(7)).toEqual([7, 0]);
+    expect(buses(12)).toEqual([12, 0]);
+    // Nobody has told how much is there: none of it is taken for there.
+    expect(buses(undefined)).toEqual([undefined, 7, [8, undefined]]);
+    expect(oval().busReuse).toBeUndefined();
+  });
+
+  test('of the invented club: 9 m of the 54.25 m that four buses take; a feeder every 2 m, and new ones on each side of its eight gaps', () => {
+    const { busReuse, parts, wires } = demo();
+    expect(busReuse?.wanted).toBeCloseTo(54.25, 9);
+    expect(busReuse?.missing).toBeCloseTo(45.25, 9);
+    const bus = parts.filter(({ id }) => id === 'bus-wire');
+    expect(bus.map(({ count, area = 0, of }) => [count, (area * 1e6).toFixed(2), of])).toEqual([
+      [50, '2.50', undefined],
+    ]);
+    // At the bridge one feeder, whatever ends at it.
+    expect(wires.map(({ feeders, newFeeders }) => [feeders - newFeeders, newFeeders])).toEqual([
+      [8, 7],
+      [9, 2],
+      [6, 2],
+      [6, 5],
+    ]);
   });
 
   test('too thin, or told in part only, are planned anew', () => {
@@ -300,6 +349,7 @@ describe('Where both rails are gapped', () => {
       kind: 'cannot-gap',
       joint: 'east-curve-far-side',
       sections: ['east-curve', 'far-side'],
+      why: 'district',
     });
     expect(plan.steps).toEqual([]);
     expect(partIds(plan)).toEqual([]);
@@ -556,6 +606,65 @@ describe('Whatever the sheet,', () => {
     );
   });
 
+  test('each gap has a row that proves it, and no row names a gap, a district or a section that is not there', () => {
+    fc.assert(
+      fc.property(anySheet, (sheet) => {
+        const { tests, track } = planOf(sheet);
+        const gaps = track.gaps.map(({ number }) => String(number));
+        const places: Readonly<Record<TestRow['where']['kind'], readonly string[]>> = {
+          gap: gaps,
+          district: track.districts.flatMap(({ letter, parts }) => [letter, ...parts.map((one) => one.letter)]),
+          section: sheet.sections.map(({ id }) => id),
+          all: [''],
+        };
+        expect(tests.filter(({ where }) => !places[where.kind].includes(placeOf(where)))).toEqual([]);
+        if (tests.length === 0) return;
+        const proven = tests.filter(({ kind }) => ['jumper-test', 'card-through-gaps'].includes(kind));
+        expect(proven.map(({ where }) => placeOf(where)).toSorted(byNumber)).toEqual(gaps);
+      }),
+      { numRuns: 80 },
+    );
+  });
+
+  test('each loop and each bridge has a locomotive sent through', () => {
+    fc.assert(
+      fc.property(anySheet, (sheet) => {
+        const { tests } = planOf(sheet);
+        const turns = sheet.sections.some(({ tags = [] }) => tags.includes('reversing') || tags.includes('turntable'));
+        const through = tests.some(({ kind }) => kind === 'short-locomotive-through-loop');
+        expect(through).toBe(turns && tests.length > 0);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  test('parts agree with the wires and labels that are listed: each new feeder, each metre of bus, each label', () => {
+    const there = { busSquareMillimetres: 2.5, feederSquareMillimetres: 0.5, metresBetweenFeeders: 2 };
+    const anyWiring = fc.constantFrom(undefined, there, { ...there, busMetres: 4 }, { ...there, busMetres: 30 });
+    fc.assert(
+      fc.property(anySheet, anyWiring, (told, wiring) => {
+        const { wires, labels, parts, busReuse } = planOf({ ...told, wiring });
+        if (parts.length === 0) return;
+        const number = (id: string): number => sumOf(parts.filter((one) => one.id === id).map(({ count }) => count));
+        const fresh = sumOf(wires.map(({ newFeeders }) => newFeeders));
+        expect(number('bus-clamp')).toBe(2 * fresh);
+        expect(number('feeder-wire')).toBeCloseTo(Math.ceil(1.1 * 0.3 * fresh - 1e-9), 9);
+        expect(wires.map(({ asItIs, newFeeders }) => asItIs || newFeeders)).toEqual(
+          wires.map(({ asItIs, feeders }) => asItIs || feeders),
+        );
+        const numbered = labels.flatMap(({ wire, numbers = 0 }) => (wire === 'feeder' ? numbers : []));
+        expect(sumOf(numbered)).toBe(sumOf(wires.map(({ feeders }) => feeders)));
+        // Two wires of each, and a label at either end.
+        expect(number('wire-label')).toBe(sumOf(labels.map(({ numbers = 1, ends }) => 2 * numbers * ends.length)));
+        const bus = sumOf(wires.flatMap((one) => (one.bus === undefined ? [] : one.busMetres)));
+        const used = Math.min(busReuse?.wanted ?? 0, busReuse?.there ?? 0);
+        expect(number('bus-wire')).toBeGreaterThanOrEqual(bus - used - 1e-9);
+        expect(number('bus-wire')).toBeLessThanOrEqual(1.1 * (bus - used) + wires.length);
+      }),
+      { numRuns: 60 },
+    );
+  });
+
   test('nothing unread is called good, and none of it is bought or switched on', () => {
     fc.assert(
       fc.property(anySheet, (sheet) => {
@@ -624,16 +733,38 @@ describe('The test sheet', () => {
     }
   });
 
-  test('each rail of each gap between two units is proven, and no loop end is taken for one', () => {
-    expect(
-      club()
-        .tests.filter(({ kind }) => kind === 'jumper-test')
-        .map(({ where }) => where),
-    ).toEqual([
-      { kind: 'gap', gap: 1 },
-      { kind: 'gap', gap: 2 },
-      { kind: 'gap', gap: 3 },
+  const gapsWith = (plan: Plan, kind: string): number[] =>
+    plan.tests.flatMap((one) => (one.kind === kind && one.where.kind === 'gap' ? [one.where.gap] : []));
+
+  test('each rail of each gap is proven, at loop and programming track too; lamps and a crossing only where two units meet', () => {
+    expect(gapsWith(club(), 'jumper-test')).toEqual([1, 2, 3, 4, 5, 6]);
+    for (const kind of ['first-look', 'two-lamps', 'meter-two-stages', 'crossing'])
+      expect(gapsWith(club(), kind), kind).toEqual([1, 2, 3]);
+  });
+
+  test('of the invented club proves all its eight gaps, the one at the bridge and both of the loop among them', () => {
+    expect(gapsWith(demo(), 'jumper-test')).toEqual([1, 2, 3, 4, 5, 6, 7, 8]);
+  });
+
+  test('sends a short locomotive over the bridge too, which is turned half round, and has no turnout to trip at', () => {
+    const [loop, bridge, ...others] = demo().tests.filter(({ kind }) => kind === 'short-locomotive-through-loop');
+    expect([loop?.where, bridge?.where]).toEqual([
+      { kind: 'section', section: 'branch-loop' },
+      { kind: 'section', section: 'turntable' },
     ]);
+    expect([loop?.turning, bridge?.turning, others]).toEqual([false, true, []]);
+    expect(loop?.options).toContain('trips-at-turnout');
+    expect(bridge?.options).toEqual(['fine', 'trips-entering', 'trips-leaving']);
+  });
+
+  test('a gap whose both sides one bus feeds can be made dead on neither: a card is pushed through it', () => {
+    const joints = ONE_UNIT.joints.map((one, at) => ({ ...one, gap: at === 1 ? ('required' as const) : one.gap }));
+    const plan = planOf({ ...ONE_UNIT, joints });
+    expect(plan.track.gaps.map(beyondOf)).toEqual(['inside']);
+    expect(plan.tests.filter(({ where }) => where.kind === 'gap')).toMatchObject([
+      { kind: 'card-through-gaps', where: { gap: 1 }, expected: 'passes', must: true },
+    ]);
+    expect(stepsIn(plan)).toContain('prove-dead');
   });
 
   describe('where a bridge has a unit of its own, and a loop another', () => {
@@ -679,7 +810,9 @@ describe('The test sheet', () => {
         .filter(({ why }) => why !== 'district')
         .map(({ number }) => `two-lamps-${number}`);
       expect(turning).toHaveLength(3);
-      expect(plan.tests.filter((one) => one.turning).map(({ id }) => id)).toEqual(turning);
+      expect(plan.tests.filter(({ kind, turning: one }) => one && kind === 'two-lamps').map(({ id }) => id)).toEqual(
+        turning,
+      );
     });
   });
 
@@ -757,11 +890,22 @@ describe('Breakers behind a unit', () => {
     expect(oval().tests.some(({ breaker }) => breaker)).toBe(false);
   });
 
-  test('are bought as many as there are parts, and no fewer than the sheet has', () => {
+  test('are bought as many as there are parts; those that the sheet has beyond that have no place yet, and say so', () => {
     const breakers = (count: number, gaps: readonly string[]) =>
-      planOf(ring(count, gaps)).parts.find(({ id }) => id === 'breaker')?.count;
+      ['breaker', 'breaker-unplaced'].map(
+        (kind) => planOf(ring(count, gaps)).parts.find(({ id }) => id === kind)?.count,
+      );
     const four = ['station-track-east-curve', 'far-side-west-curve', ...BOTH];
-    expect([breakers(2, BOTH), breakers(2, four), breakers(4, four), breakers(3, [])]).toEqual([2, 4, 4, 3]);
+    expect(breakers(2, BOTH)).toEqual([2, undefined]);
+    expect(breakers(2, four)).toEqual([4, undefined]);
+    expect(breakers(4, BOTH)).toEqual([2, 2]);
+    expect(breakers(3, [])).toEqual([undefined, 3]);
+  });
+
+  test('have their gaps proven like any other: jumper, lamps and a crossing, but no two units to compare', () => {
+    const rows = parted().tests.flatMap(({ kind, where }) => (where.kind === 'gap' ? [`${kind} ${where.gap}`] : []));
+    expect(rows).toEqual(['jumper-test', 'two-lamps', 'crossing'].flatMap((kind) => [`${kind} 1`, `${kind} 2`]));
+    expect(stepsIn(parted())).toEqual(expect.arrayContaining(['prove-dead', 'prove-phase', 'slow-crossing']));
   });
 
   test('without a gap between them the plan says which joints would do, and cuts nothing', () => {
@@ -808,7 +952,7 @@ test('A breaker trips at no more than 0.7 of its unit, and within 5 to 30 ms', (
   const [first] = club().subDistricts;
   expect(first?.tripAtMost).toBeCloseTo(2.8, 9);
   expect(first?.seconds).toEqual({ from: 0.005, to: 0.03 });
-  expect(club().parts.find(({ id }) => id === 'breaker')).toMatchObject({ count: 2, of: 'A' });
+  expect(club().parts.find(({ id }) => id === 'breaker-unplaced')).toMatchObject({ count: 2, of: 'A' });
 });
 
 test('What a plan tells to do first has a page, and so has every job', () => {
@@ -839,7 +983,7 @@ describe('The list of parts, counted by hand', () => {
     expect(counted(oval())).toEqual([
       // Two gaps of two rails; 3.5 m and a tenth more; four feeders of 0.2 m, two clamps and two ferrules each, and eight at the units.
       ...['4 insulated-joiner', '4 m bus-wire, 0.5 mm2, A', '4 m bus-wire, 0.5 mm2, B', '2 m feeder-wire, 0.5 mm2'],
-      ...['8 bus-clamp', '16 ferrule', '36 wire-label', '1 switched-strip', '2 test-lamp', '1 clip-wire'],
+      ...['8 bus-clamp', '16 ferrule', '40 wire-label', '1 switched-strip', '2 test-lamp', '1 clip-wire'],
       '1 test-resistor',
       ...['1 unit, 2.50 A, 19 V, A', '1 supply, 3.00 A, 18 V, A', '1 fuse, 2.50 A, A', '2 m lead-wire, 0.5 mm2, A'],
       ...['1 booster, 1.80 A, 19 V, B', '1 supply, 2.00 A, 18 V, B', '1 fuse, 2.00 A, B', '2 m lead-wire, 0.5 mm2, B'],
@@ -860,8 +1004,10 @@ describe('The list of parts, counted by hand', () => {
     expect(number('feeder-wire')).toBe(Math.ceil(1.1 * 0.3 * feeders));
     expect(number('bus-clamp')).toBe(2 * feeders);
     expect(number('ferrule')).toBe(2 * feeders + 4 * 3);
-    expect(number('wire-label')).toBe(3 * (2 + 8) + 4 * feeders);
-    expect(['reverser', 'changeover', 'breaker', 'control-cable', 'fuse'].map(number)).toEqual([1, 1, 2, 2, 3]);
+    expect(number('wire-label')).toBe(3 * (4 + 8) + 4 * feeders);
+    expect(['reverser', 'changeover', 'breaker-unplaced', 'control-cable', 'fuse'].map(number)).toEqual([
+      1, 1, 2, 2, 3,
+    ]);
   });
 
   test('feeders of the length that the sheet tells, and of one size each', () => {
@@ -883,7 +1029,7 @@ describe('The list of parts, counted by hand', () => {
     const feeders = oval().wires.map((one) => one.feeders);
     expect(oval().labels).toEqual(
       ['A', 'B'].flatMap((district, at) => [
-        { district, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 2 },
+        { district, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 4 },
         { district, wire: 'bus', numbers: 2, ends: ['unit', 'far-end'], count: 8 },
         { district, wire: 'feeder', numbers: feeders[at], ends: ['bus', 'rail'], count: 4 * (feeders[at] ?? 0) },
       ]),

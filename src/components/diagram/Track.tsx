@@ -241,7 +241,7 @@ export const Name = ({ section: { id, lines }, names }: { readonly section: Laid
   <>
     {lines.map((line, i) => (
       <text key={i} x={line.x} y={line.y}>
-        {line.text.endsWith('…') && <title>{names.get(id)}</title>}
+        {line.text.includes('…') && <title>{names.get(id)}</title>}
         {line.text}
       </text>
     ))}

@@ -2,9 +2,9 @@
 import type { Seen } from '../../wizards/first-power-up/index.ts';
 import { CANNOT, hasOwnQuestion, isOwnTest, NO_COIN, ownSteps } from '../../wizards/first-power-up/index.ts';
 import type { Plan, PlanGap, Reading, TestRow } from '../../wizards/plan/index.ts';
-import { isTurning, sidesOf } from '../../wizards/plan/index.ts';
+import { beyondOf, districtOf, isTurning, sidesOf } from '../../wizards/plan/index.ts';
 import { pairSaid } from '../diagram/index.ts';
-import { expectedAs, type Names } from '../plan/index.ts';
+import { expectedAs, isOverBridge, type Names } from '../plan/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
 import { listed } from '../words/index.ts';
 import type { PowerUpProps } from './props.ts';
@@ -37,20 +37,25 @@ export function whereSaid(row: TestRow, told: Told): string {
   }
 }
 
+/** The letters of both sides, that of track which no unit feeds last. */
+const lettersAt = ({ parts, districts: [near, far] }: PlanGap): readonly (string | undefined)[] =>
+  parts ?? (near === undefined ? [far, near] : [near, far]);
+
 /** Who is who at this place: districts and units by their names. */
 function namesAt(row: TestRow, told: Told): Readonly<Record<string, string>> {
   const { plan, names } = told;
   const gap = gapOf(row, told);
   const sides = gap === undefined ? undefined : sidesOf(gap, plan.track);
   const letter = row.where.kind === 'district' ? row.where.district : '';
-  const here = plan.track.districts.find((one) => one.letter === letter);
+  const [near = '', far = ''] = gap === undefined ? [] : lettersAt(gap);
+  const here = districtOf(letter === '' ? near : letter, plan.track);
   const station = plan.sheet.stages.find(({ kind }) => kind === 'station');
   return {
     district: letter,
     unit: names.stage(here?.stage.id ?? ''),
     station: names.stage(station?.id ?? ''),
-    old: sides?.old.letter ?? '',
-    new: sides?.new.letter ?? '',
+    old: sides?.old.letter ?? near,
+    new: sides?.new.letter ?? far,
     oldUnit: names.stage(sides?.old.stage.id ?? ''),
     newUnit: names.stage(sides?.new.stage.id ?? ''),
   };
@@ -59,18 +64,41 @@ function namesAt(row: TestRow, told: Told): Readonly<Record<string, string>> {
 /** Which part is which at a gap, and that boosters get their commands from elsewhere. */
 export function sidesSaid(row: TestRow, told: Told): string | undefined {
   const gap = gapOf(row, told);
-  const sides = gap === undefined ? undefined : sidesOf(gap, told.plan.track);
-  if (sides === undefined) return undefined;
+  if (gap === undefined) return undefined;
+  const sides = sidesOf(gap, told.plan.track);
+  if (sides === undefined) {
+    const [letter = ''] = lettersAt(gap);
+    return districtOf(letter, told.plan.track)?.stage.kind === 'booster' ? told.say('power-up-signal') : undefined;
+  }
   const who = told.say('power-up-sides', namesAt(row, told));
   return sides.old.stage.kind === 'station' ? who : `${who} ${told.say('power-up-signal')}`;
+}
+
+/** What lies beyond a gap at which no two units meet. */
+function beyondAt(row: TestRow, told: Told): string | undefined {
+  const gap = gapOf(row, told);
+  const beyond = gap === undefined ? 'unit' : beyondOf(gap);
+  return beyond === 'unit' ? undefined : beyond;
 }
 
 /** The steps of a test, with the units and districts of this layout. */
 export function stepsSaid(row: TestRow, told: Told): readonly string[] {
   const { say, tests } = told;
   const count = ownSteps(row.kind);
-  if (count === undefined) return tests[row.kind]?.how ?? [];
   const at = namesAt(row, told);
+  if (count === undefined) {
+    const how = tests[row.kind]?.how ?? [];
+    // Its last step says what is little on any layout; here it is known.
+    return row.kind === 'load-test' && row.readings.length > 0
+      ? [...how.slice(0, -1), say('power-up-how-load-hardly')]
+      : how;
+  }
+  const beyond = beyondAt(row, told);
+  if (row.kind === 'jumper-test' && beyond !== undefined) {
+    const ids = ['beyond-first', `beyond-${beyond}`, 'beyond-on', 'jumper-test-4', 'jumper-test-5', 'beyond-last'];
+    return ids.map((id) => say(`power-up-how-${id}`, at));
+  }
+  if (isOverBridge(row)) return [say('power-up-how-short-locomotive-through-loop-turning-1')];
   const steps = Array.from({ length: count }, (_, place) => say(`power-up-how-${row.kind}-${place + 1}`, at));
   const gap = gapOf(row, told);
   const turns = row.kind === 'jumper-test' && gap !== undefined && isTurning(gap);
@@ -82,6 +110,7 @@ export function picturing(row: TestRow, told: Told): Say {
   const { say } = told;
   const at = namesAt(row, told);
   if (at['old'] === '') return say;
+  const beyond = beyondAt(row, told);
   const own: Readonly<Record<string, string>> = {
     'picture-parts-old': say('power-up-picture-old', at),
     'picture-parts-new': say('power-up-picture-new', at),
@@ -89,7 +118,13 @@ export function picturing(row: TestRow, told: Told): Say {
     'picture-jumper-station': say('power-up-picture-unit', { district: at['old'] ?? '' }),
     'picture-jumper-booster': say('power-up-picture-unit', { district: at['new'] ?? '' }),
   };
-  return (id, values) => own[id] ?? say(id, values);
+  const without: Readonly<Record<string, string>> = {
+    ...own,
+    'picture-parts-new': say(`power-up-picture-beyond-${beyond ?? 'feed'}`, at),
+    'picture-jumper': say('power-up-picture-beyond'),
+    'picture-jumper-booster': say('power-up-picture-beyond-feed'),
+  };
+  return (id, values) => (beyond === undefined ? own : without)[id] ?? say(id, values);
 }
 
 function figuresSaid(row: TestRow, told: Told): string[] {
@@ -116,6 +151,7 @@ export function expectedSaid(row: TestRow, told: Told): string {
 /** The question of a test. */
 export function titleSaid(row: TestRow, told: Told): string {
   const { kind } = row;
+  if (isOverBridge(row)) return told.say('power-up-ask-short-locomotive-through-loop-turning');
   return hasOwnQuestion(kind)
     ? told.say(`power-up-ask-${kind}`, namesAt(row, told))
     : (told.tests[kind]?.title ?? kind);

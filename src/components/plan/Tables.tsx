@@ -19,9 +19,9 @@ export function TestTable(told: PartProps) {
           </tr>
         </thead>
         <tbody>
-          {testGroups(plan, told).map(({ kind, expected, places }) => (
+          {testGroups(plan, told).map(({ kind, what, expected, places }) => (
             <tr key={`${kind} ${expected}`}>
-              <th scope="row">{say(`plan-test-${kind}`)}</th>
+              <th scope="row">{what}</th>
               <td data-head={say('plan-test-expected')}>{expected}</td>
               <td data-head={say('plan-test-where')}>
                 <ul class="places">

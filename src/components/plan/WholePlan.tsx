@@ -93,7 +93,7 @@ function Verdict(told: PartProps) {
           </ul>
           <p>
             <a class="button" href={`${home}layout-sheet/${hash}`}>
-              {say('plan-to-sheet')}
+              {say(stops.some(({ kind }) => kind === 'not-divided') ? 'plan-to-divide' : 'plan-to-sheet')}
             </a>
           </p>
         </>
@@ -238,7 +238,7 @@ function Wires(told: PartProps) {
         ))}
       </ul>
       <details class="plan-labels">
-        <summary>{say('plan-labels')}</summary>
+        <summary>{say('plan-labels', { n: plan.labels.reduce((sum, { count }) => sum + count, 0) })}</summary>
         <ul>
           {plan.labels.map(({ district, wire, numbers: n = 1 }) => (
             <li key={`${district} ${wire}`}>{say(`plan-labels-${wire}`, { district, n })}</li>

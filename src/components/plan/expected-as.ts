@@ -6,3 +6,7 @@ export function expectedAs(kind: TestRow['kind'], turning: boolean, breaker: boo
   if (turning) return `${kind}-turning`;
   return breaker && (kind === 'coin-near' || kind === 'coin-far') ? `${kind}-breaker` : kind;
 }
+
+/** A loop's own row is the other one of its kind. */
+export const isOverBridge = ({ kind, turning }: Pick<TestRow, 'kind' | 'turning'>): boolean =>
+  turning && kind === 'short-locomotive-through-loop';

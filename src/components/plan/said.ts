@@ -2,6 +2,7 @@
 import type { Span } from '../../engine/index.ts';
 import { STRIPPED, toThousandths } from '../../engine/index.ts';
 import type {
+  Beyond,
   Part,
   Plan,
   PlanGap,
@@ -12,11 +13,11 @@ import type {
   Unread,
   Where,
 } from '../../wizards/plan/index.ts';
-import { sidesOf } from '../../wizards/plan/index.ts';
+import { beyondOf, sidesOf } from '../../wizards/plan/index.ts';
 import { pairSaid } from '../diagram/index.ts';
 import type { StepWords } from '../words/index.ts';
 import { joined, listed } from '../words/index.ts';
-import { expectedAs } from './expected-as.ts';
+import { expectedAs, isOverBridge } from './expected-as.ts';
 import type { PartProps } from './props.ts';
 
 type Told = Omit<PartProps, 'plan' | 'cautions'>;
@@ -77,7 +78,11 @@ export function problemSaid(problem: TrackProblem, { say, names, language }: Tol
       return say('plan-in-pieces', { district: problem.district, sections: sections(problem.sections) });
     case 'cannot-gap': {
       const [from, to] = problem.sections;
-      return say('plan-stop-cannot-gap', { from: names.section(from), to: names.section(to) });
+      return say('plan-stop-cannot-gap', {
+        from: names.section(from),
+        to: names.section(to),
+        why: say(`plan-stop-why-${problem.why}`),
+      });
     }
   }
 }
@@ -179,6 +184,10 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
     told.say('plan-more-filter'),
   ],
   'feed-gaps': (_, told) => [stripSaid(told)],
+  breakers: ({ subDistricts }, { say }) =>
+    subDistricts
+      .filter(({ unplaced }) => unplaced > 0)
+      .map(({ district, unplaced: n }) => say('plan-more-unplaced', { district, n })),
   'accessory-bus': (_, { say }) => [say('plan-more-accessory')],
   'reversing-device': ({ sheet }, { say, names, language }) => [
     say('plan-more-loop', {
@@ -206,6 +215,15 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
       if (supplies.length === 0) return [];
       return [earthed === true ? say('plan-more-earthed', { list }) : say('plan-more-earth-unknown', { list })];
     }),
+  'prove-dead': ({ track: { gaps } }, { say, language }) => {
+    const at = (beyond: Beyond): readonly PlanGap[] => gaps.filter((gap) => beyondOf(gap) === beyond);
+    const unfed = (['breaker', 'loop', 'bridge', 'programming'] as const).filter((beyond) => at(beyond).length > 0);
+    const inside = at('inside').map(({ number }) => say('plan-gap-numbered', { n: number }));
+    return [
+      ...unfed.map((beyond) => say(`plan-more-dead-${beyond}`)),
+      ...(inside.length === 0 ? [] : [say('plan-more-dead-inside', { list: joined(inside, language) })]),
+    ];
+  },
   'main-switch': (_, { say }) => [say('plan-more-electrician')],
   'prove-volts': ({ tests }, { say, numbers }) =>
     tests
@@ -235,24 +253,46 @@ const inList = (things: readonly string[], { say }: Told): string[] =>
 const stripSaid = ({ say, numbers }: Told): string =>
   say('plan-strip', { clamp: numbers.thin(STRIPPED.clamp), rail: numbers.thin(STRIPPED.rail) });
 
-export function wireLines({ wires }: Plan, { say, numbers, language }: Told): string[] {
-  return wires.map(({ district, bus, reach, feeders, feeder, apart, asItIs, assumed, long }) => {
-    if (bus === undefined) return say('plan-wire-none', { district });
-    const row = say('plan-wire-row', {
-      district,
-      size: numbers.wire(bus.area, 'at-least'),
-      reach: numbers.metres(reach),
-      n: feeders,
-      feeder: numbers.wire(feeder.area, 'at-least'),
-    });
-    const notes = [
-      ...(asItIs ? [say('plan-wire-as-it-is')] : []),
-      ...(apart === undefined ? [] : [say('plan-wire-apart', { apart: numbers.metres(apart, 'at-most') })]),
-      ...(long ? [say('plan-wire-long')] : []),
-      ...(assumed ? [say('plan-wire-assumed')] : []),
-    ];
-    return [row, ...(notes.length === 0 ? [] : [`(${listed(notes, language)})`])].join(' ');
+export function wireLines(plan: Plan, told: Told): string[] {
+  const { wires } = plan;
+  const n = wires.reduce((sum, { newFeeders }) => sum + newFeeders, 0);
+  return [
+    ...wires.map((one) => wireLine(one, told)),
+    ...(wires.length > 1 ? [told.say('plan-wire-sum', { n })] : []),
+    ...busLine(plan, told),
+  ];
+}
+
+function wireLine(wire: Plan['wires'][number], { say, numbers, language }: Told): string {
+  const { district, bus, reach, feeders, newFeeders: n, feeder, apart, asItIs, assumed, long } = wire;
+  if (bus === undefined) return say('plan-wire-none', { district });
+  const there = feeders - n;
+  const olds = n === 0 ? 'plan-wire-pairs-none' : 'plan-wire-pairs-there';
+  const row = say('plan-wire-row', {
+    district,
+    size: numbers.wire(bus.area, 'at-least'),
+    reach: numbers.metres(reach),
+    feeder: numbers.wire(feeder.area, 'at-least'),
+    pairs: say(there === 0 ? 'plan-wire-pairs-new' : olds, { n, there }),
   });
+  const every = asItIs ? 'plan-wire-apart-there' : 'plan-wire-apart';
+  const notes = [
+    ...(apart === undefined ? [] : [say(every, { apart: numbers.metres(apart, 'at-most') })]),
+    ...(asItIs ? [say('plan-wire-as-it-is')] : []),
+    ...(long ? [say('plan-wire-long')] : []),
+    ...(assumed ? [say('plan-wire-assumed')] : []),
+  ];
+  return [row, ...(notes.length === 0 ? [] : [`(${listed(notes, language)})`])].join(' ');
+}
+
+/** What of the bus that lies there is used again, and what is missing. */
+function busLine({ busReuse }: Plan, { say, numbers }: Told): string[] {
+  if (busReuse === undefined) return [];
+  const { area, wanted, there, missing } = busReuse;
+  const figures = { wanted: numbers.metres(wanted), size: numbers.wire(area, 'at-least') };
+  if (there === undefined) return [say('plan-bus-untold', figures)];
+  const all = { ...figures, there: numbers.metres(there), missing: numbers.metres(missing) };
+  return [say(missing > 0 ? 'plan-bus-missing' : 'plan-bus-enough', all)];
 }
 
 /** Where there are breakers, district by district; where there are none, what one there may trip at. */
@@ -265,7 +305,7 @@ export function breakerLines({ sheet, subDistricts }: Plan, told: Told): string[
   return [
     ...subDistricts
       .filter(({ breakers }) => breakers > 0)
-      .flatMap((one) => [breakerSaid(one, told), ...choiceSaid(one, sheet, told)]),
+      .flatMap((one) => [breakerSaid(one, told), ...choiceSaid(one, sheet, told), ...unplacedSaid(one, told)]),
     ...(known.length === 0
       ? []
       : [
@@ -328,12 +368,18 @@ function choiceSaid(
   return [[even, ...fewer, say('plan-one-short-alone')].join(' ')];
 }
 
+/** With gaps for some of them; where there is none at all, the choice says so. */
+const unplacedSaid = ({ district, unplaced: n, parts }: SubDistricts, { say }: Told): string[] =>
+  n > 0 && parts.length > 0 ? [say('plan-one-short-unplaced', { district, n })] : [];
+
 export function whereSaid(where: Where, { say, names, plan: { track } }: Told & Pick<PartProps, 'plan'>): string {
   switch (where.kind) {
     case 'gap': {
       const gap = gapNumbered(where.gap, track);
-      const sides = gap === undefined ? undefined : sidesOf(gap, track);
-      return say('plan-where-gap', { n: where.gap, old: sides?.old.letter ?? '', new: sides?.new.letter ?? '' });
+      if (gap === undefined) return say('plan-gap-numbered', { n: where.gap });
+      const { old, beyond, new: far } = sidesSaid(gap, track);
+      const isNamed = beyond === 'unit' || beyond === 'breaker';
+      return say(isNamed ? 'plan-where-gap' : `plan-where-gap-${beyond}`, { n: where.gap, old, new: far });
     }
     case 'district':
       return say('plan-where-district', { district: where.district });
@@ -343,6 +389,17 @@ export function whereSaid(where: Where, { say, names, plan: { track } }: Told & 
       return say('plan-where-all');
   }
 }
+
+/** The letters of both sides of a gap, and what lies beyond it. */
+export function sidesSaid(gap: PlanGap, track: Plan['track']) {
+  const sides = sidesOf(gap, track);
+  const [near = '', far = ''] = gap.parts ?? gap.districts;
+  return { beyond: beyondOf(gap), old: sides?.old.letter ?? near, new: sides?.new.letter ?? far };
+}
+
+/** What a row is called: over a bridge a locomotive goes otherwise than through a loop. */
+export const testSaid = ({ kind, turning }: Pick<TestRow, 'kind' | 'turning'>, say: Told['say']): string =>
+  say(`plan-test-${isOverBridge({ kind, turning }) ? expectedAs(kind, turning, false) : kind}`);
 
 function readingsSaid(row: TestRow, { say, numbers, plan: { track } }: Told & Pick<PartProps, 'plan'>): string[] {
   const gap = row.where.kind === 'gap' ? gapNumbered(row.where.gap, track) : undefined;
@@ -370,6 +427,7 @@ const gapNumbered = (number: number, { gaps }: Plan['track']): PlanGap | undefin
 
 interface TestGroup {
   readonly kind: TestRow['kind'];
+  readonly what: string;
   readonly expected: string;
   readonly places: readonly { readonly id: string; readonly where: string }[];
 }
@@ -391,6 +449,7 @@ export function testGroups({ tests }: Plan, told: PartProps): TestGroup[] {
     return [
       {
         kind: first.kind,
+        what: testSaid(first, told.say),
         expected: isOne && one !== '' ? listed([expected, one], told.language) : expected,
         places: rows.map((row, at) => {
           const where = whereSaid(row.where, told);
@@ -433,6 +492,7 @@ export function partSize(
     case 'supply':
       return say('plan-size-supply', { amps: amperes, volts: rail, kind, plug: poles });
     case 'breaker':
+    case 'breaker-unplaced':
       return say('plan-size-breaker', { amps: numbers.amps(amps ?? 0, 'at-most') });
     case 'test-lamp':
       return say('plan-size-lamp');
@@ -473,7 +533,7 @@ export function testTable(plan: Plan, given: Told): string[][] {
       ...[say('plan-test-yours'), say('plan-test-unless')],
     ],
     ...plan.tests.map((row) => [
-      say(`plan-test-${row.kind}`),
+      testSaid(row, say),
       whereSaid(row.where, told),
       expectedSaid(row, told),
       '',

@@ -9,6 +9,7 @@ import { STOPS } from './steps.ts';
 import type { PlanGap, Track, TrackDistrict } from './track.ts';
 import { fedIn, runsOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
+import { busReuse } from './wires.ts';
 
 /** `power`: what feeds the layout, which waits until labels are read. */
 export type PartId =
@@ -25,7 +26,15 @@ export type PartId =
   | 'test-resistor'
   | 'clip-wire'
   | PowerPartId;
-export type PowerPartId = 'unit' | 'booster' | 'supply' | 'fuse' | 'lead-wire' | 'breaker' | 'control-cable';
+export type PowerPartId =
+  | 'unit'
+  | 'booster'
+  | 'supply'
+  | 'fuse'
+  | 'lead-wire'
+  | 'breaker'
+  | 'breaker-unplaced'
+  | 'control-cable';
 
 export interface Part {
   readonly id: PartId;
@@ -91,11 +100,13 @@ const metres = (id: PartId, count: number, { area }: Pick<Conductor, 'area'>, of
 function trackParts({ sheet, track, wires }: Wanted): Part[] {
   const feeders = wires.reduce((sum, { newFeeders }) => sum + newFeeders, 0);
   const feederMetres = sheet.wiring?.feederMetres ?? FEEDER_WIRE.length;
+  const again = busReuse(sheet, wires);
   return [
     pieces('insulated-joiner', railsToCut(track.gaps)),
     ...wires.flatMap(({ bus, busMetres, district, asItIs }) =>
       bus === undefined || asItIs ? [] : [metres('bus-wire', busMetres, bus, district)],
     ),
+    ...(again === undefined ? [] : [metres('bus-wire', again.missing, again)]),
     ...bySize(wires, ({ feeder }) => feeder.area).map(([area, here]) =>
       metres('feeder-wire', feederMetres * here.reduce((sum, one) => sum + one.newFeeders, 0), { area }),
     ),
@@ -151,7 +162,9 @@ const isBooster = ({ stage }: PlacedUnit): boolean => stage.kind === 'booster';
 const LEAD_METRES = 1;
 
 function partsOfUnit({ district, stage, supply, fuse }: PlacedUnit, { districts }: Track): Part[] {
-  const { limitAmps, inputKind, inputVolts, leastInputVolts, plug, breakers = 0, tripSeconds } = stage;
+  const { limitAmps, inputKind, inputVolts, leastInputVolts, plug, tripSeconds } = stage;
+  const here = districts.find(({ letter }) => letter === district);
+  const breaker = { of: district, amps: breakerUnder(tripOf(stage) ?? 0, tripSeconds).tripAtMost };
   return [
     pieces(stage.kind === 'booster' ? 'booster' : 'unit', 1, {
       of: district,
@@ -167,13 +180,15 @@ function partsOfUnit({ district, stage, supply, fuse }: PlacedUnit, { districts 
           metres('lead-wire', LEAD_METRES, { area: fuse.area }, district),
         ]
       : []),
-    // One for each sub-district, however many the sheet has so far.
-    pieces('breaker', Math.max(breakers, districts.find(({ letter }) => letter === district)?.parts.length ?? 0), {
-      of: district,
-      amps: breakerUnder(tripOf(stage) ?? 0, tripSeconds).tripAtMost,
-    }),
+    // One for each sub-district, however many the sheet has so far; what is left has no place yet.
+    pieces('breaker', here?.parts.length ?? 0, breaker),
+    pieces('breaker-unplaced', here === undefined ? 0 : unplacedBreakers(here), breaker),
   ];
 }
+
+/** Breakers that the sheet has behind a unit, and no gap for. */
+export const unplacedBreakers = ({ stage, parts }: Pick<TrackDistrict, 'stage' | 'parts'>): number =>
+  Math.max(0, (stage.breakers ?? 0) - parts.length);
 
 /** What may be set on a breaker below a unit that trips at so many amperes, and within which time. */
 export const breakerUnder = (trip: number, seconds: number | undefined) =>
@@ -198,7 +213,7 @@ export interface WireLabels {
 /** District, which rail, which end; one supply lead for each unit, a bus and feeders for each of its sub-districts. */
 export const labelsOf = (districts: readonly TrackDistrict[], wires: readonly DistrictWires[]): WireLabels[] =>
   districts.flatMap((district): WireLabels[] => [
-    { district: district.letter, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 2 },
+    { district: district.letter, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 4 },
     ...fedIn(district).flatMap(({ letter }) => wires.filter((one) => one.district === letter).flatMap(wireLabels)),
   ]);
 

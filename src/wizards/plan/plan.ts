@@ -16,8 +16,8 @@ import type { Track, TrackProblem } from './track.ts';
 import { fedIn, isOnlyNamed, trackOf } from './track.ts';
 import type { Unread } from './unread.ts';
 import { unreadIn } from './unread.ts';
-import type { DistrictWires } from './wires.ts';
-import { wiresOf } from './wires.ts';
+import type { BusReuse, DistrictWires } from './wires.ts';
+import { busReuse, wiresOf } from './wires.ts';
 
 export interface Plan extends Parts {
   readonly sheet: Sheet;
@@ -28,6 +28,7 @@ export interface Plan extends Parts {
   readonly power: Parts['power'];
   readonly judged: Power;
   readonly wires: readonly DistrictWires[];
+  readonly busReuse: BusReuse | undefined;
   readonly steps: readonly PlanStep[];
   readonly tests: readonly TestRow[];
   readonly labels: readonly WireLabels[];
@@ -56,6 +57,7 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
     steps: whole ? stepsOf(built) : [],
     tests: whole ? testSheetOf(built) : [],
     labels: labelsOf(districts, wires),
+    busReuse: busReuse(sheet, wires),
     but: butOf(judged, track),
     subDistricts: districts.map((district) => subDistrictsOf(district, sheet)),
   };

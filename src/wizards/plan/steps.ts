@@ -5,7 +5,7 @@ import type { Act } from '../safety/index.ts';
 import type { Sheet } from '../sheet/index.ts';
 import type { Power } from './power.ts';
 import type { Track } from './track.ts';
-import { isBoundary, runsOf } from './track.ts';
+import { isBoundary, isFedApart, runsOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
 
 interface StepKind {
@@ -96,6 +96,8 @@ export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
   const { stages, supplies } = sheet;
   const boundaries = track.gaps.filter(isBoundary);
   const loops = runsOf(sheet, 'reversing').length > 0;
+  const bridges = track.gaps.some(({ why }) => why === 'turntable');
+  const fedApart = track.gaps.some(isFedApart);
   const isTold = power.verdict !== 'unknown';
   const mayJoin = isTold && !STOPS.includes(power.remedy);
   const wanted: Readonly<Record<StepId, boolean>> = {
@@ -112,9 +114,9 @@ export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
     'accessory-bus': (sheet.accessories ?? 0) > 0 || sheet.accessoryBus !== undefined,
     breakers: stages.some(({ breakers = 0 }) => breakers > 0),
     'reversing-device': loops,
-    'turntable-device': track.gaps.some(({ why }) => why === 'turntable'),
-    // The old part is powered for it.
-    'prove-dead': mayJoin && boundaries.length > 0,
+    'turntable-device': bridges,
+    // What lies before the gap is powered for it.
+    'prove-dead': mayJoin && track.gaps.length > 0,
     'feed-without-capacitor': wires.length > 0,
     'common-wire': boundaries.length > 0,
     'earth-pins': supplies.some(({ earthed }) => earthed !== false),
@@ -123,12 +125,12 @@ export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
     'set-units': mayJoin,
     'control-cable': mayJoin && boundaries.length > 0,
     'each-alone': mayJoin,
-    'prove-phase': mayJoin && boundaries.length > 0,
+    'prove-phase': mayJoin && fedApart,
     'prove-volts': mayJoin && boundaries.length > 0,
     'load-test': mayJoin,
     coin: mayJoin,
-    'prove-loops': mayJoin && loops,
-    'slow-crossing': mayJoin && boundaries.length > 0,
+    'prove-loops': mayJoin && (loops || bridges),
+    'slow-crossing': mayJoin && fedApart,
     'run-traffic': mayJoin,
     'write-down': true,
   };

@@ -4,7 +4,7 @@ import type { DivisionProblem } from '../../engine/index.ts';
 import { divide } from '../../engine/index.ts';
 import { divisionProblem } from '../division/index.ts';
 import type { Joint, Sheet } from '../sheet/index.ts';
-import { breakerUnder } from './parts.ts';
+import { breakerUnder, unplacedBreakers } from './parts.ts';
 import { tripOf } from './power.ts';
 import type { Fed, TrackDistrict } from './track.ts';
 
@@ -16,6 +16,8 @@ export interface SubDistricts {
   readonly seconds: { readonly from: number; readonly to: number };
   /** Breakers that the sheet has there. */
   readonly breakers: number;
+  /** Those of them for which it has no gap. */
+  readonly unplaced: number;
   /** The sub-districts into which gaps part it. */
   readonly parts: readonly Fed[];
   /** With breakers and no gap between them: joints that would part it in pieces about alike, to choose from. Undefined: nobody asks. */
@@ -36,6 +38,7 @@ export function subDistrictsOf(district: TrackDistrict, sheet: Sheet): SubDistri
     tripAtMost: trip === undefined ? undefined : tripAtMost,
     seconds,
     breakers,
+    unplaced: unplacedBreakers(district),
     parts,
     couldCut: asked ? (even?.joints ?? []) : undefined,
     couldCutFewer: fewer?.joints,

@@ -4,12 +4,13 @@ import { metersShow, STEP_LIMIT } from '../../engine/index.ts';
 import type { Sheet } from '../sheet/index.ts';
 import type { Power } from './power.ts';
 import type { Fed, PlanGap, Track, TrackDistrict } from './track.ts';
-import { fedIn, isBoundary, isTurning, runsOf, sidesOf } from './track.ts';
+import { beyondOf, fedIn, isBoundary, isFedApart, isTurning, runsOf, sidesOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
 
 /** Tests with words, pictures and dangers of their own in the walk that finds faults. */
 export const CHECKED_BY = [
   'jumper-test',
+  'card-through-gaps',
   'each-stage-alone',
   'two-lamps',
   'meter-two-stages',
@@ -73,6 +74,12 @@ const KINDS: Readonly<Record<RowKind, Kind>> = {
   'jumper-test': {
     expected: 'dead-with-each',
     else: { 'alive-with-one': 'since-rewired', 'alive-without': 'since-rewired' },
+    must: true,
+  },
+  // Where nothing can be made dead beyond it.
+  'card-through-gaps': {
+    expected: 'passes',
+    else: { touches: 'since-rewired', 'not-cut': 'since-rewired' },
     must: true,
   },
   'each-stage-alone': {
@@ -174,11 +181,16 @@ export interface Tested {
 /** Every row of a sheet, in the order in which they are done. */
 export function testSheetOf(told: Tested): TestRow[] {
   const { track, sheet } = told;
-  const boundaries = track.gaps.filter(isBoundary);
-  const atGaps = (kind: RowKind, readings?: (gap: PlanGap) => readonly Reading[]): TestRow[] =>
-    boundaries.map((gap) =>
-      row(kind, { kind: 'gap', gap: gap.number }, readings?.(gap), kind === 'two-lamps' && isTurning(gap)),
-    );
+  const atGaps = (
+    kind: RowKind,
+    wanted: (gap: PlanGap) => boolean,
+    readings?: (gap: PlanGap) => readonly Reading[],
+  ): TestRow[] =>
+    track.gaps
+      .filter(wanted)
+      .map((gap) =>
+        row(kind, { kind: 'gap', gap: gap.number }, readings?.(gap), kind === 'two-lamps' && isTurning(gap)),
+      );
   const inDistricts = (
     kind: RowKind,
     readings?: (district: TrackDistrict) => readonly Reading[],
@@ -197,20 +209,23 @@ export function testSheetOf(told: Tested): TestRow[] {
     );
   const isBoosted = ({ stage }: TrackDistrict): boolean => stage.kind === 'booster';
   const loops = runsOf(sheet, 'reversing').flatMap(([first]) => first ?? []);
+  const bridges = runsOf(sheet, 'turntable').flatMap(([first]) => first ?? []);
   const apart = runsOf(sheet, 'programming').flatMap(([first]) => first ?? []);
   return [
-    ...atGaps('first-look'),
-    ...atGaps('jumper-test'),
+    ...atGaps('first-look', isBoundary),
+    ...atGaps('jumper-test', (gap) => beyondOf(gap) !== 'inside'),
+    ...atGaps('card-through-gaps', (gap) => beyondOf(gap) === 'inside'),
     ...inDistricts('each-stage-alone', undefined, isBoosted),
-    ...atGaps('two-lamps'),
-    ...atGaps('meter-two-stages', (gap) => voltsAt(gap, told)),
+    ...atGaps('two-lamps', isFedApart),
+    ...atGaps('meter-two-stages', isBoundary, (gap) => voltsAt(gap, told)),
     ...inFed('load-test', (fed) => loadTestIn(fed, told)),
     ...inFed('coin-near'),
     ...inFed('coin-far'),
     ...inDistricts('vehicle-in-far-part', undefined, isBoosted),
     ...apart.map(({ id }) => row('programming-track', { kind: 'section', section: id })),
     ...loops.map(({ id }) => row('short-locomotive-through-loop', { kind: 'section', section: id })),
-    ...atGaps('crossing'),
+    ...bridges.map(({ id }) => overBridge(id)),
+    ...atGaps('crossing', isFedApart),
     ...inDistricts(
       'meter-supply-current',
       (district) => ampsIn(district, told),
@@ -218,6 +233,13 @@ export function testSheetOf(told: Tested): TestRow[] {
     ),
     row('traffic', { kind: 'all' }),
   ];
+}
+
+/** A bridge has no turnout at its entry, and is tried turned half round as well. */
+function overBridge(section: string): TestRow {
+  const through = row('short-locomotive-through-loop', { kind: 'section', section }, [], true);
+  const { 'trips-at-turnout': _, ...leads } = through.leads;
+  return { ...through, leads, options: through.options.filter((option) => option !== 'trips-at-turnout') };
 }
 
 /** Rails of the old part and of the new one with nothing on them, and how far apart they may stand. */

@@ -58,7 +58,12 @@ export type TrackProblem =
   /** No track leads from one part of the district to the other: each needs feeders of its own. Nothing to stop at. */
   | { readonly kind: 'in-pieces'; readonly district: string; readonly sections: readonly string[] }
   /** A gap would be needed where rails cannot be cut. */
-  | { readonly kind: 'cannot-gap'; readonly joint: string; readonly sections: readonly [string, string] };
+  | {
+      readonly kind: 'cannot-gap';
+      readonly joint: string;
+      readonly sections: readonly [string, string];
+      readonly why: GapReason;
+    };
 
 export interface Track {
   readonly districts: readonly TrackDistrict[];
@@ -93,9 +98,9 @@ export function trackOf(sheet: Sheet): Track {
     gaps,
     problems: [
       ...problems,
-      ...gaps.flatMap(({ joint, from, to, railsToCut }): TrackProblem[] =>
+      ...gaps.flatMap(({ joint, from, to, why, railsToCut }): TrackProblem[] =>
         joint.gap === 'impossible' && railsToCut > 0
-          ? [{ kind: 'cannot-gap', joint: joint.id, sections: [from.id, to.id] }]
+          ? [{ kind: 'cannot-gap', joint: joint.id, sections: [from.id, to.id], why }]
           : [],
       ),
       ...districts.flatMap((district) => inPieces(district, sheet.joints)),
@@ -290,6 +295,28 @@ export function runsOf({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>,
 /** Gaps at which two units meet, at a loop and a bridge too: what is proven there is isolation, phase and volts. */
 export const isBoundary = ({ why, districts: [near, far] }: Pick<PlanGap, 'why' | 'districts'>): boolean =>
   why !== 'programming' && near !== undefined && far !== undefined && near !== far;
+
+/** What lies beyond a gap, and so what is unplugged to prove it dead. `inside`: the same unit feeds both sides, and nothing can be. */
+export type Beyond = 'unit' | 'breaker' | 'loop' | 'bridge' | 'programming' | 'inside';
+
+export function beyondOf(gap: Pick<PlanGap, 'why' | 'districts' | 'parts'>): Beyond {
+  if (isBoundary(gap)) return 'unit';
+  if (gap.parts !== undefined) return 'breaker';
+  switch (gap.why) {
+    case 'reversing':
+      return 'loop';
+    case 'turntable':
+      return 'bridge';
+    case 'programming':
+      return 'programming';
+    case 'district':
+      return 'inside';
+  }
+}
+
+/** Each side has a bus of its own, whose two wires somebody may have turned round. */
+export const isFedApart = (gap: Pick<PlanGap, 'why' | 'districts' | 'parts'>): boolean =>
+  beyondOf(gap) === 'unit' || beyondOf(gap) === 'breaker';
 
 /** Two districts that meet at a gap: the old part keeps its power while the new one is tested. */
 export interface Sides {

@@ -27,10 +27,12 @@ export interface DistrictWires {
   /** Undefined where nothing that is sold does: the district is too long for one unit, or is to be divided. */
   readonly bus: Conductor | undefined;
   readonly feeder: Conductor;
-  /** Pairs of feeders: as many as the length asks for, and one on this side of each gap at the least. */
+  /** Pairs of feeders, old and new: where none is there yet as many as the length asks for, and one on each side of each gap at the least. */
   readonly feeders: number;
+  /** Those of them that stand on a side of a gap which lies here. */
+  readonly atGaps: number;
   readonly apart: number | undefined;
-  /** The wires that the sheet tells of are good here, so that no bus is laid and no feeder but those at gaps. */
+  /** The wires that the sheet tells of are good here: its bus is used again as far as it reaches, and the only new feeders are those at gaps. */
   readonly asItIs: boolean;
   /** Pairs of feeders that are still to be laid. */
   readonly newFeeders: number;
@@ -86,13 +88,14 @@ export function wiresOf(
       : { 'rail-kind': choice('measured'), 'rail-ohms': amount(sheet.wiring.railOhmsPerMetre) }),
   };
   const isHere = (one: Section): boolean => sections.some(({ id }) => id === one.id);
-  const atGaps = gaps.filter(({ from, to }) => isHere(from) || isHere(to)).length;
+  const atGaps = sidesOfGaps(gaps).filter(isHere).length;
   const kept = keptOf(sheet, answers, track, system);
   const found = wire(answers, system);
   const [enough] = found.kind === 'not-known' ? found.enough : [];
   const told = found.kind === 'not-known' ? found : undefined;
   const { bus, feeder, count, apart, loopAmps } = kept ?? leastOf(enough);
-  const feeders = Math.max(count, atGaps, 1);
+  // What lies along the track does not stand where rails are cut.
+  const feeders = kept === undefined ? Math.max(count, atGaps, 1) : count + atGaps;
   return {
     district: letter,
     reach,
@@ -100,6 +103,7 @@ export function wiresOf(
     bus,
     feeder,
     feeders,
+    atGaps,
     apart,
     asItIs: kept !== undefined,
     newFeeders: kept === undefined ? feeders : atGaps,
@@ -112,6 +116,13 @@ export function wiresOf(
         ? undefined
         : testOf(volts, trip, lostWith(volts, feeder, loopAmps, unit?.supply.kind)),
   };
+}
+
+/** Where a feeder stands close to a gap: on each side of it. A bridge has one for all the tracks that end at it. */
+function sidesOfGaps(gaps: readonly PlanGap[]): Section[] {
+  const sides = gaps.flatMap(({ from, to }) => [from, to]);
+  const isBridge = ({ tags }: Section): boolean => tags?.includes('turntable') === true;
+  return sides.filter((one, at) => !isBridge(one) || sides.findIndex(({ id }) => id === one.id) === at);
 }
 
 /** Wires that do: the bus, the wire of its feeders, how many and how far apart, and what a short draws at the weakest place. */
@@ -182,4 +193,27 @@ function testOf(volts: number, trip: number, lost: Pick<LoadTestHere, 'near' | '
   const mayLose = test.mayLoseShare;
   const atMost = (share: number): number => Math.min(share, mayLose);
   return { seconds: test.seconds, mayLose, near: atMost(lost.near), far: atMost(lost.far) };
+}
+
+/** Bus wire of one size that lies there already, and what the districts where it will do take of it, metres of a pair. */
+export interface BusReuse {
+  readonly area: number;
+  readonly wanted: number;
+  /** Undefined where the sheet does not tell how long it is. */
+  readonly there: number | undefined;
+  /** Still to be got. All of it where nobody has told what is there. */
+  readonly missing: number;
+}
+
+/** Undefined where no bus of the sheet is used again. */
+export function busReuse(
+  { wiring = {} }: Pick<Sheet, 'wiring'>,
+  wires: readonly DistrictWires[],
+): BusReuse | undefined {
+  const again = wires.filter(({ asItIs }) => asItIs);
+  const [first] = again;
+  if (first?.bus === undefined) return undefined;
+  const wanted = again.reduce((sum, { busMetres }) => sum + busMetres, 0);
+  const { busMetres: there } = wiring;
+  return { area: first.bus.area, wanted, there, missing: Math.max(0, wanted - (there ?? 0)) };
 }

@@ -2,7 +2,7 @@
 import { atOnce, type InParts } from '../../engine/index.ts';
 import { type Cell, cellsOf, type Tracks } from './cells.ts';
 import { type End, endsOf } from './ends.ts';
-import { LETTERS, LINE, linesOf, widthOf } from './labels.ts';
+import { LETTERS, LINE, LINES, linesOfAll, widthOf } from './labels.ts';
 import { type EndPoint, type Point, type Route, Router, wayAt } from './routes.ts';
 
 /** One step of the grid on which tracks run, pixels. Source: own-choice. */
@@ -85,12 +85,14 @@ export function* layOutInParts({ sections, joints }: Tracks, nameOf: NameOf): In
   yield;
   const ends = endsOf(tracks, cells);
   yield;
+  const names = linesOfAll(sections.map(nameOf), BAR * STEP);
+  const linesOf = (section: Tracks['sections'][number]) => names.get(nameOf(section)) ?? [];
   for (const pitch of PITCHES) {
-    const placed = { cells, ends, pitch, nameOf };
+    const placed = { cells, ends, pitch, linesOf };
     const routes = yield* routesOf(tracks, placed);
     if (routes !== undefined) return drawn(tracks, placed, routes);
   }
-  const widest = { cells, ends, pitch: PITCHES.at(-1) ?? { column: BAR + 2, row: 4 }, nameOf };
+  const widest = { cells, ends, pitch: PITCHES.at(-1) ?? { column: BAR + 2, row: 4 }, linesOf };
   return drawn(tracks, widest, routesOverlapping(tracks, widest));
 }
 
@@ -98,7 +100,8 @@ interface Placed {
   readonly cells: ReadonlyMap<string, Cell>;
   readonly ends: ReturnType<typeof endsOf>;
   readonly pitch: Pitch;
-  readonly nameOf: NameOf;
+  /** The name of a section, as it stands above it. */
+  readonly linesOf: (section: Tracks['sections'][number]) => readonly string[];
 }
 
 /** Where the left end of each section lies, in steps. */
@@ -181,7 +184,7 @@ function wantedOf(
 const outwards = ({ x, end }: EndPoint, goal: Point): boolean => (end === 'right' ? goal.x > x : goal.x < x);
 
 /** A router that knows where sections and names lie. */
-function routerFor({ sections }: Tracks, { nameOf, pitch }: Placed, spots: ReadonlyMap<string, Point>): Router {
+function routerFor({ sections }: Tracks, { linesOf, pitch }: Placed, spots: ReadonlyMap<string, Point>): Router {
   const all = [...spots.values()];
   const right = Math.max(0, ...all.map(({ x }) => x)) + BAR;
   const bottom = Math.max(0, ...all.map(({ y }) => y));
@@ -197,13 +200,19 @@ function routerFor({ sections }: Tracks, { nameOf, pitch }: Placed, spots: Reado
     const spot = spots.get(section.id);
     if (spot === undefined) continue;
     for (let i = 0; i <= BAR; i++) router.shut({ x: spot.x + i, y: spot.y });
-    const half = widestOf(linesOf(nameOf(section), BAR * STEP)) / 2 + BESIDE;
+    const lines = linesOf(section);
+    const half = widestOf(lines) / 2 + BESIDE;
     for (let i = 0; i <= BAR; i++) {
-      if (Math.abs(i - BAR / 2) * STEP < half) router.shut({ x: spot.x + i, y: spot.y - 1 });
+      if (Math.abs(i - BAR / 2) * STEP >= half) continue;
+      router.shut({ x: spot.x + i, y: spot.y - 1 });
+      if (stepsAbove(lines) > 1) router.shut({ x: spot.x + i, y: spot.y - 2 });
     }
   }
   return router;
 }
+
+/** So far above its track a name reaches, steps. */
+const stepsAbove = (lines: readonly string[]): number => (lines.length > LINES ? 2 : 1);
 
 const widestOf = (lines: readonly string[]): number => Math.max(0, ...lines.map(widthOf));
 
@@ -211,10 +220,13 @@ const widestOf = (lines: readonly string[]): number => Math.max(0, ...lines.map(
 function drawn(tracks: Tracks, placed: Placed, routes: ReadonlyMap<string, Route>): Laid {
   const spots = spotsOf(placed);
   const points = [
-    ...[...spots.values()].flatMap(({ x, y }) => [
-      { x, y: y - 1 },
-      { x: x + BAR, y },
-    ]),
+    ...tracks.sections.flatMap((section) => {
+      const { x, y } = spots.get(section.id) ?? { x: 0, y: 0 };
+      return [
+        { x, y: y - stepsAbove(placed.linesOf(section)) },
+        { x: x + BAR, y },
+      ];
+    }),
     ...[...routes.values()].flatMap((route) => route.points),
   ];
   const left = Math.min(...points.map(({ x }) => x)) - 1;
@@ -234,8 +246,8 @@ function drawn(tracks: Tracks, placed: Placed, routes: ReadonlyMap<string, Route
   };
 }
 
-function sectionAt(section: Tracks['sections'][number], { x, y }: Point, { nameOf }: Placed): LaidSection {
-  const texts = linesOf(nameOf(section), BAR * STEP);
+function sectionAt(section: Tracks['sections'][number], { x, y }: Point, { linesOf }: Placed): LaidSection {
+  const texts = linesOf(section);
   const middle = x + (BAR * STEP) / 2;
   const foot = y - CLEAR - LETTERS / 4;
   const width = widestOf(texts);

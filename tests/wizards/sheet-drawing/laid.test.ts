@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, test } from 'vitest';
 import { cellsOf, type Tracks } from '../../../src/wizards/sheet-drawing/cells.ts';
-import { linesOf, widthOf } from '../../../src/wizards/sheet-drawing/labels.ts';
+import { linesOf, linesOfAll, widthOf } from '../../../src/wizards/sheet-drawing/labels.ts';
 import { type Box, type Laid, type LaidJoint, layOut, STEP } from '../../../src/wizards/sheet-drawing/laid.ts';
 import { anyTracks, club, DOUBLE, joined, LOOP, OVAL, PASSING, tracks, YARD } from './tracks.ts';
 
@@ -247,10 +247,31 @@ describe('names', () => {
     expect(linesOf('Donaudampfschifffahrtsgesellschaft', 96)).toHaveLength(1);
   });
 
+  test('that begin alike have a third line, or keep their ends, where the cut would leave nothing that tells them apart', () => {
+    const lines = linesOfAll(
+      [
+        ...['Down line, right curve, front', 'Down line, right curve, back', 'Long straight along the window', 'Yard'],
+        ...['Donaudampfschifffahrt-1', 'Donaudampfschifffahrt-2'],
+      ],
+      96,
+    );
+    expect([...lines.values()].map((one) => one.join(' | '))).toEqual([
+      'Down line, | right curve, | front',
+      'Down line, | right curve, | back',
+      'Long straight | along the w…',
+      'Yard',
+      '…fschifffahrt-1',
+      '…fschifffahrt-2',
+    ]);
+  });
+
   test('are never wider than their place, whatever they are', () => {
     fc.assert(
       fc.property(fc.string({ maxLength: 60, unit: 'grapheme' }), (name) => {
-        for (const line of linesOf(name, 96)) expect(widthOf(line)).toBeLessThanOrEqual(96);
+        for (const line of [name, `${name}a`, `${name}b`].flatMap(
+          (one) => linesOfAll([name, `${name}a`, `${name}b`], 96).get(one) ?? [],
+        ))
+          expect(widthOf(line)).toBeLessThanOrEqual(96);
       }),
     );
   });
