@@ -120,6 +120,8 @@ describe('The plan of a layout', () => {
     expect(html).toContain('/en/layout-sheet/');
     expect(html).not.toContain(say('plan-remedy-nothing'));
     expect(html).not.toContain(say('plan-no-gaps'));
+    // There is nothing yet to print or to save.
+    expect(html).not.toContain(say('plan-csv-parts'));
   });
 
   test('what is still to be read leads to where it is typed in, is told once, and steps point up to it', () => {
@@ -172,11 +174,11 @@ describe('The plan of a layout', () => {
         ...OVAL,
         wiring: { busSquareMillimetres: 2.5, feederSquareMillimetres: 0.5, metresBetweenFeeders: 2, busMetres },
       });
-    expect(drawn(DEMO_CLUB)).toContain('These buses take 54.3\u00a0m of 2.5\u00a0mm². The sheet has 9\u00a0m');
+    expect(drawn(DEMO_CLUB)).toContain('Their buses take 54.3\u00a0m of 2.5\u00a0mm², and the sheet has 9\u00a0m');
     expect(drawn(DEMO_CLUB)).toContain('Missing: 45.3\u00a0m');
     expect(bus(20)).toContain('None is to get.');
     expect(bus(undefined)).toContain('measure it');
-    expect(drawn(OVAL)).not.toContain('These buses take');
+    expect(drawn(OVAL)).not.toContain('buses take');
   });
 
   test('tells as many new feeders as there are clamps for, and as many labels as are on the list of parts', () => {

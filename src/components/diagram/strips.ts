@@ -70,11 +70,12 @@ export const withMargins = ({ x, width, ...box }: Box, whole: number): Box => {
 /** How wide a strip stands on paper, as a share of the text. */
 export const shareOfPaper = ({ width }: Box, { scale }: Strips): number => (width * scale) / PAPER.width;
 
-/** So much of a sheet of paper is left below what stands above a drawing, millimetres, where the text is as wide as `PAPER` says. Source: own-choice. */
-const BELOW_LEAD = 180;
+/** So much of a sheet of paper is left below what stands above a drawing, millimetres. Source: own-choice. */
+const BELOW_LEAD = 165;
 
 /** Whether the first strip goes on the sheet that is begun: then it stands before what its signs mean, which may be parted anywhere. */
-export const fitsBelowLead = ({ strips, scale }: Strips): boolean => (strips[0]?.height ?? 0) * scale <= BELOW_LEAD;
+export const fitsBelowLead = ({ strips, scale }: Strips): boolean =>
+  (strips[0]?.height ?? 0) * scale <= BELOW_LEAD;
 
 export function stripsOf(laid: Laid): Strips {
   const cuts = cutsOf(laid);

@@ -21,15 +21,19 @@ export function PassOn(told: PartProps) {
   };
   return (
     <p class="share">
-      <button type="button" onClick={() => print()}>
-        {say('plan-print')}
-      </button>
-      <button type="button" onClick={() => save('parts', partsTable(plan, told))}>
-        {say('plan-csv-parts')}
-      </button>
-      <button type="button" onClick={() => save('test-sheet', testTable(plan, told))}>
-        {say('plan-csv-tests')}
-      </button>
+      {plan.stops.length === 0 && (
+        <>
+          <button type="button" onClick={() => print()}>
+            {say('plan-print')}
+          </button>
+          <button type="button" onClick={() => save('parts', partsTable(plan, told))}>
+            {say('plan-csv-parts')}
+          </button>
+          <button type="button" onClick={() => save('test-sheet', testTable(plan, told))}>
+            {say('plan-csv-tests')}
+          </button>
+        </>
+      )}
       <button type="button" onClick={copy}>
         {say('plan-copy-link')}
       </button>

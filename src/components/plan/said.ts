@@ -161,16 +161,14 @@ type MoreOf = (plan: Plan, told: Told) => readonly string[];
 /** What a step says of this layout. */
 const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
   'list-paths': ({ track: { gaps } }, { say }) => [say('plan-more-paths', { n: gaps.length })],
-  'cut-gaps': ({ track: { gaps } }, { say, language }) => [
-    say('plan-more-gaps', {
-      list: joined(
-        gaps
-          .filter(({ railsToCut, why }) => railsToCut > 0 && why !== 'programming')
-          .map(({ number }) => String(number)),
-        language,
-      ),
-    }),
-  ],
+  'cut-gaps': ({ track: { gaps } }, { say, language }) => {
+    const toCut = gaps.filter(({ railsToCut, why }) => railsToCut > 0 && why !== 'programming');
+    const list = joined(
+      toCut.map(({ number }) => String(number)),
+      language,
+    );
+    return [say('plan-more-gaps', { n: toCut.length, list })];
+  },
   'program-apart': ({ sheet }, told) =>
     inList(
       sheet.sections.filter(({ tags }) => tags?.includes('programming')).map(({ id }) => told.names.section(id)),
@@ -224,6 +222,15 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
       ...(inside.length === 0 ? [] : [say('plan-more-dead-inside', { list: joined(inside, language) })]),
     ];
   },
+  'prove-loops': ({ sheet: { sections } }, told) => {
+    const turning = (tag: 'reversing' | 'turntable'): string[] =>
+      sections.filter(({ tags }) => tags?.includes(tag)).map(({ id }) => told.names.section(id));
+    const bridges = turning('turntable');
+    return [
+      ...inList([...turning('reversing'), ...bridges], told),
+      ...(bridges.length > 0 ? [told.say('plan-more-turned-half')] : []),
+    ];
+  },
   'main-switch': (_, { say }) => [say('plan-more-electrician')],
   'prove-volts': ({ tests }, { say, numbers }) =>
     tests
@@ -264,21 +271,20 @@ export function wireLines(plan: Plan, told: Told): string[] {
 }
 
 function wireLine(wire: Plan['wires'][number], { say, numbers, language }: Told): string {
-  const { district, bus, reach, feeders, newFeeders: n, feeder, apart, asItIs, assumed, long } = wire;
+  const { district, bus, reach, feeders, newFeeders: n, feeder, apart, assumed, long } = wire;
   if (bus === undefined) return say('plan-wire-none', { district });
   const there = feeders - n;
+  const every = numbers.metres(apart ?? 0, 'at-most');
   const olds = n === 0 ? 'plan-wire-pairs-none' : 'plan-wire-pairs-there';
   const row = say('plan-wire-row', {
     district,
     size: numbers.wire(bus.area, 'at-least'),
     reach: numbers.metres(reach),
     feeder: numbers.wire(feeder.area, 'at-least'),
-    pairs: say(there === 0 ? 'plan-wire-pairs-new' : olds, { n, there }),
+    pairs: say(there === 0 ? 'plan-wire-pairs-new' : olds, { n, there, apart: every }),
   });
-  const every = asItIs ? 'plan-wire-apart-there' : 'plan-wire-apart';
   const notes = [
-    ...(apart === undefined ? [] : [say(every, { apart: numbers.metres(apart, 'at-most') })]),
-    ...(asItIs ? [say('plan-wire-as-it-is')] : []),
+    ...(there > 0 || apart === undefined ? [] : [say('plan-wire-apart', { apart: every })]),
     ...(long ? [say('plan-wire-long')] : []),
     ...(assumed ? [say('plan-wire-assumed')] : []),
   ];
@@ -286,10 +292,14 @@ function wireLine(wire: Plan['wires'][number], { say, numbers, language }: Told)
 }
 
 /** What of the bus that lies there is used again, and what is missing. */
-function busLine({ busReuse }: Plan, { say, numbers }: Told): string[] {
+function busLine({ busReuse, wires }: Plan, { say, numbers, language }: Told): string[] {
   if (busReuse === undefined) return [];
   const { area, wanted, there, missing } = busReuse;
-  const figures = { wanted: numbers.metres(wanted), size: numbers.wire(area, 'at-least') };
+  const letters = wires.filter(({ asItIs }) => asItIs).map(({ district }) => district);
+  const figures = {
+    ...{ list: joined(letters, language), n: letters.length },
+    ...{ wanted: numbers.metres(wanted), size: numbers.wire(area, 'at-least') },
+  };
   if (there === undefined) return [say('plan-bus-untold', figures)];
   const all = { ...figures, there: numbers.metres(there), missing: numbers.metres(missing) };
   return [say(missing > 0 ? 'plan-bus-missing' : 'plan-bus-enough', all)];

@@ -260,8 +260,8 @@ describe('names', () => {
       'Down line, | right curve, | back',
       'Long straight | along the w…',
       'Yard',
-      '…fschifffahrt-1',
-      '…fschifffahrt-2',
+      '…schifffahrt-1',
+      '…schifffahrt-2',
     ]);
   });
 
