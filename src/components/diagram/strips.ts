@@ -74,8 +74,7 @@ export const shareOfPaper = ({ width }: Box, { scale }: Strips): number => (widt
 const BELOW_LEAD = 165;
 
 /** Whether the first strip goes on the sheet that is begun: then it stands before what its signs mean, which may be parted anywhere. */
-export const fitsBelowLead = ({ strips, scale }: Strips): boolean =>
-  (strips[0]?.height ?? 0) * scale <= BELOW_LEAD;
+export const fitsBelowLead = ({ strips, scale }: Strips): boolean => (strips[0]?.height ?? 0) * scale <= BELOW_LEAD;
 
 export function stripsOf(laid: Laid): Strips {
   const cuts = cutsOf(laid);

@@ -401,7 +401,7 @@ export function whereSaid(where: Where, { say, names, plan: { track } }: Told & 
 }
 
 /** The letters of both sides of a gap, and what lies beyond it. */
-export function sidesSaid(gap: PlanGap, track: Plan['track']) {
+function sidesSaid(gap: PlanGap, track: Plan['track']) {
   const sides = sidesOf(gap, track);
   const [near = '', far = ''] = gap.parts ?? gap.districts;
   return { beyond: beyondOf(gap), old: sides?.old.letter ?? near, new: sides?.new.letter ?? far };
