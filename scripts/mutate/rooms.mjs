@@ -54,10 +54,20 @@ export const ROOMS = {
     'wizards/situations-club.test.ts',
     'wizards/results.test.ts',
     'wizards/surer.test.ts',
+    'wizards/graph.test.ts',
   ),
-  'wizards/wire-it': room('wizards/situations-wire-it.test.ts', 'wizards/wire-it.test.ts', 'wizards/results.test.ts'),
-  'wizards/which-supply-where': room('wizards/situations-which-supply.test.ts', 'wizards/results.test.ts'),
-  'wizards/share-out': room('wizards/situations-share-out.test.ts', 'wizards/results.test.ts'),
+  'wizards/wire-it': room(
+    'wizards/situations-wire-it.test.ts',
+    'wizards/wire-it.test.ts',
+    'wizards/graph.test.ts',
+    'wizards/results.test.ts',
+  ),
+  'wizards/which-supply-where': room(
+    'wizards/situations-which-supply.test.ts',
+    'wizards/graph.test.ts',
+    'wizards/results.test.ts',
+  ),
+  'wizards/share-out': room('wizards/situations-share-out.test.ts', 'wizards/graph.test.ts', 'wizards/results.test.ts'),
   'wizards/plan': room(
     'wizards/plan-track.test.ts',
     'wizards/plan.test.ts',

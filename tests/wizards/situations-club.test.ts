@@ -190,7 +190,8 @@ describe('a club that plans districts', () => {
   });
 
   test('two districts planned are a booster with a supply of its own', () => {
-    expect(plan({ 'plan-districts': '2', moving: '5' }).outcome).toBe('booster-with-own-supply');
+    const said = plan({ 'plan-districts': '2', moving: '5' });
+    expect([said.outcome, said.readFirst]).toEqual(['booster-with-own-supply', 'input']);
   });
 
   test('boosters that lie ready are not bought for it', () => {

@@ -819,6 +819,33 @@ describe('a club that is told to divide its track', () => {
 
 const DIVIDES: ReadonlySet<string> = new Set(['larger-supply', 'booster-with-own-supply', 'more-districts']);
 
+describe('trains that are put on in two groups', () => {
+  const inGroups = (more: Readonly<Record<string, string>>) => {
+    const answers = told({
+      ...TO_ENOUGH_CURRENT['put-on-in-two-groups'],
+      'supply-amps': '2 A',
+      'unit-limit': '2 A',
+      ...more,
+    });
+    const reckoning = reckon(answers);
+    const { powerUp, everyday, stall } = reckoning.power?.judgement ?? {};
+    return [powerUp?.passes, everyday?.passes, stall?.passes, conclude(answers, reckoning).outcome];
+  };
+
+  test('are enough where they would pass the limit together as they are put on, and nothing else does', () => {
+    expect(inGroups({})).toEqual([false, true, true, 'put-on-in-two-groups']);
+  });
+
+  test('are not where one that is held fast would switch it off as well', () => {
+    expect(inGroups({ modern: '6', older: '1', moving: '2' })).toEqual([false, true, false, 'fewer-moving']);
+  });
+
+  test('nor where what stands is too much', () => {
+    const lit = { modern: '6', stored: '6', moving: '0', coaches: '10', lamps: 'filament' };
+    expect(inGroups(lit)).toEqual([false, false, true, 'mute-and-park']);
+  });
+});
+
 describe('what each outcome carries', () => {
   const carries = (id: string) => {
     const answers = told(TO_ENOUGH_CURRENT[id] ?? {});

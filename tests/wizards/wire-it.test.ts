@@ -15,7 +15,7 @@ import { wireIt } from '../../src/wizards/wire-it/flow.ts';
 import type { WireItOutcome } from '../../src/wizards/wire-it/outcomes.ts';
 import { WIRE_IT_OUTCOMES } from '../../src/wizards/wire-it/outcomes.ts';
 import type { NotKnown, Wiring } from '../../src/wizards/wire-it/result.ts';
-import { inOrderOfWork, partsOf, wire } from '../../src/wizards/wire-it/result.ts';
+import { inOrderOfWork, isMuchCheaper, partsOf, wire } from '../../src/wizards/wire-it/result.ts';
 import type { Untold } from '../../src/wizards/wire-it/sure.ts';
 import { taking, untold } from '../../src/wizards/wire-it/sure.ts';
 import { near } from '../near.ts';
@@ -605,6 +605,27 @@ describe('work that is laid together', () => {
     expect(partsOf(all, true)).toEqual(['pair-to-the-middle', 'bus-as-a-ring', 'thicker-bus', 'thicker-feeders']);
     expect(partsOf(all, false)[0]).toBe('feed-bus-from-middle');
     expect(partsOf({ kind: 'rewired' }, false)).toEqual([]);
+  });
+});
+
+describe('a ring, for which both ends of the bus must meet', () => {
+  const cost = (euros: number, hours: number) => ({
+    cost: { money: { from: 0, to: euros }, hours: { from: 0, to: hours } },
+  });
+  test.each([
+    ['31 euros less', cost(20, 5), cost(51, 5), true],
+    ['30 euros less', cost(20, 5), cost(50, 5), false],
+    ['seven hours less', cost(20, 2), cost(20, 9), true],
+    ['six hours less', cost(20, 3), cost(20, 9), false],
+    ['half of money and of hours, where the other takes more than an evening', cost(20, 4), cost(40, 8), true],
+    ['half of both, where the other takes no more than an evening', cost(20, 3), cost(40, 6), false],
+    ['half of the money, and an hour of eight', cost(20, 7), cost(40, 8), false],
+    ['a third of both, and no more', cost(20, 6), cost(30, 9), false],
+    ['half of the hours, and a euro of twenty', cost(19, 4), cost(20, 8), false],
+    ['31 euros less, and an hour more', cost(20, 5), cost(51, 4), false],
+    ['seven hours less, and a euro more', cost(21, 2), cost(20, 9), false],
+  ] as const)('spares %s', (_, ring, other, spares) => {
+    expect(isMuchCheaper(ring, other)).toBe(spares);
   });
 });
 

@@ -89,13 +89,12 @@ function whatDecides(
   now: Power,
 ): Deciding {
   const { fleet, load } = reckoning;
-  const flips = unknowns.filter(({ low, high }) => atLeast(low, 'tight') !== atLeast(high, 'tight'));
   const lamps = isTold(answers, 'lamps') ? undefined : decidingOf('coach-lamps', answers, reckoning, now);
-  if (flips[0]?.unknown === 'coach-lamps' && lamps !== undefined && settles(lamps)) return lamps;
+  if (unknowns[0]?.unknown === 'coach-lamps' && lamps !== undefined && settles(lamps)) return lamps;
   const soundOpen = !(isTold(answers, 'sound') || isMeasured(fleet));
   const enoughNow = atLeast(judgeInGroups(load, now.capacity).verdict, 'tight');
   const open: DecidingId | undefined = enoughNow ? (first ?? (soundOpen ? 'sound' : undefined)) : undefined;
-  const [other] = [...flips, ...unknowns].filter(({ unknown }) => unknown !== 'coach-lamps' || lamps === undefined);
+  const other = unknowns.find(({ unknown }) => unknown !== 'coach-lamps' || lamps === undefined);
   return decidingOf(open ?? other?.unknown ?? 'train-draws', answers, reckoning, now);
 }
 

@@ -1,6 +1,7 @@
 // What "How thick must the wire be?" works out of its answers.
 import type {
   Conductor,
+  Cost,
   FeedingPlan,
   FeedingProblem,
   GapReading,
@@ -481,7 +482,10 @@ const isMuch = ({ cost }: WiringCandidate): boolean =>
 const MUCH = 1 / 3;
 
 /** The ring does as well and spares much more, or much of what the other takes. */
-function isMuchCheaper({ cost: ring }: WiringCandidate, { cost: other }: WiringCandidate): boolean {
+export function isMuchCheaper(
+  { cost: ring }: { readonly cost: Cost },
+  { cost: other }: { readonly cost: Cost },
+): boolean {
   const [money, hours] = [other.money.to - ring.money.to, other.hours.to - ring.hours.to];
   if (money < 0 || hours < 0) return false;
   if (money > MUCH_MORE.money || hours > MUCH_MORE.hours) return true;
