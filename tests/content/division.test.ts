@@ -174,7 +174,7 @@ test('two joints between the same sections are told apart, and the same reason i
 test('a sheet that does not hang together says which sections stand apart, before anything is divided', () => {
   const joints = DEMO_OVAL.joints.filter(({ from, to }) => from !== 'main-track' && to !== 'main-track');
   const drawn = (sheet: Sheet): string =>
-    renderToString(h(Division, { ...SAID, sheet, onShow: nothing, onTake: nothing }));
+    renderToString(h(Division, { ...SAID, sheet, atOnce: false, onShow: nothing, onTake: nothing }));
   expect(drawn({ ...DEMO_OVAL, joints })).toContain(say('division-apart', { sections: 'main-track' }));
   expect(drawn(DEMO_OVAL)).not.toContain('No joint joins');
 });

@@ -117,7 +117,7 @@ describe('The plan of a layout', () => {
     const html = drawn({ ...OVAL, districts: undefined });
     expect(html).toContain('Divide first: ');
     expect(html).toContain(`${say('plan-to-divide')}</a>`);
-    expect(html).toContain('/en/layout-sheet/');
+    expect(html).toContain('/en/layout-sheet/?divide');
     expect(html).not.toContain(say('plan-remedy-nothing'));
     expect(html).not.toContain(say('plan-no-gaps'));
     // There is nothing yet to print or to save.

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import { deflateRawSync } from 'node:zlib';
 import { expect, test } from 'vitest';
 import type { Sheet } from '../../src/wizards/sheet/index.ts';
-import { DEMO_CLUB } from '../../src/wizards/sheet/index.ts';
+import { DEMO_CLUB, DEMO_OVAL } from '../../src/wizards/sheet/index.ts';
 import { CLUB, OVAL } from '../wizards/sheets.ts';
 import { open } from './browser.ts';
 import { accessibilityFaults, overflow } from './measure.ts';
@@ -46,6 +46,21 @@ test('the demonstration of a club is planned, and says what comes first', async 
   await page.locator('.plan-verdict').waitFor();
   expect(await page.locator('#plan-gaps .plan-gaps > li').count()).toBe(8);
   expect(await overflow(page)).toEqual([]);
+  expect(await problems()).toEqual([]);
+  await close();
+});
+
+test('the demonstration of an oval, which nobody has divided, is divided by one tap, taken by another, and then planned', async () => {
+  const { page, problems, close } = await open(linked('en/plan/', DEMO_OVAL), { width: 360 });
+  await page.getByRole('link', { name: 'Divide it now' }).click();
+  await page.getByText(/found\. The drawing shows/).waitFor();
+  expect(new URL(page.url()).search).toBe('');
+  expect(
+    await page.getByRole('heading', { name: 'Where to divide it' }).evaluate((one) => one.getBoundingClientRect().top),
+  ).toBeLessThan(740);
+  await page.getByRole('button', { name: 'Take this division' }).first().click();
+  await page.getByRole('link', { name: 'The whole plan of your layout' }).first().click();
+  await page.locator('#plan-gaps .plan-gaps > li').first().waitFor();
   expect(await problems()).toEqual([]);
   await close();
 });

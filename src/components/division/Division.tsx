@@ -21,7 +21,12 @@ function askedOf({ districts: _, name: __, wiring: ___, ...sheet }: Sheet): stri
   return JSON.stringify({ ...sheet, sections: sheet.sections.map(({ at: ____, name: _____, ...section }) => section) });
 }
 
-export function Division(props: DivisionProps) {
+interface Props extends DivisionProps {
+  /** Begins without being asked again. */
+  readonly atOnce: boolean;
+}
+
+export function Division({ atOnce, ...props }: Props) {
   const { sheet, say, language, nameOf, onShow } = props;
   const [work, setWork] = useState<Work>(AT_REST);
   const [told, setTold] = useState('');
@@ -50,7 +55,10 @@ export function Division(props: DivisionProps) {
   useEffect(() => {
     if (wanted.current) begin();
   }, [asked]);
-  useEffect(() => () => stop.current?.(), []);
+  useEffect(() => {
+    if (atOnce && missingIn(sheet) === undefined) begin();
+    return () => stop.current?.();
+  }, []);
 
   const missing = missingIn(sheet);
   if (missing !== undefined) return <p>{say(`division-missing-${missing}`)}</p>;

@@ -1,5 +1,5 @@
 // The sheet as a diagram, with what can be done to what is selected in it, and below it where to divide. A way that is looked at is shown at once.
-import { useMemo, useState } from 'preact/hooks';
+import { useEffect, useMemo, useRef, useState } from 'preact/hooks';
 import type { Joint, Sheet } from '../../wizards/sheet/index.ts';
 import type { Districts } from '../../wizards/sheet-drawing/index.ts';
 import { type Ahead, Diagram, jointNamed, type Selected } from '../diagram/index.ts';
@@ -21,6 +21,9 @@ interface DrawnSheetProps {
   readonly onChange: (sheet: Sheet) => void;
 }
 
+/** Whether somebody came here to have it divided, as a plan sends them. */
+const isAsked = (): boolean => typeof location === 'object' && new URLSearchParams(location.search).has('divide');
+
 export default function DrawnSheet({
   sheet,
   say,
@@ -32,6 +35,15 @@ export default function DrawnSheet({
   ...props
 }: DrawnSheetProps) {
   const [shown, setShown] = useState<Districts | undefined>(undefined);
+  const [asked] = useState(isAsked);
+  const place = useRef<HTMLElement>(null);
+  useEffect(() => {
+    if (!asked) return;
+    // Loaded anew, the page begins where it always does.
+    history.replaceState(history.state, '', location.pathname + location.hash);
+    place.current?.scrollIntoView();
+    place.current?.focus({ preventScroll: true });
+  }, [asked]);
   const numbers = useMemo(() => new Numbers(language, 'metric', words), [language, words]);
   const one = selectedIn(sheet, selected);
   const joint = one?.kind === 'joint' ? sheet.joints.find(({ id }) => id === one.id) : undefined;
@@ -62,9 +74,10 @@ export default function DrawnSheet({
           )}
         </Diagram>
       </section>
-      <section class="part">
+      <section ref={place} class="part" tabIndex={-1}>
         <h2>{say('division-title')}</h2>
         <Division
+          atOnce={asked}
           sheet={sheet}
           say={say}
           numbers={numbers}

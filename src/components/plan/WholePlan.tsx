@@ -79,6 +79,7 @@ function Verdict(told: PartProps) {
   const { plan, say, numbers, home, hash = '', pages } = told;
   const { judged, stops, unread, track } = plan;
   const fix = FIX_OF_REMEDY[judged.remedy];
+  const undivided = stops.some(({ kind }) => kind === 'not-divided');
   return (
     <>
       <p class={`plan-verdict ${judged.verdict}`}>
@@ -92,8 +93,8 @@ function Verdict(told: PartProps) {
             ))}
           </ul>
           <p>
-            <a class="button" href={`${home}layout-sheet/${hash}`}>
-              {say(stops.some(({ kind }) => kind === 'not-divided') ? 'plan-to-divide' : 'plan-to-sheet')}
+            <a class="button" href={`${home}layout-sheet/${undivided ? '?divide' : ''}${hash}`}>
+              {say(undivided ? 'plan-to-divide' : 'plan-to-sheet')}
             </a>
           </p>
         </>
