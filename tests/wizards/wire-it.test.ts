@@ -538,6 +538,9 @@ describe('the plan that is solved is what was told', () => {
         }),
       );
       const laid = found.kind === 'not-known' ? found.uncounted : found;
+      const usual = laid !== undefined && 'plan' in laid ? laid.plan.feeders.length : Number.NaN;
+      const assumed = found.assumptions.find(({ field }) => field === 'feeder-count')?.answer;
+      expect(assumed).toEqual({ kind: 'number', span: { from: usual, to: usual } });
       return laid !== undefined && 'plan' in laid ? laid.plan.feeders.length : undefined;
     };
     expect(['2 m', '3 m', '3.1 m', '9 m'].map(counted)).toEqual([1, 1, 2, 3]);
@@ -561,6 +564,11 @@ describe('whether the supply trips the unit', () => {
   test('through a step-down unit it may give more amperes than it takes: where that decides it is perhaps', () => {
     // 18 V and 2.9 A behind 15 V of rails: 2.9 A if they follow, up to a fifth more where the unit steps down.
     expect(supply('18 V', '2.9 A')).toMatchObject({ kind: 'perhaps' });
+    // From 15 % above the rails on it may step down, and then give a little less than the label says.
+    expect(['17.2 V', '17.25 V'].map((volts) => (supply(volts, '2.7 A')?.gives.from ?? 0) < 2.7)).toEqual([
+      false,
+      true,
+    ]);
     expect(supply('16 V', '5 A')).toMatchObject({ kind: 'surely', trip: 3, gives: { from: 5 } });
     const [near16, far24] = [supply('17 V', '5 A'), supply('24 V', '5 A')];
     expect(near16?.gives.from).toBe(5);
@@ -622,6 +630,8 @@ describe('a ring, for which both ends of the bus must meet', () => {
     ['half of the money, and an hour of eight', cost(20, 7), cost(40, 8), false],
     ['a third of both, and no more', cost(20, 6), cost(30, 9), false],
     ['half of the hours, and a euro of twenty', cost(19, 4), cost(20, 8), false],
+    ['just a third of the money, and half of the hours', cost(20, 4), cost(30, 8), false],
+    ['half of the money, and just a third of the hours', cost(15, 6), cost(30, 9), false],
     ['31 euros less, and an hour more', cost(20, 5), cost(51, 4), false],
     ['seven hours less, and a euro more', cost(21, 2), cost(20, 9), false],
   ] as const)('spares %s', (_, ring, other, spares) => {
