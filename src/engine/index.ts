@@ -248,6 +248,7 @@ export {
   TRACK_LIMITS,
   tightBeside,
   trackAsMeasured,
+  trackCurrent,
   trainCount,
   withAllSound,
   withinModelLimit,

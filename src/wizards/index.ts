@@ -5,7 +5,7 @@ import { ENOUGH_CURRENT_OUTCOMES, enoughCurrent } from './enough-current/index.t
 import type { QuestionId } from './planning/index.ts';
 import { questionsIn } from './planning/index.ts';
 import { putItRight } from './put-it-right/index.ts';
-import { LABELS_FIRST, SHARE_OUT_OUTCOMES, shareOut } from './share-out/index.ts';
+import { LABELS_FIRST, LOOP_DEVICE, SHARE_OUT_OUTCOMES, shareOut } from './share-out/index.ts';
 import { BESIDE_THE_OUTCOME, WHICH_SUPPLY_OUTCOMES, whichSupplyWhere } from './which-supply-where/index.ts';
 import { WIRE_IT_OUTCOMES, wireIt } from './wire-it/index.ts';
 
@@ -21,7 +21,7 @@ interface PlanningWizard {
 const PLANNING = {
   'enough-current': { machine: enoughCurrent, fixes: ENOUGH_CURRENT_OUTCOMES },
   'which-supply-where': { machine: whichSupplyWhere, fixes: [...WHICH_SUPPLY_OUTCOMES, ...BESIDE_THE_OUTCOME] },
-  'share-out': { machine: shareOut, fixes: [...SHARE_OUT_OUTCOMES, LABELS_FIRST] },
+  'share-out': { machine: shareOut, fixes: [...SHARE_OUT_OUTCOMES, LABELS_FIRST, LOOP_DEVICE] },
   'wire-it': { machine: wireIt, fixes: WIRE_IT_OUTCOMES },
 } as const satisfies Readonly<Record<string, PlanningWizard>>;
 

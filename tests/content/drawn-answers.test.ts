@@ -372,13 +372,63 @@ describe('wiring', () => {
 
 describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
   const beginner = { system: 'two-rail', scale: 'h0', shape: 'oval', modern: '6', older: '0' };
-  const { top, rest, steps } = drawn('share-out', { ...beginner, 'station-amps': '3 A', 'booster-amps': '2 A' });
+  const AMPS = { 'station-amps': '3 A', 'booster-amps': '2 A' };
+  const MUCH = { ...AMPS, 'booster-amps': '3 A', modern: '10', moving: '7' };
+  const { top, rest, steps } = drawn('share-out', { ...beginner, ...AMPS });
 
   test('two places are named on top, in the words of the trade, and labels come before any plug', () => {
-    expect(top).toMatch(/Divide it at 2 places/);
+    expect(top).toMatch(/cut both rails at 2 places/);
     expect(top.match(/Between “/g)).toHaveLength(2);
     expect(top).toMatch(/Between “Back straight, left” and “Back straight, right”/);
     expect(top).toMatch(/Read all four labels before you plug anything/);
+  });
+
+  test('that one unit carries all of it comes first, with its amperes; dividing is a choice', () => {
+    expect(top).toMatch(
+      /one unit carries all of this\. .*often give 1\.\d A of the 2\.7 A.*a choice.*To divide it all the same/,
+    );
+    expect(rest).toMatch(/two breakers .* without a booster/);
+  });
+
+  test('where one unit is too little, the headline divides it', () => {
+    const { top: many } = drawn('share-out', { ...beginner, ...MUCH });
+    expect(many).toMatch(/^\D*Divide it at 2 places\./);
+    expect(many).not.toMatch(/carries all/);
+  });
+
+  test('one short must not stop everyone: two breakers at named gaps, and no more power', () => {
+    const behind = drawn('share-out', { ...beginner, ...AMPS, aim: 'shorts' });
+    expect(behind.top).toMatch(/2 gaps and two breakers.*no more power.*Between “/);
+    expect(behind.top).not.toMatch(/all four labels/);
+    expect(behind.steps.join(' ')).toMatch(/Gap both rails where the two parts meet\. Between “/);
+    expect(behind.steps.join(' ')).toMatch(/Connect each breaker/);
+    expect(behind.rest).toMatch(/Breaker 1/);
+  });
+
+  test('and where one unit is too little it says that breakers would not do', () => {
+    const { rest: many } = drawn('share-out', { ...beginner, ...MUCH, aim: 'shorts' });
+    expect(many).toMatch(/breakers give no more power/);
+  });
+
+  test('a loop is in the headline, its gaps and its device are in the steps', () => {
+    const loop = drawn('share-out', { ...beginner, ...MUCH, shape: 'out-and-back' });
+    expect(loop.top).toMatch(/Divide it at 1 place, and gap the loop too/);
+    expect(loop.steps.join(' ')).toMatch(/whatever you divide, at both ends of the loop\. Between “[^”]*” and “Loop”/i);
+    const at = (what: RegExp): number => loop.steps.findIndex((step) => what.test(step));
+    expect(at(/what turns the rails of the loop over/)).toBeGreaterThan(at(/whatever you divide/));
+    expect(at(/Prove each gap/)).toBeGreaterThan(at(/what turns the rails of the loop over/));
+  });
+
+  test('three parts: every gap by its place, and the steps have them', () => {
+    const parts = drawn('share-out', { ...beginner, ...AMPS, modern: '14' });
+    expect(parts.top).toMatch(/Two parts are too few/);
+    expect((parts.top + parts.rest).match(/Between “/g)?.length).toBeGreaterThan(2);
+    expect(parts.steps[0]).toMatch(/cut both rails at these places\. Between “/);
+  });
+
+  test('what the units pass is assumed, and the numbers say where the amperes come from', () => {
+    expect(steps.at(-1)).toMatch(/its supply brings 3 A to the track.*the unit passes 3 A \(assumed.*is 2\.7 A/);
+    expect(rest).toMatch(/tell it under “Make it surer”/);
   });
 
   test('another way with fewer gaps says that it is less even', () => {

@@ -175,6 +175,7 @@ const stopped = (texts: Texts): Texts => {
 /** "Where do I divide the layout?" */
 export const TO_SHARE_OUT: Readonly<Record<ShareOutOutcome, Texts>> = {
   'divide-the-track': OVAL,
+  'breakers-and-sub-districts': { ...OVAL, aim: 'shorts' },
   'power-is-enough': { ...OVAL, modern: '0' },
   'more-districts': { ...OVAL, modern: '14' },
   'fewer-moving': { ...OVAL, modern: '100' },

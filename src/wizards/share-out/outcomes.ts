@@ -11,8 +11,12 @@ export const STOPS = [
   'supply-cannot-trip',
 ] as const;
 
+/** One unit bears everything, and one short shall not stop everyone. */
+export const BREAKERS = 'breakers-and-sub-districts';
+
 export const SHARE_OUT_OUTCOMES = [
   'divide-the-track',
+  BREAKERS,
   'power-is-enough',
   'more-districts',
   'fewer-moving',
@@ -23,3 +27,6 @@ export type ShareOutOutcome = (typeof SHARE_OUT_OUTCOMES)[number];
 
 /** Its steps come first where a label is not read. */
 export const LABELS_FIRST = 'read-both-labels';
+
+/** A loop needs what turns its rails over, however the layout is divided. */
+export const LOOP_DEVICE = 'loop-no-device';

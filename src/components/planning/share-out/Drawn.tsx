@@ -13,7 +13,8 @@ interface DrawnProps {
   readonly say: Say;
 }
 
-export function Drawn({ found: { sheet, ways }, styles, say }: DrawnProps) {
+export function Drawn({ found, styles, say }: DrawnProps) {
+  const { sheet, ways } = found;
   const load = useCallback(async () => {
     const [{ Picture }] = await Promise.all([import('./picture.ts'), fetchStyles(styles)]);
     return { Picture };
@@ -29,7 +30,7 @@ export function Drawn({ found: { sheet, ways }, styles, say }: DrawnProps) {
           sheet={sheet}
           districts={way.districts}
           gaps={way.gaps.map(({ joint }) => joint)}
-          units={way.districts.map((_, at) => unitName(at, say))}
+          units={way.districts.map((_, at) => unitName(at, found, say))}
           nameOf={({ id }) => say(`part-${id}`)}
           say={say}
         />

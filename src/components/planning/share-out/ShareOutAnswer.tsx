@@ -2,7 +2,7 @@
 import { useEffect, useState } from 'preact/hooks';
 import type { Answers, QuestionId } from '../../../wizards/planning/index.ts';
 import type { GapPlace, PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
-import { LABELS_FIRST } from '../../../wizards/share-out/index.ts';
+import { BREAKERS, LABELS_FIRST, LOOP_DEVICE } from '../../../wizards/share-out/index.ts';
 import { Missing } from '../../shared/index.ts';
 import type { FixWords, Numbers, Say } from '../../words/index.ts';
 import { listed } from '../../words/index.ts';
@@ -10,7 +10,7 @@ import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, assumedLines, Surer, useReckoned } from '../frame/index.ts';
 import { Drawn } from './Drawn.tsx';
 import { shareHere, takenHere } from './here.ts';
-import { givesSaid, headlineOf, unitName, verdictOf, warningsOf } from './sharing-texts.ts';
+import { givesHow, givesSaid, headlineOf, needsNone, unitName, verdictOf, warningsOf } from './sharing-texts.ts';
 import { WhatIf } from './WhatIf.tsx';
 
 interface ShareOutAnswerProps extends WorkedOutProps {
@@ -91,16 +91,45 @@ function Divided(props: WithWay) {
       {...shared(props)}
       lead={leadOf(way, props)}
       warnings={warningsOf(found, say, props.numbers)}
-      because={fitsAbove(way) ? <Gaps way={way} say={say} /> : undefined}
-      several={steps === undefined ? undefined : { fixes: [found.outcome], fix: steps }}
+      because={fitsAbove(way) ? <Places {...props} /> : undefined}
+      several={steps === undefined ? undefined : { fixes: fixesIn(found), fix: steps }}
+      toDo={needsNone(found) ? say('share-to-do-alone') : undefined}
       doubts={doubtsOf(found, say)}
-      facts={factsOf(way, props)}
+      facts={factsOf(props)}
       fits={<Drawn found={found} styles={props.diagramStyles} say={say} />}
+      decides={<WhatFor {...props} />}
       figure={<Parts {...props} />}
       others={others.length === 0 ? undefined : <Others {...props} ways={others} best={way} />}
       trial={<WhatIf {...props} />}
       numbers={<Sections {...props} />}
     />
+  );
+}
+
+const fixesIn = ({ outcome, loops }: ShareFound): string[] => [outcome, ...(loops > 0 ? [LOOP_DEVICE] : [])];
+
+/** What somebody may divide it for: power, or that one short does not stop everyone, which breakers do as well. */
+function WhatFor({ found, answers, say, home, onTell }: WithFound) {
+  const { alone, outcome, wantsShorts } = found;
+  const toAim = (option: string): void => onTell({ ...answers, aim: { kind: 'choice', option } });
+  if (alone === undefined || (wantsShorts && outcome !== BREAKERS)) {
+    return (
+      <p class="small">
+        {say('share-shorts-beside')} <a href={`${home}fixes/${BREAKERS}/`}>{say('share-shorts-page')}</a>
+      </p>
+    );
+  }
+  const isBehind = outcome === BREAKERS;
+  return (
+    <div class="decides">
+      <h2 class="h3">{say('share-for-title')}</h2>
+      <p>{say(isBehind ? 'share-for-power' : 'share-for-shorts')}</p>
+      <p class="acts">
+        <button class="button quiet" type="button" onClick={() => toAim(isBehind ? 'enough' : 'shorts')}>
+          {say(isBehind ? 'share-for-power-take' : 'share-for-shorts-take')}
+        </button>
+      </p>
+    </div>
   );
 }
 
@@ -137,21 +166,29 @@ const withPartNames = ({ sheet, ...taken }: Taken, say: Say): Taken => ({
 });
 
 const LABELS: readonly QuestionId[] = ['station-label', 'booster-label', 'supply-one', 'supply-two'];
-const could = (question: QuestionId, say: Say): string =>
-  say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
+function could(question: QuestionId, say: Say): string {
+  if (question === 'aim') return say('share-could-aim');
+  return say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
+}
 
 function leadWithout({ districts, outcome }: ShareFound, fix: FixWords | undefined, say: Say): string {
   if (outcome === 'more-districts' && districts !== undefined) return say('share-lead-more', { n: districts });
   return fix?.lead ?? '';
 }
 
-function leadOf({ asked }: PlacedWay, { say, numbers }: WorkedOutProps): string {
+function leadOf({ asked }: PlacedWay, { found, say, numbers }: WithWay): string {
+  const { alone, outcome, districts } = found;
+  if (alone !== undefined) {
+    const told = { often: numbers.amps(alone.often), usable: numbers.amps(alone.usable, 'at-most') };
+    return say(outcome === BREAKERS ? 'share-lead-breakers' : 'share-lead-alone', told);
+  }
+  if (outcome === 'more-districts') return say('share-lead-more', { n: districts ?? asked.length });
   const [station, booster] = asked.map(({ share }) => numbers.share(share));
   return say('share-lead', { station: station ?? '', booster: booster ?? '' });
 }
 
-const doubtsOf = ({ enoughAlone, exchanged }: ShareFound, say: Say): string[] => [
-  ...(enoughAlone ? [say('share-enough-alone')] : []),
+const doubtsOf = ({ exchanged, wantsShorts, alone }: ShareFound, say: Say): string[] => [
+  ...(wantsShorts && alone === undefined ? [say('share-shorts-no-power')] : []),
   ...(exchanged ? [say('share-exchanged')] : []),
 ];
 
@@ -164,13 +201,28 @@ function gapWords({ from, to, end }: GapPlace, say: Say): string {
   return end === undefined ? gap : say(`share-gap-end-${end}`, { gap });
 }
 
-function Gaps({ way, say }: { readonly way: PlacedWay; readonly say: Say }) {
+interface GapsProps {
+  readonly gaps: readonly GapPlace[];
+  readonly say: Say;
+}
+
+function Gaps({ gaps, say }: GapsProps) {
   return (
     <ol>
-      {way.gaps.map((gap) => (
+      {gaps.map((gap) => (
         <li key={gapWords(gap, say)}>{gapWords(gap, say)}</li>
       ))}
     </ol>
+  );
+}
+
+/** Where nothing has to be divided, the places are those of whoever divides all the same. */
+function Places({ way: { gaps }, found, say }: WithWay) {
+  return (
+    <>
+      {needsNone(found) && say('share-places-alone', { n: gaps.length })}
+      <Gaps gaps={gaps} say={say} />
+    </>
   );
 }
 
@@ -182,9 +234,16 @@ function Parts({ way, found, ...props }: WithWay) {
       {!fitsAbove(way) && (
         <>
           <h2 class="h3">{say('share-places')}</h2>
-          <Gaps way={way} say={say} />
+          <Gaps gaps={way.gaps} say={say} />
         </>
       )}
+      {found.loopGaps.length > 0 && (
+        <>
+          <h2 class="h3">{say('share-loop-places', { loops: found.loops })}</h2>
+          <Gaps gaps={found.loopGaps} say={say} />
+        </>
+      )}
+      {found.loops > 0 && <p>{say('share-loop-device', { loops: found.loops })}</p>}
       <table class="cards">
         <thead>
           <tr>
@@ -199,7 +258,7 @@ function Parts({ way, found, ...props }: WithWay) {
         <tbody>
           {way.asked.map((asked, at) => (
             <tr key={asked.stage}>
-              <th scope="row">{unitName(at, say)}</th>
+              <th scope="row">{unitName(at, found, say)}</th>
               {partCells(asked, say, numbers).map(([id, text]) => (
                 <td key={id} class="num" data-label={say(`share-${id}`)}>
                   {text}
@@ -215,24 +274,28 @@ function Parts({ way, found, ...props }: WithWay) {
       <ul class="small">
         <Assumed {...props} assumptions={found.assumptions} />
       </ul>
+      {found.units.some(({ limitAssumed }) => limitAssumed) && <p class="small">{say('share-limit-tell')}</p>}
     </div>
   );
 }
 
-/** Which stretches belong to which part. */
-function Sections({ way, say, ...props }: Omit<WithWay, 'found'>) {
+/** Which stretches belong to which part, and where what a unit can give comes from. */
+function Sections({ way, found, say, ...props }: WithWay) {
   return (
     <ul>
       {way.districts.map(({ stage, sections }, at) => (
         <li key={stage}>
           {say('share-holds', {
-            part: unitName(at, say),
+            part: unitName(at, found, say),
             sections: listed(
               sections.map((section) => say(`part-${section}`)),
               props.language,
             ),
           })}
         </li>
+      ))}
+      {givesHow(found, say, props.numbers).map((line) => (
+        <li key={line}>{line}</li>
       ))}
     </ul>
   );
@@ -245,11 +308,11 @@ const partCells = (asked: PlacedWay['asked'][number], say: Say, numbers: Numbers
     ['gives', givesSaid(asked, say, numbers)],
   ] as const;
 
-const factsOf = (way: PlacedWay, { say, numbers }: WorkedOutProps): string[] => [
-  ...way.gaps.map((gap) => gapWords(gap, say)),
+const factsOf = ({ way, found, say, numbers }: WithWay): string[] => [
+  ...[...way.gaps, ...found.loopGaps].map((gap) => gapWords(gap, say)),
   ...way.asked.map((asked, at) =>
     say('share-fact', {
-      part: unitName(at, say),
+      part: unitName(at, found, say),
       share: numbers.share(asked.share),
       draws: numbers.amps(asked.often),
       gives: givesSaid(asked, say, numbers),
@@ -276,7 +339,7 @@ function Others({ ways, best, say, numbers }: OthersProps) {
                 shares: way.asked.map(({ share }) => numbers.share(share)).join(' / '),
               })}
             </summary>
-            <Gaps way={way} say={say} />
+            <Gaps gaps={way.gaps} say={say} />
           </details>
         </li>
       ))}
@@ -284,28 +347,49 @@ function Others({ ways, best, say, numbers }: OthersProps) {
   );
 }
 
-/** Where the fix gaps, and where it connects the booster. */
-const GAP = 2;
-const CONNECT = 4;
+/** Of each fix: the step that gaps, the one after which a loop gets its device, and the one that connects the booster. */
+const STEPS = {
+  'divide-the-track': { gap: 2, loop: 4, connect: 4, says: 'share-step-gaps' },
+  [BREAKERS]: { gap: 2, loop: 3, connect: undefined, says: 'share-step-breakers' },
+  'more-districts': { gap: 0, loop: 2, connect: undefined, says: 'share-step-parts' },
+} as const;
+const hasSteps = (outcome: string): outcome is keyof typeof STEPS => Object.hasOwn(STEPS, outcome);
 
-/** The steps of the fix with the places of the gaps; what is not read comes first. */
+/** The steps of the fix with the places of the gaps and what a loop needs; what is not read comes first. */
 function stepsOf(found: ShareFound, way: PlacedWay, props: WorkedOutProps): FixWords | undefined {
   const { say, fixes, home, language } = props;
   const [fix, labels] = [fixes[found.outcome], fixes[LABELS_FIRST]];
-  if (fix === undefined) return undefined;
-  const gaps = listed(
-    way.gaps.map((gap) => gapWords(gap, say)),
-    language,
-  );
-  const steps = fix.steps.map((step, at) => {
-    if (at === GAP) return { ...step, do: say('share-step-gaps', { gaps }) };
-    return at === CONNECT && found.exchanged ? { ...step, more: say('share-exchanged') } : step;
-  });
-  if (found.labelsRead || labels === undefined) return { ...fix, steps };
-  const read = {
-    do: labels.lead,
-    cautions: [...new Set(labels.steps.flatMap(({ cautions }) => cautions))],
-    job: { title: labels.short, href: `${home}fixes/${LABELS_FIRST}/` },
-  };
-  return { ...fix, steps: [read, ...steps] };
+  if (fix === undefined || !hasSteps(found.outcome)) return undefined;
+  const at = STEPS[found.outcome];
+  const places = (gaps: readonly GapPlace[]): string =>
+    listed(
+      gaps.map((gap) => gapWords(gap, say)),
+      language,
+    );
+  const cut = say(at.says, { n: way.districts.length, gaps: places(way.gaps) });
+  const cutLoop =
+    found.loopGaps.length > 0
+      ? ` ${say('share-step-loop-gaps', { gaps: places(found.loopGaps), loops: found.loops })}`
+      : '';
+  const steps = fix.steps.flatMap((step, i) => [
+    {
+      ...step,
+      ...(i === at.gap ? { do: cut + cutLoop } : {}),
+      ...(i === at.connect && found.exchanged ? { more: say('share-exchanged') } : {}),
+    },
+    ...(i === at.loop && found.loops > 0
+      ? jobSteps(say('share-step-loop', { loops: found.loops }), LOOP_DEVICE, fixes, home)
+      : []),
+  ]);
+  // More than two parts have a step of their own that reads the labels.
+  if (found.labelsRead || labels === undefined || found.outcome === 'more-districts') return { ...fix, steps };
+  return { ...fix, steps: [...jobSteps(labels.lead, LABELS_FIRST, fixes, home), ...steps] };
+}
+
+/** A step that is a whole fix of its own, with the cautions of all its steps. */
+function jobSteps(text: string, id: string, fixes: WorkedOutProps['fixes'], home: string): FixWords['steps'] {
+  const fix = fixes[id];
+  if (fix === undefined) return [];
+  const cautions = [...new Set(fix.steps.flatMap((step) => step.cautions))];
+  return [{ do: text, cautions, job: { title: fix.short, href: `${home}fixes/${id}/` } }];
 }

@@ -1,17 +1,33 @@
 // What the answer to "Where do I divide the layout?" and its trial say in a word and a headline.
 import type { PlacedWay, ShareFound } from '../../../wizards/share-out/index.ts';
+import { BREAKERS } from '../../../wizards/share-out/index.ts';
 import type { Numbers, Say } from '../../words/index.ts';
 import { outOfReachSaid, type Tone } from '../frame/index.ts';
 
-export const headlineOf = ({ outcome, ways: [best] }: ShareFound, say: Say): string =>
-  say(`share-headline-${outcome}`, { n: best?.gaps.length ?? 0 });
+/** Whether the verdict is that nothing has to be divided. */
+export const needsNone = ({ alone, outcome }: ShareFound): boolean => alone !== undefined && outcome !== BREAKERS;
 
-export function verdictOf({ outcome, stop, ways, labelsRead }: ShareFound, say: Say): { tone: Tone; word: string } {
+export function headlineOf(found: ShareFound, say: Say): string {
+  const { outcome, ways, loopGaps, loops, labelsRead } = found;
+  if (needsNone(found)) return say(labelsRead ? 'share-headline-alone' : 'share-headline-alone-unread');
+  const n = ways[0]?.gaps.length ?? 0;
+  if (outcome === 'divide-the-track' && loopGaps.length > 0) return say('share-headline-and-loop', { n, loops });
+  return say(`share-headline-${outcome}`, { n });
+}
+
+export function verdictOf(found: ShareFound, say: Say): { tone: Tone; word: string } {
+  const { outcome, stop, ways, labelsRead, alone } = found;
   if (stop !== undefined) return { tone: 'stop', word: say('verdict-stop') };
   if (outcome === 'power-is-enough') return { tone: 'open', word: say('share-verdict-none') };
   const asked = ways[0]?.asked;
-  if (asked === undefined) return { tone: 'short', word: say('verdict-short') };
+  if (asked === undefined || outcome === 'more-districts') return { tone: 'short', word: say('verdict-short') };
   if (!labelsRead) return { tone: 'open', word: say('verdict-unknown') };
+  if (alone !== undefined) {
+    const { verdict } = alone;
+    return verdict === 'unknown'
+      ? { tone: 'open', word: say('verdict-unknown') }
+      : { tone: verdict, word: say(`verdict-${verdict}`) };
+  }
   const tight = asked.some(({ verdict }) => verdict === 'tight');
   return { tone: tight ? 'tight' : 'enough', word: say(tight ? 'verdict-tight' : 'verdict-enough') };
 }
@@ -22,11 +38,27 @@ export function givesSaid({ usable, verdict }: PlacedWay['asked'][number], say: 
   return verdict === 'unknown' ? say('share-if-read', { gives }) : gives;
 }
 
-/** Who feeds the part at this place. */
-export const unitName = (at: number, say: Say): string => say(at === 0 ? 'share-station' : 'share-booster');
+/** Who feeds the part at this place: units, or breakers behind one. */
+export function unitName(at: number, { outcome, ways }: ShareFound, say: Say): string {
+  if (outcome === BREAKERS) return say('share-breaker', { n: at + 1 });
+  if (at === 0) return say('share-station');
+  return (ways[0]?.districts.length ?? 0) > 2 ? say('share-booster-n', { n: at }) : say('share-booster');
+}
+
+/** Where what a unit can give comes from. */
+export const givesHow = (found: ShareFound, say: Say, numbers: Numbers): string[] =>
+  found.units.map(({ fromSupply, ownUse, limit, limitAssumed, usable }, at) =>
+    say('share-how', {
+      unit: say(at === 0 ? 'share-station' : 'share-booster'),
+      supply: numbers.amps(fromSupply),
+      own: numbers.ampsExactly(ownUse),
+      limit: say(limitAssumed ? 'share-how-assumed' : 'share-how-told', { limit: numbers.amps(limit) }),
+      usable: numbers.amps(usable, 'at-most'),
+    }),
+  );
 
 /** What may not be read past: labels that are unread, and rails that stay below what they are set to. */
-export const warningsOf = ({ labelsRead, outOfReach }: ShareFound, say: Say, numbers: Numbers): string[] => [
-  ...(labelsRead ? [] : [say('share-labels-first')]),
+export const warningsOf = ({ labelsRead, outcome, outOfReach }: ShareFound, say: Say, numbers: Numbers): string[] => [
+  ...(labelsRead ? [] : [say(outcome === BREAKERS ? 'share-labels-of-one' : 'share-labels-first')]),
   ...outOfReach.map((one) => outOfReachSaid(one, say, numbers)),
 ];
