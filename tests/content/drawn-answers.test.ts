@@ -385,9 +385,9 @@ describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
 
   test('that one unit carries all of it comes first, with its amperes; dividing is a choice', () => {
     expect(top).toMatch(
-      /one unit carries all of this\. .*often give 1\.\d A of the 2\.7 A.*a choice.*To divide it all the same/,
+      /One unit carries all of this, if its labels .*often gives 1\.\d A of 2\.7 A.*Divide for .*To divide it, cut/,
     );
-    expect(rest).toMatch(/two breakers .* without a booster/);
+    expect(rest).toMatch(/two breakers do it, without a booster/);
   });
 
   test('where one unit is too little, the headline divides it', () => {
@@ -428,15 +428,15 @@ describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
 
   test('what the units pass is assumed, and the numbers say where the amperes come from', () => {
     expect(steps.at(-1)).toMatch(/its supply brings 3 A to the track.*the unit passes 3 A \(assumed.*is 2\.7 A/);
-    expect(rest).toMatch(/tell it under “Make it surer”/);
+    expect(steps.at(-1)).toMatch(/see “Make it surer”/);
   });
 
   test('another way with fewer gaps says that it is less even', () => {
     const passing = drawn('share-out', {
-      ...{ ...beginner, shape: 'oval-passing', 'station-amps': '3 A', 'booster-amps': '2 A' },
+      ...{ ...beginner, ...AMPS, shape: 'oval-passing' },
     });
-    expect(passing.rest).toMatch(/2 gaps, shared [^:]*: fewer gaps, less even/);
-    expect(passing.rest).not.toMatch(/[4-9] gaps, shared [^:]*: fewer gaps/);
+    expect(passing.steps.at(-1)).toMatch(/2 gaps, shared [^:]*: fewer gaps, less even/);
+    expect(passing.steps.at(-1)).not.toMatch(/[4-9] gaps, shared [^:]*: fewer gaps/);
   });
 
   test('nothing is called enough before the labels are read, and amperes hold only if the labels say so', () => {

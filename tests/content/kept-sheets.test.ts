@@ -66,9 +66,12 @@ describe('A sheet in a link', () => {
     expect((await packSheet(DEMO_CLUB)).length).toBeLessThan(MOST_LINK / 2);
   });
 
-  test.each(['', '%', 'A', 'not-a-sheet', '_____', '🚂'])('that is none is told: %s', async (packed) => {
-    expect(await unpackSheet(packed)).toEqual({ problem: { why: 'no-sheet' } });
-  });
+  test.each(['', '%', 'A', 'not-a-sheet', '_____', '🚂'])(
+    'that cannot be unpacked may have been cut: %s',
+    async (packed) => {
+      expect(await unpackSheet(packed)).toEqual({ problem: { why: 'cut-link' } });
+    },
+  );
 
   test('cut off is told', async () => {
     const packed = await packSheet(DEMO_CLUB);

@@ -214,7 +214,7 @@ test('a link opens the sheet elsewhere, is kept once it is changed, and one that
   await page.locator('[data-clear=layout-sheets]').click();
   await page.locator('[data-stored=layout-sheets]', { hasText: 'Nothing is kept.' }).waitFor();
   await page.goto(`${(await site()).address}${SHEET}#sheet=abc`, { waitUntil: 'networkidle' });
-  await page.getByText('The link is not a layout sheet.').waitFor();
+  await page.getByText('The link is not whole. It may have been cut').waitFor();
   const long = { ...DEMO_CLUB, sections: DEMO_CLUB.sections.map((section, at) => ({ ...section, name: hardly(at) })) };
   await importText(page, 'long.json', writeSheet({ ...long, trains: Array.from({ length: 60 }, group) }));
   await page.getByRole('button', { name: 'Copy a link' }).click();
@@ -260,7 +260,8 @@ test('from the home page to a division, which comes into the sheet with its trac
   await page.getByLabel('The supply of the command station').fill('3 A');
   await page.getByLabel('The supply of the booster').fill('2 A');
   await page.getByRole('button', { name: 'Continue' }).click();
-  await page.getByRole('heading', { name: 'Divide it at 2 places.' }).waitFor();
+  await page.getByRole('heading', { name: /^One unit carries all of this/ }).waitFor();
+  await page.getByText('cut both rails at 2 places').waitFor();
   await page.locator('.picture svg[role=img]').waitFor();
   expect(await page.locator('.picture svg[role=img] .numbered').allTextContents()).toEqual(['1', '2']);
   const answer = page.url();

@@ -14,6 +14,7 @@ import {
   type Sheet,
   writeSheet,
 } from '../../src/wizards/sheet/index.ts';
+import { dress } from '../../src/wizards/sheet-drawing/index.ts';
 
 function waysOf(sheet: Sheet): readonly Way[] {
   const { division } = dividedSheet(sheet);
@@ -92,6 +93,27 @@ describe('a sheet is divided', () => {
     expect(own?.asked).toEqual(first?.asked);
     expect(own?.gaps).toEqual(first?.gaps);
     expect(own?.proof).toBeUndefined();
+  });
+
+  test('a division in the sheet that parts districts where no gap can be says where; those that are found never do', () => {
+    const [first] = waysOf(DEMO_OVAL);
+    const forbidden = first?.gaps[0] ?? '';
+    const districts = first?.districts.map(({ stage, sections }) => ({ stage, sections: [...sections] })) ?? [];
+    const { own, division } = dividedSheet({ ...withJoint(DEMO_OVAL, forbidden, { gap: 'impossible' }), districts });
+    expect(own?.forbidden).toEqual([forbidden]);
+    expect(dividedSheet({ ...DEMO_OVAL, districts }).own?.forbidden).toEqual([]);
+    for (const way of division.kind === 'choice' ? division.ways : []) expect(way.forbidden).toEqual([]);
+  });
+
+  test('gaps of loops and of a turntable count beside those that part districts: together as many as the drawing shows', () => {
+    for (const way of waysOf(DEMO_CLUB)) {
+      expect(way.anyway.filter((id) => way.gaps.includes(id))).toEqual([]);
+      const drawn = [...dress(DEMO_CLUB, way.districts).joints.values()].filter(({ state }) =>
+        ['gap', 'to-cut'].includes(state),
+      );
+      expect([...way.gaps, ...way.anyway].toSorted()).toEqual(drawn.map(({ id }) => id).toSorted());
+      expect(way.anyway.length).toBeGreaterThan(0);
+    }
   });
 
   test('a gap that somebody demands joins nothing any more, and one that is there costs nothing', () => {

@@ -162,10 +162,33 @@ describe('What is good in a sheet is kept, and the rest is named:', () => {
     expect(sheet.sections).toEqual(others);
     expect(sheet.joints).toHaveLength(6);
     expect(flaws).toEqual([
-      { why: 'not-whole', list: 'sections', at: 1, field: 'metres' },
+      { why: 'left-out', list: 'sections', at: 1, field: 'metres', mark: '0' },
       { why: 'names-nothing', list: 'joints', at: 1, mark: 'left-back' },
       { why: 'names-nothing', list: 'joints', at: 8, mark: 'left-back' },
     ]);
+  });
+
+  test.each([
+    [-4, '-4'],
+    ['long', 'long'],
+    [{ a: 1 }, '{"a":1}'],
+    ['x'.repeat(MOST_SHEET_TEXT / 100), 'x'.repeat(60)],
+  ])('what stands where a length must be is named as it stands there, as far as it is looked at', (metres, mark) => {
+    const [first, ...others] = oval.sections;
+    const [flaw] = flawsOf({ sections: [{ ...first, metres }, ...others] }).flaws;
+    expect(flaw).toMatchObject({ why: 'left-out', list: 'sections', at: 1, field: 'metres' });
+
+    expect(flaw?.mark).toBe(mark);
+  });
+
+  test('a section without any length lacks one', () => {
+    const [{ metres: _, ...first } = { metres: 0 }, ...others] = oval.sections;
+    expect(flawsOf({ sections: [first, ...others] }).flaws[0]).toEqual({
+      why: 'not-whole',
+      list: 'sections',
+      at: 1,
+      field: 'metres',
+    });
   });
 
   test('a field that nobody can have goes, its section stays', () => {

@@ -22,8 +22,9 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
   const all = [...ways];
   if (own !== undefined && !has(all, own)) all.unshift(own);
   if (fewest !== undefined && !has(all, fewest)) all.push(fewest);
-  // What somebody has chosen stays chosen; what is advised stands beside it.
-  const chosen = all.findIndex((way) => (own === undefined ? way === advised : isSame(way, own)));
+  // What somebody has chosen stays chosen, unless it cannot be built any more; what is advised stands beside it.
+  const kept = own?.forbidden.length === 0 ? own : undefined;
+  const chosen = all.findIndex((way) => (kept === undefined ? way === advised : isSame(way, kept)));
   const [at, setAt] = useState(Math.max(0, chosen));
   const shown = all[at];
   useEffect(() => {
@@ -46,6 +47,9 @@ export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, l
   const there = shown.gaps.filter((id) => !shown.toCut.includes(id));
   return (
     <>
+      {own !== undefined && own.forbidden.length > 0 && (
+        <p class="warning">{say('division-own-forbidden', { gaps: named(own.forbidden) })}</p>
+      )}
       <fieldset class="division-ways">
         <legend>{say('division-choose')}</legend>
         {all.map((way, i) => (
@@ -125,9 +129,10 @@ function adviceOn(way: Way, advised: Way | undefined, say: Say): string[] {
     : [];
 }
 
-function waySaid({ gaps, toCut, asked, evenness }: Way, say: Say, share: (value: number) => string): string {
-  return say('division-way-says', {
+function waySaid({ gaps, toCut, anyway, asked, evenness }: Way, say: Say, share: (value: number) => string): string {
+  return say(anyway.length > 0 ? 'division-way-says-of' : 'division-way-says', {
     gaps: gaps.length,
+    all: gaps.length + anyway.length,
     cut: toCut.length,
     shares: asked.map((one) => share(one.share)).join(' : '),
     even: say(`division-${evenness}`),

@@ -4,7 +4,9 @@ import { MOST_SHEET_TEXT, type ReadSheet, readSheet } from '../../wizards/sheet/
 /** The sheet of such a text; never rejects. A link that would unpack to more than any sheet is left where that shows. */
 export async function unpackSheet(packed: string): Promise<ReadSheet> {
   const text = await unpacked(packed).catch(() => undefined);
-  return text === undefined ? { problem: { why: 'no-sheet' } } : readSheet(text);
+  if (text === undefined) return { problem: { why: 'cut-link' } };
+  const read = readSheet(text);
+  return 'problem' in read && read.problem.why === 'broken-text' ? { problem: { why: 'cut-link' } } : read;
 }
 
 /** Undefined for what is no such text. */

@@ -35,6 +35,10 @@ export interface Way {
   /** Joints between two districts, and those of them where rails are still to be cut. */
   readonly gaps: readonly string[];
   readonly toCut: readonly string[];
+  /** Gaps that are there or needed though they part no districts: at the ends of a loop or a bridge, or where somebody has one. */
+  readonly anyway: readonly string[];
+  /** Joints between two districts where somebody has said that no gap can be: nobody can build this. */
+  readonly forbidden: readonly string[];
   readonly evenness: Division['evenness'];
   /** How sure it is that none costs less; left out for one that somebody has made. */
   readonly proof?: Proof;
@@ -147,6 +151,10 @@ function wayOf(districts: Districts, { sheet, find }: Told): Way {
     asked,
     gaps: between.map(({ id }) => id),
     toCut: between.filter(({ cut }) => cut !== 'both').map(({ id }) => id),
+    anyway: sheet.joints
+      .filter((joint) => !between.includes(joint) && (joint.cut === 'both' || joint.gap === 'required'))
+      .map(({ id }) => id),
+    forbidden: between.filter(({ gap }) => gap === 'impossible').map(({ id }) => id),
     evenness: evennessOf(busiestOf(asked)),
   };
 }

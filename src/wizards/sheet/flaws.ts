@@ -14,6 +14,7 @@ export type FlawReason =
   | 'first-no-station'
   | 'second-station'
   | 'not-whole'
+  | 'left-out'
   | 'too-many';
 
 /** One part that was not read: a field of the sheet, or of the entry `at` (from 1) of a list, or that whole entry. */
@@ -22,6 +23,6 @@ export interface Flaw {
   readonly list?: List;
   readonly at?: number;
   readonly field?: string;
-  /** The mark that is there twice, that another section has already, or that names nothing. */
+  /** The mark that is there twice, that another section has already, or that names nothing; of what was left out, what stood there. */
   readonly mark?: string;
 }

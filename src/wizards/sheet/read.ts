@@ -10,9 +10,9 @@ import { MOST, SHEET_FORM, type Sheet, sheetShape } from './sheet.ts';
 /** The longest text that is read at all, characters: ten times the largest sheet. Source: own-choice. */
 export const MOST_SHEET_TEXT = 1_000_000;
 
-/** Why a text is no sheet. `at`: the place in the text, from 1. */
+/** Why a text is no sheet. `at`: the place in the text, from 1. `cut-link`: what came in a link is not whole. */
 export type SheetProblem =
-  | { readonly why: 'too-large' | 'no-sheet' }
+  | { readonly why: 'too-large' | 'no-sheet' | 'cut-link' }
   | { readonly why: 'broken-text'; readonly at: number }
   | { readonly why: 'later-version'; readonly version: number };
 
@@ -126,6 +126,9 @@ function partOf(shapes: Shapes, key: string, value: unknown): { readonly value: 
   return read?.success === true ? { value: read.data } : undefined;
 }
 
+/** What somebody has written there, as far as it is looked at. */
+const shortOf = (value: unknown): string => (JSON.stringify(value) ?? '').replace(/^"|"$/g, '').slice(0, MOST.name);
+
 function elementsOf(list: List, values: readonly unknown[], flaws: Flaw[]): unknown[] {
   const most = MOST_OF[list];
   if (values.length > most) flaws.push({ why: 'too-many', list, at: most + 1 });
@@ -150,7 +153,12 @@ function elementsOf(list: List, values: readonly unknown[], flaws: Flaw[]): unkn
       return [whole.data];
     }
     const [{ path = [] } = {}] = whole.error.issues;
-    flaws.push({ why: 'not-whole', list, at, field: String(path[0] ?? bad[0] ?? '') });
+    const field = String(path[0] ?? bad[0] ?? '');
+    flaws.push(
+      bad.includes(field)
+        ? { why: 'left-out', list, at, field, mark: shortOf(value[field]) }
+        : { why: 'not-whole', list, at, field },
+    );
     return [];
   });
 }

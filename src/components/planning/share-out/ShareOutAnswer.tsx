@@ -85,7 +85,10 @@ function Undivided(props: WithFound) {
 function Divided(props: WithWay) {
   const { found, way, say } = props;
   const steps = stepsOf(found, way, props);
-  const [, ...others] = found.ways;
+  const [, ...ways] = found.ways;
+  const others = ways.length === 0 ? undefined : <Others {...props} ways={ways} best={way} />;
+  // Where nothing has to be divided, other ways to do it help nobody.
+  const folded = needsNone(found);
   return (
     <AnswerPage
       {...shared(props)}
@@ -99,9 +102,14 @@ function Divided(props: WithWay) {
       fits={<Drawn found={found} styles={props.diagramStyles} say={say} />}
       decides={<WhatFor {...props} />}
       figure={<Parts {...props} />}
-      others={others.length === 0 ? undefined : <Others {...props} ways={others} best={way} />}
+      others={folded ? undefined : others}
       trial={<WhatIf {...props} />}
-      numbers={<Sections {...props} />}
+      numbers={
+        <>
+          <Sections {...props} />
+          {folded && others}
+        </>
+      }
     />
   );
 }
@@ -122,7 +130,6 @@ function WhatFor({ found, answers, say, home, onTell }: WithFound) {
   const isBehind = outcome === BREAKERS;
   return (
     <div class="decides">
-      <h2 class="h3">{say('share-for-title')}</h2>
       <p>{say(isBehind ? 'share-for-power' : 'share-for-shorts')}</p>
       <p class="acts">
         <button class="button quiet" type="button" onClick={() => toAim(isBehind ? 'enough' : 'shorts')}>
@@ -274,7 +281,6 @@ function Parts({ way, found, ...props }: WithWay) {
       <ul class="small">
         <Assumed {...props} assumptions={found.assumptions} />
       </ul>
-      {found.units.some(({ limitAssumed }) => limitAssumed) && <p class="small">{say('share-limit-tell')}</p>}
     </div>
   );
 }
@@ -297,6 +303,7 @@ function Sections({ way, found, say, ...props }: WithWay) {
       {givesHow(found, say, props.numbers).map((line) => (
         <li key={line}>{line}</li>
       ))}
+      {found.units.some(({ limitAssumed }) => limitAssumed) && <li>{say('share-limit-tell')}</li>}
     </ul>
   );
 }

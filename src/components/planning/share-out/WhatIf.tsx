@@ -6,14 +6,19 @@ import { Slider } from '../../figures/shared/index.ts';
 import type { WorkedOutProps } from '../frame/index.ts';
 import { Trial, TrialResult, useReckoned, useSettled, useTrial } from '../frame/index.ts';
 import { shareHere } from './here.ts';
-import { headlineOf, verdictOf } from './sharing-texts.ts';
+import { headlineOf, partsTried, verdictOf } from './sharing-texts.ts';
 
 /** What the trial comes to, worked out as the answer would be; nothing while a slider moves and while it is worked out. */
-function Comes({ answers, say }: Pick<WorkedOutProps, 'answers' | 'say'>) {
+function Comes({ answers, say, numbers }: Pick<WorkedOutProps, 'answers' | 'say' | 'numbers'>) {
   const settled = useSettled(answers);
   const found: ShareFound | undefined = useReckoned('share', settled, shareHere);
   if (found === undefined || settled !== answers) return null;
-  return <TrialResult {...verdictOf(found, say)} sentence={headlineOf(found, say)} />;
+  return (
+    <TrialResult
+      {...verdictOf(found, say)}
+      sentence={[headlineOf(found, say), ...partsTried(found, say, numbers)].join(' ')}
+    />
+  );
 }
 
 export function WhatIf({ answers: own, say, numbers, onTell }: WorkedOutProps) {
@@ -23,7 +28,7 @@ export function WhatIf({ answers: own, say, numbers, onTell }: WorkedOutProps) {
   const fleet = reader.fleet(reader.scale());
   const trains = trainCount(fleet);
   return (
-    <Trial say={say} tried={tried} result={<Comes answers={answers} say={say} />} onKeep={onTell}>
+    <Trial say={say} tried={tried} result={<Comes answers={answers} say={say} numbers={numbers} />} onKeep={onTell}>
       <Slider
         field={QUESTIONS.moving.fields[0]}
         label={say('share-moving')}

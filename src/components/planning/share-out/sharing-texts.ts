@@ -45,6 +45,16 @@ export function unitName(at: number, { outcome, ways }: ShareFound, say: Say): s
   return (ways[0]?.districts.length ?? 0) > 2 ? say('share-booster-n', { n: at }) : say('share-booster');
 }
 
+/** What each part draws in a trial: the table of the answer stays as it is. */
+export const partsTried = (found: ShareFound, say: Say, numbers: Numbers): string[] =>
+  (found.ways[0]?.asked ?? []).map((asked, at) =>
+    say('share-trial', {
+      part: unitName(at, found, say),
+      draws: numbers.amps(asked.often),
+      gives: givesSaid(asked, say, numbers),
+    }),
+  );
+
 /** Where what a unit can give comes from. */
 export const givesHow = (found: ShareFound, say: Say, numbers: Numbers): string[] =>
   found.units.map(({ fromSupply, ownUse, limit, limitAssumed, usable }, at) =>
