@@ -387,7 +387,7 @@ describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
     expect(top).toMatch(
       /One unit carries all of this, if its labels .*often gives 1\.\d A of 2\.7 A.*Divide for .*To divide it, cut/,
     );
-    expect(rest).toMatch(/two breakers do it, without a booster/);
+    expect(rest).toMatch(/two breakers behind the command station do it, without a booster/);
   });
 
   test('where one unit is too little, the headline divides it', () => {
