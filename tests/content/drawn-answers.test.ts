@@ -421,7 +421,7 @@ describe('where to divide: an oval, six trains, 3 A and 2 A', () => {
 
   test('three parts: every gap by its place, and the steps have them', () => {
     const parts = drawn('share-out', { ...beginner, ...AMPS, modern: '14' });
-    expect(parts.top).toMatch(/Two parts are too few/);
+    expect(parts.top).toMatch(/Two parts are too few.*Read the label of every unit and every supply/);
     expect((parts.top + parts.rest).match(/Between “/g)?.length).toBeGreaterThan(2);
     expect(parts.steps[0]).toMatch(/cut both rails at these places\. Between “/);
   });

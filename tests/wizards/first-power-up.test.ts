@@ -15,6 +15,7 @@ import {
 import { type Plan, planOf } from '../../src/wizards/plan/index.ts';
 import { parseWalk } from '../../src/wizards/put-it-right/address.ts';
 import { COMPLAINT_IDS, possibleNow } from '../../src/wizards/put-it-right/index.ts';
+import { senselessFor } from '../../src/wizards/put-it-right/model/index.ts';
 import { DEMO_CLUB } from '../../src/wizards/sheet/index.ts';
 import { CLUB, OVAL } from './sheets.ts';
 
@@ -195,13 +196,60 @@ describe('What differs is handed over to the walk', () => {
       'two-lamps': 'both-light',
       'what-happens': 'just-testing',
       'how-many-parts': 'several',
-      'what-is-between': 'breaker',
       'what-feeds-accessories': 'own-supply',
     });
     // District B has a boundary with A only: what was seen at the yard's is none of its business.
     const deaf = knownAfter(CLUB_PLAN, upTo('vehicle-in-far-part-b', 'lit-but-deaf', CLUB_ROWS));
     expect(deaf).toMatchObject({ 'load-test': 'firm-everywhere', 'coin-far': 'off-at-once' });
     expect(deaf).not.toHaveProperty('what-is-between');
+  });
+
+  describe('two sides that were read unlike', () => {
+    const read = (rails: number, others: number): Seen[] =>
+      upTo('meter-two-stages-1', 'differ-idle').map((one) =>
+        one.row === 'meter-two-stages-1' ? { ...one, values: { rails, 'other-rails': others } } : one,
+      );
+    const expected = OVAL_ROWS.find(({ id }) => id === 'meter-two-stages-1')?.readings.find(
+      ({ what }) => what === 'rails',
+    );
+    const [from, to] = [expected?.from ?? Number.NaN, expected?.to ?? Number.NaN];
+
+    test('are both alive, so neither unit is thought to be off, and no light of a train is asked for: nothing ran yet', () => {
+      const led = handOver(OVAL_PLAN, read(from, to + 1));
+      const { seen } = parseWalk(led?.search ?? '').told;
+      expect(seen).toMatchObject({ 'meter-two-stages': 'differ-idle', 'meter-volts-there': 'lower' });
+      const answers = Object.entries({ ...seen, 'danger-now': 'none' }).map(([check, option]) => ({ check, option }));
+      const known = { complaint: 'none-of-these', answers, skipped: [], tools: undefined, tried: [] } as const;
+      const { shown } = possibleNow({ ...known, trusted: new Set<string>() });
+      expect(shown[0]?.fixClass).toBe('voltage-step');
+      expect(shown[0]?.chance).toBeGreaterThan(0.4);
+      expect(shown.map(({ fixClass }) => fixClass)).not.toContain('booster-off');
+      expect(senselessFor('none-of-these', answers).has('lights-then')).toBe(true);
+    });
+
+    test('and where one stands far above the plan, that the other is low is not said', () => {
+      const { seen } = parseWalk(handOver(OVAL_PLAN, read(from, to * 1.3))?.search ?? '').told;
+      expect(seen).not.toHaveProperty('meter-volts-there');
+    });
+
+    test('nor where nothing was typed', () => {
+      expect(knownAfter(OVAL_PLAN, upTo('meter-two-stages-1', 'differ-idle'))).not.toHaveProperty('meter-volts-there');
+    });
+  });
+
+  test('a breaker is between unit and track only where gaps part what it feeds', () => {
+    const sheet = { ...OVAL, stages: OVAL.stages.map((stage) => ({ ...stage, breakers: 2 })) };
+    const planned = planOf(sheet);
+    const cut = new Set(planned.subDistricts.flatMap(({ couldCut = [] }) => couldCut.map(({ id }) => id)));
+    const joints = sheet.joints.map((joint) => (cut.has(joint.id) ? { ...joint, gap: 'required' as const } : joint));
+    const withBreaker = (plan: Plan): number =>
+      plan.tests.filter(
+        ({ id, kind }) =>
+          kind === 'two-lamps' && 'what-is-between' in knownAfter(plan, upTo(id, 'both-light', plan.tests)),
+      ).length;
+    expect(cut.size).toBeGreaterThan(0);
+    expect(withBreaker(planned)).toBe(0);
+    expect(withBreaker(planOf({ ...sheet, joints }))).toBeGreaterThan(0);
   });
 
   test('and of a test that was not made everywhere it bears on, nothing', () => {

@@ -3,6 +3,7 @@ import type { Plan, TestRow, Where } from '../plan/index.ts';
 import { districtOf } from '../plan/index.ts';
 import { isUnseen, type Seen } from './flow.ts';
 import { isOwnTest } from './own-acts.ts';
+import { BESIDE } from './readings.ts';
 import { isSame } from './same-place.ts';
 
 export interface HandOver {
@@ -31,6 +32,7 @@ export function handOver(plan: Pick<Plan, 'tests' | 'track' | 'sheet'>, seen: re
   const kinds = [...new Set(tests.map(({ kind }) => kind))];
   const signs: Sign[] = [
     ...kinds.flatMap((kind) => seenOf(kind, row, last, plan, seen)),
+    ...readOf(row, last),
     ...(BEFORE_TRAINS.includes(row.kind) ? [['what-happens', 'just-testing'] as const] : []),
     ...layoutOf(row.where, plan),
   ];
@@ -38,6 +40,18 @@ export function handOver(plan: Pick<Plan, 'tests' | 'track' | 'sheet'>, seen: re
     complaint,
     search: `?${new URLSearchParams([...signs.map(([check, option]) => [check, option]), ['told', 'yes']])}`,
   };
+}
+
+/**
+ * What the meter showed of both sides of a gap, besides that they differ: both are alive, and which of them stands otherwise than planned is the
+ * one with the trouble. Nothing where the plan expects neither, and nothing of a higher side, for no answer of the walk says just that.
+ */
+function readOf({ kind, readings }: TestRow, { values = {} }: Seen): Sign[] {
+  if (kind !== 'meter-two-stages') return [];
+  const { rails = 0, 'other-rails': others = 0 } = values;
+  const most = Math.max(0, ...readings.flatMap(({ what, to }) => (what === 'step' ? [] : [to])));
+  const [low, high] = [Math.min(rails, others), Math.max(rails, others)];
+  return low > 0 && low < high && high <= most * (1 + BESIDE) ? [['meter-volts-there', 'lower']] : [];
 }
 
 /** What the tests of one kind say of the place: the one made there, else that it was as expected wherever it bears on it. */
@@ -91,11 +105,13 @@ function lettersOf(where: Where, track: Plan['track']): string[] {
 /** What the sheet tells of the layout, where the walk would ask for it. */
 function layoutOf(where: Where, { sheet, track }: Pick<Plan, 'sheet' | 'track'>): Sign[] {
   const letters = lettersOf(where, track);
-  const stages = track.districts.filter(({ letter }) => letters.includes(letter)).map(({ stage }) => stage);
+  const here = track.districts.filter(({ letter }) => letters.includes(letter));
+  const stages = here.map(({ stage }) => stage);
   const [common, ...others] = new Set(stages.map((stage) => stage.common));
   return [
     ['how-many-parts', track.districts.length > 1 ? 'several' : 'one'],
-    ...(stages.some(({ breakers = 0 }) => breakers > 0) ? [['what-is-between', 'breaker'] as const] : []),
+    // Breakers that part nothing yet are nowhere.
+    ...(here.some(({ parts }) => parts.length > 0) ? [['what-is-between', 'breaker'] as const] : []),
     ...(stages.length > 1 && common !== undefined && others.length === 0
       ? [['common-wire', common === 'joined' ? 'joined' : 'floating'] as const]
       : []),

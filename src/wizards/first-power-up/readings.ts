@@ -47,7 +47,7 @@ export function doubtOf(
 }
 
 /** So far beside what is expected two sides that are alike may stand, as a share of it: meters and supplies differ by less. Source: own-choice. */
-const BESIDE = 0.1;
+export const BESIDE = 0.1;
 
 /** Whether both sides are alike, and one of them stands where the plan expects none. */
 function isOffPlan({ readings }: Pick<TestRow, 'readings'>, values: Readonly<Record<string, number>>): boolean {

@@ -67,8 +67,13 @@ export const givesHow = (found: ShareFound, say: Say, numbers: Numbers): string[
     }),
   );
 
+const LABELS: Readonly<Partial<Record<ShareFound['outcome'], string>>> = {
+  [BREAKERS]: 'share-labels-of-one',
+  'more-districts': 'share-labels-of-all',
+};
+
 /** What may not be read past: labels that are unread, and rails that stay below what they are set to. */
 export const warningsOf = ({ labelsRead, outcome, outOfReach }: ShareFound, say: Say, numbers: Numbers): string[] => [
-  ...(labelsRead ? [] : [say(outcome === BREAKERS ? 'share-labels-of-one' : 'share-labels-first')]),
+  ...(labelsRead && outcome !== 'more-districts' ? [] : [say(LABELS[outcome] ?? 'share-labels-first')]),
   ...outOfReach.map((one) => outOfReachSaid(one, say, numbers)),
 ];

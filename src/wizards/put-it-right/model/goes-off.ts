@@ -27,6 +27,8 @@ const SAY_LIGHTS: Options = {
     ...(['accessories-wrong', 'shown-occupied', 'gets-hot', 'cannot-be-read', 'house-fuse', 'tingle'] as const),
     'acts-otherwise',
     'wheels-spin',
+    // Nothing has run yet.
+    'just-testing',
   ],
 };
 /** Troubles of a title in which the unit goes off, that are none of a train, or that say what the lights do. */
@@ -93,6 +95,7 @@ export const ABOUT_A_PLACE = ['another-one-there', 'clean-a-stretch'] as const s
 const SAY_NOTHING_RAN: Options = {
   'when-it-happens': ['all-the-time', 'from-switch-on', 'when-set-on', 'after-a-short'],
   'which-vehicles': ['none-needed'],
+  'what-happens': ['just-testing'],
 };
 /** Complaints whose title says so. */
 export const NOTHING_RAN: ReadonlySet<string> = new Set<OpeningId>(['trips-at-power-on', 'trips-when-set-on']);
