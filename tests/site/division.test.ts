@@ -43,6 +43,14 @@ test('from the oval to a division in the sheet: looked at, taken, undone, and di
   await page.getByRole('radio', { name: 'never here' }).check();
   await page.getByText(/way found|ways found/).waitFor();
   expect(await drawing.getByRole('button', { name: /no gap possible$/ }).count()).toBe(1);
+  // A division in the sheet that cannot be built any more is said to be so, and is not the one that is chosen.
+  await page.getByRole('button', { name: 'Take this division' }).click();
+  await page.getByText('This division is in your sheet.').waitFor();
+  await gaps.first().focus();
+  await page.keyboard.press('Enter');
+  await page.getByRole('radio', { name: 'never here' }).check();
+  await page.getByText('The division in your sheet cannot be built').waitFor();
+  expect(await ways.getByRole('radio', { name: 'The division in your sheet' }).isChecked()).toBe(false);
   expect(await accessibilityFaults(page)).toEqual([]);
   expect(await overflow(page)).toEqual([]);
   expect(await problems()).toEqual([]);

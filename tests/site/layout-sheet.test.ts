@@ -137,7 +137,7 @@ test('a file comes back on another device as it was; what is no sheet is told an
   expect(readFileSync(await (await again).path(), 'utf8')).toBe(saved);
   const odd = { ...SHAPES.oval(2), name: '<img src=x onerror=alert(1)>', trains: [{ kind: 'steam', count: 1 }] };
   await importText(page, 'odd.json', JSON.stringify(odd));
-  await page.getByText('Train row 1, Kind: something needed is missing.').waitFor();
+  await page.getByText('Train row 1, Kind: “steam” cannot stand there, so this entry was left out.').waitFor();
   expect(await name(page).inputValue()).toBe(odd.name);
   await page.getByRole('button', { name: 'Other sheets' }).click();
   await page.getByRole('button', { name: `Open: ${odd.name}` }).waitFor();
