@@ -2,5 +2,5 @@
 
 export { shareOut } from './flow.ts';
 export { BREAKERS, LABELS_FIRST, LOOP_DEVICE, SHARE_OUT_OUTCOMES } from './outcomes.ts';
-export type { GapPlace, PlacedWay, ShareFound, UnitGives } from './result.ts';
+export type { GapPlace, PlacedWay, ShareFound } from './result.ts';
 export { shareOutFor, takenInto } from './result.ts';

@@ -27,7 +27,7 @@ export interface PlacedWay extends Omit<Way, 'gaps'> {
 type Asked = Way['asked'][number];
 
 /** Where the amperes come from that a unit is taken to give. */
-export interface UnitGives {
+interface UnitGives {
   /** What its supply brings to the track after what the unit takes for itself, and what the unit passes, amperes. */
   readonly fromSupply: number;
   readonly limit: number;
