@@ -198,6 +198,11 @@ describe('What a sheet is told that is no layout yet', () => {
     ]);
   });
 
+  test('a list of districts without any is none: the whole layout is one', () => {
+    const letters = (more: Partial<Sheet>) => trackOf({ ...ONE_UNIT, ...more }).districts.map(({ letter }) => letter);
+    expect([letters({ districts: [] }), letters({})]).toEqual([['A'], ['A']]);
+  });
+
   test('twelve districts are judged, thirteen are not', () => {
     const many = (count: number): Partial<Sheet> => ({
       sections: Array.from({ length: count }, (_, at) => section(`s-${at}`, 1, 1)),
@@ -217,7 +222,7 @@ describe('What a sheet is told that is no layout yet', () => {
   test('programming track belongs to no district: it is not left out', () => {
     expect(problems({ sections: [...OVAL.sections, section('bench', 1, 0, { tags: ['programming'] })] })).toEqual([]);
     const only = { ...ONE_UNIT, sections: [section('bench', 1, 0, { tags: ['programming'] })], joints: [] };
-    expect(trackOf(only).districts).toEqual([]);
+    expect([trackOf(only).districts, trackOf(only).problems.map(({ kind }) => kind)]).toEqual([[], []]);
   });
 
   test('where rails cannot be cut stops a plan only if something is still to be cut there', () => {
@@ -259,6 +264,22 @@ describe('What breakers part', () => {
         .districts.flatMap(fedIn)
         .map(({ letter }) => letter),
     ).toEqual(['A']);
+  });
+
+  // Common practice, no source: a ring falls in two pieces only where it is cut at two places.
+  test('are parted by no single gap in a ring: its two sides are one piece', () => {
+    const ring = (...gaps: string[]) =>
+      trackOf(
+        row([], {
+          joints: OVAL.joints.map((one) => ({ ...one, gap: gaps.includes(one.id) ? 'required' : 'possible' })),
+        }),
+      ).gaps.map(({ parts }) => parts);
+    const [first = '', , third = ''] = OVAL.joints.map(({ id }) => id);
+    expect(ring(first)).toEqual([undefined]);
+    expect(ring(first, third).map((parts) => parts?.toSorted())).toEqual([
+      ['A1', 'A2'],
+      ['A1', 'A2'],
+    ]);
   });
 
   test('a gap where a loop begins parts no sub-district: a loop hangs on a device of its own', () => {

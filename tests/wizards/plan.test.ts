@@ -142,6 +142,28 @@ describe('The supplies', () => {
     expect(plan.power).toBe('remedy-first');
   });
 
+  test.each<[string, Partial<Sheet>]>([
+    ['not-permitted', { supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) }],
+    [
+      'rails-too-high',
+      {
+        stages: OVAL.stages.map((one) => ({ ...one, inputVolts: 27, railVolts: 25 })),
+        supplies: OVAL.supplies.map((one) => ({ ...one, volts: 27 })),
+      },
+    ],
+    ['rails-too-low', { stages: OVAL.stages.map((one) => ({ ...one, railVolts: 6 })) }],
+    ['lower-trip', { stages: OVAL.stages.map((one) => ({ ...one, limitAmps: 8, tripAmps: 8 })) }],
+    ['cannot-trip', { supplies: OVAL.supplies.map((one) => ({ ...one, amps: 1.2 })) }],
+    ['read-labels', { supplies: OVAL.supplies.map(({ amps: _, ...one }) => one) }],
+    ['own-supplies', { supplies: OVAL.supplies.slice(1) }],
+  ])('%s: nothing is plugged in, and nothing that feeds is listed, before that is put right', (remedy, more) => {
+    const plan = planOf({ ...OVAL, ...more });
+    expect(plan.judged.remedy).toBe(remedy);
+    for (const step of ['set-units', 'control-cable', 'each-alone', 'load-test', 'run-traffic'] as const)
+      expect(stepsIn(plan)).not.toContain(step);
+    expect(plan.power).not.toBe('listed');
+  });
+
   test('two units on one supply are not planned: each has its own', () => {
     expect(planOf({ ...OVAL, supplies: OVAL.supplies.slice(0, 1) }).judged.remedy).toBe('own-supplies');
   });

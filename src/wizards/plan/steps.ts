@@ -140,10 +140,8 @@ export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
   });
 }
 
-/** With these nothing is plugged in before they are put right. */
+/** With these nothing is plugged in before they are put right; nor is it while nothing is judged. */
 export const STOPS: readonly Power['remedy'][] = [
-  'read-labels',
-  'own-supplies',
   'not-permitted',
   'rails-too-high',
   'rails-too-low',

@@ -126,7 +126,7 @@ function chosenIn({ districts, sections, stages }: Sheet): readonly Chosen[] {
   if (districts !== undefined && districts.length > 0) return districts;
   const [first] = stages;
   const all = sections.filter((section) => !isApart(section)).map(({ id }) => id);
-  return first === undefined || all.length === 0 ? [] : [{ stage: first.id, sections: all }];
+  return first === undefined ? [] : [{ stage: first.id, sections: all }];
 }
 
 function problemsIn(sheet: Sheet, chosen: readonly Chosen[], byId: ReadonlyMap<string, Section>): TrackProblem[] {
@@ -329,7 +329,6 @@ export function sidesOf(
   gap: Pick<PlanGap, 'why' | 'districts'>,
   { districts }: Pick<Track, 'districts'>,
 ): Sides | undefined {
-  if (!isBoundary(gap)) return undefined;
   const [first, second] = districts.filter(({ letter }) => gap.districts.includes(letter));
   if (first === undefined || second === undefined) return undefined;
   return second.stage.kind === 'station' ? { old: second, new: first } : { old: first, new: second };
