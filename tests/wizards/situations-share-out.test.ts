@@ -287,6 +287,24 @@ describe('loops', () => {
     expect(loopGaps.every(({ from, to }) => [from, to].includes('loop'))).toBe(true);
   });
 
+  test('each end of a loop is named once, at whichever gap: with 2 to 90 trains no way is told twice either', () => {
+    let divided = 0;
+    for (const shape of ['out-and-back', 'modules'] as const) {
+      for (const modern of ['2', '6', '14', '25', '40', '60', '90']) {
+        const { ways, loopGaps } = found({ shape, modern });
+        const { joints, sections } = SHAPES[shape](Number(modern));
+        const loops = new Set(sections.filter(({ tags }) => tags?.includes('reversing')).map(({ id }) => id));
+        const ends = joints.filter(({ from, to }) => loops.has(from) !== loops.has(to)).map(({ id }) => id);
+        const cut = ways[0]?.gaps.map(({ joint }) => joint) ?? [];
+        if (cut.some((id) => ends.includes(id))) divided++;
+        const named = [...cut, ...loopGaps.map(({ joint }) => joint)].filter((id) => ends.includes(id));
+        expect(named.toSorted()).toEqual(ends.toSorted());
+        expect(new Set(ways).size).toBe(ways.length);
+      }
+    }
+    expect(divided).toBeGreaterThan(0);
+  });
+
   test('modules have two of them, an oval none', () => {
     expect(found({ shape: 'modules' })).toMatchObject({ loops: 2, loopGaps: { length: 4 } });
     expect(found({})).toMatchObject({ loops: 0, loopGaps: [] });

@@ -105,7 +105,7 @@ const NOT_DIVIDED = {
 function shownOf(found: Found, wantsShorts: boolean): Shown {
   const { division } = found;
   const first = outcomeOf(division.division, division.fewest);
-  const alone = first === 'divide-the-track' ? aloneIn(division) : undefined;
+  const alone = aloneIn(division);
   const parted = partedOf(found, first, wantsShorts ? alone : undefined);
   const { sheet, ...shown } = parted ?? { ...found, outcome: first };
   const ways = evenFirst(waysOf({ sheet, division: shown.division }));
