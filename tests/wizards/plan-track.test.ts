@@ -149,14 +149,14 @@ describe('The traffic of a district', () => {
       trackOf({
         ...OVAL,
         sections: OVAL.sections.map((one, at) => ({ ...one, traffic: traffic[at] ?? 0, metres: metres[at] ?? 0 })),
-      }).districts.map(({ share, ofTen, metres: long }) => [share, ofTen, long]);
+      }).districts.map(({ share, metres: long }) => [share, long]);
     expect(shares([3, 0, 1, 0], [1, 1, 1, 1])).toEqual([
-      [0.75, 7.5, 2],
-      [0.25, 2.5, 2],
+      [0.75, 2],
+      [0.25, 2],
     ]);
     expect(shares([0, 0, 0, 0], [4, 2, 1, 1])).toEqual([
-      [0.75, 7.5, 6],
-      [0.25, 2.5, 2],
+      [0.75, 6],
+      [0.25, 2],
     ]);
   });
 

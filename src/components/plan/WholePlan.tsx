@@ -126,14 +126,14 @@ function Verdict(told: PartProps) {
       )}
       {stops.length === 0 && (
         <ul>
-          {track.districts.map(({ letter, metres, ofTen }, at) => {
+          {track.districts.map(({ letter, metres, share }, at) => {
             const finding = judged.findings[at];
             return (
               <li key={letter}>
                 {say('plan-district', {
                   district: letter,
                   metres: numbers.metres(metres),
-                  ofTen: numbers.plain(ofTen, 1),
+                  share: numbers.share(share),
                 })}
                 {finding !== undefined &&
                   ` · ${say('plan-district-judged', {

@@ -114,7 +114,7 @@ function adviceSaid({ judged: { remedy, advice, findings, units }, sheet }: Plan
   switch (advice?.kind) {
     case remedy: {
       if (advice.kind === 'share-out') {
-        const shares = advice.ofTen.map((ofTen, at) => `${letter(at)} ${numbers.plain(ofTen, 1)}`);
+        const shares = advice.ofTen.map((ofTen, at) => `${letter(at)} ${numbers.share(ofTen / 10)}`);
         return say('plan-remedy-share-out', { shares: listed(shares, language) });
       }
       if (advice.kind === 'larger-supply')

@@ -18,8 +18,6 @@ export interface TrackDistrict extends Fed {
   readonly parts: readonly Fed[];
   /** Of all traffic, 0 to 1. */
   readonly share: number;
-  /** The same of ten trains under way. */
-  readonly ofTen: number;
   /** What is always on here besides trains, coaches and accessories, amperes. */
   readonly fixedAmps: number;
 }
@@ -77,8 +75,6 @@ export const isOnlyNamed = ({ kind }: TrackProblem): boolean => kind === 'in-pie
 /** As many as the engine judges. Source: own-choice. */
 const MOST_DISTRICTS = 12;
 const LETTERS = 'ABCDEFGHIJKL';
-/** Traffic is told in tenths. Source: own-choice. */
-const TEN = 10;
 
 const has = ({ tags = [] }: Section, tag: SectionTag): boolean => tags.includes(tag);
 const isApart = (section: Section): boolean => has(section, 'programming');
@@ -175,7 +171,6 @@ function districtsOf(
     metres: metresOf(one.sections),
     parts: partsIn(one, joints),
     share: sum(one.sections, busy) / sum(all, busy),
-    ofTen: (TEN * sum(one.sections, busy)) / sum(all, busy),
     fixedAmps: sum(one.sections, ({ fixedAmps = 0 }) => fixedAmps),
   }));
 }
