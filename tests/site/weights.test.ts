@@ -32,7 +32,7 @@ function bytesOf(file: string): number {
 function namedBy(page: string): readonly string[] {
   const html = parse(textOf(page));
   for (const island of html.querySelectorAll(LATER)) island.remove();
-  return [...html.toString().matchAll(/_astro\/[^"'\s&)]+\.js/g)].map(([script]) => script);
+  return [...html.toString().matchAll(/_astro\/[^"'\s&)]+\.js(?![\w-])/g)].map(([script]) => script);
 }
 
 const importedBy = (script: string): readonly string[] =>
