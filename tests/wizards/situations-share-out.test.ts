@@ -178,6 +178,19 @@ describe('what is told of the way that is best', () => {
     }
   });
 
+  // Common practice, no source: five to one is no good division.
+  test('no siding alone is given a booster where another way leaves it a sixth of the traffic or more', () => {
+    for (const shape of SHAPE_IDS) {
+      for (const modern of ['6', '8', '10', '12']) {
+        const { ways } = found({ shape, modern });
+        const least = ways.map(({ asked }) => Math.min(...asked.map(({ share }) => share)));
+        const alike = least.filter((_, at) => ways[at]?.evenness === ways[0]?.evenness);
+        expect(least[0], `${shape} ${modern}`).toBeGreaterThanOrEqual(Math.min(1 / 6, Math.max(...alike)) - 1e-12);
+      }
+    }
+    expect(found({ shape: 'double-oval', modern: '12' }).ways[0]?.gaps).not.toHaveLength(1);
+  });
+
   test('a gap that alone joins two stretches has no end to be told by', () => {
     const { ways } = found({});
     expect(ways[0]?.gaps.map(({ end }) => end)).toEqual([undefined, undefined]);

@@ -294,14 +294,22 @@ function outcomeOf(division: SheetDivided['division'] | undefined, fewest: Sheet
   return fewest !== undefined && fewest.more > 0 ? 'more-districts' : 'fewer-moving';
 }
 
-/** One stage that has nearly all of the traffic is no division that anybody wants. Source: common-practice. */
+/** Five trains of six in one part are no division that anybody wants. Source: common-practice. */
+const LEAST_SHARE = 1 / 6;
+
+/** Of ways that are good, else fair: the first that leaves no part next to nothing, else the one whose least part has most. */
 function evenFirst(ways: readonly PlacedWay[]): readonly PlacedWay[] {
+  const rank = (wanted: PlacedWay['evenness']): readonly PlacedWay[] => {
+    const of = ways.filter(({ evenness }) => evenness === wanted);
+    return wanted === 'good' ? of : of.toReversed();
+  };
+  const [alike = []] = (['good', 'fair', 'poor'] as const).map(rank).filter(({ length }) => length > 0);
   const best =
-    ways.find(({ evenness }) => evenness === 'good') ??
-    ways.findLast(({ evenness }) => evenness === 'fair') ??
-    ways.at(-1);
+    alike.find((way) => leastOf(way) >= LEAST_SHARE) ?? [...alike].sort((a, b) => leastOf(b) - leastOf(a))[0];
   return best === undefined ? [] : [best, ...ways.filter((way) => way !== best)];
 }
+
+const leastOf = ({ asked }: PlacedWay): number => Math.min(...asked.map(({ share }) => share));
 
 function placeOf(joint: Joint, { joints }: Sheet): GapPlace {
   const { id, from, to } = joint;
