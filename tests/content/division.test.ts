@@ -44,7 +44,9 @@ describe('the ways to divide', () => {
     const text = shown(DEMO_OVAL);
     expect(text).not.toMatch(/\[division-|\{[a-z]+\}/);
     expect(text.match(/type="radio"/g)).toHaveLength(ways.length + 1);
-    expect(text).toContain('2 gaps, 2 of them new; shares 75\u00a0% : 25\u00a0%; used unevenly.');
+    expect(text).toContain(
+      '2 gaps, 2 of them new; shares 75\u00a0% : 25\u00a0%, by the amperes 60\u00a0% : 40\u00a0%; used a little unevenly.',
+    );
     expect(text.match(/Proven best/g)).toHaveLength(ways.length + 1);
     expect(text).toContain(say('division-fewest-way', { districts: 1 }));
   });
@@ -52,11 +54,12 @@ describe('the ways to divide', () => {
   test('the first that is used evenly is advised and chosen, and one with fewer gaps says what it costs', () => {
     const [few, ...others] = shown(DEMO_OVAL).split('<label').slice(1);
     const advised = others.find((text) => text.includes(say('division-advised')));
-    expect(ways.map(({ evenness }) => evenness)).toEqual(['poor', 'good']);
+    expect(ways.map(({ evenness }) => evenness)).toEqual(['fair', 'good']);
     expect(few).toContain(say('division-fewer-gaps'));
     expect(few).not.toContain('checked');
     expect(advised).toMatch(/checked[\s\S]*Way 2/);
-    const poor = shown(DEMO_OVAL, { ways: ways.slice(0, 1), fewest: undefined });
+    const uneven = ways.slice(0, 1).map((way) => ({ ...way, evenness: 'poor' as const }));
+    const poor = shown(DEMO_OVAL, { ways: uneven, fewest: undefined });
     expect(poor).not.toContain(say('division-advised'));
     expect(poor).not.toContain(say('division-fewer-gaps'));
   });

@@ -1,6 +1,6 @@
 // The ways to choose from, and what the one that is shown asks of each stage.
 import { useEffect, useState } from 'preact/hooks';
-import { advisedOf, isGappedAnyway, type Way } from '../../wizards/division/index.ts';
+import { advisedOf, bestOf, isGappedAnyway, type Way } from '../../wizards/division/index.ts';
 import { districtLetter } from '../../wizards/sheet-drawing/index.ts';
 import { jointNamed, stageSaid } from '../diagram/index.ts';
 import { joined, type Say } from '../words/index.ts';
@@ -19,12 +19,13 @@ const TAGS = { ample: 'enough', enough: 'enough', tight: 'tight', short: 'short'
 
 export function Ways({ ways, own, fewest, onTake, onShow, sheet, say, numbers, language, nameOf }: WaysProps) {
   const advised = advisedOf(ways);
+  const best = bestOf(ways);
   const all = [...ways];
   if (own !== undefined && !has(all, own)) all.unshift(own);
   if (fewest !== undefined && !has(all, fewest)) all.push(fewest);
   // What somebody has chosen stays chosen, unless it cannot be built any more; what is advised stands beside it.
   const kept = own?.forbidden.length === 0 ? own : undefined;
-  const chosen = all.findIndex((way) => (kept === undefined ? way === advised : isSame(way, kept)));
+  const chosen = all.findIndex((way) => (kept === undefined ? way === best : isSame(way, kept)));
   const [at, setAt] = useState(Math.max(0, chosen));
   const shown = all[at];
   useEffect(() => {
@@ -124,7 +125,7 @@ const written = ({ districts }: Pick<Way, 'districts'>): string =>
 function adviceOn(way: Way, advised: Way | undefined, say: Say): string[] {
   if (advised === undefined) return [];
   if (way === advised) return [say('division-advised')];
-  return way.evenness === 'poor' && way.gaps.length < advised.gaps.length && way.districts.length > 1
+  return way.evenness !== 'good' && way.gaps.length < advised.gaps.length && way.districts.length > 1
     ? [say('division-fewer-gaps')]
     : [];
 }
@@ -135,6 +136,7 @@ function waySaid({ gaps, toCut, anyway, asked, evenness }: Way, say: Say, share:
     all: gaps.length + anyway.length,
     cut: toCut.length,
     shares: asked.map((one) => share(one.share)).join(' : '),
+    fits: asked.map((one) => share(one.fits)).join(' : '),
     even: say(`division-${evenness}`),
   });
 }

@@ -5,12 +5,12 @@ import {
   districtFinder,
   districtFindings,
   divisionChoiceInParts,
-  evennessOf,
   fewestDistrictsInParts,
   trainCount,
   withFixedDraw,
 } from '../../engine/index.ts';
 import { fleetOf, islandsIn, type Sheet, stagesOf } from '../sheet/index.ts';
+import { fitting, useOf } from './evenness.ts';
 import { problemOf, type SheetProblem } from './problem.ts';
 
 type Districts = NonNullable<Sheet['districts']>;
@@ -22,6 +22,8 @@ export interface DistrictAsked {
   readonly share: number;
   /** The largest share that its stage would bear. */
   readonly most: number;
+  /** The share that would use all units evenly, by their amperes for trains. */
+  readonly fits: number;
   /** What it draws in the busiest moment of twenty with what is always on, and what can be planned with, amperes. */
   readonly often: number;
   readonly usable: number;
@@ -50,10 +52,6 @@ export type Reason =
   | { readonly kind: 'one-section' | 'islands' | 'feeds'; readonly sections: readonly string[] }
   | { readonly kind: 'kept' | 'near'; readonly joints: readonly string[] }
   | { readonly kind: 'few-sections' | 'tolerance' };
-
-/** The way to take: of those in order, the first that is used evenly, be it a little unevenly. Nothing where none is. Source: common-practice. */
-export const advisedOf = <Made extends Pick<Way, 'evenness'>>(ways: readonly Made[]): Made | undefined =>
-  ways.find(({ evenness }) => evenness !== 'poor');
 
 /** What is missing before anything can be divided. */
 export type Missing = 'sections' | 'stages' | 'trains' | 'traffic';
@@ -133,19 +131,21 @@ function* fewestOf(told: Told): Dividing<FewestFor | undefined> {
 }
 
 /** A division by places as districts of the sheet; a stage that gets nothing has none. */
-function madeOf({ parts, evenness }: Division, told: Told): Way {
+function madeOf({ parts }: Division, told: Told): Way {
   const districts = parts.flatMap((part, at) => {
     const stage = told.sheet.stages[at]?.id;
     const sections = part.flatMap((section) => told.sheet.sections[section]?.id ?? []);
     return stage === undefined || sections.length === 0 ? [] : [{ stage, sections }];
   });
-  return { ...wayOf(districts, told), evenness };
+  return wayOf(districts, told);
 }
 
 function wayOf(districts: Districts, { sheet, find }: Told): Way {
   const districtOf = new Map(districts.flatMap(({ sections }, at) => sections.map((id) => [id, at] as const)));
   const between = sheet.joints.filter(({ from, to }) => districtOf.get(from) !== districtOf.get(to));
-  const asked = askedOf(districts, sheet, find);
+  const parts = askedOf(districts, sheet, find);
+  const fits = fitting(parts);
+  const asked = parts.map(({ forTrains: _, ...part }, at) => ({ ...part, fits: fits[at] ?? 0 }));
   return {
     districts,
     asked,
@@ -155,21 +155,17 @@ function wayOf(districts: Districts, { sheet, find }: Told): Way {
       .filter((joint) => !between.includes(joint) && (joint.cut === 'both' || joint.gap === 'required'))
       .map(({ id }) => id),
     forbidden: between.filter(({ gap }) => gap === 'impossible').map(({ id }) => id),
-    evenness: evennessOf(busiestOf(asked)),
+    evenness: useOf(parts),
   };
 }
 
-/** The busiest district against one that is used as evenly as the stages allow: 1 is even. */
-function busiestOf(asked: readonly DistrictAsked[]): number {
-  const most = asked.reduce((sum, one) => sum + one.most, 0);
-  return asked.reduce(
-    (fullest, { share, most: own }) => (share > 0 ? Math.max(fullest, (share * most) / own) : fullest),
-    1,
-  );
+/** What a district asks, with the amperes that its stage has for trains. */
+interface Part extends Omit<DistrictAsked, 'fits'> {
+  readonly forTrains: number;
 }
 
 /** What each district asks of its stage, by the law of its share of the fleet. */
-function askedOf(districts: Districts, sheet: Sheet, find: DistrictFinder): readonly DistrictAsked[] {
+function askedOf(districts: Districts, sheet: Sheet, find: DistrictFinder): readonly Part[] {
   const read = new Map(stagesOf(sheet).map((one) => [one.id, one]));
   const sections = new Map(sheet.sections.map((one) => [one.id, one]));
   const inEach = districts.flatMap(({ stage: id, sections: ids }) => {
@@ -193,7 +189,8 @@ function askedOf(districts: Districts, sheet: Sheet, find: DistrictFinder): read
     if (district === undefined) return [];
     const { id, fixed, unread } = district;
     const verdict = unread.length > 0 ? 'unknown' : judgement.verdict;
-    return [{ stage: id, share, most: mostShare, often: often + fixed, usable: capacity.usable + fixed, verdict }];
+    const forTrains = capacity.usable;
+    return [{ stage: id, share, most: mostShare, often: often + fixed, usable: forTrains + fixed, forTrains, verdict }];
   });
 }
 

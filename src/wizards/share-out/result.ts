@@ -1,7 +1,7 @@
 // What "Where do I divide the layout?" works out: the shape as a layout sheet with two stages, divided as every sheet is.
 import { capacity, gradeBreaker, trackCurrent } from '../../engine/index.ts';
 import type { SheetDivided, Way } from '../division/index.ts';
-import { dividedSheet } from '../division/index.ts';
+import { bestOf, dividedSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
 import type { Joint, ShapeId, Sheet } from '../sheet/index.ts';
@@ -108,7 +108,7 @@ function shownOf(found: Found, wantsShorts: boolean): Shown {
   const alone = aloneIn(division);
   const parted = partedOf(found, first, wantsShorts ? alone : undefined);
   const { sheet, ...shown } = parted ?? { ...found, outcome: first };
-  const ways = evenFirst(waysOf({ sheet, division: shown.division }));
+  const ways = bestFirst(waysOf({ sheet, division: shown.division }));
   return {
     outcome: shown.outcome,
     sheet,
@@ -294,22 +294,11 @@ function outcomeOf(division: SheetDivided['division'] | undefined, fewest: Sheet
   return fewest !== undefined && fewest.more > 0 ? 'more-districts' : 'fewer-moving';
 }
 
-/** Five trains of six in one part are no division that anybody wants. Source: common-practice. */
-const LEAST_SHARE = 1 / 6;
-
-/** Of ways that are good, else fair: the first that leaves no part next to nothing, else the one whose least part has most. */
-function evenFirst(ways: readonly PlacedWay[]): readonly PlacedWay[] {
-  const rank = (wanted: PlacedWay['evenness']): readonly PlacedWay[] => {
-    const of = ways.filter(({ evenness }) => evenness === wanted);
-    return wanted === 'good' ? of : of.toReversed();
-  };
-  const [alike = []] = (['good', 'fair', 'poor'] as const).map(rank).filter(({ length }) => length > 0);
-  const best =
-    alike.find((way) => leastOf(way) >= LEAST_SHARE) ?? [...alike].sort((a, b) => leastOf(b) - leastOf(a))[0];
+/** The best first, then the others as they came. */
+function bestFirst(ways: readonly PlacedWay[]): readonly PlacedWay[] {
+  const best = bestOf(ways);
   return best === undefined ? [] : [best, ...ways.filter((way) => way !== best)];
 }
-
-const leastOf = ({ asked }: PlacedWay): number => Math.min(...asked.map(({ share }) => share));
 
 function placeOf(joint: Joint, { joints }: Sheet): GapPlace {
   const { id, from, to } = joint;
