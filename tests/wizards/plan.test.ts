@@ -293,6 +293,16 @@ describe('Wires that the sheet tells of', () => {
     ]);
   });
 
+  test('wait where the rails come first, and are never said to be too long for that', () => {
+    const high = OVAL.stages.map((one) => ({ ...one, inputVolts: 27, railVolts: 25 }));
+    const lifted = planOf({ ...OVAL, stages: high, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 27 })) });
+    expect(lifted.wires.map(({ bus, railsFirst }) => [bus, railsFirst])).toEqual([
+      [undefined, true],
+      [undefined, true],
+    ]);
+    expect(planOf(OVAL).wires.map(({ railsFirst }) => railsFirst)).toEqual([false, false]);
+  });
+
   test('are used again as far as they reach, and what is missing of the bus is on the list by its cross-section', () => {
     const buses = (busMetres: number | undefined) => {
       const plan = planOf({ ...OVAL, wiring: { ...laid, busMetres } });

@@ -370,3 +370,32 @@ test.each(['0.1 A', '40 A', 'unknown'])('whatever is told there is an answer: %s
     }
   }
 });
+
+describe('what the first answer owes before labels are read', () => {
+  // A short on 2 A never reaches the 3 A that are usual: at most 1.3 times the rating for a moment, from memory.
+  test('3 A and 2 A: the booster may not switch off a short, and the labels say the same later', () => {
+    const { mayNotTrip } = found({});
+    expect(mayNotTrip).toMatchObject([{ unit: 'booster', trip: 3 }]);
+    expect(mayNotTrip[0]?.most).toBeLessThan(3);
+    const read = found({ ...TO_WHICH_SUPPLY['supply-cannot-trip'] });
+    expect([read.outcome, read.mayNotTrip]).toEqual(['supply-cannot-trip', []]);
+    expect(read.stop?.unit).toBeDefined();
+  });
+
+  test('5 A and 5 A switch off, and of a supply that nobody has told nothing is said', () => {
+    expect(found({ 'station-amps': '5 A', 'booster-amps': '5 A' }).mayNotTrip).toEqual([]);
+    expect(found({ 'station-amps': 'unknown', 'booster-amps': 'unknown' }).mayNotTrip).toEqual([]);
+  });
+});
+
+test('where only fewer trains help, so many run as two parts carry: with them it can be divided, with one more it cannot', () => {
+  const many = { modern: '24' };
+  const { outcome, fewer } = found(many);
+  expect(outcome).toBe('fewer-moving');
+  expect(fewer).toMatchObject({ running: 12 });
+  const carries = fewer?.carries ?? 0;
+  expect(carries).toBeGreaterThan(0);
+  expect(found({ ...many, moving: String(carries) }).outcome).toBe('divide-the-track');
+  expect(found({ ...many, moving: String(carries + 1) }).outcome).not.toBe('divide-the-track');
+  expect(found({}).fewer).toBeUndefined();
+});

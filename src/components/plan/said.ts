@@ -271,7 +271,8 @@ export function wireLines(plan: Plan, told: Told): string[] {
 }
 
 function wireLine(wire: Plan['wires'][number], { say, numbers, language }: Told): string {
-  const { district, bus, reach, feeders, newFeeders: n, feeder, apart, assumed, long } = wire;
+  const { district, bus, reach, feeders, newFeeders: n, feeder, apart, assumed, long, railsFirst, volts } = wire;
+  if (railsFirst) return say('plan-wire-rails-first', { district, volts: numbers.volts(volts) });
   if (bus === undefined) return say('plan-wire-none', { district });
   const there = feeders - n;
   const every = numbers.metres(apart ?? 0, 'at-most');

@@ -24,8 +24,10 @@ export interface DistrictWires {
   /** Metres of bus from the unit, in the middle, to each end, and of both halves together. */
   readonly reach: number;
   readonly busMetres: number;
-  /** Undefined where nothing that is sold does: the district is too long for one unit, or is to be divided. */
+  /** Undefined where nothing that is sold does: the district is too long for one unit, or is to be divided; or where the rails come first. */
   readonly bus: Conductor | undefined;
+  /** Rails that stand too high or too low: no wires are worked out before that is put right. */
+  readonly railsFirst: boolean;
   readonly feeder: Conductor;
   /** Pairs of feeders, old and new: where none is there yet as many as the length asks for, and one on each side of each gap at the least. */
   readonly feeders: number;
@@ -101,6 +103,7 @@ export function wiresOf(
     reach,
     busMetres: track,
     bus,
+    railsFirst: found.kind === 'stopped',
     feeder,
     feeders,
     atGaps,

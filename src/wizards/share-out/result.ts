@@ -1,11 +1,11 @@
 // What "Where do I divide the layout?" works out: the shape as a layout sheet with two stages, divided as every sheet is.
-import { capacity, gradeBreaker, trackCurrent } from '../../engine/index.ts';
+import { capacity, gradeBreaker, supplyTrip, trackCurrent } from '../../engine/index.ts';
 import type { SheetDivided, Way } from '../division/index.ts';
 import { bestOf, dividedSheet } from '../division/index.ts';
 import type { Answers, Assumption } from '../planning/index.ts';
 import { knownSupply, Reader, readFirst } from '../planning/index.ts';
 import type { Joint, ShapeId, Sheet } from '../sheet/index.ts';
-import { freshMark, SHAPE_IDS, SHAPES, stagesOf, withAnswers } from '../sheet/index.ts';
+import { fleetOf, freshMark, SHAPE_IDS, SHAPES, stagesOf, withAnswers } from '../sheet/index.ts';
 import type { Placement } from '../which-supply-where/index.ts';
 import { placeSupplies } from '../which-supply-where/index.ts';
 import type { ShareOutOutcome } from './outcomes.ts';
@@ -38,6 +38,13 @@ interface UnitGives {
   readonly usable: number;
 }
 
+interface MayNotTrip {
+  readonly unit: 'station' | 'booster';
+  /** What the supply gives on the track at the most, even for a moment, and what the unit then switches off at, amperes. */
+  readonly most: number;
+  readonly trip: number;
+}
+
 export interface ShareFound {
   readonly outcome: ShareOutOutcome;
   /** Why nothing is plugged yet, as the placing of supplies says it. */
@@ -63,6 +70,10 @@ export interface ShareFound {
   readonly wantsShorts: boolean;
   /** How many districts would do, where two do not. */
   readonly districts: number | undefined;
+  /** How many running trains the two parts carry, of so many, where nothing else helps than fewer. */
+  readonly fewer: { readonly carries: number; readonly running: number } | undefined;
+  /** Units that will hardly switch off a short on their supply, as far as its amperes and what is usual tell; said until every label is read. */
+  readonly mayNotTrip: readonly MayNotTrip[];
   readonly assumptions: readonly Assumption[];
 }
 
@@ -74,22 +85,36 @@ export function shareOutFor(answers: Answers): ShareFound {
   const allRead = isAllRead(told);
   const exchanged = allRead && placement.arrangements[0]?.stages[0]?.supply === 1;
   const wantsShorts = reader.option('aim') === 'shorts';
-  const common = { exchanged, wantsShorts, outOfReach: allRead ? placement.outOfReach : [] };
+  const common = { mayNotTrip: [], exchanged, wantsShorts, outOfReach: allRead ? placement.outOfReach : [] };
   const stop = STOPS.find((id) => id === placement.outcome);
   if (stop !== undefined) {
     const { assumptions } = reader;
     return { ...NOT_DIVIDED, ...common, outcome: stop, stop: placement, labelsRead: allRead, assumptions };
   }
-  const shown = shownOf(dividedOf(sheetOf(exchanged ? exchange(told) : told, reader)), wantsShorts);
+  const sheet = sheetOf(exchanged ? exchange(told) : told, reader);
+  const shown = shownOf(dividedOf(sheet), wantsShorts);
   const behindOne = shown.outcome === BREAKERS;
   if (shown.ways.length > 0) {
     for (const unit of behindOne ? UNITS.slice(0, 1) : UNITS) reader.stageLimit(unit, reader.scale());
   }
   const labelsRead = behindOne ? isUnitRead(told, 'station', 'one') : allRead;
-  return { ...common, ...shown, stop: undefined, labelsRead, assumptions: reader.assumptions };
+  const mayNotTrip = labelsRead ? [] : mayNotTripIn(sheet).slice(0, behindOne ? 1 : undefined);
+  return { ...common, ...shown, stop: undefined, labelsRead, mayNotTrip, assumptions: reader.assumptions };
 }
 
-type Shown = Pick<ShareFound, 'outcome' | 'sheet' | 'ways' | 'loopGaps' | 'loops' | 'units' | 'alone' | 'districts'>;
+/** Only supplies whose amperes somebody has told are judged. */
+const mayNotTripIn = (sheet: Sheet): readonly MayNotTrip[] =>
+  stagesOf(sheet).flatMap(({ stage, supply, unread }, at) => {
+    const unit = UNITS[at];
+    const { kind, gives, trip } = supplyTrip(supply, stage);
+    const isTold = !(unread.includes('supply') || unread.includes('supplyAmps'));
+    return unit !== undefined && isTold && kind === 'surely-not' ? [{ unit, most: gives.to, trip }] : [];
+  });
+
+type Shown = Omit<
+  ShareFound,
+  'stop' | 'labelsRead' | 'outOfReach' | 'exchanged' | 'wantsShorts' | 'mayNotTrip' | 'assumptions'
+>;
 
 const NOT_DIVIDED = {
   sheet: undefined,
@@ -99,6 +124,7 @@ const NOT_DIVIDED = {
   units: [],
   alone: undefined,
   districts: undefined,
+  fewer: undefined,
 } as const satisfies Omit<Shown, 'outcome'>;
 
 /** The division between the two units, or the one that is wanted instead. */
@@ -118,7 +144,20 @@ function shownOf(found: Found, wantsShorts: boolean): Shown {
     units: ways.length === 0 ? [] : unitsOf(found.sheet).slice(0, shown.outcome === BREAKERS ? 1 : undefined),
     alone,
     districts: division.fewest?.districts,
+    fewer: shown.outcome === 'fewer-moving' ? fewerIn(sheet) : undefined,
   };
+}
+
+/** Most running trains with which there is a division; none where even what stands is too much. */
+function fewerIn(sheet: Sheet): ShareFound['fewer'] {
+  const running = fleetOf(sheet).moving;
+  let [carries, beyond] = [-1, running];
+  while (beyond - carries > 1) {
+    const moving = Math.floor((carries + beyond) / 2);
+    if (dividedSheet({ ...sheet, moving }).division.kind === 'choice') carries = moving;
+    else beyond = moving;
+  }
+  return carries > 0 ? { carries, running } : undefined;
 }
 
 const UNITS = ['station', 'booster'] as const;

@@ -178,7 +178,8 @@ function could(question: QuestionId, say: Say): string {
   return say(LABELS.includes(question) ? 'share-could-stop' : 'share-could-shift');
 }
 
-function leadWithout({ districts, outcome }: ShareFound, fix: FixWords | undefined, say: Say): string {
+function leadWithout({ districts, outcome, fewer }: ShareFound, fix: FixWords | undefined, say: Say): string {
+  if (fewer !== undefined) return say('share-lead-fewer', { ...fewer, wait: fewer.running - fewer.carries });
   if (outcome === 'more-districts' && districts !== undefined) return say('share-lead-more', { n: districts });
   return fix?.lead ?? '';
 }

@@ -8,11 +8,11 @@ import { outOfReachSaid, type Tone } from '../frame/index.ts';
 export const needsNone = ({ alone, outcome }: ShareFound): boolean => alone !== undefined && outcome !== BREAKERS;
 
 export function headlineOf(found: ShareFound, say: Say): string {
-  const { outcome, ways, loopGaps, loops, labelsRead } = found;
+  const { outcome, ways, loopGaps, loops, labelsRead, stop } = found;
   if (needsNone(found)) return say(labelsRead ? 'share-headline-alone' : 'share-headline-alone-unread');
   const n = ways[0]?.gaps.length ?? 0;
   if (outcome === 'divide-the-track' && loopGaps.length > 0) return say('share-headline-and-loop', { n, loops });
-  return say(`share-headline-${outcome}`, { n });
+  return say(`share-headline-${outcome}`, { n, unit: say(`share-${stop?.unit?.unit ?? 'booster'}`) });
 }
 
 export function verdictOf(found: ShareFound, say: Say): { tone: Tone; word: string } {
@@ -73,7 +73,18 @@ const LABELS: Readonly<Partial<Record<ShareFound['outcome'], string>>> = {
 };
 
 /** What may not be read past: labels that are unread, and rails that stay below what they are set to. */
-export const warningsOf = ({ labelsRead, outcome, outOfReach }: ShareFound, say: Say, numbers: Numbers): string[] => [
+export const warningsOf = (
+  { labelsRead, outcome, outOfReach, mayNotTrip }: ShareFound,
+  say: Say,
+  numbers: Numbers,
+): string[] => [
   ...(labelsRead && outcome !== 'more-districts' ? [] : [say(LABELS[outcome] ?? 'share-labels-first')]),
+  ...mayNotTrip.map(({ unit, most, trip }) =>
+    say('share-may-not-trip', {
+      unit: say(`share-${unit}`),
+      most: numbers.amps(most, 'at-most'),
+      trip: numbers.amps(trip),
+    }),
+  ),
   ...outOfReach.map((one) => outOfReachSaid(one, say, numbers)),
 ];
