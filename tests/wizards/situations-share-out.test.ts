@@ -395,6 +395,7 @@ test('where only fewer trains help, so many run as two parts carry: with them it
   expect(fewer).toMatchObject({ running: 12 });
   const carries = fewer?.carries ?? 0;
   expect(carries).toBeGreaterThan(0);
+  expect(fewer?.wait).toBe(12 - carries);
   expect(found({ ...many, moving: String(carries) }).outcome).toBe('divide-the-track');
   expect(found({ ...many, moving: String(carries + 1) }).outcome).not.toBe('divide-the-track');
   expect(found({}).fewer).toBeUndefined();

@@ -71,7 +71,7 @@ export interface ShareFound {
   /** How many districts would do, where two do not. */
   readonly districts: number | undefined;
   /** How many running trains the two parts carry, of so many, where nothing else helps than fewer. */
-  readonly fewer: { readonly carries: number; readonly running: number } | undefined;
+  readonly fewer: { readonly carries: number; readonly running: number; readonly wait: number } | undefined;
   /** Units that will hardly switch off a short on their supply, as far as its amperes and what is usual tell; said until every label is read. */
   readonly mayNotTrip: readonly MayNotTrip[];
   readonly assumptions: readonly Assumption[];
@@ -157,7 +157,7 @@ function fewerIn(sheet: Sheet): ShareFound['fewer'] {
     if (dividedSheet({ ...sheet, moving }).division.kind === 'choice') carries = moving;
     else beyond = moving;
   }
-  return carries > 0 ? { carries, running } : undefined;
+  return carries > 0 ? { carries, running, wait: running - carries } : undefined;
 }
 
 const UNITS = ['station', 'booster'] as const;

@@ -179,7 +179,7 @@ function could(question: QuestionId, say: Say): string {
 }
 
 function leadWithout({ districts, outcome, fewer }: ShareFound, fix: FixWords | undefined, say: Say): string {
-  if (fewer !== undefined) return say('share-lead-fewer', { ...fewer, wait: fewer.running - fewer.carries });
+  if (fewer !== undefined) return say('share-lead-fewer', fewer);
   if (outcome === 'more-districts' && districts !== undefined) return say('share-lead-more', { n: districts });
   return fix?.lead ?? '';
 }
