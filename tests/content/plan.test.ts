@@ -3,17 +3,17 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { CheckPicture } from '../../src/components/check-picture/CheckPicture.tsx';
-import { expectedSaid, picturing, sidesSaid, stepsSaid, titleSaid } from '../../src/components/first-power-up/said.ts';
+import { expectedSaid, optionHint, picturing, sidesSaid, stepsSaid, titleSaid } from '../../src/components/first-power-up/said.ts';
 import { namesIn } from '../../src/components/plan/props.ts';
 import { partsTable, testTable } from '../../src/components/plan/said.ts';
 import { WholePlan } from '../../src/components/plan/WholePlan.tsx';
 import { Numbers, sayer } from '../../src/components/words/index.ts';
 import { PLAN_ROOMS, POWER_UP_ROOMS } from '../../src/layouts/rooms.ts';
-import { type Plan, planOf, STEP_KINDS, sidesOf, type TestRow } from '../../src/wizards/plan/index.ts';
+import { isTurning, type Plan, planOf, STEP_KINDS, sidesOf, type TestRow } from '../../src/wizards/plan/index.ts';
 import { dangersOf, rankOf } from '../../src/wizards/safety/index.ts';
 import type { Sheet } from '../../src/wizards/sheet/index.ts';
 import { DEMO_CLUB, DEMO_OVAL, SHAPES } from '../../src/wizards/sheet/index.ts';
-import { CLUB, joint, OVAL } from '../wizards/sheets.ts';
+import { CLUB, joint, OVAL, section, stage, supply } from '../wizards/sheets.ts';
 import { wordsOf } from './folder.ts';
 
 const roomsOf = (rooms: readonly string[]): Readonly<Record<string, string>> =>
@@ -89,6 +89,14 @@ const LAYOUTS: Readonly<Record<string, Sheet>> = {
     districts: undefined,
   },
   'with forbidden supplies': { ...OVAL, supplies: OVAL.supplies.map((one) => ({ ...one, volts: 24 })) },
+  'with a loop of its own unit': {
+    ...OVAL,
+    sections: [...OVAL.sections, section('loop', 3, 1, { tags: ['reversing'] })],
+    joints: [...OVAL.joints, joint('far-side', 'loop'), joint('loop', 'far-side', { id: 'loop-end' })],
+    stages: [...OVAL.stages, stage('turns', 2, { supply: 'third' })],
+    supplies: [...OVAL.supplies, supply('third', 3)],
+    districts: [...(OVAL.districts ?? []), { stage: 'turns', sections: ['loop'] }],
+  },
   'that is lopsided': { ...OVAL, trains: [{ kind: 'older', count: 6 }] },
   'with far too many older trains': { ...OVAL, trains: [{ kind: 'older', count: 40 }], moving: 40 },
 };
@@ -317,6 +325,34 @@ describe('A test in the walk through them', () => {
     expect(jumpers('the demo of a club').filter((text) => text.includes('bridge’s reversing device'))).toHaveLength(1);
     expect(jumpers('with breakers and gaps for them').every((text) => text.includes('off its breaker'))).toBe(true);
     expect(jumpers('club').filter((text) => text.includes('wires off the programming track'))).toHaveLength(1);
+  });
+
+  test('across the gap of a loop or a bridge clips a lamp, never a bare wire: with a rail whole at the far end that were a dead short', () => {
+    const turning = (name: string, wanted: boolean): TestRow[] => {
+      const { tests, track } = planOf(LAYOUTS[name] ?? sheet);
+      const gapOf = (row: TestRow) =>
+        track.gaps.find(({ number }) => row.where.kind === 'gap' && number === row.where.gap);
+      return tests.filter((row) => {
+        const gap = gapOf(row);
+        return row.kind === 'jumper-test' && gap !== undefined && isTurning(gap) === wanted;
+      });
+    };
+    for (const name of ['the demo of a club', 'club', 'with a loop of its own unit']) {
+      const at = toldOf(planOf(LAYOUTS[name] ?? sheet));
+      const table = testTable(at.plan, { ...given, say, plan: at.plan, names: at.names, numbers: at.numbers }).slice(1);
+      for (const row of turning(name, true)) {
+        const text = textOf(row, at);
+        expect(text).toContain('Clip the lamp, not a wire, across the gap of rail A');
+        expect(text).not.toMatch(/Clip a wire|Clip the wire|Move the wire|Take the wire/);
+        expect(optionHint('alive-with-one', row, at)).toContain('far end');
+        const [what = '', , seen = ''] = table[at.plan.tests.findIndex(({ id }) => id === row.id)] ?? [];
+        expect(`${what} ${seen}`).toMatch(/^Lamp over rail A.*neither the lamp/);
+      }
+      for (const row of turning(name, false)) expect(textOf(row, at)).toContain('the wire across the gap');
+    }
+    expect(turning('the demo of a club', true)).toHaveLength(3);
+    expect(turning('with a loop of its own unit', true)).toHaveLength(2);
+    for (const layout of [DEMO_CLUB, CLUB]) expect(drawn(layout)).toContain('a lamp in place of the wire');
   });
 
   test('with the resistor tells one measure of “hardly” where the plan knows one, and the usual where it knows none', () => {

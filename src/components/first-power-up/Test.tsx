@@ -5,10 +5,12 @@ import { CANNOT, doubtOf, fieldsOf, optionRead } from '../../wizards/first-power
 import type { TestRow } from '../../wizards/plan/index.ts';
 import { loadPicture } from '../check-picture/index.ts';
 import { Steps } from '../fix/index.ts';
+import { isByLamp } from '../plan/index.ts';
 import { useLoaded } from '../shared/index.ts';
 import {
   expectedSaid,
   fieldSaid,
+  optionHint,
   optionSaid,
   picturing,
   sidesSaid,
@@ -42,11 +44,11 @@ export function Test(props: Props) {
       {sides !== undefined && <p>{sides}</p>}
       <p class="power-up-expected">{say('power-up-expected', { expected: expectedSaid(row, told) })}</p>
       <Steps fix={{ steps }} cautions={cautions} say={say} language={language} />
-      {words?.picture !== undefined && <Picture {...told} row={row} id={words.picture} />}
+      {words?.picture !== undefined && !isByLamp(row) && <Picture {...told} row={row} id={words.picture} />}
       {fieldsOf(row).length > 0 && <Readings {...told} row={row} onSaw={onSaw} />}
       <ul class="answers">
         {row.options.map((option) => {
-          const hint = words?.options[option]?.hint;
+          const hint = optionHint(option, row, told);
           return (
             <li key={option}>
               <button type="button" onClick={() => onSaw(option)}>

@@ -2,9 +2,9 @@
 import type { Seen } from '../../wizards/first-power-up/index.ts';
 import { CANNOT, hasOwnQuestion, isOwnTest, NO_COIN, ownSteps } from '../../wizards/first-power-up/index.ts';
 import type { Plan, PlanGap, Reading, TestRow } from '../../wizards/plan/index.ts';
-import { beyondOf, districtOf, isTurning, sidesOf } from '../../wizards/plan/index.ts';
+import { beyondOf, districtOf, sidesOf } from '../../wizards/plan/index.ts';
 import { pairSaid } from '../diagram/index.ts';
-import { expectedAs, isOverBridge, type Names } from '../plan/index.ts';
+import { expectedAs, isByLamp, isOverBridge, type Names } from '../plan/index.ts';
 import type { Numbers, Say } from '../words/index.ts';
 import { listed } from '../words/index.ts';
 import type { PowerUpProps } from './props.ts';
@@ -95,15 +95,23 @@ export function stepsSaid(row: TestRow, told: Told): readonly string[] {
   }
   const beyond = beyondAt(row, told);
   if (row.kind === 'jumper-test' && beyond !== undefined) {
-    const ids = ['beyond-first', `beyond-${beyond}`, 'beyond-on', 'jumper-test-4', 'jumper-test-5', 'beyond-last'];
+    const clip = isByLamp(row) ? LAMP_STEPS : ['jumper-test-4', 'jumper-test-5', 'beyond-last'];
+    const ids = ['beyond-first', `beyond-${beyond}`, 'beyond-on', ...clip];
     return ids.map((id) => say(`power-up-how-${id}`, at));
   }
   if (isOverBridge(row)) return [say('power-up-how-short-locomotive-through-loop-turning-1')];
   const steps = Array.from({ length: count }, (_, place) => say(`power-up-how-${row.kind}-${place + 1}`, at));
-  const gap = gapOf(row, told);
-  const turns = row.kind === 'jumper-test' && gap !== undefined && isTurning(gap);
-  return turns ? steps.toSpliced(2, 0, say('power-up-reverser')) : steps;
+  if (!isByLamp(row)) return steps;
+  return [
+    ...steps.slice(0, 2),
+    say('power-up-reverser'),
+    ...steps.slice(2, -LAMP_STEPS.length),
+    ...LAMP_STEPS.map((id) => say(`power-up-how-${id}`, at)),
+  ];
 }
+
+/** In place of the last steps of the jumper test. */
+const LAMP_STEPS = ['lamp-1', 'lamp-2', 'lamp-3'];
 
 /** Words of a picture, with the units and districts of this layout. */
 export function picturing(row: TestRow, told: Told): Say {
@@ -151,10 +159,16 @@ export function expectedSaid(row: TestRow, told: Told): string {
 /** The question of a test. */
 export function titleSaid(row: TestRow, told: Told): string {
   const { kind } = row;
-  if (isOverBridge(row)) return told.say('power-up-ask-short-locomotive-through-loop-turning');
+  if (isOverBridge(row) || isByLamp(row)) return told.say(`power-up-ask-${kind}-turning`);
   return hasOwnQuestion(kind)
     ? told.say(`power-up-ask-${kind}`, namesAt(row, told))
     : (told.tests[kind]?.title ?? kind);
+}
+
+/** What an option says of the layout. */
+export function optionHint(option: string, row: TestRow, { say, tests }: Told): string | undefined {
+  const hint = tests[row.kind]?.options[option]?.hint;
+  return isByLamp(row) && option === 'alive-with-one' ? say('power-up-hint-lamp') : hint;
 }
 
 /** An option in the words in which it is tapped. */

@@ -7,6 +7,10 @@ export function expectedAs(kind: TestRow['kind'], turning: boolean, breaker: boo
   return breaker && (kind === 'coin-near' || kind === 'coin-far') ? `${kind}-breaker` : kind;
 }
 
+/** A lamp with clips in place of the jumper: a bare wire would be a dead short where a rail is whole at the far end. */
+export const isByLamp = ({ kind, turning }: Pick<TestRow, 'kind' | 'turning'>): boolean =>
+  turning && kind === 'jumper-test';
+
 /** A loop's own row is the other one of its kind. */
 export const isOverBridge = ({ kind, turning }: Pick<TestRow, 'kind' | 'turning'>): boolean =>
   turning && kind === 'short-locomotive-through-loop';

@@ -17,7 +17,7 @@ import { beyondOf, sidesOf } from '../../wizards/plan/index.ts';
 import { pairSaid } from '../diagram/index.ts';
 import type { StepWords } from '../words/index.ts';
 import { joined, listed } from '../words/index.ts';
-import { expectedAs, isOverBridge } from './expected-as.ts';
+import { expectedAs, isByLamp, isOverBridge } from './expected-as.ts';
 import type { PartProps } from './props.ts';
 
 type Told = Omit<PartProps, 'plan' | 'cautions'>;
@@ -408,9 +408,9 @@ function sidesSaid(gap: PlanGap, track: Plan['track']) {
   return { beyond: beyondOf(gap), old: sides?.old.letter ?? near, new: sides?.new.letter ?? far };
 }
 
-/** What a row is called: over a bridge a locomotive goes otherwise than through a loop. */
+/** What a row is called: over a bridge a locomotive goes otherwise than through a loop, and a lamp is no jumper. */
 export const testSaid = ({ kind, turning }: Pick<TestRow, 'kind' | 'turning'>, say: Told['say']): string =>
-  say(`plan-test-${isOverBridge({ kind, turning }) ? expectedAs(kind, turning, false) : kind}`);
+  say(`plan-test-${isOverBridge({ kind, turning }) || isByLamp({ kind, turning }) ? expectedAs(kind, turning, false) : kind}`);
 
 function readingsSaid(row: TestRow, { say, numbers, plan: { track } }: Told & Pick<PartProps, 'plan'>): string[] {
   const gap = row.where.kind === 'gap' ? gapNumbered(row.where.gap, track) : undefined;

@@ -30,7 +30,7 @@ export const STEP_KINDS = {
   breakers: { acts: ['strips-wire'] },
   'reversing-device': { acts: ['strips-wire'] },
   'turntable-device': { acts: ['strips-wire'] },
-  'prove-dead': { acts: ['plugs-a-supply', 'switches-on', 'touches-what-is-off'], job: 'prove-the-gap' },
+  'prove-dead': { acts: ['plugs-a-supply', 'switches-on', 'touches-what-is-off', 'uses-a-lamp-as-load'], job: 'prove-the-gap' },
   'feed-without-capacitor': { acts: ['touches-what-is-off', 'strips-wire'] },
   'common-wire': { acts: ['fits-a-reference-wire'] },
   'earth-pins': { acts: ['meets-an-earth-pin'] },

@@ -51,7 +51,7 @@ export interface TestRow {
   /** Every option, what is expected first. */
   readonly options: readonly string[];
   readonly readings: readonly Reading[];
-  /** Beyond the gap rails change sides: what is seen with them one way round is looked at the other way round too. */
+  /** Beyond the gap rails change sides: what is seen with them one way round is looked at the other way round too, and no bare wire joins a rail. */
   readonly turning: boolean;
   /** In a sub-district: its breaker acts, and the unit stays on. */
   readonly breaker: boolean;
@@ -178,6 +178,12 @@ export interface Tested {
   readonly wires: readonly DistrictWires[];
 }
 
+/**
+ * Made otherwise where rails change sides beyond the gap: lamps are looked at both ways round, and a lamp takes the place of the jumper, which
+ * would be a dead short where a rail is whole at the far end.
+ */
+const TURNED: readonly RowKind[] = ['two-lamps', 'jumper-test'];
+
 /** Every row of a sheet, in the order in which they are done. */
 export function testSheetOf(told: Tested): TestRow[] {
   const { track, sheet } = told;
@@ -189,7 +195,7 @@ export function testSheetOf(told: Tested): TestRow[] {
     track.gaps
       .filter(wanted)
       .map((gap) =>
-        row(kind, { kind: 'gap', gap: gap.number }, readings?.(gap), kind === 'two-lamps' && isTurning(gap)),
+        row(kind, { kind: 'gap', gap: gap.number }, readings?.(gap), TURNED.includes(kind) && isTurning(gap)),
       );
   const inDistricts = (
     kind: RowKind,
