@@ -3,7 +3,14 @@ import { h } from 'preact';
 import { renderToString } from 'preact-render-to-string';
 import { describe, expect, test } from 'vitest';
 import { CheckPicture } from '../../src/components/check-picture/CheckPicture.tsx';
-import { expectedSaid, optionHint, picturing, sidesSaid, stepsSaid, titleSaid } from '../../src/components/first-power-up/said.ts';
+import {
+  expectedSaid,
+  optionHint,
+  picturing,
+  sidesSaid,
+  stepsSaid,
+  titleSaid,
+} from '../../src/components/first-power-up/said.ts';
 import { namesIn } from '../../src/components/plan/props.ts';
 import { partsTable, testTable } from '../../src/components/plan/said.ts';
 import { WholePlan } from '../../src/components/plan/WholePlan.tsx';
@@ -203,32 +210,46 @@ describe('The plan of a layout', () => {
     }
   });
 
-  test('gives the reason of each gap that is forbidden: a loop that ends there, a bridge, a programming track, two districts', () => {
+  test('hangs what lies in a loop or on a bridge on its device in every list: wires, labels, and the step that lays feeders', () => {
+    const html = drawn(DEMO_CLUB);
+    expect(html).toContain('feeders from the reversing device and never from the bus');
+    expect(html).toContain('through the contacts of the bridge, with no feeder of the bus');
+    expect(html).toContain(say('plan-labels-device-feeder', { district: 'D', n: 4 }));
+    expect(html).toContain(say('plan-labels-bridge', { district: 'A', n: 1 }));
+    expect(html).toContain(say('plan-more-feed-turning'));
+    expect(html).toContain(say('plan-gap-cut-bridge'));
+    expect(drawn(OVAL)).not.toContain(say('plan-more-feed-turning'));
+  });
+
+  test('gives the reason of each gap that is forbidden: a loop that ends there, a programming track, two districts; at a bridge there is nothing to cut', () => {
     const forbidden = (sheet: Sheet) => ({
       ...sheet,
       joints: sheet.joints.map((one) => ({ ...one, gap: 'impossible' as const, cut: 'none' as const })),
     });
     const reasons = (sheet: Sheet, ...whys: readonly string[]): void => {
       const html = drawn(forbidden(sheet));
-      const told = ['district', 'reversing', 'turntable', 'programming'].filter((why) =>
-        html.includes(say(`plan-stop-why-${why}`)),
-      );
+      const told = ['district', 'reversing', 'programming'].filter((why) => html.includes(say(`plan-stop-why-${why}`)));
       expect(told).toEqual(whys);
     };
     reasons(CLUB, 'district', 'reversing', 'programming');
-    reasons(DEMO_CLUB, 'district', 'reversing', 'turntable');
+    reasons(DEMO_CLUB, 'district', 'reversing');
     reasons({ ...SHAPES['out-and-back'](3) }, 'reversing');
   });
 
   test('of out and back names what turns the loop’s rails, in its steps and on its list of parts', () => {
     const html = drawn(SHAPES['out-and-back'](3));
+    expect(html).toContain(say('plan-tests-wait'));
+    expect(drawn(CLUB)).not.toContain(say('plan-tests-wait'));
     expect(html).toContain(say('plan-step-reversing-device'));
     expect(html).toContain(say('plan-get-reverser'));
   });
 
   test('tells of a breaker without a gap in its power, its steps and its parts', () => {
     const html = drawn(DEMO_CLUB);
-    expect(html).toContain(say('plan-more-unplaced', { district: 'A', n: 2 }));
+    // Before anything is cut: at the top, and once more at the step.
+    expect(html.split(say('plan-more-unplaced', { district: 'A', n: 2 }))).toHaveLength(3);
+    expect(html).not.toContain(say('plan-remedy-nothing'));
+    expect(html).toContain(say('plan-but-named-below'));
     expect(html).toContain(say('plan-get-breaker-unplaced'));
     expect(html).not.toContain(`>${say('plan-get-breaker')}<`);
     const more = LAYOUTS['with breakers for more parts than it has'];
@@ -339,7 +360,7 @@ describe('A test in the walk through them', () => {
     };
     for (const name of ['the demo of a club', 'club', 'with a loop of its own unit']) {
       const at = toldOf(planOf(LAYOUTS[name] ?? sheet));
-      const table = testTable(at.plan, { ...given, say, plan: at.plan, names: at.names, numbers: at.numbers }).slice(1);
+      const table = testTable(at.plan, { ...given, say, names: at.names, numbers: at.numbers }).slice(1);
       for (const row of turning(name, true)) {
         const text = textOf(row, at);
         expect(text).toContain('Clip the lamp, not a wire, across the gap of rail A');
@@ -363,7 +384,8 @@ describe('A test in the walk through them', () => {
         .join(' ');
     expect(load(plan)).not.toContain('a tenth');
     expect(load(plan)).toMatch(/near the unit no more than [\d.]+/);
-    expect(load(planOf(SHAPES.oval(2)))).toContain('a tenth');
+    const [row] = plan.tests.filter(({ kind }) => kind === 'load-test');
+    expect(row === undefined ? '' : textOf({ ...row, readings: [] })).toContain('a tenth');
   });
 
   test('shows a picture with the names of both sides', () => {

@@ -232,6 +232,25 @@ describe('What differs is handed over to the walk', () => {
       expect(seen).not.toHaveProperty('meter-volts-there');
     });
 
+    test('and where one is dead, the walk is told so, and thinks of what leaves a part without power, not of a step', () => {
+      for (const [rails, others] of [
+        [from, 0],
+        [0, from],
+      ] as const) {
+        const row = OVAL_ROWS.find(({ id }) => id === 'meter-two-stages-1');
+        expect(row === undefined ? row : optionRead(row, { rails, 'other-rails': others })).toBe('differ-idle');
+        const { seen } = parseWalk(handOver(OVAL_PLAN, read(rails, others))?.search ?? '').told;
+        expect(seen).toMatchObject({ 'meter-volts-there': 'none' });
+        expect(seen).not.toHaveProperty('meter-two-stages');
+        const answers = Object.entries({ ...seen, 'danger-now': 'none' }).map(([check, option]) => ({ check, option }));
+        const known = { complaint: 'none-of-these', answers, skipped: [], tools: undefined, tried: [] } as const;
+        const { shown } = possibleNow({ ...known, trusted: new Set<string>() });
+        const classes = shown.map(({ fixClass }) => fixClass);
+        expect(classes.filter((one) => one === 'booster-off' || one === 'no-feed')).not.toEqual([]);
+        expect(classes).not.toContain('voltage-step');
+      }
+    });
+
     test('nor where nothing was typed', () => {
       expect(knownAfter(OVAL_PLAN, upTo('meter-two-stages-1', 'differ-idle'))).not.toHaveProperty('meter-volts-there');
     });
@@ -304,7 +323,7 @@ describe('What the meter shows is set beside what was expected:', () => {
     ['alike within half a volt', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 16.2 }, 'alike'],
     ['a volt apart', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 15.6 }, 'differ-idle'],
     ['the other side higher', 'meter-two-stages-1', { rails: 15, 'other-rails': 16 }, 'differ-idle'],
-    ['a dead side is no reading', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 0 }, undefined],
+    ['a dead side is a reading, and stops', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 0 }, 'differ-idle'],
     // A switching unit and its supply take up to 0.4 ohms beside 15: 2.6 % of 15 V, and a step of the meter.
     ['firm near and far', 'load-test-a', { open: 15, near: 14.6, far: 14.4 }, 'firm-everywhere'],
     ['an eighth lost far out', 'load-test-a', { open: 15, near: 14.6, far: 13.1 }, 'weak-far'],
@@ -341,7 +360,9 @@ describe('What the meter shows is set beside what was expected:', () => {
       { rails: 23.9, 'other-rails': 23.9 },
       'off-plan',
     ],
-    ['a dead side', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 0 }, 'no-number'],
+    ['one dead side', 'meter-two-stages-1', { rails: 16.6, 'other-rails': 0 }, undefined],
+    ['the other dead', 'meter-two-stages-1', { rails: 0, 'other-rails': 14 }, undefined],
+    ['two dead sides', 'meter-two-stages-1', { rails: 0, 'other-rails': 0 }, 'no-number'],
     [
       'both at 20 V are alike, and not what the labels said',
       'meter-two-stages-1',

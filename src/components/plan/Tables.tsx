@@ -4,8 +4,12 @@ import { partCount, partSize, testGroups } from './said.ts';
 
 export function TestTable(told: PartProps) {
   const { plan, say, home } = told;
-  return (
+  const waits = !plan.steps.some(({ id }) => id === 'each-alone');
+  return waits && plan.tests.length === 0 ? (
+    <p>{say('plan-tests-wait')}</p>
+  ) : (
     <>
+      {waits && <p>{say('plan-tests-wait')}</p>}
       <p>
         {say('plan-tests-lead')} <a href={`${home}work-it-out/first-power-up/`}>{say('plan-walk-tests')}</a>
       </p>

@@ -17,6 +17,7 @@ import {
   railsSaid,
   remedySaid,
   supplySaid,
+  unplacedLines,
   unreadSaid,
   wireLines,
 } from './said.ts';
@@ -149,6 +150,9 @@ function Verdict(told: PartProps) {
             .map((one) => (
               <li key={problemSaid(one, told)}>{problemSaid(one, told)}</li>
             ))}
+          {unplacedLines(plan, told).map((line) => (
+            <li key={line}>{line}</li>
+          ))}
         </ul>
       )}
     </>

@@ -42,8 +42,10 @@ export function gapWhy({ why, parts, districts: [near = '', far = ''] }: PlanGap
   return near === far ? say('plan-gap-inside', { near }) : say('plan-gap-district', { near: one, far: other });
 }
 
-export const gapWork = ({ railsToCut, joint: { cut } }: PlanGap, { say }: Told): string =>
-  cut === 'unknown' ? say('plan-gap-cut-unknown') : say(`plan-gap-cut-${railsToCut}`);
+export function gapWork({ why, railsToCut, joint: { cut } }: PlanGap, { say }: Told): string {
+  if (why === 'turntable') return say('plan-gap-cut-bridge');
+  return cut === 'unknown' ? say('plan-gap-cut-unknown') : say(`plan-gap-cut-${railsToCut}`);
+}
 
 export const unreadSaid = ({ of, id, parts }: Unread, { say, names, language }: Told): string =>
   say('plan-unread', {
@@ -156,6 +158,13 @@ export function stepSaid(step: PlanStep, plan: Plan, told: Told): StepWords {
   };
 }
 
+/** Breakers for which the sheet has no gap. */
+export function unplacedLines({ subDistricts }: Plan, { say }: Told): string[] {
+  return subDistricts
+    .filter(({ unplaced }) => unplaced > 0)
+    .map(({ district, unplaced: n }) => say('plan-more-unplaced', { district, n }));
+}
+
 type MoreOf = (plan: Plan, told: Told) => readonly string[];
 
 /** What a step says of this layout. */
@@ -181,11 +190,11 @@ const MORE: Partial<Readonly<Record<PlanStep['id'], MoreOf>>> = {
     ),
     told.say('plan-more-filter'),
   ],
-  'feed-gaps': (_, told) => [stripSaid(told)],
-  breakers: ({ subDistricts }, { say }) =>
-    subDistricts
-      .filter(({ unplaced }) => unplaced > 0)
-      .map(({ district, unplaced: n }) => say('plan-more-unplaced', { district, n })),
+  'feed-gaps': ({ wires }, told) => [
+    ...(wires.some(({ devices }) => devices.length > 0) ? [told.say('plan-more-feed-turning')] : []),
+    stripSaid(told),
+  ],
+  breakers: unplacedLines,
   'accessory-bus': (_, { say }) => [say('plan-more-accessory')],
   'reversing-device': ({ sheet }, { say, names, language }) => [
     say('plan-more-loop', {
@@ -246,6 +255,7 @@ const SEE: Partial<Readonly<Record<PlanStep['id'], 'gaps' | 'power' | 'wires'>>>
   'lay-bus': 'wires',
   'feed-gaps': 'wires',
   breakers: 'power',
+  'fit-fuses': 'power',
   'place-supplies': 'power',
   'set-units': 'power',
 };
@@ -264,7 +274,7 @@ export function wireLines(plan: Plan, told: Told): string[] {
   const { wires } = plan;
   const n = wires.reduce((sum, { newFeeders }) => sum + newFeeders, 0);
   return [
-    ...wires.map((one) => wireLine(one, told)),
+    ...wires.flatMap((one) => [wireLine(one, told), ...deviceLines(one, told)]),
     ...(wires.length > 1 ? [told.say('plan-wire-sum', { n })] : []),
     ...busLine(plan, told),
   ];
@@ -277,20 +287,36 @@ function wireLine(wire: Plan['wires'][number], { say, numbers, language }: Told)
   const there = feeders - n;
   const every = numbers.metres(apart ?? 0, 'at-most');
   const olds = n === 0 ? 'plan-wire-pairs-none' : 'plan-wire-pairs-there';
+  const news = n === 0 ? 'plan-wire-pairs-no-bus' : 'plan-wire-pairs-new';
   const row = say('plan-wire-row', {
     district,
     size: numbers.wire(bus.area, 'at-least'),
     reach: numbers.metres(reach),
     feeder: numbers.wire(feeder.area, 'at-least'),
-    pairs: say(there === 0 ? 'plan-wire-pairs-new' : olds, { n, there, apart: every }),
+    pairs: say(there === 0 ? news : olds, { n, there, apart: every }),
   });
   const notes = [
-    ...(there > 0 || apart === undefined ? [] : [say('plan-wire-apart', { apart: every })]),
+    ...(there > 0 || n === 0 || apart === undefined ? [] : [say('plan-wire-apart', { apart: every })]),
     ...(long ? [say('plan-wire-long')] : []),
     ...(assumed ? [say('plan-wire-assumed')] : []),
   ];
   return [row, ...(notes.length === 0 ? [] : [`(${listed(notes, language)})`])].join(' ');
 }
+
+/** What hangs on reversing devices, and not on the bus. */
+const deviceLines = ({ district, devices }: Plan['wires'][number], { say, names, language }: Told): string[] =>
+  devices.map(({ kind, sections, feeders, newFeeders: n }) => {
+    const at = {
+      district,
+      sections: joined(
+        sections.map(({ id }) => names.section(id)),
+        language,
+      ),
+    };
+    if (kind === 'bridge') return say('plan-wire-bridge', at);
+    const there = feeders - n;
+    return say(there === 0 ? 'plan-wire-device' : 'plan-wire-device-there', { ...at, n, there });
+  });
 
 /** What of the bus that lies there is used again, and what is missing. */
 function busLine({ busReuse, wires }: Plan, { say, numbers, language }: Told): string[] {
@@ -410,7 +436,9 @@ function sidesSaid(gap: PlanGap, track: Plan['track']) {
 
 /** What a row is called: over a bridge a locomotive goes otherwise than through a loop, and a lamp is no jumper. */
 export const testSaid = ({ kind, turning }: Pick<TestRow, 'kind' | 'turning'>, say: Told['say']): string =>
-  say(`plan-test-${isOverBridge({ kind, turning }) || isByLamp({ kind, turning }) ? expectedAs(kind, turning, false) : kind}`);
+  say(
+    `plan-test-${isOverBridge({ kind, turning }) || isByLamp({ kind, turning }) ? expectedAs(kind, turning, false) : kind}`,
+  );
 
 function readingsSaid(row: TestRow, { say, numbers, plan: { track } }: Told & Pick<PartProps, 'plan'>): string[] {
   const gap = row.where.kind === 'gap' ? gapNumbered(row.where.gap, track) : undefined;
@@ -502,6 +530,8 @@ export function partSize(
           });
     case 'supply':
       return say('plan-size-supply', { amps: amperes, volts: rail, kind, plug: poles });
+    case 'reverser':
+      return amps === undefined ? '' : say('plan-size-breaker', { amps: numbers.amps(amps, 'at-most') });
     case 'breaker':
     case 'breaker-unplaced':
       return say('plan-size-breaker', { amps: numbers.amps(amps ?? 0, 'at-most') });

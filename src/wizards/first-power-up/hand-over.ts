@@ -30,9 +30,12 @@ export function handOver(plan: Pick<Plan, 'tests' | 'track' | 'sheet'>, seen: re
   const complaint = last === undefined ? undefined : row?.leads[last.option];
   if (row === undefined || last === undefined || complaint === undefined) return undefined;
   const kinds = [...new Set(tests.map(({ kind }) => kind))];
+  const read = readOf(row, last);
+  // A dead side is no step between two that are alive.
+  const told = read.some(([, option]) => option === 'none') ? kinds.filter((kind) => kind !== row.kind) : kinds;
   const signs: Sign[] = [
-    ...kinds.flatMap((kind) => seenOf(kind, row, last, plan, seen)),
-    ...readOf(row, last),
+    ...told.flatMap((kind) => seenOf(kind, row, last, plan, seen)),
+    ...read,
     ...(BEFORE_TRAINS.includes(row.kind) ? [['what-happens', 'just-testing'] as const] : []),
     ...layoutOf(row.where, plan),
   ];
@@ -44,15 +47,19 @@ export function handOver(plan: Pick<Plan, 'tests' | 'track' | 'sheet'>, seen: re
 
 /**
  * What the meter showed of both sides of a gap, besides that they differ: both are alive, and which of them stands otherwise than planned is the
- * one with the trouble. Nothing where the plan expects neither, and nothing of a higher side, for no answer of the walk says just that.
+ * one with the trouble; or that one is dead. Nothing where the plan expects neither, and nothing of a higher side, for no answer of the walk says just that.
  */
 function readOf({ kind, readings }: TestRow, { values = {} }: Seen): Sign[] {
   if (kind !== 'meter-two-stages') return [];
   const { rails = 0, 'other-rails': others = 0 } = values;
   const most = Math.max(0, ...readings.flatMap(({ what, to }) => (what === 'step' ? [] : [to])));
   const [low, high] = [Math.min(rails, others), Math.max(rails, others)];
-  return low > 0 && low < high && high <= most * (1 + BESIDE) ? [['meter-volts-there', 'lower']] : [];
+  if (isDead(low, high)) return [['meter-volts-there', 'none']];
+  return low < high && high <= most * (1 + BESIDE) ? [['meter-volts-there', 'lower']] : [];
 }
+
+/** So little beside the other side is next to none: a dead part. */
+const isDead = (low: number, high: number): boolean => low < high && low <= high * BESIDE;
 
 /** What the tests of one kind say of the place: the one made there, else that it was as expected wherever it bears on it. */
 function seenOf(

@@ -39,7 +39,8 @@ export function doubtOf(
   if (row.kind === 'meter-supply-current')
     return others.some((amps) => amps <= 0 || amps < first) ? 'falls' : undefined;
   if (read.some((volts) => volts > MOST_VOLTS)) return 'too-high';
-  if (first <= 0 || (row.kind === 'meter-two-stages' && others.some((volts) => volts <= 0))) return 'no-number';
+  // Of two sides one may be dead: that is a reading, and what somebody is to be told.
+  if (first <= 0 && !(row.kind === 'meter-two-stages' && others.some((volts) => volts > 0))) return 'no-number';
   if (row.kind === 'meter-two-stages' && isOffPlan(row, values)) return 'off-plan';
   return row.kind === 'load-test' && others.some((volts) => volts > first && !isLevel(volts - first))
     ? 'rises'
@@ -99,9 +100,9 @@ export function lossSays(
 }
 
 function ampsRead({ readings }: Pick<TestRow, 'readings'>, idle: number, running: number): string | undefined {
-  const expected = readings.find(({ what }) => what === 'amps');
+  const expected = readings.find(({ what }) => what === 'amps' || what === 'amps-untold');
   if (expected === undefined) return undefined;
-  if (idle > expected.from + OWN_USE_DOUBT) return 'high-idle';
+  if (idle > expected.from + (expected.what === 'amps' ? OWN_USE_DOUBT : SAME)) return 'high-idle';
   return running <= expected.to + SAME ? 'well-below' : 'near-limit';
 }
 

@@ -7,7 +7,7 @@ import type { PlacedUnit, Power } from './power.ts';
 import { tripOf } from './power.ts';
 import { STOPS } from './steps.ts';
 import type { PlanGap, Track, TrackDistrict } from './track.ts';
-import { fedIn, runsOf } from './track.ts';
+import { districtOf, fedIn, runsOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
 import { busReuse } from './wires.ts';
 
@@ -20,6 +20,7 @@ export type PartId =
   | 'ferrule'
   | 'wire-label'
   | 'reverser'
+  | 'device-wire'
   | 'changeover'
   | 'switched-strip'
   | 'test-lamp'
@@ -97,8 +98,12 @@ const metres = (id: PartId, count: number, { area }: Pick<Conductor, 'area'>, of
   ...(of === undefined ? {} : { of }),
 });
 
-function trackParts({ sheet, track, wires }: Wanted): Part[] {
-  const feeders = wires.reduce((sum, { newFeeders }) => sum + newFeeders, 0);
+function trackParts({ sheet, track, wires, power }: Wanted): Part[] {
+  const onBus = sumOf(wires, ({ newFeeders }) => newFeeders);
+  const devices = wires.flatMap((one) => one.devices);
+  const onDevices = sumOf(devices, ({ newFeeders }) => newFeeders);
+  const bridges = devices.filter(({ kind }) => kind === 'bridge').length;
+  const leads = sumOf(track.districts, ({ parts }) => parts.length) + devices.length;
   const feederMetres = sheet.wiring?.feederMetres ?? FEEDER_WIRE.length;
   const again = busReuse(sheet, wires);
   return [
@@ -108,17 +113,17 @@ function trackParts({ sheet, track, wires }: Wanted): Part[] {
     ),
     ...(again === undefined ? [] : [metres('bus-wire', again.missing, again)]),
     ...bySize(wires, ({ feeder }) => feeder.area).map(([area, here]) =>
-      metres('feeder-wire', feederMetres * here.reduce((sum, one) => sum + one.newFeeders, 0), { area }),
+      metres('feeder-wire', feederMetres * sumOf(here, newFeedersOf), { area }),
     ),
     // One on each wire of the bus for each feeder.
-    pieces('bus-clamp', 2 * feeders),
-    // The bus ends of feeders, and both ends of both halves of the bus at the unit.
-    pieces('ferrule', 2 * feeders + 4 * wires.length),
+    pieces('bus-clamp', 2 * onBus),
+    // The bus or device ends of feeders and of leads to bridges, both halves of the bus at the unit, and both ends of leads to devices and breakers.
+    pieces('ferrule', 2 * (onBus + onDevices + bridges) + 4 * (wires.length + leads)),
     pieces(
       'wire-label',
       labelsOf(track.districts, wires).reduce((sum, { count }) => sum + count, 0),
     ),
-    pieces('reverser', reversers(sheet, track)),
+    ...wires.flatMap((one) => deviceParts(one, track, power)),
     pieces('changeover', runsOf(sheet, 'programming').length),
     pieces('switched-strip', 1),
   ];
@@ -127,15 +132,32 @@ function trackParts({ sheet, track, wires }: Wanted): Part[] {
 export const railsToCut = (gaps: readonly PlanGap[]): number =>
   gaps.reduce((sum, { railsToCut: rails }) => sum + rails, 0);
 
-/** Loops and bridges, less those that hang on a unit which turns its rails by itself and feeds nothing else. */
-function reversers(sheet: Sheet, { districts }: Track): number {
-  const turning = [...runsOf(sheet, 'reversing'), ...runsOf(sheet, 'turntable')];
-  const own = districts.filter(
-    ({ stage, sections }) =>
-      stage.autoReversing === true &&
-      turning.some((run) => sections.every(({ id }) => run.some((one) => one.id === id))),
-  );
-  return turning.length - own.length;
+const sumOf = <One>(all: readonly One[], countOf: (one: One) => number): number =>
+  all.reduce((sum, one) => sum + countOf(one), 0);
+
+/** From bus and devices. */
+const newFeedersOf = ({ newFeeders, devices }: DistrictWires): number =>
+  newFeeders + sumOf(devices, (one) => one.newFeeders);
+
+/** Reversing devices, and the wire that leads to them and on from them, and to a breaker. */
+function deviceParts({ district: letter, devices, bus }: DistrictWires, track: Track, power: Power): Part[] {
+  const district = districtOf(letter, track);
+  const behindBreaker = district !== undefined && district.parts.length > 0;
+  const amps = district === undefined ? undefined : deviceTrip(district);
+  const isSized = amps !== undefined && powerPartsAllowed(power) === 'listed';
+  const leads = 2 * devices.length + (behindBreaker ? 1 : 0);
+  return [
+    pieces('reverser', devices.length, { of: letter, ...(isSized ? { amps } : {}) }),
+    ...(bus === undefined || leads === 0 ? [] : [metres('device-wire', leads * LEAD_METRES, bus, letter)]),
+  ];
+}
+
+/** What a reversing device may trip at: it acts before its unit, and before the breaker that it hangs behind, by the rule of breakers. Source: common-practice. */
+function deviceTrip({ stage, parts }: Pick<TrackDistrict, 'stage' | 'parts'>): number | undefined {
+  const trip = tripOf(stage);
+  if (trip === undefined) return undefined;
+  const under = breakerUnder(trip, stage.tripSeconds).tripAtMost;
+  return parts.length === 0 ? under : breakerUnder(under, undefined).tripAtMost;
 }
 
 function bySize<One>(all: readonly One[], sizeOf: (one: One) => number): (readonly [number, readonly One[]])[] {
@@ -203,10 +225,13 @@ const told = (label: { readonly [Name in keyof Label]: Label[Name] | undefined }
 /** Labels of wires that are alike but for rail, end and number: two rails and two ends of each. */
 export interface WireLabels {
   readonly district: string;
-  readonly wire: 'bus' | 'feeder' | 'supply';
-  /** Feeders are numbered from the unit on; undefined for what there is one of. */
+  readonly wire: 'supply' | 'breaker' | 'bus' | 'feeder' | 'device' | 'device-feeder' | 'bridge';
+  /** Feeders are numbered from the unit on, devices as they come; undefined for what there is one of. */
   readonly numbers: number | undefined;
-  readonly ends: readonly ['unit' | 'bus' | 'supply', 'far-end' | 'rail' | 'unit'];
+  readonly ends: readonly [
+    'unit' | 'bus' | 'supply' | 'device',
+    'far-end' | 'rail' | 'unit' | 'device' | 'breaker' | 'bridge',
+  ];
   readonly count: number;
 }
 
@@ -214,11 +239,26 @@ export interface WireLabels {
 export const labelsOf = (districts: readonly TrackDistrict[], wires: readonly DistrictWires[]): WireLabels[] =>
   districts.flatMap((district): WireLabels[] => [
     { district: district.letter, wire: 'supply', numbers: undefined, ends: ['supply', 'unit'], count: 4 },
+    ...district.parts.map(
+      ({ letter }): WireLabels => ({
+        ...{ district: letter, wire: 'breaker', numbers: undefined, ends: ['unit', 'breaker'], count: 4 },
+      }),
+    ),
     ...fedIn(district).flatMap(({ letter }) => wires.filter((one) => one.district === letter).flatMap(wireLabels)),
   ]);
 
-const wireLabels = ({ district, feeders }: DistrictWires): WireLabels[] => [
-  // Both halves of the bus.
-  { district, wire: 'bus', numbers: 2, ends: ['unit', 'far-end'], count: 8 },
-  { district, wire: 'feeder', numbers: feeders, ends: ['bus', 'rail'], count: 4 * feeders },
-];
+function wireLabels({ district, feeders, devices }: DistrictWires): WireLabels[] {
+  const onDevices = sumOf(devices, (one) => one.feeders);
+  const bridges = devices.filter(({ kind }) => kind === 'bridge').length;
+  const all: readonly (Pick<WireLabels, 'wire' | 'ends'> & { readonly numbers: number })[] = [
+    // Both halves of the bus.
+    { wire: 'bus', numbers: 2, ends: ['unit', 'far-end'] },
+    { wire: 'feeder', numbers: feeders, ends: ['bus', 'rail'] },
+    { wire: 'device', numbers: devices.length, ends: ['unit', 'device'] },
+    { wire: 'device-feeder', numbers: onDevices, ends: ['device', 'rail'] },
+    { wire: 'bridge', numbers: bridges, ends: ['device', 'bridge'] },
+  ];
+  return all
+    .filter(({ numbers }) => numbers > 0)
+    .map(({ wire, numbers, ends }) => ({ district, wire, numbers, ends, count: 4 * numbers }));
+}

@@ -3,7 +3,7 @@ import type { MeasureSystem } from '../../engine/index.ts';
 import type { Sheet } from '../sheet/index.ts';
 import { fleetOf } from '../sheet/index.ts';
 import type { Parts, WireLabels } from './parts.ts';
-import { labelsOf, partsOf } from './parts.ts';
+import { labelsOf, partsOf, unplacedBreakers } from './parts.ts';
 import type { Power } from './power.ts';
 import { powerOf } from './power.ts';
 import type { PlanStep } from './steps.ts';
@@ -33,8 +33,8 @@ export interface Plan extends Parts {
   readonly tests: readonly TestRow[];
   readonly labels: readonly WireLabels[];
   readonly subDistricts: readonly SubDistricts[];
-  /** What keeps “nothing has to be changed” from being said where no remedy is due: a supply only perhaps trips its unit, or track is named. */
-  readonly but: 'trip-perhaps' | 'track-named' | undefined;
+  /** What keeps “nothing has to be changed” from being said where no remedy is due: a supply only perhaps trips its unit, or something is named below. */
+  readonly but: 'trip-perhaps' | 'named-below' | undefined;
 }
 
 /** Plans a sheet; wires are told in sizes that are sold where people measure so. Never throws on a sheet that was read. */
@@ -51,10 +51,12 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
   });
   const built = { sheet, track, power: judged, wires };
   const whole = stops.length === 0;
+  const listed: Parts = whole ? partsOf(built) : { parts: [], power: unread.length > 0 ? 'unread' : 'remedy-first' };
+  const fuses = listed.parts.some(({ id }) => id === 'fuse');
   return {
-    ...(whole ? partsOf(built) : { parts: [], power: unread.length > 0 ? 'unread' : 'remedy-first' }),
+    ...listed,
     ...{ sheet, track, stops, unread, judged, wires },
-    steps: whole ? stepsOf(built) : [],
+    steps: whole ? stepsOf({ ...built, fuses }) : [],
     tests: whole ? testSheetOf(built) : [],
     labels: labelsOf(districts, wires),
     busReuse: busReuse(sheet, wires),
@@ -63,7 +65,9 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
   };
 }
 
-function butOf({ units }: Power, { problems }: Track): Plan['but'] {
+/** Track that is in pieces or unused, and breakers that have no place yet. */
+function butOf({ units }: Power, { problems, districts }: Track): Plan['but'] {
   if (units.some(({ trip }) => trip.kind === 'perhaps')) return 'trip-perhaps';
-  return problems.some(isOnlyNamed) ? 'track-named' : undefined;
+  const isNamed = problems.some(isOnlyNamed) || districts.some((one) => unplacedBreakers(one) > 0);
+  return isNamed ? 'named-below' : undefined;
 }

@@ -25,6 +25,7 @@ import {
   fuseFor,
   judgeRails,
   leadAmps,
+  OWN_USE_DOUBT,
   stepFinding,
   supplyTrip,
   trainCount,
@@ -48,7 +49,10 @@ export interface PlacedUnit {
   readonly loaded: Span;
   readonly trip: SupplyTrip;
   readonly fuse: Fuse;
-  /** Amperes in the lead of its supply, with nothing on the track and in the busiest moment of twenty; undefined where a usual meter reads none there. */
+  /**
+   * Amperes in the lead of its supply, with nothing on the track but what is always on, and in the busiest moment of twenty; the most it may be
+   * where nobody has told what the unit takes for itself. Undefined where a usual meter reads none there.
+   */
   readonly lead: Span | undefined;
 }
 
@@ -219,7 +223,7 @@ function unitsOf(
   { stages: placed }: Arrangement,
   { districts: findings }: DividedLayout,
 ): PlacedUnit[] {
-  return districts.flatMap(({ letter, stage }, at) => {
+  return districts.flatMap(({ letter, stage, fixedAmps }, at) => {
     const one = placed[at];
     const supply = sheet.supplies[one?.supply ?? -1];
     if (one === undefined || supply === undefined) return [];
@@ -234,14 +238,16 @@ function unitsOf(
         loaded: one.rails.loaded,
         trip,
         fuse: fuseFor(trip),
-        lead: leadOf(one, stageOf(stage), findings[at]?.often ?? 0),
+        lead: leadOf(one, stage, fixedAmps, findings[at]?.often ?? 0),
       },
     ];
   });
 }
 
-function leadOf({ fed: { supply } }: Placed, stage: Stage, often: number): Span | undefined {
-  const [from, to] = [leadAmps(supply, stage, 0), leadAmps(supply, stage, often)];
+/** @param often the trains alone, beside what is always on */
+function leadOf({ fed: { supply } }: Placed, stage: SheetStage, fixedAmps: number, often: number): Span | undefined {
+  const unit = { ...stageOf(stage), ownUse: stage.ownUseAmps ?? OWN_USE_DOUBT };
+  const [from, to] = [leadAmps(supply, unit, fixedAmps), leadAmps(supply, unit, fixedAmps + often)];
   return from === undefined || to === undefined ? undefined : { from, to };
 }
 

@@ -1,4 +1,4 @@
-// The work of a plan, step by step, in the order that the trade keeps: read, off, label, list, cut, feed, prove dead, join up, prove
+// The work of a plan, step by step, in the order that the trade keeps: read, off, label, list, cut, feed, join up, prove dead, prove
 // alive, and only then trains. What a step makes hands do brings its dangers (src/wizards/safety).
 
 import type { Act } from '../safety/index.ts';
@@ -30,7 +30,7 @@ export const STEP_KINDS = {
   breakers: { acts: ['strips-wire'] },
   'reversing-device': { acts: ['strips-wire'] },
   'turntable-device': { acts: ['strips-wire'] },
-  'prove-dead': { acts: ['plugs-a-supply', 'switches-on', 'touches-what-is-off', 'uses-a-lamp-as-load'], job: 'prove-the-gap' },
+  'fit-fuses': { acts: ['handles-a-supply', 'strips-wire'] },
   'feed-without-capacitor': { acts: ['touches-what-is-off', 'strips-wire'] },
   'common-wire': { acts: ['fits-a-reference-wire'] },
   'earth-pins': { acts: ['meets-an-earth-pin'] },
@@ -38,6 +38,10 @@ export const STEP_KINDS = {
   'main-switch': { acts: ['handles-a-supply'] },
   'set-units': { acts: ['sets-what-trips'] },
   'control-cable': { acts: ['plugs-the-control-cable', 'touches-what-is-off'], job: 'connect-a-booster' },
+  'prove-dead': {
+    acts: ['plugs-a-supply', 'switches-on', 'touches-what-is-off', 'uses-a-lamp-as-load'],
+    job: 'prove-the-gap',
+  },
   'each-alone': { acts: ['plugs-a-supply', 'switches-on'] },
   'prove-phase': { acts: ['uses-a-lamp-as-load', 'touches-what-is-live'], job: 'prove-the-gap' },
   'prove-volts': { acts: ['measures-volts'] },
@@ -58,8 +62,8 @@ const ORDER: readonly StepId[] = Object.keys(STEP_KINDS).filter(isStep);
 const PHASES = {
   before: 'read-labels',
   track: 'cut-gaps',
-  units: 'feed-without-capacitor',
-  prove: 'each-alone',
+  units: 'fit-fuses',
+  prove: 'prove-dead',
   run: 'prove-loops',
 } as const satisfies Readonly<Record<string, StepId>>;
 
@@ -89,17 +93,18 @@ export interface Built {
   readonly track: Track;
   readonly power: Power;
   readonly wires: readonly DistrictWires[];
+  /** Whether fuses stand on the list of parts. */
+  readonly fuses: boolean;
 }
 
 /** The steps that this layout asks for. Where a plan has to be put right first, those that join up power are left out. */
-export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
+export function stepsOf({ sheet, track, power, wires, fuses }: Built): PlanStep[] {
   const { stages, supplies } = sheet;
   const boundaries = track.gaps.filter(isBoundary);
   const loops = runsOf(sheet, 'reversing').length > 0;
   const bridges = track.gaps.some(({ why }) => why === 'turntable');
   const fedApart = track.gaps.some(isFedApart);
-  const isTold = power.verdict !== 'unknown';
-  const mayJoin = isTold && !STOPS.includes(power.remedy);
+  const mayJoin = mayBePowered(power);
   const wanted: Readonly<Record<StepId, boolean>> = {
     'read-labels': true,
     'power-off': true,
@@ -115,8 +120,7 @@ export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
     breakers: stages.some(({ breakers = 0 }) => breakers > 0),
     'reversing-device': loops,
     'turntable-device': bridges,
-    // What lies before the gap is powered for it.
-    'prove-dead': mayJoin && track.gaps.length > 0,
+    'fit-fuses': fuses,
     'feed-without-capacitor': wires.length > 0,
     'common-wire': boundaries.length > 0,
     'earth-pins': supplies.some(({ earthed }) => earthed !== false),
@@ -124,6 +128,8 @@ export function stepsOf({ sheet, track, power, wires }: Built): PlanStep[] {
     'main-switch': mayJoin,
     'set-units': mayJoin,
     'control-cable': mayJoin && boundaries.length > 0,
+    // What lies before the gap is powered for it, from a unit that is set and has its signal.
+    'prove-dead': mayJoin && track.gaps.length > 0,
     'each-alone': mayJoin,
     'prove-phase': mayJoin && fedApart,
     'prove-volts': mayJoin && boundaries.length > 0,
@@ -148,3 +154,7 @@ export const STOPS: readonly Power['remedy'][] = [
   'lower-trip',
   'cannot-trip',
 ];
+
+/** Whether anything may be plugged in by this plan. */
+export const mayBePowered = ({ verdict, remedy }: Pick<Power, 'verdict' | 'remedy'>): boolean =>
+  verdict !== 'unknown' && !STOPS.includes(remedy);

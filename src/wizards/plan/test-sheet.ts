@@ -3,6 +3,7 @@
 import { metersShow, STEP_LIMIT } from '../../engine/index.ts';
 import type { Sheet } from '../sheet/index.ts';
 import type { Power } from './power.ts';
+import { mayBePowered } from './steps.ts';
 import type { Fed, PlanGap, Track, TrackDistrict } from './track.ts';
 import { beyondOf, fedIn, isBoundary, isFedApart, isTurning, runsOf, sidesOf } from './track.ts';
 import type { DistrictWires } from './wires.ts';
@@ -33,9 +34,9 @@ export type Where =
   | { readonly kind: 'section'; readonly section: string }
   | { readonly kind: 'all' };
 
-/** What a meter shows on this layout where all is right. Volts, amperes, or a share of the volts before. */
+/** What a meter shows on this layout where all is right. Volts, amperes, or a share of the volts before. `amps-untold`: both at the most, for the unit’s own use is not told. */
 export interface Reading {
-  readonly what: 'rails' | 'other-rails' | 'step' | 'lost-near' | 'lost-far' | 'no-trip' | 'amps';
+  readonly what: 'rails' | 'other-rails' | 'step' | 'lost-near' | 'lost-far' | 'no-trip' | 'amps' | 'amps-untold';
   readonly unit: 'V' | 'A' | 'share';
   readonly from: number;
   readonly to: number;
@@ -184,8 +185,11 @@ export interface Tested {
  */
 const TURNED: readonly RowKind[] = ['two-lamps', 'jumper-test'];
 
-/** Every row of a sheet, in the order in which they are done. */
-export function testSheetOf(told: Tested): TestRow[] {
+/** The rows of a sheet, in the order in which they are done. While nothing may be plugged in, only those that need no power. */
+export const testSheetOf = (told: Tested): TestRow[] =>
+  allRows(told).filter(({ kind }) => kind === 'card-through-gaps' || mayBePowered(told.power));
+
+function allRows(told: Tested): TestRow[] {
   const { track, sheet } = told;
   const atGaps = (
     kind: RowKind,
@@ -274,6 +278,8 @@ function loadTestIn({ letter }: Fed, { wires }: Tested): Reading[] {
 
 /** In the lead of a d.c. supply while trains run. */
 function ampsIn({ letter }: Pick<TrackDistrict, 'letter'>, { power }: Tested): Reading[] {
-  const lead = power.units.find(({ district }) => district === letter)?.lead;
-  return lead === undefined ? [] : [{ what: 'amps', unit: 'A', ...lead }];
+  const { lead, stage } = power.units.find(({ district }) => district === letter) ?? {};
+  return lead === undefined
+    ? []
+    : [{ what: stage?.ownUseAmps === undefined ? 'amps-untold' : 'amps', unit: 'A', ...lead }];
 }

@@ -38,7 +38,7 @@ export interface PlanGap {
   readonly why: GapReason;
   /** Where the same two sections meet at several joints: which of them. */
   readonly end: End | undefined;
-  /** Rails that are still to be cut, at the most; somebody has to look where that is not known. */
+  /** Rails that are still to be cut, at the most; somebody has to look where that is not known. None at a bridge, which has an air gap at each end. */
   readonly railsToCut: 0 | 1 | 2;
 }
 
@@ -60,7 +60,7 @@ export type TrackProblem =
       readonly kind: 'cannot-gap';
       readonly joint: string;
       readonly sections: readonly [string, string];
-      readonly why: GapReason;
+      readonly why: Exclude<GapReason, 'turntable'>;
     };
 
 export interface Track {
@@ -95,7 +95,7 @@ export function trackOf(sheet: Sheet): Track {
     problems: [
       ...problems,
       ...gaps.flatMap(({ joint, from, to, why, railsToCut }): TrackProblem[] =>
-        joint.gap === 'impossible' && railsToCut > 0
+        joint.gap === 'impossible' && railsToCut > 0 && why !== 'turntable'
           ? [{ kind: 'cannot-gap', joint: joint.id, sections: [from.id, to.id], why }]
           : [],
       ),
@@ -222,7 +222,9 @@ function gapsOf(
     const why = whyGapped(joint, from, to, districts);
     const district = districts[0] === districts[1] ? found.find(({ letter }) => letter === districts[0]) : undefined;
     const parts = why === 'district' && district !== undefined ? partsAt(from, to, district) : undefined;
-    return why === undefined ? [] : [{ joint, from, to, districts, parts, why, railsToCut: railsLeft(joint.cut) }];
+    return why === undefined
+      ? []
+      : [{ joint, from, to, districts, parts, why, railsToCut: why === 'turntable' ? 0 : railsLeft(joint.cut) }];
   });
   return gaps.map((gap, at) => ({ ...gap, number: at + 1, end: endOf(gap.joint, { joints }) }));
 }
@@ -274,7 +276,10 @@ function reachedFrom(start: string, joints: readonly Pick<Joint, 'from' | 'to'>[
 }
 
 /** Sections of a tag that lie together, each run once. */
-export function runsOf({ sections, joints }: Pick<Sheet, 'sections' | 'joints'>, tag: SectionTag): Section[][] {
+export function runsOf(
+  { sections, joints }: { readonly sections: readonly Section[]; readonly joints: readonly Joint[] },
+  tag: SectionTag,
+): Section[][] {
   const tagged = sections.filter((section) => has(section, tag));
   const ids = new Set(tagged.map(({ id }) => id));
   const inside = joints.filter(({ from, to }) => ids.has(from) && ids.has(to));

@@ -17,6 +17,7 @@ import { wire } from '../wire-it/index.ts';
 import type { PlacedUnit } from './power.ts';
 import { tripOf } from './power.ts';
 import type { Fed, PlanGap } from './track.ts';
+import { runsOf } from './track.ts';
 
 export interface DistrictWires {
   /** The letter of the district, or of a sub-district behind its breaker. */
@@ -29,15 +30,17 @@ export interface DistrictWires {
   /** Rails that stand too high or too low: no wires are worked out before that is put right. */
   readonly railsFirst: boolean;
   readonly feeder: Conductor;
-  /** Pairs of feeders, old and new: where none is there yet as many as the length asks for, and one on each side of each gap at the least. */
+  /** Pairs of feeders on the bus, old and new: where none is there yet as many as the length asks for, and one on each side of each gap at the least. */
   readonly feeders: number;
   /** Those of them that stand on a side of a gap which lies here. */
   readonly atGaps: number;
   readonly apart: number | undefined;
   /** The wires that the sheet tells of are good here: its bus is used again as far as it reaches, and the only new feeders are those at gaps. */
   readonly asItIs: boolean;
-  /** Pairs of feeders that are still to be laid. */
+  /** Pairs of feeders that are still to be laid from the bus. */
   readonly newFeeders: number;
+  /** Loops and bridges here, each behind a reversing device. */
+  readonly devices: readonly FromDevice[];
   /** Bus long enough for its signal to ring. */
   readonly long: boolean;
   /** What rail volts and trip current it was worked out with, volts and amperes. */
@@ -46,6 +49,15 @@ export interface DistrictWires {
   /** Nobody has read them: those that are usual for the scale. */
   readonly assumed: boolean;
   readonly test: LoadTestHere | undefined;
+}
+
+/** What hangs on a reversing device, and never on the bus: that would be a short as soon as the device turns over. */
+export interface FromDevice {
+  readonly kind: 'loop' | 'bridge';
+  readonly sections: readonly Section[];
+  /** Pairs of feeders, old and new. A bridge has none: it turns, and is fed through contacts of its own. */
+  readonly feeders: number;
+  readonly newFeeders: number;
 }
 
 /** The harmless load test: how long a reading may last, and which share of the volts is lost in it at the most. */
@@ -66,12 +78,13 @@ const MOST_METRES = 100;
 
 export function wiresOf(
   sheet: Sheet,
-  { letter, sections, metres }: Fed,
+  fed: Fed,
   stage: SheetStage,
   unit: PlacedUnit | undefined,
   gaps: readonly PlanGap[],
   system: MeasureSystem,
 ): DistrictWires {
+  const { letter, sections, metres } = fed;
   const track = Math.min(MOST_METRES, Math.max(metres, LEAST_METRES));
   const reach = track / 2;
   const trip = tripOf(stage);
@@ -89,15 +102,17 @@ export function wiresOf(
       ? {}
       : { 'rail-kind': choice('measured'), 'rail-ohms': amount(sheet.wiring.railOhmsPerMetre) }),
   };
-  const isHere = (one: Section): boolean => sections.some(({ id }) => id === one.id);
-  const atGaps = sidesOfGaps(gaps).filter(isHere).length;
   const kept = keptOf(sheet, answers, track, system);
   const found = wire(answers, system);
   const [enough] = found.kind === 'not-known' ? found.enough : [];
   const told = found.kind === 'not-known' ? found : undefined;
   const { bus, feeder, count, apart, loopAmps } = kept ?? leastOf(enough);
-  // What lies along the track does not stand where rails are cut.
-  const feeders = kept === undefined ? Math.max(count, atGaps, 1) : count + atGaps;
+  const on = (here: readonly Section[]): Feeders =>
+    feedersOn(here, { count, metres, isKept: kept !== undefined, gaps });
+  const turning = turningIn(fed, sheet, stage);
+  const { feeders, newFeeders, atGaps } = on(
+    sections.filter((one) => !turning.some((run) => run.sections.includes(one))),
+  );
   return {
     district: letter,
     reach,
@@ -109,7 +124,8 @@ export function wiresOf(
     atGaps,
     apart,
     asItIs: kept !== undefined,
-    newFeeders: kept === undefined ? feeders : atGaps,
+    newFeeders,
+    devices: turning.map((run) => ({ ...run, ...(run.kind === 'loop' ? on(run.sections) : NO_FEEDERS) })),
     long: isLongBus(reach),
     volts: told?.volts ?? volts ?? 0,
     trip: told?.trip ?? trip ?? 0,
@@ -121,11 +137,39 @@ export function wiresOf(
   };
 }
 
-/** Where a feeder stands close to a gap: on each side of it. A bridge has one for all the tracks that end at it. */
-function sidesOfGaps(gaps: readonly PlanGap[]): Section[] {
-  const sides = gaps.flatMap(({ from, to }) => [from, to]);
-  const isBridge = ({ tags }: Section): boolean => tags?.includes('turntable') === true;
-  return sides.filter((one, at) => !isBridge(one) || sides.findIndex(({ id }) => id === one.id) === at);
+type Feeders = Pick<DistrictWires, 'feeders' | 'newFeeders' | 'atGaps'>;
+const NO_FEEDERS: Feeders = { feeders: 0, newFeeders: 0, atGaps: 0 };
+
+interface Laid {
+  /** Pairs along all these metres. */
+  readonly count: number;
+  readonly metres: number;
+  readonly isKept: boolean;
+  readonly gaps: readonly PlanGap[];
+}
+
+/** Their part of the pairs along the track, and one on each side of each gap, close to it. */
+function feedersOn(here: readonly Section[], { count, metres, isKept, gaps }: Laid): Feeders {
+  if (here.length === 0) return NO_FEEDERS;
+  const share = here.reduce((sum, one) => sum + one.metres, 0) / metres;
+  const along = Math.max(1, Math.ceil(count * share - 1e-9));
+  const isHere = (one: Section): boolean => here.some(({ id }) => id === one.id);
+  const atGaps = gaps.flatMap(({ from, to }) => [from, to]).filter((one) => isHere(one) && !isBridge(one)).length;
+  // What lies along the track does not stand where rails are cut.
+  const feeders = isKept ? along + atGaps : Math.max(along, atGaps);
+  return { feeders, newFeeders: isKept ? atGaps : feeders, atGaps };
+}
+
+const isBridge = ({ tags }: Section): boolean => tags?.includes('turntable') === true;
+
+/** Loops and bridges that want a device: none where a unit that turns its rails by itself feeds one of them and nothing else. */
+function turningIn({ sections }: Fed, { joints }: Pick<Sheet, 'joints'>, { autoReversing }: SheetStage) {
+  const runs = [
+    ...runsOf({ sections, joints }, 'reversing').map((run) => ({ kind: 'loop' as const, sections: run })),
+    ...runsOf({ sections, joints }, 'turntable').map((run) => ({ kind: 'bridge' as const, sections: run })),
+  ];
+  const isAlone = runs.some((run) => run.sections.length === sections.length);
+  return autoReversing === true && isAlone ? [] : runs;
 }
 
 /** Wires that do: the bus, the wire of its feeders, how many and how far apart, and what a short draws at the weakest place. */
