@@ -9,5 +9,5 @@ export { STEP_KINDS } from './steps.ts';
 export type { Reading, TestRow, Where } from './test-sheet.ts';
 export { CHECKED_BY } from './test-sheet.ts';
 export type { Beyond, PlanGap, TrackProblem } from './track.ts';
-export { beyondOf, districtOf, isTurning, sidesOf } from './track.ts';
+export { beyondOf, districtOf, sidesOf } from './track.ts';
 export type { Unread } from './unread.ts';
