@@ -10,7 +10,16 @@ import type { WorkedOutProps } from '../frame/index.ts';
 import { AnswerPage, Assumed, assumedLines, Surer, useReckoned } from '../frame/index.ts';
 import { Drawn } from './Drawn.tsx';
 import { shareHere, takenHere } from './here.ts';
-import { givesHow, givesSaid, headlineOf, needsNone, unitName, verdictOf, warningsOf } from './sharing-texts.ts';
+import {
+  givesHow,
+  givesSaid,
+  headlineOf,
+  mayNotTripSaid,
+  needsNone,
+  unitName,
+  verdictOf,
+  warningsOf,
+} from './sharing-texts.ts';
 import { WhatIf } from './WhatIf.tsx';
 
 interface ShareOutAnswerProps extends WorkedOutProps {
@@ -85,6 +94,7 @@ function Undivided(props: WithFound) {
 function Divided(props: WithWay) {
   const { found, way, say } = props;
   const steps = stepsOf(found, way, props);
+  const mayNotTrip = mayNotTripSaid(found, say, props.numbers);
   const [, ...ways] = found.ways;
   const others = ways.length === 0 ? undefined : <Others {...props} ways={ways} best={way} />;
   // Where nothing has to be divided, other ways to do it help nobody.
@@ -97,9 +107,18 @@ function Divided(props: WithWay) {
       because={fitsAbove(way) ? <Places {...props} /> : undefined}
       several={steps === undefined ? undefined : { fixes: fixesIn(found), fix: steps }}
       toDo={needsNone(found) ? say('share-to-do-alone') : undefined}
-      doubts={doubtsOf(found, say)}
+      doubts={[...mayNotTrip, ...doubtsOf(found, say)]}
       facts={factsOf(props)}
-      fits={<Drawn found={found} styles={props.diagramStyles} say={say} />}
+      fits={
+        <>
+          {mayNotTrip.map((line) => (
+            <p key={line} class="warning">
+              {line}
+            </p>
+          ))}
+          <Drawn found={found} styles={props.diagramStyles} say={say} />
+        </>
+      }
       decides={<WhatFor {...props} />}
       figure={<Parts {...props} />}
       others={folded ? undefined : others}

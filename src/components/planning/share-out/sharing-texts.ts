@@ -72,19 +72,18 @@ const LABELS: Readonly<Partial<Record<ShareFound['outcome'], string>>> = {
   'more-districts': 'share-labels-of-all',
 };
 
-/** What may not be read past: labels that are unread, and rails that stay below what they are set to. */
-export const warningsOf = (
-  { labelsRead, outcome, outOfReach, mayNotTrip }: ShareFound,
-  say: Say,
-  numbers: Numbers,
-): string[] => [
-  ...(labelsRead && outcome !== 'more-districts' ? [] : [say(LABELS[outcome] ?? 'share-labels-first')]),
-  ...mayNotTrip.map(({ unit, most, trip }) =>
+/** Units that may not switch off a short, said below the first act: its steps begin with the labels. */
+export const mayNotTripSaid = ({ mayNotTrip }: ShareFound, say: Say, numbers: Numbers): string[] =>
+  mayNotTrip.map(({ unit, most, trip }) =>
     say('share-may-not-trip', {
       unit: say(`share-${unit}`),
       most: numbers.amps(most, 'at-most'),
       trip: numbers.amps(trip),
     }),
-  ),
+  );
+
+/** What may not be read past: labels that are unread, and rails that stay below what they are set to. */
+export const warningsOf = ({ labelsRead, outcome, outOfReach }: ShareFound, say: Say, numbers: Numbers): string[] => [
+  ...(labelsRead && outcome !== 'more-districts' ? [] : [say(LABELS[outcome] ?? 'share-labels-first')]),
   ...outOfReach.map((one) => outOfReachSaid(one, say, numbers)),
 ];
