@@ -45,10 +45,12 @@ describe('the ways to divide', () => {
     expect(text).not.toMatch(/\[division-|\{[a-z]+\}/);
     expect(text.match(/type="radio"/g)).toHaveLength(ways.length + 1);
     expect(text).toContain(
-      '2 gaps, 2 of them new; shares 75\u00a0% : 25\u00a0%, by the amperes 60\u00a0% : 40\u00a0%; used a little unevenly.',
+      '2 gaps, 2 of them new. Traffic 75\u00a0% : 25\u00a0%, amperes 60\u00a0% : 40\u00a0%: used a little unevenly.',
     );
     expect(text.match(/Proven best/g)).toHaveLength(ways.length + 1);
     expect(text).toContain(say('division-fewest-way', { districts: 1 }));
+    expect(text).toContain(say('division-way-one'));
+    expect(text).not.toMatch(/\b0 gaps/);
   });
 
   test('the first that is used evenly is advised and chosen, and one with fewer gaps says what it costs', () => {

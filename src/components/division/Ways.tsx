@@ -131,6 +131,7 @@ function adviceOn(way: Way, advised: Way | undefined, say: Say): string[] {
 }
 
 function waySaid({ gaps, toCut, anyway, asked, evenness }: Way, say: Say, share: (value: number) => string): string {
+  if (asked.length < 2) return say('division-way-one');
   return say(anyway.length > 0 ? 'division-way-says-of' : 'division-way-says', {
     gaps: gaps.length,
     all: gaps.length + anyway.length,
