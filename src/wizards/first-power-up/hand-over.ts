@@ -58,8 +58,9 @@ function readOf({ kind, readings }: TestRow, { values = {} }: Seen): Sign[] {
   return low < high && high <= most * (1 + BESIDE) ? [['meter-volts-there', 'lower']] : [];
 }
 
-/** So little beside the other side is next to none: a dead part. */
-const isDead = (low: number, high: number): boolean => low < high && low <= high * BESIDE;
+/** A side with so small a part of what the other one has is dead. Source: own-choice. */
+const NEXT_TO_NONE = 0.1;
+const isDead = (low: number, high: number): boolean => low < high && low <= high * NEXT_TO_NONE;
 
 /** What the tests of one kind say of the place: the one made there, else that it was as expected wherever it bears on it. */
 function seenOf(

@@ -8,8 +8,7 @@ import { tripOf } from './power.ts';
 import { STOPS } from './steps.ts';
 import type { PlanGap, Track, TrackDistrict } from './track.ts';
 import { districtOf, fedIn, runsOf } from './track.ts';
-import type { DistrictWires } from './wires.ts';
-import { busReuse } from './wires.ts';
+import type { BusReuse, DistrictWires } from './wires.ts';
 
 /** `power`: what feeds the layout, which waits until labels are read. */
 export type PartId =
@@ -68,6 +67,8 @@ interface Wanted {
   readonly track: Track;
   readonly power: Power;
   readonly wires: readonly DistrictWires[];
+  /** Bus of the sheet that is used again. */
+  readonly again: BusReuse | undefined;
 }
 
 export function partsOf(wanted: Wanted): Parts {
@@ -98,14 +99,13 @@ const metres = (id: PartId, count: number, { area }: Pick<Conductor, 'area'>, of
   ...(of === undefined ? {} : { of }),
 });
 
-function trackParts({ sheet, track, wires, power }: Wanted): Part[] {
+function trackParts({ sheet, track, wires, power, again }: Wanted): Part[] {
   const onBus = sumOf(wires, ({ newFeeders }) => newFeeders);
   const devices = wires.flatMap((one) => one.devices);
   const onDevices = sumOf(devices, ({ newFeeders }) => newFeeders);
   const bridges = devices.filter(({ kind }) => kind === 'bridge').length;
   const leads = sumOf(track.districts, ({ parts }) => parts.length) + devices.length;
   const feederMetres = sheet.wiring?.feederMetres ?? FEEDER_WIRE.length;
-  const again = busReuse(sheet, wires);
   return [
     pieces('insulated-joiner', railsToCut(track.gaps)),
     ...wires.flatMap(({ bus, busMetres, district, asItIs }) =>

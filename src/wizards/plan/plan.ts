@@ -49,7 +49,8 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
     const unit = judged.units.find(({ district: letter }) => letter === district.letter);
     return fedIn(district).map((fed) => wiresOf(sheet, fed, district.stage, unit, track.gaps, system));
   });
-  const built = { sheet, track, power: judged, wires };
+  const again = busReuse(sheet, wires);
+  const built = { sheet, track, power: judged, wires, again };
   const whole = stops.length === 0;
   const listed: Parts = whole ? partsOf(built) : { parts: [], power: unread.length > 0 ? 'unread' : 'remedy-first' };
   const fuses = listed.parts.some(({ id }) => id === 'fuse');
@@ -59,7 +60,7 @@ export function planOf(sheet: Sheet, system: MeasureSystem = 'metric'): Plan {
     steps: whole ? stepsOf({ ...built, fuses }) : [],
     tests: whole ? testSheetOf(built) : [],
     labels: labelsOf(districts, wires),
-    busReuse: busReuse(sheet, wires),
+    busReuse: again,
     but: butOf(judged, track),
     subDistricts: districts.map((district) => subDistrictsOf(district, sheet)),
   };

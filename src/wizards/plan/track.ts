@@ -76,7 +76,7 @@ export const isOnlyNamed = ({ kind }: TrackProblem): boolean => kind === 'in-pie
 const MOST_DISTRICTS = 12;
 const LETTERS = 'ABCDEFGHIJKL';
 
-const has = ({ tags = [] }: Section, tag: SectionTag): boolean => tags.includes(tag);
+export const has = ({ tags = [] }: Section, tag: SectionTag): boolean => tags.includes(tag);
 const isApart = (section: Section): boolean => has(section, 'programming');
 
 /** Reads the track of a sheet with the division chosen in it; without one, everything is one district of the only unit. */

@@ -17,7 +17,7 @@ import { wire } from '../wire-it/index.ts';
 import type { PlacedUnit } from './power.ts';
 import { tripOf } from './power.ts';
 import type { Fed, PlanGap } from './track.ts';
-import { runsOf } from './track.ts';
+import { has, runsOf } from './track.ts';
 
 export interface DistrictWires {
   /** The letter of the district, or of a sub-district behind its breaker. */
@@ -154,13 +154,13 @@ function feedersOn(here: readonly Section[], { count, metres, isKept, gaps }: La
   const share = here.reduce((sum, one) => sum + one.metres, 0) / metres;
   const along = Math.max(1, Math.ceil(count * share - 1e-9));
   const isHere = (one: Section): boolean => here.some(({ id }) => id === one.id);
-  const atGaps = gaps.flatMap(({ from, to }) => [from, to]).filter((one) => isHere(one) && !isBridge(one)).length;
+  const atGaps = gaps
+    .flatMap(({ from, to }) => [from, to])
+    .filter((one) => isHere(one) && !has(one, 'turntable')).length;
   // What lies along the track does not stand where rails are cut.
   const feeders = isKept ? along + atGaps : Math.max(along, atGaps);
   return { feeders, newFeeders: isKept ? atGaps : feeders, atGaps };
 }
-
-const isBridge = ({ tags }: Section): boolean => tags?.includes('turntable') === true;
 
 /** Loops and bridges that want a device: none where a unit that turns its rails by itself feeds one of them and nothing else. */
 function turningIn({ sections }: Fed, { joints }: Pick<Sheet, 'joints'>, { autoReversing }: SheetStage) {
